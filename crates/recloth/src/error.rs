@@ -1,0 +1,423 @@
+//! The one error type: what kind, which argument, what was given, what would do.
+
+use core::fmt;
+
+/// What went wrong. The numbers are the status codes of every door and never change.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+#[repr(i32)]
+pub enum ErrorKind {
+    /// The argument is NaN or infinite.
+    NotFinite = -1,
+    /// The argument is outside its range.
+    OutOfRange = -2,
+    /// Each argument is in range, but together they leave no solution.
+    NoSolution = -3,
+    /// A list has too few or too many items, or not as many as its partner.
+    Count = -4,
+    /// The room given for a list or a text is too small.
+    Room = -5,
+    /// The number must be whole.
+    NotWhole = -6,
+    /// The choice is not one of those offered.
+    Choice = -7,
+    /// The text cannot be read as a length.
+    Syntax = -8,
+    /// The number has no unit, so it has several readings.
+    NoUnit = -9,
+    /// The comma or point may mark thousands or decimals.
+    TwoReadings = -10,
+    /// The outline crosses itself or has no area.
+    Outline = -11,
+    /// The text is not UTF-8 (raised by bindings only).
+    NotUtf8 = -20,
+    /// A pointer is NULL (raised by bindings only).
+    Null = -21,
+    /// The library panicked, which is a bug (raised by bindings only).
+    Panic = -22,
+    /// The text, brief or data handed over is not valid; the message says where (raised by bindings only).
+    Invalid = -23,
+}
+
+impl ErrorKind {
+    /// Every kind, in order of number.
+    pub const ALL: &[ErrorKind] = &[
+        ErrorKind::NotFinite,
+        ErrorKind::OutOfRange,
+        ErrorKind::NoSolution,
+        ErrorKind::Count,
+        ErrorKind::Room,
+        ErrorKind::NotWhole,
+        ErrorKind::Choice,
+        ErrorKind::Syntax,
+        ErrorKind::NoUnit,
+        ErrorKind::TwoReadings,
+        ErrorKind::Outline,
+        ErrorKind::NotUtf8,
+        ErrorKind::Null,
+        ErrorKind::Panic,
+        ErrorKind::Invalid,
+    ];
+
+    /// The status number, negative; 0 is success in every door.
+    pub const fn code(self) -> i32 {
+        self as i32
+    }
+
+    /// The kind with this status number.
+    pub fn from_code(code: i32) -> Option<ErrorKind> {
+        Self::ALL.iter().copied().find(|kind| kind.code() == code)
+    }
+
+    /// The kind's name, as the bindings print it.
+    pub const fn name(self) -> &'static str {
+        match self {
+            ErrorKind::NotFinite => "NotFinite",
+            ErrorKind::OutOfRange => "OutOfRange",
+            ErrorKind::NoSolution => "NoSolution",
+            ErrorKind::Count => "Count",
+            ErrorKind::Room => "Room",
+            ErrorKind::NotWhole => "NotWhole",
+            ErrorKind::Choice => "Choice",
+            ErrorKind::Syntax => "Syntax",
+            ErrorKind::NoUnit => "NoUnit",
+            ErrorKind::TwoReadings => "TwoReadings",
+            ErrorKind::Outline => "Outline",
+            ErrorKind::NotUtf8 => "NotUtf8",
+            ErrorKind::Null => "Null",
+            ErrorKind::Panic => "Panic",
+            ErrorKind::Invalid => "Invalid",
+        }
+    }
+
+    /// One general sentence, for a door that has only the number.
+    pub const fn text(self) -> &'static str {
+        match self {
+            ErrorKind::NotFinite => "an argument is not a finite number",
+            ErrorKind::OutOfRange => "an argument is outside its range",
+            ErrorKind::NoSolution => "the arguments together leave no solution",
+            ErrorKind::Count => "a list has the wrong number of items",
+            ErrorKind::Room => "the room given for the answer is too small",
+            ErrorKind::NotWhole => "an argument must be a whole number",
+            ErrorKind::Choice => "an argument is not one of the choices offered",
+            ErrorKind::Syntax => "the text cannot be read as a length",
+            ErrorKind::NoUnit => "the number has no unit",
+            ErrorKind::TwoReadings => "the comma or point may mark thousands or decimals",
+            ErrorKind::Outline => "the outline crosses itself or has no area",
+            ErrorKind::NotUtf8 => "the text is not UTF-8",
+            ErrorKind::Null => "a pointer is NULL",
+            ErrorKind::Panic => "internal error: please report it",
+            ErrorKind::Invalid => "the text or data handed over is not valid",
+        }
+    }
+}
+
+/// Why a function gave no answer: the kind, the argument to change, the value given and what would do.
+///
+/// `min` and `max` are NaN where there is no such bound. `at` is the place in a list (an index from 0) or in a text
+/// (a character from 0), where there is one.
+///
+/// ```
+/// use recloth::{ErrorKind, skirt::circle_skirt};
+/// let error = circle_skirt(-1.0, 600.0, 1.0).unwrap_err();
+/// assert_eq!(error.kind(), ErrorKind::OutOfRange);
+/// assert_eq!(error.to_string(), "waist = -1 is not between 1 and 100000");
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, thiserror::Error)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[error("{}", Sentence(self))]
+pub struct Error {
+    kind: ErrorKind,
+    argument: &'static str,
+    value: f64,
+    min: f64,
+    max: f64,
+    at: Option<u32>,
+}
+
+impl Error {
+    /// An error of any kind; the other constructors are shorter.
+    pub const fn new(
+        kind: ErrorKind,
+        argument: &'static str,
+        value: f64,
+        min: f64,
+        max: f64,
+    ) -> Error {
+        Error {
+            kind,
+            argument,
+            value,
+            min,
+            max,
+            at: None,
+        }
+    }
+
+    /// `argument = value` is in range, but with the other arguments only `min` to `max` has a solution
+    /// (NaN where there is no such bound).
+    pub const fn no_solution(argument: &'static str, value: f64, min: f64, max: f64) -> Error {
+        Error::new(ErrorKind::NoSolution, argument, value, min, max)
+    }
+
+    /// The same error, at this index of a list or character of a text.
+    pub const fn at_index(mut self, index: usize) -> Error {
+        self.at = Some(if index > u32::MAX as usize {
+            u32::MAX
+        } else {
+            index as u32
+        });
+        self
+    }
+
+    /// `value` when it is finite and within `min..=max`.
+    pub fn check(argument: &'static str, value: f64, min: f64, max: f64) -> Result<f64, Error> {
+        if !value.is_finite() {
+            Err(Error::new(ErrorKind::NotFinite, argument, value, min, max))
+        } else if value < min || value > max {
+            Err(Error::new(ErrorKind::OutOfRange, argument, value, min, max))
+        } else {
+            Ok(value)
+        }
+    }
+
+    /// `count` when it is within `min..=max`.
+    pub fn check_count(
+        argument: &'static str,
+        count: u32,
+        min: u32,
+        max: u32,
+    ) -> Result<u32, Error> {
+        if count < min || count > max {
+            Err(Error::new(
+                ErrorKind::OutOfRange,
+                argument,
+                f64::from(count),
+                f64::from(min),
+                f64::from(max),
+            ))
+        } else {
+            Ok(count)
+        }
+    }
+
+    /// `list` when it has `items.0..=items.1` items, each finite and within `min..=max`.
+    pub fn check_list<'a>(
+        argument: &'static str,
+        list: &'a [f64],
+        min: f64,
+        max: f64,
+        items: (usize, usize),
+    ) -> Result<&'a [f64], Error> {
+        Error::check_items(argument, list.len(), items.0, items.1)?;
+        for (index, &value) in list.iter().enumerate() {
+            Error::check(argument, value, min, max).map_err(|error| error.at_index(index))?;
+        }
+        Ok(list)
+    }
+
+    /// An error unless a list has `min..=max` items.
+    pub fn check_items(
+        argument: &'static str,
+        items: usize,
+        min: usize,
+        max: usize,
+    ) -> Result<(), Error> {
+        if items < min || items > max {
+            Err(Error::new(
+                ErrorKind::Count,
+                argument,
+                items as f64,
+                min as f64,
+                max as f64,
+            ))
+        } else {
+            Ok(())
+        }
+    }
+
+    /// An error unless the room for an answer holds `needed` items.
+    pub fn check_room(argument: &'static str, room: usize, needed: usize) -> Result<(), Error> {
+        if room < needed {
+            Err(Error::new(
+                ErrorKind::Room,
+                argument,
+                room as f64,
+                needed as f64,
+                f64::NAN,
+            ))
+        } else {
+            Ok(())
+        }
+    }
+
+    /// What kind of error.
+    pub const fn kind(&self) -> ErrorKind {
+        self.kind
+    }
+
+    /// The name of the argument to change.
+    pub const fn argument(&self) -> &'static str {
+        self.argument
+    }
+
+    /// The value given (for a count of items or room: how many there were).
+    pub const fn value(&self) -> f64 {
+        self.value
+    }
+
+    /// The least value that would do, NaN where there is none.
+    pub const fn min(&self) -> f64 {
+        self.min
+    }
+
+    /// The largest value that would do, NaN where there is none.
+    pub const fn max(&self) -> f64 {
+        self.max
+    }
+
+    /// The index in the list, or the character in the text, from 0.
+    pub const fn at(&self) -> Option<u32> {
+        self.at
+    }
+}
+
+/// Writes an error as one sentence without a full stop.
+struct Sentence<'a>(&'a Error);
+
+impl fmt::Display for Sentence<'_> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let e = self.0;
+        match (e.kind, e.at) {
+            (ErrorKind::Syntax | ErrorKind::NoUnit | ErrorKind::TwoReadings, Some(at)) => {
+                write!(f, "{}, character {}: ", e.argument, at + 1)?;
+            }
+            (ErrorKind::Syntax | ErrorKind::NoUnit | ErrorKind::TwoReadings, None) => {
+                write!(f, "{}: ", e.argument)?
+            }
+            (ErrorKind::Count, _) => {
+                return write!(f, "{} has {} items, not {}", e.argument, e.value, Span(e));
+            }
+            (ErrorKind::Room, _) => {
+                return write!(
+                    f,
+                    "{} has room for {}, needs {}",
+                    e.argument, e.value, e.min
+                );
+            }
+            (
+                ErrorKind::Outline
+                | ErrorKind::NotUtf8
+                | ErrorKind::Null
+                | ErrorKind::Panic
+                | ErrorKind::Invalid,
+                at,
+            ) => {
+                write!(f, "{}: {}", e.argument, e.kind.text())?;
+                return match at {
+                    Some(at) => write!(f, " (at {at})"),
+                    None => Ok(()),
+                };
+            }
+            (_, Some(at)) => write!(f, "{}[{at}] = {} ", e.argument, e.value)?,
+            (_, None) => write!(f, "{} = {} ", e.argument, e.value)?,
+        }
+        match e.kind {
+            ErrorKind::NotFinite => write!(f, "is not a finite number"),
+            ErrorKind::OutOfRange => write!(f, "is not {}", Span(e)),
+            ErrorKind::NoSolution if e.min.is_nan() && e.max.is_nan() => {
+                write!(f, "leaves no solution")
+            }
+            ErrorKind::NoSolution => write!(f, "leaves no solution: it must be {}", Span(e)),
+            ErrorKind::NotWhole => write!(f, "is not a whole number"),
+            ErrorKind::Choice => write!(f, "is not one of the choices"),
+            ErrorKind::NoUnit => write!(
+                f,
+                "{0} has no unit: {0} mm, {0} cm = {1} mm, or {0} in = {2} mm?",
+                e.value,
+                e.value * crate::units::CM,
+                e.value * crate::units::INCH
+            ),
+            ErrorKind::TwoReadings => write!(
+                f,
+                "may be {} or {}: write it without a thousands mark",
+                e.min, e.max
+            ),
+            kind => write!(f, "{}", kind.text()),
+        }
+    }
+}
+
+/// Writes the bounds of an error in words.
+struct Span<'a>(&'a Error);
+
+impl fmt::Display for Span<'_> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let (min, max) = (self.0.min, self.0.max);
+        if min == max {
+            write!(f, "{min}")
+        } else if max.is_nan() {
+            write!(f, "at least {min}")
+        } else if min.is_nan() {
+            write!(f, "at most {max}")
+        } else {
+            write!(f, "between {min} and {max}")
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    extern crate std;
+    use super::*;
+    use std::string::ToString;
+
+    #[test]
+    fn kinds_have_distinct_negative_codes_that_come_back() {
+        for pair in ErrorKind::ALL.windows(2) {
+            assert!(pair[1].code() < pair[0].code() && pair[0].code() < 0);
+        }
+        for &kind in ErrorKind::ALL {
+            assert_eq!(ErrorKind::from_code(kind.code()), Some(kind));
+        }
+        assert_eq!(ErrorKind::from_code(0), None);
+    }
+
+    #[test]
+    fn sentences_name_argument_value_and_range() {
+        let says = |error: Error| error.to_string();
+        let check = |value| Error::check("waist", value, 1.0, 1e5).unwrap_err();
+        assert_eq!(says(check(f64::NAN)), "waist = NaN is not a finite number");
+        assert_eq!(
+            says(check(0.5).at_index(3)),
+            "waist[3] = 0.5 is not between 1 and 100000"
+        );
+        assert_eq!(
+            says(Error::no_solution("depth", 5.0, 6.0, f64::NAN)),
+            "depth = 5 leaves no solution: it must be at least 6"
+        );
+        assert_eq!(
+            says(Error::check_items("terms", 0, 1, 9).unwrap_err()),
+            "terms has 0 items, not between 1 and 9"
+        );
+        assert_eq!(
+            says(Error::check_room("out", 2, 5).unwrap_err()),
+            "out has room for 2, needs 5"
+        );
+        assert_eq!(
+            says(Error::new(ErrorKind::NoUnit, "text", 28.0, f64::NAN, f64::NAN).at_index(2)),
+            "text, character 3: 28 has no unit: 28 mm, 28 cm = 280 mm, or 28 in = 711.1999999999999 mm?"
+        );
+        assert_eq!(
+            says(Error::new(
+                ErrorKind::TwoReadings,
+                "text",
+                f64::NAN,
+                1.234,
+                1234.0
+            )),
+            "text: may be 1.234 or 1234: write it without a thousands mark"
+        );
+    }
+}

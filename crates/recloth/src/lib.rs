@@ -1,0 +1,28 @@
+//! The arithmetic and geometry of remaking clothes.
+//!
+//! Every length is an `f64` in millimetres; anything else carries its unit in its name. Plain functions, one file per
+//! concept, named as the trade names them. Results are structs with named fields; errors are one [`Error`].
+//!
+//! ```
+//! use recloth::{skirt::circle_skirt, units::CM};
+//! let skirt = circle_skirt(71.0 * CM, 60.0 * CM, 0.5)?;
+//! assert_eq!((skirt.waist_radius * 10.0).round() / 10.0, 226.0);
+//! # Ok::<(), recloth::Error>(())
+//! ```
+//!
+//! # Features
+//! - `alloc` (default): shapes (pieces, cut lines, drafts, usable panels). Without it no allocator is needed.
+//! - `serde`: serialisation of results and shapes.
+#![no_std]
+#![forbid(unsafe_code)]
+#![warn(missing_docs)]
+
+#[cfg(feature = "alloc")]
+extern crate alloc;
+
+pub mod doubt;
+pub mod error;
+pub mod skirt;
+pub mod units;
+
+pub use error::{Error, ErrorKind};
