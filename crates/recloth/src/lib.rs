@@ -20,9 +20,26 @@
 #[cfg(feature = "alloc")]
 extern crate alloc;
 
+pub mod band;
+pub mod bias;
+pub mod body;
+pub mod chain;
+pub mod closure;
+pub mod cloth;
+pub mod dart;
 pub mod doubt;
+#[cfg(feature = "alloc")]
+pub mod draft;
 pub mod error;
+pub mod fullness;
+pub mod lining;
+pub mod opening;
+#[cfg(feature = "alloc")]
+pub mod outline;
+pub mod panel;
 pub mod skirt;
+pub mod tape;
 pub mod units;
+pub mod wet;
 
 pub use error::{Error, ErrorKind};

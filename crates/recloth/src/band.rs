@@ -1,0 +1,1 @@
+//! Waistbands: straight, shaped and in sections.

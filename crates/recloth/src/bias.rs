@@ -1,0 +1,1 @@
+//! Strips cut on the bias.

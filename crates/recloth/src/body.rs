@@ -1,0 +1,1 @@
+//! Body measures: sharing a girth over panels, and doubts on measures.

@@ -1,0 +1,1 @@
+//! Chains of lengths: one unknown, and how errors add up.

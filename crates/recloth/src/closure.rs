@@ -1,0 +1,1 @@
+//! Buttonholes, buttons, loops and their spacing.

@@ -1,0 +1,1 @@
+//! Cloth in the wash: dimensional change.

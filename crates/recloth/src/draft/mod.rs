@@ -1,0 +1,1 @@
+//! Pieces drafted from measures.

@@ -1,0 +1,1 @@
+//! Gathers and pleats.

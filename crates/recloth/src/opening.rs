@@ -1,0 +1,1 @@
+//! Openings off the centre line.

@@ -1,0 +1,1 @@
+//! Pieces made of edges: allowances, corners, notches, walking, mirroring.

@@ -1,0 +1,1 @@
+//! Lengths as they are written on a tape: reading, printing and rounding them.

@@ -1,0 +1,1 @@
+//! Baths: liquor and what goes into it.
