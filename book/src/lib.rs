@@ -1,0 +1,47 @@
+//! The book of Recloth as a crate: every Rust block of every page is a doctest of it, and its preprocessor turns a
+//! page as written into a page as read.
+//!
+//! A page is Markdown with four additions, each handled by one module:
+//! - [`vector`]: `{{#vector FUNCTION ROW COLUMN DECIMALS}}`, a number out of the CSV row the tests check;
+//! - [`maths`]: LaTeX between dollar signs, shown as MathML;
+//! - [`doors`]: one example in Rust, Python and C in consecutive fenced blocks, shown as tabs;
+//! - [`figure`]: `{{#figure NAME Caption.}}`, a drawing made by recloth.
+
+pub mod doors;
+pub mod figure;
+pub mod maths;
+pub mod preprocess;
+pub mod vector;
+
+macro_rules! pages {
+    ($($file:literal => $name:ident),* $(,)?) => {
+        /// The file of every page, as `SUMMARY.md` must list them.
+        pub const PAGES: &[&str] = &[$($file),*];
+        $(#[cfg(doctest)] #[doc = include_str!(concat!("../pages/", $file))] mod $name {})*
+    };
+}
+
+pages! {
+    "introduction.md" => introduction,
+    "circle-skirts.md" => circle_skirts,
+    "changes.md" => changes,
+}
+
+#[cfg(test)]
+mod tests {
+    use std::collections::BTreeSet;
+
+    use super::PAGES;
+
+    #[test]
+    fn the_summary_lists_the_tested_pages_and_no_other() {
+        let listed: BTreeSet<&str> = include_str!("../pages/SUMMARY.md")
+            .split("](")
+            .skip(1)
+            .filter_map(|rest| rest.split(')').next())
+            .collect();
+        let tested: BTreeSet<&str> = PAGES.iter().copied().collect();
+        assert!(!tested.is_empty());
+        assert_eq!(listed, tested);
+    }
+}
