@@ -332,20 +332,38 @@ impl fmt::Display for Sentence<'_> {
             ErrorKind::NoSolution => write!(f, "leaves no solution: it must be {}", Span(e)),
             ErrorKind::NotWhole => write!(f, "is not a whole number"),
             ErrorKind::Choice => write!(f, "is not one of the choices"),
+            ErrorKind::Syntax => write!(
+                f,
+                "cannot be read from here; a length is written like 31 3/8 in, 58,4 cm or 2 ft 3 1/8 in"
+            ),
             ErrorKind::NoUnit => write!(
                 f,
                 "{0} has no unit: {0} mm, {0} cm = {1} mm, or {0} in = {2} mm?",
                 e.value,
-                e.value * crate::units::CM,
-                e.value * crate::units::INCH
+                tidy(e.value * crate::units::CM),
+                tidy(e.value * crate::units::INCH)
             ),
+            ErrorKind::TwoReadings if e.min == e.max => {
+                write!(f, "marks its thousands: write {}", e.min)
+            }
             ErrorKind::TwoReadings => write!(
                 f,
-                "may be {} or {}: write it without a thousands mark",
+                "may be {0} or {1}: write {0:.4} for the first, {1} for the second",
                 e.min, e.max
             ),
             kind => write!(f, "{}", kind.text()),
         }
+    }
+}
+
+/// A product of two decimals without the dust of binary: 28 in is 711.2 mm in a message, not 711.1999999999999.
+/// To four places, where that is exact enough to divide back.
+fn tidy(value: f64) -> f64 {
+    const PLACES: f64 = 1e4;
+    if libm::fabs(value) < 1e9 {
+        libm::round(value * PLACES) / PLACES
+    } else {
+        value
     }
 }
 
@@ -407,7 +425,17 @@ mod tests {
         );
         assert_eq!(
             says(Error::new(ErrorKind::NoUnit, "text", 28.0, f64::NAN, f64::NAN).at_index(2)),
-            "text, character 3: 28 has no unit: 28 mm, 28 cm = 280 mm, or 28 in = 711.1999999999999 mm?"
+            "text, character 3: 28 has no unit: 28 mm, 28 cm = 280 mm, or 28 in = 711.2 mm?"
+        );
+        assert!(
+            says(Error::new(
+                ErrorKind::NoUnit,
+                "text",
+                58.4,
+                f64::NAN,
+                f64::NAN
+            ))
+            .ends_with("58.4 cm = 584 mm, or 58.4 in = 1483.36 mm?")
         );
         assert_eq!(
             says(Error::new(
@@ -417,7 +445,16 @@ mod tests {
                 1.234,
                 1234.0
             )),
-            "text: may be 1.234 or 1234: write it without a thousands mark"
+            "text: may be 1.234 or 1234: write 1.2340 for the first, 1234 for the second"
+        );
+        assert_eq!(
+            says(Error::new(ErrorKind::TwoReadings, "text", f64::NAN, 1234.5, 1234.5).at_index(1)),
+            "text, character 2: marks its thousands: write 1234.5"
+        );
+        assert_eq!(
+            says(Error::new(ErrorKind::Syntax, "text", f64::NAN, f64::NAN, f64::NAN).at_index(0)),
+            "text, character 1: cannot be read from here; \
+             a length is written like 31 3/8 in, 58,4 cm or 2 ft 3 1/8 in"
         );
     }
 }
