@@ -1,0 +1,126 @@
+//! A piece to be cut.
+
+use kurbo::Point;
+
+/// One of the two mirror images a piece is cut in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+pub enum Hand {
+    /// The piece as its outline is drawn, seen from the side that shows.
+    AsDrawn,
+    /// The mirror image.
+    Mirrored,
+}
+
+impl Hand {
+    /// Both hands, as drawn first.
+    pub const BOTH: [Hand; 2] = [Hand::AsDrawn, Hand::Mirrored];
+
+    pub(crate) fn words(self) -> &'static str {
+        match self {
+            Hand::AsDrawn => "as drawn",
+            Hand::Mirrored => "mirrored",
+        }
+    }
+}
+
+/// Which side of the cloth may show on the finished garment. It matters on one-faced cloth only.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+pub enum Shows {
+    /// The right side: on one-faced cloth the piece lies face up.
+    #[default]
+    Right,
+    /// The wrong side: on one-faced cloth the piece lies face down, so its outline is turned over.
+    Wrong,
+    /// Either side, as for an interlining or a pocket bag.
+    Either,
+    /// Both sides, as for an unlined turn-back cuff: only two-faced cloth will do.
+    Both,
+}
+
+/// A piece to be cut: its cut line, its grain, and how many of each hand.
+///
+/// The outline is the cut line as straight runs, seen from the side that shows, in mm, y up the page; either
+/// direction round; the first point may be repeated at the end. It must not touch or cross itself.
+#[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(deny_unknown_fields)
+)]
+pub struct Part {
+    /// What the maker calls it; used in messages.
+    pub name: String,
+    /// The cut line: 3 to 5000 points (mm, each coordinate -1e5 to 1e5).
+    pub outline: Vec<Point>,
+    /// Direction of the grain line on the outline, counter-clockwise from the x axis (deg, -360 to 360).
+    #[cfg_attr(feature = "serde", serde(default = "up_the_page"))]
+    pub grain_deg: f64,
+    /// How far the grain may be tilted either way (deg, 0 to 180).
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub tilt_deg: f64,
+    /// How many as drawn (0 to 1000).
+    #[cfg_attr(feature = "serde", serde(default = "one"))]
+    pub as_drawn: u32,
+    /// How many mirrored (0 to 1000).
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub mirrored: u32,
+    /// Which side of the cloth may show.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub shows: Shows,
+    /// Whether the piece may be turned end for end on cloth with a nap or one-way print; on other cloth it always may.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub either_way: bool,
+}
+
+#[cfg(feature = "serde")]
+pub(crate) fn up_the_page() -> f64 {
+    90.0
+}
+
+#[cfg(feature = "serde")]
+fn one() -> u32 {
+    1
+}
+
+impl Part {
+    /// A part cut once as drawn, right side showing, grain straight up the page and not to be tilted.
+    ///
+    /// ```
+    /// use recloth_lay::Part;
+    /// let pocket = Part { tilt_deg: 2.0, as_drawn: 1, mirrored: 1, ..Part::new("pocket", [(0.0, 0.0), (150.0, 0.0), (150.0, 180.0)]) };
+    /// assert_eq!(pocket.grain_deg, 90.0);
+    /// ```
+    pub fn new<P: Into<Point>>(
+        name: impl Into<String>,
+        outline: impl IntoIterator<Item = P>,
+    ) -> Part {
+        Part {
+            name: name.into(),
+            outline: outline.into_iter().map(Into::into).collect(),
+            grain_deg: 90.0,
+            tilt_deg: 0.0,
+            as_drawn: 1,
+            mirrored: 0,
+            shows: Shows::Right,
+            either_way: false,
+        }
+    }
+
+    /// How many of this hand are wanted.
+    pub fn count(&self, hand: Hand) -> u32 {
+        match hand {
+            Hand::AsDrawn => self.as_drawn,
+            Hand::Mirrored => self.mirrored,
+        }
+    }
+}

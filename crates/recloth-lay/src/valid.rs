@@ -1,0 +1,128 @@
+//! What may be given: every part, panel and lay is checked here before anything is computed from it.
+
+use kurbo::Point;
+use recloth::ErrorKind;
+use robust::{Coord, orient2d};
+
+use crate::{Error, Panel, Part};
+
+/// Largest coordinate (mm). Rounding at this size is 10 000 times finer than the tolerance of the checker.
+const REACH: f64 = 1e5;
+const POINTS: usize = 5000;
+const LIST: usize = 1000;
+
+/// An error unless parts and panels can be laid.
+pub(crate) fn check_inputs(parts: &[Part], panels: &[Panel]) -> Result<(), Error> {
+    number("parts", "parts", parts.len())?;
+    number("panels", "panels", panels.len())?;
+    for part in parts {
+        check_part(part).map_err(|error| Error::new(format!("part {:?}", part.name), error))?;
+    }
+    for panel in panels {
+        check_panel(panel)?;
+    }
+    Ok(())
+}
+
+fn number(of: &str, argument: &'static str, items: usize) -> Result<(), Error> {
+    recloth::Error::check_items(argument, items, 0, LIST).map_err(|error| Error::new(of, error))
+}
+
+fn check_part(part: &Part) -> Result<(), recloth::Error> {
+    check_ring("outline", &part.outline)?;
+    recloth::Error::check("grain_deg", part.grain_deg, -360.0, 360.0)?;
+    recloth::Error::check("tilt_deg", part.tilt_deg, 0.0, 180.0)?;
+    recloth::Error::check_count("as_drawn", part.as_drawn, 0, 1000)?;
+    recloth::Error::check_count("mirrored", part.mirrored, 0, 1000)?;
+    Ok(())
+}
+
+fn check_panel(panel: &Panel) -> Result<(), Error> {
+    let of = |what: &str, index: usize| match what {
+        "" => format!("panel {:?}", panel.name),
+        _ => format!("panel {:?}, {what} {index}", panel.name),
+    };
+    let whole = |error| Error::new(of("", 0), error);
+    check_ring("outline", &panel.outline).map_err(whole)?;
+    recloth::Error::check_items("holes", panel.holes.len(), 0, LIST).map_err(whole)?;
+    for (index, hole) in panel.holes.iter().enumerate() {
+        check_ring("outline", hole).map_err(|error| Error::new(of("hole", index), error))?;
+    }
+    recloth::Error::check_items("flaws", panel.flaws.len(), 0, LIST).map_err(whole)?;
+    for (index, flaw) in panel.flaws.iter().enumerate() {
+        let here = |error| Error::new(of("flaw", index), error);
+        match flaw.outline.len() {
+            1 | 2 => check_points("outline", &flaw.outline, 1),
+            _ => check_ring("outline", &flaw.outline),
+        }
+        .map_err(here)?;
+        recloth::Error::check("margin", flaw.margin, 0.0, 1e4).map_err(here)?;
+    }
+    recloth::Error::check("grain_deg", panel.grain_deg, -360.0, 360.0).map_err(whole)?;
+    Ok(())
+}
+
+fn check_points(
+    argument: &'static str,
+    points: &[Point],
+    least: usize,
+) -> Result<(), recloth::Error> {
+    recloth::Error::check_items(argument, points.len(), least, POINTS)?;
+    for (index, p) in points.iter().enumerate() {
+        for value in [p.x, p.y] {
+            recloth::Error::check(argument, value, -REACH, REACH)
+                .map_err(|error| error.at_index(index))?;
+        }
+    }
+    Ok(())
+}
+
+/// An error unless the ring is simple. Repeated points count as one.
+fn check_ring(argument: &'static str, points: &[Point]) -> Result<(), recloth::Error> {
+    check_points(argument, points, 3)?;
+    let bad = |index: usize| {
+        Err(
+            recloth::Error::new(ErrorKind::Outline, argument, f64::NAN, f64::NAN, f64::NAN)
+                .at_index(index),
+        )
+    };
+    // Index of each point that differs from the one before it.
+    let kept: Vec<usize> = (0..points.len())
+        .filter(|&i| points[i] != points[(i + points.len() - 1) % points.len()])
+        .collect();
+    let n = kept.len();
+    if n < 3 {
+        return bad(0);
+    }
+    let edge = |i: usize| (points[kept[i]], points[kept[(i + 1) % n]]);
+    for i in 0..n {
+        let (a, b) = edge(i);
+        let (_, c) = edge((i + 1) % n);
+        if side(a, b, c) == 0 && (b - a).dot(c - b) < 0.0 {
+            return bad(kept[(i + 1) % n]);
+        }
+        let last = if i == 0 { n - 1 } else { n };
+        for j in i + 2..last {
+            if meet((a, b), edge(j)) {
+                return bad(kept[i]);
+            }
+        }
+    }
+    Ok(())
+}
+
+/// On which side of the line from a to b the point c lies: 1 left, -1 right, 0 on it, exactly.
+fn side(a: Point, b: Point, c: Point) -> i32 {
+    let at = |p: Point| Coord { x: p.x, y: p.y };
+    let area = orient2d(at(a), at(b), at(c));
+    i32::from(area > 0.0) - i32::from(area < 0.0)
+}
+
+/// Whether two closed segments have a point in common, exactly.
+fn meet((a, b): (Point, Point), (c, d): (Point, Point)) -> bool {
+    let apart = |a: f64, b: f64, c: f64, d: f64| a.max(b) < c.min(d) || c.max(d) < a.min(b);
+    !apart(a.x, b.x, c.x, d.x)
+        && !apart(a.y, b.y, c.y, d.y)
+        && side(a, b, c) * side(a, b, d) <= 0
+        && side(c, d, a) * side(c, d, b) <= 0
+}
