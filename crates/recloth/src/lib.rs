@@ -43,3 +43,6 @@ pub mod units;
 pub mod wet;
 
 pub use error::{Error, ErrorKind};
+
+/// The version of this crate, as every door reports it.
+pub const VERSION: &str = env!("CARGO_PKG_VERSION");

@@ -1,1 +1,49 @@
-fn main() {}
+//! `cargo xtask`: what the project does to itself.
+#![allow(
+    clippy::print_stdout,
+    clippy::print_stderr,
+    reason = "a command prints"
+)]
+
+use std::{env, path::PathBuf, process::ExitCode};
+
+mod emit;
+mod emit_c;
+mod emit_doors;
+mod emit_python;
+mod generate;
+mod header;
+mod parse;
+mod spec;
+mod vectors;
+
+const HELP: &str = "\
+cargo xtask COMMAND
+
+  generate          write bindings/spec.json and all that is made from the core's doc comments
+  generate --check  say what is not up to date
+  test              run every test; sets up what it needs below target/
+";
+
+fn main() -> ExitCode {
+    let words: Vec<String> = env::args().skip(1).collect();
+    let words: Vec<&str> = words.iter().map(String::as_str).collect();
+    let root = root();
+    let done = match words[..] {
+        ["generate"] => generate::generate(&root, false),
+        ["generate", "--check"] => generate::generate(&root, true),
+        _ => Err(HELP.to_owned()),
+    };
+    match done {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(message) => {
+            eprintln!("{message}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+/// The root of the checkout.
+fn root() -> PathBuf {
+    PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../..")
+}

@@ -1,0 +1,62 @@
+"""The arithmetic and geometry of remaking clothes.
+
+Lengths are plain floats in millimetres, in and out; anything else carries its unit in its name.
+Every function of numbers also takes arrays. ``recloth.ufuncs`` has each answer as a NumPy ufunc.
+
+>>> import recloth
+>>> skirt = recloth.circle_skirt(71 * recloth.CM, 60 * recloth.CM, fraction=0.5)
+>>> round(skirt.waist_radius, 1)
+226.0
+"""
+
+from . import ufuncs
+from ._core import __version__, caution_text, doubt_text
+from ._errors import ReclothError
+from ._functions import *  # noqa: F403
+from ._functions import __all__ as _functions
+
+#: One millimetre, the unit of every length.
+MM = 1.0
+#: One centimetre in millimetres.
+CM = 10.0
+#: One metre in millimetres.
+M = 1000.0
+#: One inch in millimetres.
+INCH = 25.4
+#: One foot in millimetres.
+FOOT = 304.8
+#: One yard in millimetres.
+YARD = 914.4
+
+
+def doubts(bits):
+    """The sentences of a set of doubts, as a result carries them."""
+    return _sentences(bits, doubt_text)
+
+
+def cautions(bits):
+    """The sentences of a set of cautions, as a result carries them."""
+    return _sentences(bits, caution_text)
+
+
+def _sentences(bits, text):
+    bits = int(bits)
+    return [text(1 << place) for place in range(32) if bits >> place & 1]
+
+
+__all__ = [
+    "CM",
+    "FOOT",
+    "INCH",
+    "M",
+    "MM",
+    "YARD",
+    "ReclothError",
+    "__version__",
+    "caution_text",
+    "cautions",
+    "doubt_text",
+    "doubts",
+    "ufuncs",
+    *_functions,
+]

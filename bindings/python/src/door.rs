@@ -1,0 +1,94 @@
+//! What every Python function goes through: whole numbers read, errors raised.
+
+use pyo3::{intern, prelude::*, sync::PyOnceLock, types::PyType};
+use recloth::{Error, ErrorKind};
+
+/// A count from a float: the count and nothing, or `stand_in` and what is wrong.
+pub(crate) fn count(argument: &'static str, value: f64, stand_in: u32) -> (u32, Option<Error>) {
+    let bad = |kind| {
+        (
+            stand_in,
+            Some(Error::new(kind, argument, value, 0.0, f64::from(u32::MAX))),
+        )
+    };
+    if !value.is_finite() {
+        bad(ErrorKind::NotFinite)
+    } else if value != value.trunc() {
+        bad(ErrorKind::NotWhole)
+    } else if value < 0.0 || value > f64::from(u32::MAX) {
+        bad(ErrorKind::OutOfRange)
+    } else {
+        (value as u32, None)
+    }
+}
+
+/// The error for a choice that is not offered.
+pub(crate) fn bad_choice(argument: &'static str, value: f64) -> Error {
+    Error::new(ErrorKind::Choice, argument, value, f64::NAN, f64::NAN)
+}
+
+/// The answer, or the first error in the order of the arguments: `bad` holds arguments that could
+/// not be read, for which the core was called with a stand-in.
+pub(crate) fn settle<T>(
+    answer: Result<T, Error>,
+    names: &[&str],
+    bad: &[Option<Error>],
+) -> Result<T, Error> {
+    let place = |error: &Error| names.iter().position(|name| *name == error.argument());
+    match (answer, bad.iter().flatten().next()) {
+        (Err(error), Some(bad))
+            if error.kind() != ErrorKind::NoSolution && place(&error) < place(bad) =>
+        {
+            Err(error)
+        }
+        (_, Some(bad)) => Err(*bad),
+        (answer, None) => answer,
+    }
+}
+
+/// How many items a list to fill has: none when the count is one the core refuses anyway.
+pub(crate) fn room(count: usize, plus: i32, most: usize) -> usize {
+    if count > most {
+        0
+    } else {
+        count.saturating_add_signed(plus as isize)
+    }
+}
+
+/// The exception `recloth.ReclothError` for an error of this function.
+pub(crate) fn raise(py: Python<'_>, function: &str, error: &Error) -> PyErr {
+    static CLASS: PyOnceLock<Py<PyType>> = PyOnceLock::new();
+    let made = (|| {
+        let class = CLASS.get_or_try_init(py, || {
+            py.import("recloth._errors")?
+                .getattr(intern!(py, "ReclothError"))?
+                .cast_into::<PyType>()
+                .map(Bound::unbind)
+                .map_err(PyErr::from)
+        })?;
+        class.bind(py).call1((
+            function,
+            error.kind().name(),
+            error.kind().code(),
+            error.argument(),
+            error.value(),
+            error.min(),
+            error.max(),
+            error.at(),
+            error.to_string(),
+        ))
+    })();
+    made.map_or_else(|failure| failure, PyErr::from_value)
+}
+
+/// The sentence of one doubt, or None when the bit is none.
+#[pyfunction]
+pub(crate) fn doubt_text(bit: u32) -> Option<&'static str> {
+    recloth::doubt::doubt_text(bit)
+}
+
+/// The sentence of one caution, or None when the bit is none.
+#[pyfunction]
+pub(crate) fn caution_text(bit: u32) -> Option<&'static str> {
+    recloth::doubt::caution_text(bit)
+}

@@ -1,0 +1,54 @@
+//! Writes the calls at the ends of ranges as CSV files, and prints what Rust answers to each row of
+//! the folders named, for comparison with the other doors.
+#![allow(clippy::print_stdout, reason = "a command prints")]
+
+use std::{env, error::Error, fs, path::Path};
+
+use recloth_doors::{Given, boundaries, call, line, tables};
+
+fn main() -> Result<(), Box<dyn Error>> {
+    let words: Vec<String> = env::args().skip(1).collect();
+    match words.iter().map(String::as_str).collect::<Vec<_>>()[..] {
+        ["calls", folder] => write_calls(Path::new(folder)),
+        ["answers"] => {
+            for table in tables() {
+                for row in &table.rows {
+                    answer(&table.function.name, &row.id, &row.given);
+                }
+            }
+            for call in boundaries::calls() {
+                answer(&call.function, &call.id, &call.given);
+            }
+            Ok(())
+        }
+        _ => Err("recloth-doors calls FOLDER | answers".into()),
+    }
+}
+
+fn answer(name: &str, id: &str, given: &[Given]) {
+    if let Some(answer) = call(name, given) {
+        println!("{}", line(name, id, &answer));
+    }
+}
+
+/// One file a function: id and inputs, nothing more.
+fn write_calls(folder: &Path) -> Result<(), Box<dyn Error>> {
+    fs::create_dir_all(folder)?;
+    let calls = boundaries::calls();
+    for table in tables() {
+        let name = &table.function.name;
+        let mut writer = csv::Writer::from_path(folder.join(format!("{name}.csv")))?;
+        let headings = table
+            .function
+            .inputs
+            .iter()
+            .filter_map(|argument| argument["name"].as_str());
+        writer.write_record(std::iter::once("id").chain(headings))?;
+        for call in calls.iter().filter(|call| &call.function == name) {
+            let cells = call.given.iter().map(Given::cell);
+            writer.write_record(std::iter::once(call.id.clone()).chain(cells))?;
+        }
+        writer.flush()?;
+    }
+    Ok(())
+}
