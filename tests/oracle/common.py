@@ -58,6 +58,8 @@ def read(name):
 
 def complaints(wanted, found, tolerance):
     """What is wrong with one output of a row: `wanted` as written in the file, `found` by the independent program."""
+    if isinstance(found, str):
+        return [] if wanted == found else [f"{wanted!r} in the file, {found!r} here"]
     wanted = [mpf(float(item)) for item in wanted.split()]
     found = found if isinstance(found, list) else [found]
     if len(wanted) != len(found):
@@ -71,6 +73,8 @@ def complaints(wanted, found, tolerance):
 
 def digits(found):
     """A number or a list as the file has it: the nearest f64, shortest digits that bring it back."""
+    if isinstance(found, str):
+        return found
     if isinstance(found, list):
         return " ".join(digits(item) for item in found)
     return repr(float(found)).removesuffix(".0")

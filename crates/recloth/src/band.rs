@@ -1,1 +1,491 @@
 //! Waistbands: straight, shaped and in sections.
+
+use core::f64::consts::TAU;
+
+use crate::Error;
+use crate::doubt::BAND_FLARED;
+
+/// How a straight band gets its two layers.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+#[repr(i32)]
+pub enum BandMake {
+    /// One strip folded along its upper edge.
+    Folded = 0,
+    /// Two strips, an outer and an inner, joined along the upper edge.
+    Faced = 1,
+}
+
+/// The strip a straight band is cut from.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct StraightBand {
+    /// Length to cut, allowances included (mm).
+    pub cut_length: f64,
+    /// Width to cut, allowances included (mm).
+    pub cut_width: f64,
+    /// How many such strips (count).
+    pub strips: u32,
+}
+
+/// Strip to cut for a straight band.
+///
+/// Folded: `cut_width = 2 · depth + 2 · allowance + turn`, one strip. Faced: `cut_width = depth + 2 · allowance + turn`,
+/// two strips. `cut_length = waist + overlap + 2 · allowance`. The turn is the cloth that the upper edge takes by its
+/// own thickness; fold or sew a sample to learn it.
+///
+/// | argument    | unit   | range   | default | meaning                                              |
+/// |-------------|--------|---------|---------|------------------------------------------------------|
+/// | `waist`     | mm     | 1..=1e5 | -       | finished length round the waist, ease included       |
+/// | `overlap`   | mm     | 0..=1e4 | -       | what runs on past the opening, at both ends together |
+/// | `depth`     | mm     | 1..=1e4 | -       | finished depth                                       |
+/// | `allowance` | mm     | 0..=1e3 | -       | seam allowance at each edge and each end             |
+/// | `turn`      | mm     | 0..=100 | 0       | cloth taken by the thickness of the upper edge       |
+/// | `make`      | choice | -       | folded  | how the band gets its two layers                     |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument.
+///
+/// # Source
+/// Arithmetic; the turn is common practice, no source. `tests/vectors/straight_band.csv` has hand-worked rows.
+///
+/// # Examples
+/// ```
+/// use recloth::band::{BandMake, straight_band};
+/// let band = straight_band(710.0, 30.0, 25.0, 10.0, 2.0, BandMake::Folded)?;
+/// assert_eq!((band.cut_length, band.cut_width, band.strips), (760.0, 72.0, 1));
+/// let error = straight_band(710.0, 30.0, 0.0, 10.0, 2.0, BandMake::Folded).unwrap_err();
+/// assert_eq!(error.argument(), "depth");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn straight_band(
+    waist: f64,
+    overlap: f64,
+    depth: f64,
+    allowance: f64,
+    turn: f64,
+    make: BandMake,
+) -> Result<StraightBand, Error> {
+    let waist = Error::check("waist", waist, 1.0, 1e5)?;
+    let overlap = Error::check("overlap", overlap, 0.0, 1e4)?;
+    let depth = Error::check("depth", depth, 1.0, 1e4)?;
+    let allowance = Error::check("allowance", allowance, 0.0, 1e3)?;
+    let turn = Error::check("turn", turn, 0.0, 100.0)?;
+    let (layers, strips) = match make {
+        BandMake::Folded => (2.0, 1),
+        BandMake::Faced => (1.0, 2),
+    };
+    Ok(StraightBand {
+        cut_length: waist + overlap + 2.0 * allowance,
+        cut_width: layers * depth + 2.0 * allowance + turn,
+        strips,
+    })
+}
+
+/// Finished depth of a straight band from a strip there is.
+///
+/// Folded: `depth = (cut_width - 2 · allowance - turn) / 2`. Faced: `depth = cut_width - 2 · allowance - turn`. A strip
+/// drawn without allowances still loses them to its seams, which is the usual slip.
+///
+/// | argument    | unit   | range   | default | meaning                                        |
+/// |-------------|--------|---------|---------|------------------------------------------------|
+/// | `cut_width` | mm     | 1..=1e5 | -       | width of the strip from raw edge to raw edge   |
+/// | `allowance` | mm     | 0..=1e3 | -       | seam allowance at each long edge               |
+/// | `turn`      | mm     | 0..=100 | 0       | cloth taken by the thickness of the upper edge |
+/// | `make`      | choice | -       | folded  | how the band gets its two layers               |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `allowance` when the allowances and the turn
+/// leave nothing of the strip.
+///
+/// # Returns
+/// Finished depth of the band (mm).
+///
+/// # Source
+/// Arithmetic. `tests/vectors/straight_band_depth.csv` has hand-worked rows.
+///
+/// # Examples
+/// ```
+/// use recloth::band::{BandMake, straight_band_depth};
+/// assert_eq!(straight_band_depth(50.0, 10.0, 0.0, BandMake::Faced)?, 30.0);
+/// assert_eq!(straight_band_depth(50.0, 10.0, 0.0, BandMake::Folded)?, 15.0);
+/// let error = straight_band_depth(50.0, 30.0, 0.0, BandMake::Folded).unwrap_err();
+/// assert_eq!((error.argument(), error.max()), ("allowance", 25.0));
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn straight_band_depth(
+    cut_width: f64,
+    allowance: f64,
+    turn: f64,
+    make: BandMake,
+) -> Result<f64, Error> {
+    let cut_width = Error::check("cut_width", cut_width, 1.0, 1e5)?;
+    let allowance = Error::check("allowance", allowance, 0.0, 1e3)?;
+    let turn = Error::check("turn", turn, 0.0, 100.0)?;
+    let left = cut_width - 2.0 * allowance - turn;
+    if left <= 0.0 {
+        return Err(Error::no_solution(
+            "allowance",
+            allowance,
+            f64::NAN,
+            (cut_width - turn) / 2.0,
+        ));
+    }
+    Ok(match make {
+        BandMake::Folded => left / 2.0,
+        BandMake::Faced => left,
+    })
+}
+
+/// A band cut as part of a ring.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct ShapedBand {
+    /// Radius of the upper, shorter edge (mm).
+    pub inner_radius: f64,
+    /// Radius of the lower, longer edge (mm).
+    pub outer_radius: f64,
+    /// Angle of the sector (deg).
+    pub angle_deg: f64,
+    /// Height of the lower edge's arc above the straight line between its ends (mm).
+    pub sagitta: f64,
+    /// Area of the band (mm2).
+    pub area_mm2: f64,
+}
+
+/// Part of a ring for a shaped band, or for any cone or frustum.
+///
+/// `outer_radius = lower · depth / (lower - upper)`, `inner_radius = outer_radius - depth`, angle in radians
+/// `(lower - upper) / depth`. For a straight band there is no such ring: see [`straight_band`]. A band that flares
+/// upwards is the same ring turned over: give its longer edge as `lower`.
+///
+/// | argument | unit | range            | default | meaning                                                 |
+/// |----------|------|------------------|---------|---------------------------------------------------------|
+/// | `lower`  | mm   | 1..=1e5          | -       | finished length of the lower edge                       |
+/// | `upper`  | mm   | 0..=1e5, < lower | -       | finished length of the upper edge                       |
+/// | `depth`  | mm   | 1..=1e4          | -       | from edge to edge, measured along the cloth             |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `upper` when it is not below `lower`, or so far
+/// below that the sector would be more than a full ring.
+///
+/// # Source
+/// Unrolled frustum: E. M. Longfield, *Sheet Metal Drafting*, 1921 (slant height, area by the mean of the two
+/// circumferences); `tests/vectors/shaped_band.csv` has published and hand-worked rows.
+///
+/// # Examples
+/// ```
+/// use recloth::band::shaped_band;
+/// let band = shaped_band(700.0, 676.0, 50.0)?;
+/// assert!((band.outer_radius - 1458.33).abs() < 0.01);
+/// assert!((band.angle_deg - 27.50).abs() < 0.01);
+/// assert_eq!(shaped_band(700.0, 700.0, 50.0).unwrap_err().argument(), "upper");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn shaped_band(lower: f64, upper: f64, depth: f64) -> Result<ShapedBand, Error> {
+    let lower = Error::check("lower", lower, 1.0, 1e5)?;
+    let upper = Error::check("upper", upper, 0.0, 1e5)?;
+    let depth = Error::check("depth", depth, 1.0, 1e4)?;
+    let ring = Ring::new("upper", lower, upper, depth)?;
+    Ok(ShapedBand {
+        inner_radius: ring.inner,
+        outer_radius: ring.outer,
+        angle_deg: ring.angle.to_degrees(),
+        sagitta: ring.sagitta(lower),
+        area_mm2: (lower + upper) / 2.0 * depth,
+    })
+}
+
+/// The part of a ring whose arcs are `lower` and `upper` long.
+struct Ring {
+    inner: f64,
+    outer: f64,
+    angle: f64,
+}
+
+impl Ring {
+    fn new(argument: &'static str, lower: f64, upper: f64, depth: f64) -> Result<Ring, Error> {
+        let angle = (lower - upper) / depth;
+        if upper >= lower || angle > TAU {
+            let least = lower - TAU * depth;
+            let least = if least > 0.0 { least } else { f64::NAN };
+            return Err(Error::no_solution(argument, upper, least, lower));
+        }
+        // Not `outer - depth`, which would lose the last digits of a small inner radius.
+        Ok(Ring {
+            inner: upper * depth / (lower - upper),
+            outer: lower * depth / (lower - upper),
+            angle,
+        })
+    }
+
+    /// Height of a piece of the lower edge over its chord: `R (1 - cos(arc / 2R))`, written without that difference,
+    /// which loses all digits when the radius is large.
+    fn sagitta(&self, arc: f64) -> f64 {
+        let sine = libm::sin(arc / (4.0 * self.outer));
+        2.0 * self.outer * sine * sine
+    }
+}
+
+/// Which ends of a band in sections are cut square to the lower edge.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+#[repr(i32)]
+pub enum SquareEnds {
+    /// Neither end: the band closes in a ring, or both ends slant.
+    Neither = 0,
+    /// The first section's free end.
+    First = 1,
+    /// The last section's free end.
+    Last = 2,
+    /// Both free ends.
+    Both = 3,
+}
+
+impl SquareEnds {
+    const fn first(self) -> bool {
+        matches!(self, SquareEnds::First | SquareEnds::Both)
+    }
+
+    const fn last(self) -> bool {
+        matches!(self, SquareEnds::Last | SquareEnds::Both)
+    }
+}
+
+/// A band of straight sections with slanted ends.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct SectionedBand {
+    /// What each slanted end takes from the upper edge; negative where the band flares (mm).
+    pub slant: f64,
+    /// Angle of a slanted end from the square (deg).
+    pub end_angle_deg: f64,
+    /// Kink at each join: a peak of the lower edge and a notch of the upper; 0 without a join (deg).
+    pub join_kink_deg: f64,
+    /// Doubts raised (bits).
+    pub doubts: u32,
+}
+
+/// Upper edges of a band made of straight sections that slant at their joins.
+///
+/// What the upper edge is shorter by is shared by the slanted ends: `slant = (sum of lengths - top) / slanted ends`, at
+/// the angle `atan(slant / depth)` from the square. At each join the lower edge peaks, and the upper edge notches, by
+/// twice that angle, so the edges are trued to a curve or the band is cut curved ([`curved_band`]). A side seam runs on
+/// straight into the band only if the end's angle equals the skirt's side seam's angle from the square at the waist. An
+/// end that overlaps must be square.
+///
+/// | argument  | unit   | range                        | default | meaning                                        |
+/// |-----------|--------|------------------------------|---------|------------------------------------------------|
+/// | `lengths` | mm     | 1..=1e5 each, 1..=100 items  | -       | finished lower edge of each section, in order  |
+/// | `depth`   | mm     | 1..=1e4                      | -       | finished depth, square to the lower edge       |
+/// | `top`     | mm     | 1..=1e7                      | -       | finished upper edge of all sections together   |
+/// | `ends`    | choice | -                            | -       | which free ends are square                     |
+/// | `tops`    | mm     | out, as lengths              | -       | finished upper edge of each section            |
+///
+/// # Errors
+/// `NotFinite`, `OutOfRange`, `Count` or `Room`, naming the argument. `NoSolution` naming `top` when one section has
+/// both ends square and a different top; naming `lengths` when a section is shorter than its slants.
+///
+/// # Source
+/// Plane geometry. `tests/vectors/sectioned_band.csv` has hand-worked rows.
+///
+/// # Examples
+/// ```
+/// use recloth::band::{SquareEnds, sectioned_band};
+/// let mut tops = [0.0; 3];
+/// let band = sectioned_band(&[140.0, 330.0, 230.0], 50.0, 676.0, SquareEnds::Both, &mut tops)?;
+/// assert_eq!((band.slant, tops), (6.0, [134.0, 318.0, 224.0]));
+/// assert!((band.join_kink_deg - 13.69).abs() < 0.005);
+/// let error = sectioned_band(&[5.0, 695.0], 50.0, 676.0, SquareEnds::Both, &mut tops).unwrap_err();
+/// assert_eq!(error.to_string(), "lengths[0] = 5 leaves no solution: it must be at least 12");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn sectioned_band(
+    lengths: &[f64],
+    depth: f64,
+    top: f64,
+    ends: SquareEnds,
+    tops: &mut [f64],
+) -> Result<SectionedBand, Error> {
+    let lengths = Error::check_list("lengths", lengths, 1.0, 1e5, (1, 100))?;
+    let depth = Error::check("depth", depth, 1.0, 1e4)?;
+    let top = Error::check("top", top, 1.0, 1e7)?;
+    Error::check_room("tops", tops.len(), lengths.len())?;
+
+    let bottom: f64 = lengths.iter().sum();
+    let square = u32::from(ends.first()) + u32::from(ends.last());
+    let slanted = 2.0 * lengths.len() as f64 - f64::from(square);
+    let slant = if slanted > 0.0 {
+        (bottom - top) / slanted
+    } else if top == bottom {
+        0.0
+    } else {
+        return Err(Error::no_solution("top", top, bottom, bottom));
+    };
+    let last = lengths.len() - 1;
+    let taken = |index: usize| {
+        let first_end = if index == 0 && ends.first() {
+            0.0
+        } else {
+            slant
+        };
+        let last_end = if index == last && ends.last() {
+            0.0
+        } else {
+            slant
+        };
+        first_end + last_end
+    };
+    for (index, &length) in lengths.iter().enumerate() {
+        if length <= taken(index) {
+            return Err(
+                Error::no_solution("lengths", length, taken(index), f64::NAN).at_index(index),
+            );
+        }
+    }
+    for (index, (place, &length)) in tops.iter_mut().zip(lengths).enumerate() {
+        *place = length - taken(index);
+    }
+    let end_angle_deg = libm::atan2(slant, depth).to_degrees();
+    Ok(SectionedBand {
+        slant,
+        end_angle_deg,
+        join_kink_deg: if last > 0 { 2.0 * end_angle_deg } else { 0.0 },
+        doubts: if slant < 0.0 { BAND_FLARED } else { 0 },
+    })
+}
+
+/// A band in sections whose edges are arcs about one centre.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct CurvedBand {
+    /// Radius of the upper, shorter edge (mm).
+    pub inner_radius: f64,
+    /// Radius of the lower, longer edge (mm).
+    pub outer_radius: f64,
+    /// Angle of all sections together (deg).
+    pub angle_deg: f64,
+    /// Height of the longest section's lower arc above the straight line between its ends (mm).
+    pub sagitta: f64,
+}
+
+/// Upper edges of a band in sections, each cut as an arc, so that the joins have no kink.
+///
+/// All sections are parts of one ring with `outer_radius = bottom · depth / (bottom - top)`, where `bottom` is the sum of
+/// the lengths; each top is its length times `top / bottom`. Every end lies on a radius, square to both edges; an end
+/// that overlaps is a piece of its own.
+///
+/// | argument  | unit | range                       | default | meaning                                       |
+/// |-----------|------|-----------------------------|---------|-----------------------------------------------|
+/// | `lengths` | mm   | 1..=1e5 each, 1..=100 items | -       | finished lower edge of each section, in order |
+/// | `depth`   | mm   | 1..=1e4                     | -       | finished depth, along the radius              |
+/// | `top`     | mm   | 1..=1e7                     | -       | finished upper edge of all sections together  |
+/// | `tops`    | mm   | out, as lengths             | -       | finished upper edge of each section           |
+///
+/// # Errors
+/// `NotFinite`, `OutOfRange`, `Count` or `Room`, naming the argument. `NoSolution` naming `top` when it is not below the
+/// sum of the lengths, or so far below that the sections would be more than a full ring.
+///
+/// # Source
+/// Arc length of a sector. `tests/vectors/curved_band.csv` has hand-worked rows.
+///
+/// # Examples
+/// ```
+/// use recloth::band::curved_band;
+/// let mut tops = [0.0; 3];
+/// let band = curved_band(&[140.0, 330.0, 230.0], 50.0, 676.0, &mut tops)?;
+/// assert!((tops[1] - 318.7).abs() < 0.05 && (band.sagitta - 9.32).abs() < 0.01);
+/// assert_eq!(curved_band(&[350.0; 2], 50.0, 700.0, &mut tops).unwrap_err().argument(), "top");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn curved_band(
+    lengths: &[f64],
+    depth: f64,
+    top: f64,
+    tops: &mut [f64],
+) -> Result<CurvedBand, Error> {
+    let lengths = Error::check_list("lengths", lengths, 1.0, 1e5, (1, 100))?;
+    let depth = Error::check("depth", depth, 1.0, 1e4)?;
+    let top = Error::check("top", top, 1.0, 1e7)?;
+    Error::check_room("tops", tops.len(), lengths.len())?;
+    let bottom: f64 = lengths.iter().sum();
+    let ring = Ring::new("top", bottom, top, depth)?;
+    for (place, &length) in tops.iter_mut().zip(lengths) {
+        *place = length * top / bottom;
+    }
+    let longest = lengths.iter().copied().fold(0.0, f64::max);
+    Ok(CurvedBand {
+        inner_radius: ring.inner,
+        outer_radius: ring.outer,
+        angle_deg: ring.angle.to_degrees(),
+        sagitta: ring.sagitta(longest),
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const ENDS: [SquareEnds; 4] = [
+        SquareEnds::Neither,
+        SquareEnds::First,
+        SquareEnds::Last,
+        SquareEnds::Both,
+    ];
+
+    #[test]
+    fn depth_of_the_strip_comes_back() {
+        for make in [BandMake::Folded, BandMake::Faced] {
+            let band = straight_band(710.0, 30.0, 42.0, 12.0, 1.5, make).unwrap();
+            assert_eq!(
+                straight_band_depth(band.cut_width, 12.0, 1.5, make),
+                Ok(42.0)
+            );
+        }
+    }
+
+    #[test]
+    fn ring_has_the_edges_asked_for() {
+        let band = shaped_band(700.0, 676.0, 50.0).unwrap();
+        let turn = band.angle_deg.to_radians();
+        approx::assert_abs_diff_eq!(band.outer_radius * turn, 700.0, epsilon = 1e-9);
+        approx::assert_abs_diff_eq!(band.inner_radius * turn, 676.0, epsilon = 1e-9);
+        approx::assert_abs_diff_eq!(band.outer_radius - band.inner_radius, 50.0, epsilon = 1e-9);
+    }
+
+    #[test]
+    fn tops_add_up_to_the_top_wherever_ends_are_square() {
+        let lengths = [140.0, 330.0, 230.0];
+        for ends in ENDS {
+            let mut tops = [0.0; 3];
+            sectioned_band(&lengths, 50.0, 676.0, ends, &mut tops).unwrap();
+            approx::assert_abs_diff_eq!(tops.iter().sum::<f64>(), 676.0, epsilon = 1e-9);
+            curved_band(&lengths, 50.0, 676.0, &mut tops).unwrap();
+            approx::assert_abs_diff_eq!(tops.iter().sum::<f64>(), 676.0, epsilon = 1e-9);
+        }
+    }
+
+    #[test]
+    fn one_section_with_square_ends_is_a_rectangle_or_nothing() {
+        let mut tops = [0.0];
+        assert!(sectioned_band(&[700.0], 50.0, 700.0, SquareEnds::Both, &mut tops).is_ok());
+        assert_eq!(tops, [700.0]);
+        let error = sectioned_band(&[700.0], 50.0, 690.0, SquareEnds::Both, &mut tops).unwrap_err();
+        assert_eq!((error.argument(), error.min()), ("top", 700.0));
+    }
+
+    #[test]
+    fn nothing_is_written_on_an_error() {
+        let mut tops = [-1.0; 2];
+        assert!(sectioned_band(&[350.0; 3], 50.0, 676.0, SquareEnds::Both, &mut tops).is_err());
+        assert!(sectioned_band(&[695.0, 5.0], 50.0, 676.0, SquareEnds::Both, &mut tops).is_err());
+        assert!(curved_band(&[350.0; 2], 50.0, 700.0, &mut tops).is_err());
+        assert_eq!(tops, [-1.0; 2]);
+    }
+}

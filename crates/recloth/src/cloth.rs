@@ -1,1 +1,201 @@
 //! Cloth in the wash: dimensional change.
+
+use crate::Error;
+use crate::doubt::{CHANGE_LARGE, CLOTH_GROWS, LINING_SHOWS};
+
+/// Beyond this a change is doubted (%): the largest typical value in a fibre trader's table is 10.
+const LARGE_PCT: f64 = 15.0;
+
+/// Dimensional change of cloth in the wash, in percent; minus is shrinkage.
+///
+/// `change = 100 · (after - before) / before`. Mark at least 350 mm apart, 50 mm from the edges, along each grain.
+///
+/// | argument | unit | range   | default | meaning                               |
+/// |----------|------|---------|---------|---------------------------------------|
+/// | `before` | mm   | 1..=1e6 | -       | distance of the marks before washing  |
+/// | `after`  | mm   | 1..=1e6 | -       | distance of the marks after washing   |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument.
+///
+/// # Returns
+/// Change (%).
+///
+/// # Source
+/// ISO 5077:2007 and AATCC 135 (formula). `tests/vectors/dimensional_change.csv` has published rows.
+///
+/// # Examples
+/// ```
+/// use recloth::cloth::dimensional_change;
+/// assert!((dimensional_change(350.0, 320.0)? + 8.57).abs() < 0.005);
+/// assert_eq!(dimensional_change(0.0, 320.0).unwrap_err().argument(), "before");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn dimensional_change(before: f64, after: f64) -> Result<f64, Error> {
+    let before = Error::check("before", before, 1.0, 1e6)?;
+    let after = Error::check("after", after, 1.0, 1e6)?;
+    Ok(100.0 * (after - before) / before)
+}
+
+/// A length to cut so that washing brings it to size.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct CutForChange {
+    /// Length to cut (mm).
+    pub cut: f64,
+    /// What is added; negative for cloth that grows (mm).
+    pub added: f64,
+    /// Doubts raised (bits).
+    pub doubts: u32,
+}
+
+/// Length to cut so that washing brings it to a finished length.
+///
+/// `cut = finished / (1 + change / 100)`. Adding the percentage to the finished length is the usual slip and comes out
+/// short. Shrink cloth before cutting where you can; this is for what cannot be shrunk first.
+///
+/// | argument     | unit | range     | default | meaning                                       |
+/// |--------------|------|-----------|---------|-----------------------------------------------|
+/// | `finished`   | mm   | 0..=1e6   | -       | length wanted after washing                   |
+/// | `change_pct` | %    | -90..=100 | -       | dimensional change: shrinkage of 5 % is -5    |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument.
+///
+/// # Source
+/// ISO 5077:2007 (definition), solved for the length before. `tests/vectors/cut_for_change.csv` has hand-worked rows.
+///
+/// # Examples
+/// ```
+/// use recloth::{cloth::cut_for_change, doubt::CLOTH_GROWS};
+/// assert!((cut_for_change(600.0, -5.0)?.cut - 631.58).abs() < 0.005);
+/// assert_eq!(cut_for_change(600.0, 5.0)?.doubts, CLOTH_GROWS);
+/// assert_eq!(cut_for_change(600.0, -100.0).unwrap_err().argument(), "change_pct");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn cut_for_change(finished: f64, change_pct: f64) -> Result<CutForChange, Error> {
+    let finished = Error::check("finished", finished, 0.0, 1e6)?;
+    let change_pct = check_change("change_pct", change_pct)?;
+    let cut = before(finished, change_pct);
+    Ok(CutForChange {
+        cut,
+        added: cut - finished,
+        doubts: change_doubts(change_pct),
+    })
+}
+
+/// A shell and its lining, washed.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct ShrinkPair {
+    /// Shell after washing, if it is sewn as given (mm).
+    pub shell_after: f64,
+    /// Lining after washing, if it is sewn as given (mm).
+    pub lining_after: f64,
+    /// How far the lining then hangs below the shell; negative above (mm).
+    pub below: f64,
+    /// Shell to cut so that washing leaves the length given (mm).
+    pub shell_cut: f64,
+    /// Lining to cut so that washing leaves the length given (mm).
+    pub lining_cut: f64,
+    /// Doubts raised (bits).
+    pub doubts: u32,
+}
+
+/// What washing does to a shell and its lining, and how to cut both for it.
+///
+/// Both lengths run from the same upper seam. Sewn as given, each becomes `length · (1 + change / 100)`; to have them as
+/// given after washing, each is cut `length / (1 + change / 100)`. Ask once for the length and once for the width.
+///
+/// | argument             | unit | range     | default | meaning                                    |
+/// |----------------------|------|-----------|---------|--------------------------------------------|
+/// | `shell`              | mm   | 0..=1e6   | -       | finished shell                             |
+/// | `lining`             | mm   | 0..=1e6   | -       | finished lining                            |
+/// | `shell_change_pct`   | %    | -90..=100 | -       | dimensional change of the shell's cloth    |
+/// | `lining_change_pct`  | %    | -90..=100 | -       | dimensional change of the lining's cloth   |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument.
+///
+/// # Source
+/// ISO 5077:2007 (definition). `tests/vectors/shrink_pair.csv` has hand-worked rows.
+///
+/// # Examples
+/// ```
+/// use recloth::{cloth::shrink_pair, doubt::LINING_SHOWS};
+/// let skirt = shrink_pair(600.0, 580.0, -5.0, -1.0)?;
+/// assert!((skirt.below - 4.2).abs() < 1e-9);
+/// assert_eq!(skirt.doubts, LINING_SHOWS);
+/// assert_eq!(shrink_pair(600.0, -1.0, -5.0, -1.0).unwrap_err().argument(), "lining");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn shrink_pair(
+    shell: f64,
+    lining: f64,
+    shell_change_pct: f64,
+    lining_change_pct: f64,
+) -> Result<ShrinkPair, Error> {
+    let shell = Error::check("shell", shell, 0.0, 1e6)?;
+    let lining = Error::check("lining", lining, 0.0, 1e6)?;
+    let shell_change_pct = check_change("shell_change_pct", shell_change_pct)?;
+    let lining_change_pct = check_change("lining_change_pct", lining_change_pct)?;
+    let shell_after = after(shell, shell_change_pct);
+    let lining_after = after(lining, lining_change_pct);
+    let below = lining_after - shell_after;
+    let shows = if below > 0.0 { LINING_SHOWS } else { 0 };
+    Ok(ShrinkPair {
+        shell_after,
+        lining_after,
+        below,
+        shell_cut: before(shell, shell_change_pct),
+        lining_cut: before(lining, lining_change_pct),
+        doubts: change_doubts(shell_change_pct) | change_doubts(lining_change_pct) | shows,
+    })
+}
+
+fn check_change(argument: &'static str, change_pct: f64) -> Result<f64, Error> {
+    Error::check(argument, change_pct, -90.0, 100.0)
+}
+
+fn after(length: f64, change_pct: f64) -> f64 {
+    length * (1.0 + change_pct / 100.0)
+}
+
+fn before(length: f64, change_pct: f64) -> f64 {
+    length / (1.0 + change_pct / 100.0)
+}
+
+fn change_doubts(change_pct: f64) -> u32 {
+    let mut doubts = 0;
+    if change_pct > 0.0 {
+        doubts |= CLOTH_GROWS;
+    }
+    if libm::fabs(change_pct) > LARGE_PCT {
+        doubts |= CHANGE_LARGE;
+    }
+    doubts
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_is_cut_for_a_change_washes_to_size() {
+        for change in [-40.0, -8.5, -0.1, 0.0, 3.0, 100.0] {
+            let cut = cut_for_change(600.0, change).unwrap().cut;
+            let washed = shrink_pair(cut, cut, change, change).unwrap();
+            approx::assert_relative_eq!(washed.shell_after, 600.0, max_relative = 1e-14);
+            let measured = dimensional_change(cut, washed.shell_after).unwrap();
+            approx::assert_abs_diff_eq!(measured, change, epsilon = 1e-12);
+        }
+    }
+
+    #[test]
+    fn adding_the_percentage_comes_out_short() {
+        let cut = cut_for_change(600.0, -5.0).unwrap().cut;
+        assert!(cut > 600.0 * 1.05 + 1.5);
+    }
+}

@@ -33,10 +33,28 @@ bits! { DOUBTS, "Every doubt.",
     TRIANGLE_FLAT = 8, "This triangle is flat: a slip of the tape moves its point across the base more than 5 times as far.";
     TRIANGLE_TALL = 9, "This triangle is tall on a short base: a slip of the tape moves its point along the base more than 5 times as far.";
     SPARE_MISFIT = 10, "A spare reading misses by more than 0.5 %: measure again; the tape was misread or the cloth lay off grain.";
+    DART_WIDE = 12, "One dart takes more than 32 mm: it may end in a hard point, so try two.";
+    DART_LONG = 13, "The dart is longer than 178 mm, below where the hip is usually measured.";
+    DARTS_CLOSE = 14, "Darts spread evenly over this width lie less than 25 mm apart.";
+    DART_IN_STAND = 15, "A dart falls within the button stand: move it, or take its intake at that side seam.";
+    DART_OFF_PANEL = 16, "A dart falls beyond the opening edge of the narrow panel: take its intake elsewhere.";
+    BAND_FLARED = 17, "The upper edge is longer than the lower: the band stands away from the body.";
+    GATHERS_SCANT = 18, "Gathers of less than 1.2 times look like a mistake.";
+    PLEATS_OVERLAP = 19, "The underlay is deeper than the pleat shows: pleats lie over each other, in more than three layers.";
+    HOLE_NEAR_SEAM = 20, "The last buttonhole is less than 12 mm from the end of the edge.";
+    PITCH_UNEVEN = 21, "The distances above and below the fixed button differ by more than 3.2 mm, which shows.";
+    CLOTH_GROWS = 22, "A change above 0 says that the cloth grows: shrinkage is a negative change.";
+    CHANGE_LARGE = 23, "A change beyond 15 % is rare: wash and measure a second sample.";
+    LINING_SHOWS = 24, "After washing the lining is longer than the shell and may show.";
+    OWF_LARGE = 25, "More than 100 % on weight of fibre: only plant matter is used so; is the mass that of dry goods?";
+    BATH_RATIO = 26, "The liquor ratio is outside 3 to 40 litres a kilogram.";
 }
 
 bits! { CAUTIONS, "Every caution.",
     LABEL_FIRST = 0, "Follow the product's label, the care label and local rules before anything printed here.";
+    POWDER = 1, "Weigh dye, mordant and soda with gloves, eye protection and a dust mask, in vessels never used for food.";
+    HOT_BATH = 2, "A hot bath scalds and steams: a stable vessel, air, long gloves, no children or animals near, never unattended.";
+    ELASTIC_BATH = 3, "Elastic is ruined by bleach and by hot baths: bleach and dye first, sew elastic in after.";
 }
 
 /// The sentence of one doubt, if the bit is one.
