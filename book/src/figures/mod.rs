@@ -1,0 +1,80 @@
+//! The figures of the book, drawn by recloth: `recloth-book figures` writes them to `book/figures`, where the pages
+//! find them. They are committed, and a test draws them again.
+
+mod bias;
+mod buttonhole;
+mod circle_skirt;
+mod dart;
+mod draw;
+mod gathers;
+mod shrinkage;
+mod tape_triangle;
+
+use std::path::Path;
+use std::{fs, io};
+
+use recloth::Error;
+use recloth_sheet::{Drawing, svg};
+
+/// What draws one figure.
+type Draw = fn() -> Result<Drawing, Error>;
+
+/// Every figure: its name, and what draws it.
+const FIGURES: &[(&str, Draw)] = &[
+    ("bias", bias::drawing),
+    ("buttonhole", buttonhole::drawing),
+    ("circle-skirt", circle_skirt::drawing),
+    ("dart", dart::drawing),
+    ("gathers", gathers::drawing),
+    ("shrinkage", shrinkage::drawing),
+    ("tape-triangle", tape_triangle::drawing),
+];
+
+/// Every figure as the name of its file and the text in it.
+///
+/// # Errors
+/// The error of the function that drew it.
+pub fn all() -> Result<Vec<(String, String)>, Error> {
+    FIGURES
+        .iter()
+        .map(|(name, draw)| Ok((format!("{name}.svg"), svg(&draw()?)?)))
+        .collect()
+}
+
+/// Writes every figure into `folder`.
+///
+/// # Errors
+/// What went wrong in drawing or writing.
+pub fn write(folder: &Path) -> io::Result<()> {
+    fs::create_dir_all(folder)?;
+    for (name, text) in all().map_err(io::Error::other)? {
+        fs::write(folder.join(name), text)?;
+    }
+    Ok(())
+}
+
+#[cfg(test)]
+mod tests {
+    use std::collections::BTreeSet;
+    use std::fs;
+    use std::path::PathBuf;
+
+    fn folder() -> PathBuf {
+        PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("figures")
+    }
+
+    #[test]
+    fn the_committed_figures_are_what_is_drawn_now() {
+        let drawn = super::all().unwrap();
+        for (name, text) in &drawn {
+            let committed = fs::read_to_string(folder().join(name)).unwrap();
+            assert!(committed == *text, "{name} differs: run `cargo xtask figures`");
+        }
+        let names: BTreeSet<String> = drawn.into_iter().map(|(name, _)| name).collect();
+        let files: BTreeSet<String> = fs::read_dir(folder())
+            .unwrap()
+            .map(|entry| entry.unwrap().file_name().into_string().unwrap())
+            .collect();
+        assert_eq!(names, files);
+    }
+}
