@@ -9,6 +9,7 @@
 
 pub mod doors;
 pub mod figure;
+pub mod figures;
 pub mod maths;
 pub mod preprocess;
 pub mod vector;
@@ -24,6 +25,8 @@ macro_rules! pages {
 pages! {
     "introduction.md" => introduction,
     "circle-skirts.md" => circle_skirts,
+    "bias.md" => bias,
+    "buttonholes.md" => buttonholes,
     "changes.md" => changes,
 }
 

@@ -8,6 +8,7 @@ use std::process::ExitCode;
 
 use mdbook_driver::MDBook;
 use mdbook_preprocessor::{Preprocessor, parse_input};
+use recloth_book::figures;
 use recloth_book::preprocess::Recloth;
 
 fn main() -> ExitCode {
@@ -16,10 +17,11 @@ fn main() -> ExitCode {
     let root = Path::new(env!("CARGO_MANIFEST_DIR"));
     let outcome = match words[..] {
         ["build"] => build(root),
+        ["figures"] => figures::write(&root.join("figures")).map_err(Into::into),
         ["preprocess"] => preprocess(),
         // mdBook asks whether a renderer is known: every one is.
         ["preprocess", "supports", _] => Ok(()),
-        _ => Err("usage: recloth-book build | preprocess".into()),
+        _ => Err("usage: recloth-book build | figures | preprocess".into()),
     };
     match outcome {
         Ok(()) => ExitCode::SUCCESS,

@@ -11,7 +11,7 @@ const SCALE: f64 = 4.0;
 const WIDTH: f64 = 40.0;
 const LENGTH: f64 = 3000.0;
 
-pub fn drawing() -> Result<Drawing, Error> {
+pub(super) fn drawing() -> Result<Drawing, Error> {
     let along = bias_along_selvedge(WIDTH)? / SCALE;
     let side = bias_square(LENGTH, WIDTH)? / SCALE;
     // The strips run from the left edge, the selvedge, at 45 degrees upwards: a line begins `rise` above the corner.
@@ -44,7 +44,11 @@ pub fn drawing() -> Result<Drawing, Error> {
     let foot = Point::new(side / 2.0 - along, side / 2.0);
     let across = Point::new(foot.x - along / 2.0, foot.y + along / 2.0);
     dimension(&mut drawing, foot, across, "", 0.0);
-    words(&mut drawing, "w", Point::new(foot.x - along / 4.0 + 4.0, foot.y + along / 4.0 + 2.0));
+    words(
+        &mut drawing,
+        "w",
+        Point::new(foot.x - along / 4.0 + 4.0, foot.y + along / 4.0 + 2.0),
+    );
     words(&mut drawing, "selvedge", Point::new(-13.0, side * 0.8));
     dimension(
         &mut drawing,

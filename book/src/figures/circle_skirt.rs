@@ -10,7 +10,7 @@ use super::draw::{arc, dimension, polar, words};
 /// One millimetre of the page for so many of cloth.
 const SCALE: f64 = 13.0;
 
-pub fn drawing() -> Result<Drawing, Error> {
+pub(super) fn drawing() -> Result<Drawing, Error> {
     let skirt = circle_skirt(710.0, 600.0, 0.5)?;
     let (waist, hem) = (skirt.waist_radius / SCALE, skirt.hem_radius / SCALE);
     let middle = Point::ZERO;
@@ -21,8 +21,14 @@ pub fn drawing() -> Result<Drawing, Error> {
     ring.close_path();
 
     let mut drawing = Drawing::new("A half-circle skirt");
-    drawing.area(Tone::Cloth, ring.clone()).line(Pen::Seam, ring);
-    drawing.segment(Pen::Construction, polar(middle, waist, 180.0), polar(middle, waist, 0.0));
+    drawing
+        .area(Tone::Cloth, ring.clone())
+        .line(Pen::Seam, ring);
+    drawing.segment(
+        Pen::Construction,
+        polar(middle, waist, 180.0),
+        polar(middle, waist, 0.0),
+    );
     drawing.segment(Pen::Mark, Point::new(-1.5, 0.0), Point::new(1.5, 0.0));
     drawing.segment(Pen::Mark, Point::new(0.0, -1.5), Point::new(0.0, 1.5));
     dimension(&mut drawing, middle, polar(middle, waist, 55.0), "r", 3.0);

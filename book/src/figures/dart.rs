@@ -11,7 +11,7 @@ const SCALE: f64 = 1.4;
 const INTAKE: f64 = 30.0;
 const LENGTH: f64 = 110.0;
 
-pub fn drawing() -> Result<Drawing, Error> {
+pub(super) fn drawing() -> Result<Drawing, Error> {
     let found = dart(INTAKE, LENGTH)?;
     let at = |x: f64, y: f64| Point::new(x / SCALE, y / SCALE);
     let half = INTAKE / 2.0;
@@ -26,7 +26,15 @@ pub fn drawing() -> Result<Drawing, Error> {
     let (side, centre, low) = (-75.0, 75.0, -135.0);
 
     let mut drawing = Drawing::new("A dart at the waist");
-    let cloth = [at(side, low), at(centre, low), at(centre, 0.0), right, roof, left, at(side, 0.0)];
+    let cloth = [
+        at(side, low),
+        at(centre, low),
+        at(centre, 0.0),
+        right,
+        roof,
+        left,
+        at(side, 0.0),
+    ];
     drawing.area(Tone::Cloth, ring(&cloth));
     drawing.polyline(Pen::Seam, &[at(side, low), at(side, 0.0), left]);
     drawing.polyline(Pen::Seam, &[right, at(centre, 0.0), at(centre, low)]);
@@ -35,8 +43,20 @@ pub fn drawing() -> Result<Drawing, Error> {
     drawing.segment(Pen::Fold, roof, point);
     // The waist edge carried on, to show the kink.
     drawing.segment(Pen::Construction, left, right);
-    dimension(&mut drawing, at(-half, 14.0), at(half, 14.0), "intake w", 4.0);
-    dimension(&mut drawing, at(34.0, 0.0), at(34.0, -LENGTH), "length L", 10.0);
+    dimension(
+        &mut drawing,
+        at(-half, 14.0),
+        at(half, 14.0),
+        "intake w",
+        4.0,
+    );
+    dimension(
+        &mut drawing,
+        at(34.0, 0.0),
+        at(34.0, -LENGTH),
+        "length L",
+        10.0,
+    );
     drawing.segment(Pen::Construction, point, at(38.0, -LENGTH));
     words(&mut drawing, "leg", at(-18.0, -50.0));
     words(&mut drawing, "waist", at(-52.0, -6.0));

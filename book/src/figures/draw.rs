@@ -4,16 +4,16 @@ use recloth_sheet::kurbo::{BezPath, Point, Vec2};
 use recloth_sheet::{Drawing, Label, Pen};
 
 /// Size of all words in figures (mm on the page).
-pub const WORDS: f64 = 3.4;
+pub(super) const WORDS: f64 = 3.4;
 
 /// The point at a distance and an angle (degrees, counter-clockwise from the right) from another.
-pub fn polar(centre: Point, radius: f64, angle_deg: f64) -> Point {
+pub(super) fn polar(centre: Point, radius: f64, angle_deg: f64) -> Point {
     let (sin, cos) = libm::sincos(angle_deg.to_radians());
     centre + Vec2::new(radius * cos, radius * sin)
 }
 
 /// Carries `path` on along a circle from one angle to another (degrees), starting a path where there is none.
-pub fn arc(path: &mut BezPath, centre: Point, radius: f64, from_deg: f64, to_deg: f64) {
+pub(super) fn arc(path: &mut BezPath, centre: Point, radius: f64, from_deg: f64, to_deg: f64) {
     // Cubics of at most 30 degrees lie within a millionth of the radius of the circle.
     let parts = ((to_deg - from_deg).abs() / 30.0).ceil().max(1.0);
     let step = (to_deg - from_deg) / parts;
@@ -38,7 +38,7 @@ pub fn arc(path: &mut BezPath, centre: Point, radius: f64, from_deg: f64, to_deg
 }
 
 /// A whole circle.
-pub fn circle(centre: Point, radius: f64) -> BezPath {
+pub(super) fn circle(centre: Point, radius: f64) -> BezPath {
     let mut path = BezPath::new();
     arc(&mut path, centre, radius, 0.0, 360.0);
     path.close_path();
@@ -46,7 +46,7 @@ pub fn circle(centre: Point, radius: f64) -> BezPath {
 }
 
 /// Straight lines through points and back to the first.
-pub fn ring(points: &[Point]) -> BezPath {
+pub(super) fn ring(points: &[Point]) -> BezPath {
     let mut path = BezPath::new();
     for (number, &point) in points.iter().enumerate() {
         if number == 0 {
@@ -60,13 +60,13 @@ pub fn ring(points: &[Point]) -> BezPath {
 }
 
 /// Words with their middle at a point.
-pub fn words(drawing: &mut Drawing, text: &str, at: Point) {
+pub(super) fn words(drawing: &mut Drawing, text: &str, at: Point) {
     drawing.label(Label::new(text, at, WORDS).centred());
 }
 
 /// A dimension line from point to point with a short stroke across each end, and its words beside the middle: on the
 /// left hand of one who goes along it, or on the right where `side` is negative. `side` is their distance (mm).
-pub fn dimension(drawing: &mut Drawing, from: Point, to: Point, text: &str, side: f64) {
+pub(super) fn dimension(drawing: &mut Drawing, from: Point, to: Point, text: &str, side: f64) {
     let along = to - from;
     let length = libm::hypot(along.x, along.y);
     if length == 0.0 {

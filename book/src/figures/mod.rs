@@ -8,7 +8,6 @@ mod dart;
 mod draw;
 mod gathers;
 mod shrinkage;
-mod tape_triangle;
 
 use std::path::Path;
 use std::{fs, io};
@@ -27,7 +26,6 @@ const FIGURES: &[(&str, Draw)] = &[
     ("dart", dart::drawing),
     ("gathers", gathers::drawing),
     ("shrinkage", shrinkage::drawing),
-    ("tape-triangle", tape_triangle::drawing),
 ];
 
 /// Every figure as the name of its file and the text in it.
@@ -68,7 +66,10 @@ mod tests {
         let drawn = super::all().unwrap();
         for (name, text) in &drawn {
             let committed = fs::read_to_string(folder().join(name)).unwrap();
-            assert!(committed == *text, "{name} differs: run `cargo xtask figures`");
+            assert!(
+                committed == *text,
+                "{name} differs: run `cargo xtask figures`"
+            );
         }
         let names: BTreeSet<String> = drawn.into_iter().map(|(name, _)| name).collect();
         let files: BTreeSet<String> = fs::read_dir(folder())

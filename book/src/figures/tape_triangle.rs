@@ -14,7 +14,7 @@ const FROM_END: f64 = 400.0;
 /// Far more than a tape errs, so that the kite can be seen.
 const ERROR: f64 = 20.0;
 
-pub fn drawing() -> Result<Drawing, Error> {
+pub(super) fn drawing() -> Result<Drawing, Error> {
     let corner = |more_start: f64, more_end: f64| {
         trilaterate(BASE, FROM_START + more_start, FROM_END + more_end)
             .map(|found| Point::new(found.along / SCALE, found.across / SCALE))

@@ -7,6 +7,7 @@
 
 use std::{env, path::PathBuf, process::ExitCode};
 
+mod book;
 mod emit;
 mod emit_c;
 mod emit_doors;
@@ -22,6 +23,8 @@ cargo xtask COMMAND
 
   generate          write bindings/spec.json and all that is made from the core's doc comments
   generate --check  say what is not up to date
+  book              build the book into target/book
+  figures           draw the book's figures again
   test              run every test; sets up what it needs below target/
 ";
 
@@ -32,6 +35,8 @@ fn main() -> ExitCode {
     let done = match words[..] {
         ["generate"] => generate::generate(&root, false),
         ["generate", "--check"] => generate::generate(&root, true),
+        ["book"] => book::book(&root, "build"),
+        ["figures"] => book::book(&root, "figures"),
         _ => Err(HELP.to_owned()),
     };
     match done {
