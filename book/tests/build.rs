@@ -1,5 +1,7 @@
 //! The whole book is built twice: in process, and with the preprocessor as a command, as an installed mdbook does it.
 
+#![allow(clippy::unwrap_used, reason = "a test may panic")]
+
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
