@@ -24,9 +24,12 @@ macro_rules! pages {
 
 pages! {
     "introduction.md" => introduction,
+    "darts.md" => darts,
     "circle-skirts.md" => circle_skirts,
+    "gathers.md" => gathers,
     "bias.md" => bias,
     "buttonholes.md" => buttonholes,
+    "shrinkage.md" => shrinkage,
     "changes.md" => changes,
 }
 
