@@ -13,6 +13,7 @@ from mpmath import mp, mpf
 DART_WIDE, DART_LONG, DARTS_CLOSE, DART_IN_STAND, DART_OFF_PANEL = (2**bit for bit in range(12, 17))
 BAND_FLARED, GATHERS_SCANT, PLEATS_OVERLAP, HOLE_NEAR_SEAM, PITCH_UNEVEN = (2**bit for bit in range(17, 22))
 CLOTH_GROWS, CHANGE_LARGE, LINING_SHOWS, OWF_LARGE, BATH_RATIO = (2**bit for bit in range(22, 27))
+LOOP_LOOSE, LOOP_TIGHT = (2**bit for bit in range(27, 29))
 LABEL_FIRST, POWDER, HOT_BATH, ELASTIC_BATH = (2**bit for bit in range(4))
 
 # A whole number missed by less than this is the rounding of lengths given in inches.
@@ -98,9 +99,8 @@ def circle_skirt_fraction(row):
     waist, length, pieces = row["waist"], row["length"], row["pieces"]
 
     def fits(fraction):
-        # From the centre of the ring, as the library's rule of lay has it.
-        outer = waist / (2 * mp.pi * fraction) + length
-        return extent(2 * mp.pi * fraction / pieces, mpf(0), outer)[0] <= row["cloth_width"]
+        inner = waist / (2 * mp.pi * fraction)
+        return extent(2 * mp.pi * fraction / pieces, inner, inner + length)[0] <= row["cloth_width"]
 
     fullest = min(pieces, mpf(4))
     bad, good = None, fullest
@@ -274,6 +274,14 @@ def binding_width(row):
     return {"value": layers * (2 * row["finished"] + turns * row["turn"] + row["thickness"])}
 
 
+def binding_strips(row):
+    count = 1
+    while count * row["strip"] - (count - 1) * row["join"] < row["length"] * (1 - NEARLY):
+        count += 1
+    joined = count * row["strip"] - (count - 1) * row["join"]
+    return {"count": count, "spare": max(joined - row["length"], 0)}
+
+
 # Closures
 
 
@@ -314,10 +322,19 @@ def spacing_through(row):
     }
 
 
-def button_loop(row):
+def loop(row):
     ball = row.text("shape") == "ball"
     button = mp.pi * row["diameter"] if ball else 2 * row["diameter"] + 2 * row["thickness"]
-    visible = (button + mp.pi * row["cord"] - row["gap"]) / (1 + row["stretch"])
+    return (button + mp.pi * row["cord"] - row["gap"]) / (1 + row["stretch"])
+
+
+def loop_slack(row):
+    slack = row["length"] - loop(row)
+    return {"slack": slack, "doubts": LOOP_LOOSE * (slack > 2) + LOOP_TIGHT * (slack < 0)}
+
+
+def button_loop(row):
+    visible = loop(row)
     return {"visible": visible, "cut": visible + 2 * row["seam"], "cautions": ELASTIC_BATH * (row["stretch"] > 0)}
 
 
@@ -406,12 +423,14 @@ FUNCTIONS = (
     bias_square,
     bias_strip_length,
     binding_width,
+    binding_strips,
     buttonhole,
     button_for_hole,
     holes_left,
     even_spacing,
     spacing_through,
     button_loop,
+    loop_slack,
     lining_length,
     lining_free_length,
     dimensional_change,

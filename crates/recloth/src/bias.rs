@@ -163,6 +163,62 @@ pub fn binding_width(
     })
 }
 
+/// Strips to join for a binding.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct BindingStrips {
+    /// Number of strips (count).
+    pub count: u32,
+    /// What the joined strips are longer than needed (mm).
+    pub spare: f64,
+}
+
+/// Number of strips of one length to join for a binding.
+///
+/// Each join takes `join` off the two strips together: `count` is the least with
+/// `count · strip - (count - 1) · join >= length`. Strips joined on the straight grain, at 45°, lose their own width and
+/// the two allowances at each join; straight strips joined end to end lose the two allowances.
+///
+/// | argument | unit | range            | default | meaning                                              |
+/// |----------|------|------------------|---------|------------------------------------------------------|
+/// | `length` | mm   | 1..=1e6          | -       | length of binding needed, corners and ends included  |
+/// | `strip`  | mm   | 10..=1e5         | -       | length of each strip, measured along one edge        |
+/// | `join`   | mm   | 0..=1e4, < strip | 0       | length lost at each join                             |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `join` when it takes a whole strip, or so much
+/// that more than 100000 strips are needed.
+///
+/// # Source
+/// Arithmetic. `tests/vectors/binding_strips.csv` has published and hand-worked rows.
+///
+/// # Examples
+/// ```
+/// use recloth::{bias::binding_strips, units::INCH};
+/// let strips = binding_strips(114.0 * INCH, 45.0 * INCH, 0.0)?;
+/// assert_eq!(strips.count, 3);
+/// assert_eq!(binding_strips(3000.0, 40.0, 40.0).unwrap_err().argument(), "join");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn binding_strips(length: f64, strip: f64, join: f64) -> Result<BindingStrips, Error> {
+    let length = Error::check("length", length, 1.0, 1e6)?;
+    let strip = Error::check("strip", strip, 10.0, 1e5)?;
+    let join = Error::check("join", join, 0.0, 1e4)?;
+    // The first strip counts whole, each further one without its join. Lengths given in inches may pass a whole number
+    // by a rounding.
+    let further = libm::ceil((length - strip) / (strip - join) * (1.0 - 1e-12)).max(0.0);
+    if join >= strip || further >= 1e5 {
+        let largest = strip - libm::fmax(length - strip, 0.0) / 1e5;
+        return Err(Error::no_solution("join", join, 0.0, largest));
+    }
+    let joined = strip + further * (strip - join);
+    Ok(BindingStrips {
+        count: further as u32 + 1,
+        spare: (joined - length).max(0.0),
+    })
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -173,6 +229,20 @@ mod tests {
             let side = bias_square(length, width).unwrap();
             let back = bias_strip_length(side, width).unwrap();
             approx::assert_relative_eq!(back, length, max_relative = 1e-12);
+        }
+    }
+
+    #[test]
+    fn one_strip_fewer_would_not_do() {
+        for length in [1.0, 40.0, 900.0, 2000.0, 12345.6] {
+            for (strip, join) in [(900.0, 0.0), (900.0, 52.0), (50.0, 49.0)] {
+                let strips = binding_strips(length, strip, join).unwrap();
+                let joined = |count: f64| count * strip - (count - 1.0) * join;
+                let count = f64::from(strips.count);
+                assert!(joined(count) >= length);
+                assert!(strips.count == 1 || joined(count - 1.0) < length);
+                approx::assert_abs_diff_eq!(joined(count) - length, strips.spare, epsilon = 1e-9);
+            }
         }
     }
 

@@ -3,12 +3,14 @@
 use core::f64::consts::PI;
 
 use crate::Error;
-use crate::doubt::{ELASTIC_BATH, HOLE_NEAR_SEAM, PITCH_UNEVEN};
+use crate::doubt::{ELASTIC_BATH, HOLE_NEAR_SEAM, LOOP_LOOSE, LOOP_TIGHT, PITCH_UNEVEN};
 
 /// The least distance from the last hole to the end of its edge without a doubt (mm): common practice, no source.
 const NEAR_SEAM: f64 = 12.0;
 /// Two pitches that differ by more than this look uneven (mm): 1/8 in, a custom clothiers' judging standard.
 const UNEVEN: f64 = 3.2;
+/// A loop longer than needed by more than this opens by itself (mm): common practice, no source.
+const LOOSE: f64 = 2.0;
 
 /// Length of the slit for a flat button.
 ///
@@ -333,8 +335,8 @@ pub struct ButtonLoop {
 ///
 /// The way round the button is `P = 2 · (diameter + thickness)` for a flat one, `π · diameter` for a ball; the middle of
 /// the cord lies half its thickness further out all round, and its ends are sewn `gap` apart:
-/// `visible = (P + π · cord - gap) / (1 + stretch)`, `cut = visible + 2 · seam`. A loop more than 2 mm longer opens by
-/// itself (common practice, no source). Try one before cutting all.
+/// `visible = (P + π · cord - gap) / (1 + stretch)`, `cut = visible + 2 · seam`. For a loop
+/// there is, see [`loop_slack`]. Try one before cutting all.
 ///
 /// | argument    | unit   | range   | default | meaning                                                     |
 /// |-------------|--------|---------|---------|-------------------------------------------------------------|
@@ -376,19 +378,99 @@ pub fn button_loop(
     let gap = Error::check("gap", gap, 0.0, 500.0)?;
     let stretch = Error::check("stretch", stretch, 0.0, 3.0)?;
     let seam = Error::check("seam", seam, 0.0, 200.0)?;
-    let round = match shape {
-        ButtonShape::Flat => 2.0 * (diameter + thickness),
-        ButtonShape::Ball => PI * diameter,
-    } + PI * cord;
-    if gap >= round {
-        return Err(Error::no_solution("gap", gap, 0.0, round));
-    }
-    let visible = (round - gap) / (1.0 + stretch);
+    let visible = loop_that_passes(diameter, thickness, cord, gap, stretch, shape)?;
     Ok(ButtonLoop {
         visible,
         cut: visible + 2.0 * seam,
         cautions: if stretch > 0.0 { ELASTIC_BATH } else { 0 },
     })
+}
+
+fn loop_that_passes(
+    diameter: f64,
+    thickness: f64,
+    cord: f64,
+    gap: f64,
+    stretch: f64,
+    shape: ButtonShape,
+) -> Result<f64, Error> {
+    let button = match shape {
+        ButtonShape::Flat => 2.0 * (diameter + thickness),
+        ButtonShape::Ball => PI * diameter,
+    };
+    let round = button + PI * cord;
+    if gap >= round {
+        return Err(Error::no_solution("gap", gap, 0.0, round));
+    }
+    Ok((round - gap) / (1.0 + stretch))
+}
+
+/// A loop there is, compared with the one that just passes over its button.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct LoopSlack {
+    /// What the loop is longer than the one that just passes; negative when it is too short (mm).
+    pub slack: f64,
+    /// Doubts raised (bits).
+    pub doubts: u32,
+}
+
+/// Slack of a loop there is, or of one chosen, on a button.
+///
+/// `slack = length - visible`, where `visible` is what [`button_loop`] gives for the same button.
+///
+/// | argument    | unit   | range   | default | meaning                                           |
+/// |-------------|--------|---------|---------|---------------------------------------------------|
+/// | `length`    | mm     | 1..=2e3 | -       | length of the loop that shows, not stretched      |
+/// | `diameter`  | mm     | 1..=200 | -       | diameter of the button                            |
+/// | `thickness` | mm     | 0..=100 | -       | thickness of a flat button; not used for a ball   |
+/// | `cord`      | mm     | 0..=50  | -       | thickness of the cord                             |
+/// | `gap`       | mm     | 0..=500 | 0       | between the loop's two ends where they are sewn   |
+/// | `stretch`   | 1      | 0..=3   | 0       | how much the cord may stretch: 0.3 is 30 %        |
+/// | `shape`     | choice | -       | flat    | shape of the button                               |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `gap` when it is as wide as the way round.
+///
+/// # Source
+/// Plane geometry; the 2 mm behind the doubt `LOOP_LOOSE` are common practice, no source. `tests/vectors/loop_slack.csv`
+/// has hand-worked rows.
+///
+/// # Examples
+/// ```
+/// use recloth::{closure::{ButtonShape, loop_slack}, doubt::LOOP_LOOSE};
+/// let chosen = loop_slack(30.0, 10.0, 3.0, 1.5, 4.0, 0.0, ButtonShape::Flat)?;
+/// assert!((chosen.slack - 3.29).abs() < 0.005);
+/// assert_eq!(chosen.doubts, LOOP_LOOSE);
+/// let error = loop_slack(0.0, 10.0, 3.0, 1.5, 4.0, 0.0, ButtonShape::Flat).unwrap_err();
+/// assert_eq!(error.argument(), "length");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn loop_slack(
+    length: f64,
+    diameter: f64,
+    thickness: f64,
+    cord: f64,
+    gap: f64,
+    stretch: f64,
+    shape: ButtonShape,
+) -> Result<LoopSlack, Error> {
+    let length = Error::check("length", length, 1.0, 2e3)?;
+    let diameter = Error::check("diameter", diameter, 1.0, 200.0)?;
+    let thickness = Error::check("thickness", thickness, 0.0, 100.0)?;
+    let cord = Error::check("cord", cord, 0.0, 50.0)?;
+    let gap = Error::check("gap", gap, 0.0, 500.0)?;
+    let stretch = Error::check("stretch", stretch, 0.0, 3.0)?;
+    let slack = length - loop_that_passes(diameter, thickness, cord, gap, stretch, shape)?;
+    let doubts = if slack > LOOSE {
+        LOOP_LOOSE
+    } else if slack < 0.0 {
+        LOOP_TIGHT
+    } else {
+        0
+    };
+    Ok(LoopSlack { slack, doubts })
 }
 
 #[cfg(test)]
@@ -399,6 +481,15 @@ mod tests {
     fn the_button_comes_back_from_its_hole() {
         let slit = buttonhole(18.5, 3.5, 0.0).unwrap();
         assert_eq!(button_for_hole(slit, 3.5, 3.0).unwrap().diameter, 18.5);
+    }
+
+    #[test]
+    fn the_loop_that_just_passes_has_no_slack() {
+        for shape in [ButtonShape::Flat, ButtonShape::Ball] {
+            let exact = button_loop(11.43, 2.6, 1.2, 3.5, 0.15, 12.0, shape).unwrap();
+            let own = loop_slack(exact.visible, 11.43, 2.6, 1.2, 3.5, 0.15, shape).unwrap();
+            assert_eq!((own.slack, own.doubts), (0.0, 0));
+        }
     }
 
     #[test]

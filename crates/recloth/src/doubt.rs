@@ -48,6 +48,8 @@ bits! { DOUBTS, "Every doubt.",
     LINING_SHOWS = 24, "After washing the lining is longer than the shell and may show.";
     OWF_LARGE = 25, "More than 100 % on weight of fibre: only plant matter is used so; is the mass that of dry goods?";
     BATH_RATIO = 26, "The liquor ratio is outside 3 to 40 litres a kilogram.";
+    LOOP_LOOSE = 27, "The loop is more than 2 mm longer than the button needs: it may open by itself.";
+    LOOP_TIGHT = 28, "The loop is shorter than the button needs.";
 }
 
 bits! { CAUTIONS, "Every caution.",
