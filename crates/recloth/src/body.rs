@@ -1,1 +1,279 @@
 //! Body measures: sharing a girth over panels, and doubts on measures.
+//!
+//! Lone measures betray a slip of the unit; pairs betray one measure taken twice, by half, or in the other's place. A
+//! doubt is a question, never an error: bodies differ more than tables.
+
+use crate::{
+    Error,
+    doubt::{
+        BODY_LENGTH_LARGE, BODY_LENGTH_SMALL, FRONT_BACK_APART, GIRTH_LARGE, GIRTH_SMALL,
+        HIP_FAR_OVER_WAIST, NECK_OVER_HALF_BUST, WAIST_OVER_HIP,
+    },
+};
+
+/// One panel's share of a girth.
+///
+/// `share = (girth + ease) / parts`, inside the seams. Ease is negative in cloth that stretches.
+///
+/// | argument | unit  | range      | default | meaning                       |
+/// |----------|-------|------------|---------|-------------------------------|
+/// | `girth`  | mm    | 1..=1e5    | -       | girth of the body             |
+/// | `ease`   | mm    | -1e4..=1e4 | 0       | what the garment has more     |
+/// | `parts`  | count | 1..=64     | 4       | number of equal panels        |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `ease`: it takes the whole girth away.
+///
+/// # Returns
+/// The width of each panel inside the seams (mm).
+///
+/// # Source
+/// Arithmetic; `tests/vectors/share.csv` has published rows.
+///
+/// # Examples
+/// ```
+/// use recloth::body::share;
+/// assert_eq!(share(1000.0, 60.0, 4)?, 265.0);
+/// assert_eq!(share(1000.0, 60.0, 0).unwrap_err().argument(), "parts");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn share(girth: f64, ease: f64, parts: u32) -> Result<f64, Error> {
+    let girth = Error::check("girth", girth, 1.0, 1e5)?;
+    let ease = Error::check("ease", ease, -1e4, 1e4)?;
+    let parts = f64::from(Error::check_count("parts", parts, 1, 64)?);
+    if girth + ease <= 0.0 {
+        return Err(Error::no_solution("ease", ease, -girth, f64::NAN));
+    }
+    Ok((girth + ease) / parts)
+}
+
+/// Width of the panels still to be made, when the others are given.
+///
+/// `remaining = (girth + ease - other_width) / parts + intake`, inside the seams: what the given panels leave of the
+/// girth, shared over the rest, and the darts or pleats of each added.
+///
+/// | argument      | unit  | range      | default | meaning                                         |
+/// |---------------|-------|------------|---------|-------------------------------------------------|
+/// | `girth`       | mm    | 1..=1e5    | -       | girth of the body                               |
+/// | `ease`        | mm    | -1e4..=1e4 | -       | what the garment has more                       |
+/// | `other_width` | mm    | 0..=1e5    | -       | the given panels together, inside seams and darts |
+/// | `parts`       | count | 1..=64     | 1       | number of panels still to be made, all equal    |
+/// | `intake`      | mm    | 0..=1e4    | 0       | darts or pleats in each of them                 |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `ease`: it takes the whole girth away;
+/// `other_width`: the given panels leave nothing.
+///
+/// # Returns
+/// The width of each remaining panel inside the seams (mm).
+///
+/// # Source
+/// Arithmetic; `tests/vectors/remaining_width.csv` has published rows.
+///
+/// # Examples
+/// ```
+/// use recloth::body::remaining_width;
+/// // Waist 720 and ease 20; two fronts of 205 are kept; each of two backs has a dart of 25.
+/// assert_eq!(remaining_width(720.0, 20.0, 2.0 * 205.0, 2, 25.0)?, 190.0);
+/// let error = remaining_width(720.0, 20.0, 800.0, 2, 0.0).unwrap_err();
+/// assert_eq!(error.to_string(), "other_width = 800 leaves no solution: it must be at most 740");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn remaining_width(
+    girth: f64,
+    ease: f64,
+    other_width: f64,
+    parts: u32,
+    intake: f64,
+) -> Result<f64, Error> {
+    let girth = Error::check("girth", girth, 1.0, 1e5)?;
+    let ease = Error::check("ease", ease, -1e4, 1e4)?;
+    let other_width = Error::check("other_width", other_width, 0.0, 1e5)?;
+    let parts = f64::from(Error::check_count("parts", parts, 1, 64)?);
+    let intake = Error::check("intake", intake, 0.0, 1e4)?;
+    let wanted = girth + ease;
+    if wanted <= 0.0 {
+        return Err(Error::no_solution("ease", ease, -girth, f64::NAN));
+    }
+    if other_width >= wanted {
+        return Err(Error::no_solution(
+            "other_width",
+            other_width,
+            f64::NAN,
+            wanted,
+        ));
+    }
+    Ok((wanted - other_width) / parts + intake)
+}
+
+/// Doubts on the girth of a trunk: chest, waist or hip.
+///
+/// Below 300 mm (`GIRTH_SMALL`) it is likely in centimetres or inches; above 2000 mm (`GIRTH_LARGE`) taken twice.
+///
+/// | argument | unit | range   | default | meaning                     |
+/// |----------|------|---------|---------|-----------------------------|
+/// | `girth`  | mm   | 1..=1e5 | -       | girth of chest, waist or hip |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument.
+///
+/// # Returns
+/// The doubts (bits).
+///
+/// # Source
+/// Thresholds are common practice, no source, set well outside the 5th and 95th percentiles of chest, waist and hip,
+/// 710 to 1207 mm, in Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*, NATICK/TR-15/007.
+///
+/// # Examples
+/// ```
+/// use recloth::{body::girth_doubts, doubt::GIRTH_SMALL};
+/// assert_eq!(girth_doubts(710.0)?, 0);
+/// assert_eq!(girth_doubts(71.0)?, GIRTH_SMALL);
+/// assert!(girth_doubts(0.0).is_err());
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn girth_doubts(girth: f64) -> Result<u32, Error> {
+    let girth = Error::check("girth", girth, 1.0, 1e5)?;
+    Ok(when(girth < 300.0, GIRTH_SMALL) | when(girth > 2000.0, GIRTH_LARGE))
+}
+
+/// Doubts on a length of the body: back length, shoulder, sleeve, skirt.
+///
+/// Below 100 mm (`BODY_LENGTH_SMALL`) it is likely in centimetres or inches; above 2000 mm (`BODY_LENGTH_LARGE`) it is
+/// longer than a tall person. A length over 100 cm given in centimetres passes unseen.
+///
+/// | argument | unit | range   | default | meaning              |
+/// |----------|------|---------|---------|----------------------|
+/// | `length` | mm   | 1..=1e5 | -       | a length of the body |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument.
+///
+/// # Returns
+/// The doubts (bits).
+///
+/// # Source
+/// Thresholds are common practice, no source, set outside the 5th percentile of women's shoulder length, 120 mm, and the
+/// 95th of men's stature, 1870 mm, in Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*,
+/// NATICK/TR-15/007.
+///
+/// # Examples
+/// ```
+/// use recloth::{body::body_length_doubts, doubt::BODY_LENGTH_SMALL};
+/// assert_eq!(body_length_doubts(425.0)?, 0);
+/// assert_eq!(body_length_doubts(42.5)?, BODY_LENGTH_SMALL);
+/// assert!(body_length_doubts(-425.0).is_err());
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn body_length_doubts(length: f64) -> Result<u32, Error> {
+    let length = Error::check("length", length, 1.0, 1e5)?;
+    Ok(when(length < 100.0, BODY_LENGTH_SMALL) | when(length > 2000.0, BODY_LENGTH_LARGE))
+}
+
+/// Doubts on a waist and a hip together.
+///
+/// A waist above the hip (`WAIST_OVER_HIP`) may be the two in each other's place, and is also the shape of some bodies.
+/// A hip more than 450 mm above the waist (`HIP_FAR_OVER_WAIST`) may be half a waist.
+///
+/// | argument | unit | range   | default | meaning        |
+/// |----------|------|---------|---------|----------------|
+/// | `waist`  | mm   | 1..=1e5 | -       | girth of waist |
+/// | `hip`    | mm   | 1..=1e5 | -       | girth of hip   |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument.
+///
+/// # Returns
+/// The doubts (bits).
+///
+/// # Source
+/// Thresholds are common practice, no source. Hip less waist is 57 to 252 mm for women and -21 to 164 mm for men (5th and
+/// 95th percentiles, from the data of Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*,
+/// NATICK/TR-15/007): more than one man in twenty has the first doubt.
+///
+/// # Examples
+/// ```
+/// use recloth::{body::waist_hip_doubts, doubt::WAIST_OVER_HIP};
+/// assert_eq!(waist_hip_doubts(720.0, 980.0)?, 0);
+/// assert_eq!(waist_hip_doubts(980.0, 720.0)?, WAIST_OVER_HIP);
+/// assert_eq!(waist_hip_doubts(720.0, f64::NAN).unwrap_err().argument(), "hip");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn waist_hip_doubts(waist: f64, hip: f64) -> Result<u32, Error> {
+    let waist = Error::check("waist", waist, 1.0, 1e5)?;
+    let hip = Error::check("hip", hip, 1.0, 1e5)?;
+    Ok(when(waist > hip, WAIST_OVER_HIP) | when(hip - waist > 450.0, HIP_FAR_OVER_WAIST))
+}
+
+/// Doubts on a front and a back at one level, together.
+///
+/// One more than one and a half times the other (`FRONT_BACK_APART`) may be whole against half.
+///
+/// | argument | unit | range   | default | meaning            |
+/// |----------|------|---------|---------|--------------------|
+/// | `front`  | mm   | 1..=1e5 | -       | width of the front |
+/// | `back`   | mm   | 1..=1e5 | -       | width of the back  |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument.
+///
+/// # Returns
+/// The doubts (bits).
+///
+/// # Source
+/// Common practice, no source: whole against half gives 2, and a threshold of 1.5 leaves room for a full bust or seat.
+///
+/// # Examples
+/// ```
+/// use recloth::{body::front_back_doubts, doubt::FRONT_BACK_APART};
+/// assert_eq!(front_back_doubts(500.0, 440.0)?, 0);
+/// assert_eq!(front_back_doubts(500.0, 220.0)?, FRONT_BACK_APART);
+/// assert!(front_back_doubts(500.0, 0.0).is_err());
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn front_back_doubts(front: f64, back: f64) -> Result<u32, Error> {
+    let front = Error::check("front", front, 1.0, 1e5)?;
+    let back = Error::check("back", back, 1.0, 1e5)?;
+    Ok(when(
+        front > 1.5 * back || back > 1.5 * front,
+        FRONT_BACK_APART,
+    ))
+}
+
+/// Doubts on a neck and a bust together.
+///
+/// A neck of more than half the bust (`NECK_OVER_HALF_BUST`) may be the two in each other's place, or half a bust.
+///
+/// | argument | unit | range   | default | meaning                |
+/// |----------|------|---------|---------|------------------------|
+/// | `neck`   | mm   | 1..=1e5 | -       | girth of neck          |
+/// | `bust`   | mm   | 1..=1e5 | -       | girth of bust or chest |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument.
+///
+/// # Returns
+/// The doubts (bits).
+///
+/// # Source
+/// Common practice, no source. The 95th percentile of neck is below half the 5th of chest, women 363 and 824 mm, men 443
+/// and 922 mm, in Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*, NATICK/TR-15/007.
+///
+/// # Examples
+/// ```
+/// use recloth::{body::neck_bust_doubts, doubt::NECK_OVER_HALF_BUST};
+/// assert_eq!(neck_bust_doubts(340.0, 920.0)?, 0);
+/// assert_eq!(neck_bust_doubts(340.0, 460.0)?, NECK_OVER_HALF_BUST);
+/// assert!(neck_bust_doubts(0.5, 920.0).is_err());
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn neck_bust_doubts(neck: f64, bust: f64) -> Result<u32, Error> {
+    let neck = Error::check("neck", neck, 1.0, 1e5)?;
+    let bust = Error::check("bust", bust, 1.0, 1e5)?;
+    Ok(when(neck > bust / 2.0, NECK_OVER_HALF_BUST))
+}
+
+/// The bit, if it is so.
+fn when(so: bool, bit: u32) -> u32 {
+    if so { bit } else { 0 }
+}

@@ -217,6 +217,21 @@ impl Error {
         Ok(list)
     }
 
+    /// `list` when it has `items.0..=items.1` items, each within `min..=max`.
+    pub fn check_count_list<'a>(
+        argument: &'static str,
+        list: &'a [u32],
+        min: u32,
+        max: u32,
+        items: (usize, usize),
+    ) -> Result<&'a [u32], Error> {
+        Error::check_items(argument, list.len(), items.0, items.1)?;
+        for (index, &count) in list.iter().enumerate() {
+            Error::check_count(argument, count, min, max).map_err(|error| error.at_index(index))?;
+        }
+        Ok(list)
+    }
+
     /// An error unless a list has `min..=max` items.
     pub fn check_items(
         argument: &'static str,
