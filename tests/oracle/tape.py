@@ -157,6 +157,7 @@ def length_chain(row):
     sought = factors[unknown]
     terms = [f * x for index, (f, x) in enumerate(zip(factors, lengths)) if index != unknown]
     known = [f for index, f in enumerate(factors) if index != unknown]
+    assert -sum(terms) / sought >= 0, "a length is not negative: the row should be an error"
     of_lengths = terms if unknown == len(terms) else terms[:-1]
     return {
         "value": -sum(terms) / sought,

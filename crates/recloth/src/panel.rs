@@ -319,3 +319,6 @@ fn splits(a: Point, b: Point, c: Point, d: Point) -> bool {
     let (c, d) = (side(c), side(d));
     (c < 0.0 && d > 0.0) || (c > 0.0 && d < 0.0)
 }
+
+#[cfg(test)]
+mod tests;

@@ -309,3 +309,15 @@ fn rounding_up_and_down_leaves_a_graduation_where_it_is() {
             .is_sign_positive()
     );
 }
+
+#[test]
+fn a_set_without_room_is_refused_and_left_alone() {
+    let mut tapes = [-1.0; 2];
+    let error = round_set(&[1.0, 2.0, 3.0], 1.0, &mut tapes).unwrap_err();
+    assert_eq!(
+        (error.kind(), error.argument(), error.min()),
+        (ErrorKind::Room, "tapes", 3.0)
+    );
+    assert!(round_set(&[1.0, f64::NAN], 1.0, &mut tapes).is_err());
+    assert_eq!(tapes, [-1.0; 2]);
+}
