@@ -234,3 +234,48 @@ pub fn tolerance_stack_list(errors: &[f64], edges: &[u32]) -> Result<ToleranceSt
         largest_part,
     })
 }
+
+#[cfg(test)]
+mod tests {
+    extern crate std;
+    use std::string::ToString;
+
+    use super::*;
+
+    #[test]
+    fn an_answer_below_nothing_says_which_totals_would_do() {
+        let says = |lengths: &[f64], factors: &[f64], total, unknown| {
+            length_chain(lengths, factors, total, unknown)
+                .unwrap_err()
+                .to_string()
+        };
+        // 640 and a band: no less than 640. 640 less a band: no more.
+        assert_eq!(
+            says(&[640.0, 0.0], &[1.0, 1.0], 600.0, 1),
+            "total = 600 leaves no solution: it must be at least 640"
+        );
+        assert_eq!(
+            says(&[640.0, 0.0], &[1.0, -1.0], 650.0, 1),
+            "total = 650 leaves no solution: it must be at most 640"
+        );
+        assert_eq!(
+            says(&[10.0, 640.0], &[1.0, -1.0], 0.0, 2),
+            "total = -630 leaves no solution: it must be at least 0"
+        );
+        assert_eq!(
+            says(&[640.0], &[1.0], 0.0, 2),
+            "unknown = 2 leaves no solution: it must be between 0 and 1"
+        );
+    }
+
+    #[test]
+    fn whichever_is_sought_the_chain_closes() {
+        let lengths = [640.0, 10.0, 35.0, 118.65];
+        let factors = [1.0, -2.0, 0.5, 3.0];
+        let total = length_chain(&lengths, &factors, 0.0, 4).unwrap().value;
+        for (unknown, length) in (0..).zip(lengths) {
+            let found = length_chain(&lengths, &factors, total, unknown).unwrap();
+            assert!((found.value - length).abs() < 1e-9, "{unknown}: {found:?}");
+        }
+    }
+}

@@ -321,3 +321,73 @@ fn a_set_without_room_is_refused_and_left_alone() {
     assert!(round_set(&[1.0, f64::NAN], 1.0, &mut tapes).is_err());
     assert_eq!(tapes, [-1.0; 2]);
 }
+
+/// Characters counted by hand, from 0.
+#[test]
+fn a_text_that_cannot_be_read_says_from_which_character() {
+    for (text, at) in [
+        ("", 0),
+        ("-", 1),
+        ("about 3 in", 0),
+        ("3 ells", 2),
+        ("½ ells", 2),
+        ("3 in wide", 5),
+        ("3/0 in", 2),
+        ("3/1001 in", 2),
+        ("3 9/8 in", 2),
+        ("313/8 in", 0),
+        ("31 30 in", 3),
+        ("31.5 3/8 in", 5),
+        ("1,23,456 mm", 4),
+        ("28. in", 2),
+        ("3 in 2 ft", 7),
+        ("1 m 3 in", 6),
+        ("2 ft.5 in", 4),
+        ("3\u{a0}in, 4 in", 4),
+    ] {
+        let error = parse_length(text).unwrap_err();
+        assert_eq!(
+            (error.kind(), error.at()),
+            (ErrorKind::Syntax, Some(at)),
+            "{text:?}"
+        );
+        assert!(error.value().is_nan());
+    }
+}
+
+#[test]
+fn a_number_without_unit_is_named_with_its_place() {
+    for (text, value, at) in [
+        ("28", 28.0, 0),
+        (" 31 3/8 ", 31.375, 1),
+        ("2' 3", 3.0, 3),
+        ("2′ ⅓", 1.0 / 3.0, 3),
+        ("-58,4", 58.4, 1),
+    ] {
+        let error = parse_length(text).unwrap_err();
+        assert_eq!(
+            (error.kind(), error.value(), error.at()),
+            (ErrorKind::NoUnit, value, Some(at)),
+            "{text:?}"
+        );
+    }
+}
+
+#[test]
+fn a_thousands_mark_is_named_with_both_readings() {
+    for (text, decimal, whole, at) in [
+        ("1,234 in", 1.234, 1234.0, 1),
+        ("  12.345 m", 12.345, 12_345.0, 4),
+        ("2 ft 1,500 in", 1.5, 1500.0, 6),
+        ("1,234.5 mm", 1234.5, 1234.5, 1),
+        ("1.234.567,8 mm", 1_234_567.8, 1_234_567.8, 1),
+    ] {
+        let error = parse_length(text).unwrap_err();
+        let found = (error.kind(), error.min(), error.max(), error.at());
+        assert_eq!(
+            found,
+            (ErrorKind::TwoReadings, decimal, whole, Some(at)),
+            "{text:?}"
+        );
+    }
+}
