@@ -1,6 +1,6 @@
 //! A line or a circular arc: what a cut line is made of.
 
-use core::f64::consts::{FRAC_PI_2, PI, TAU};
+use core::f64::consts::{FRAC_PI_2, TAU};
 
 use alloc::vec::Vec;
 use kurbo::{Point, Rect, Vec2};
@@ -218,17 +218,8 @@ impl Segment {
         bounds
     }
 
-    /// Parallel at `distance` to its right (mm). An arc that turns to its right about a radius of `distance` or less
-    /// shrinks to its centre.
-    pub(crate) fn parallel(&self, distance: f64) -> Segment {
-        self.parallel_between(
-            distance,
-            right(self.start_tangent()),
-            right(self.end_tangent()),
-        )
-    }
-
-    /// As `parallel`, with the normals given, so that neighbours that share one meet exactly.
+    /// Parallel at `distance` to its right (mm), with the normals at its ends given, so that neighbours that share one
+    /// meet exactly. An arc that turns to its right about a radius of `distance` or less shrinks to its centre.
     pub(crate) fn parallel_between(&self, distance: f64, first: Vec2, last: Vec2) -> Segment {
         let radius = self.radius();
         if self.bulge < 0.0 && radius <= distance {
@@ -261,11 +252,12 @@ impl Segment {
         }
         let way = if self.bulge > 0.0 { 1.0 } else { -1.0 };
         let half = libm::atan2(way * cross(tangent, q), dot(tangent, q));
+        if half.abs() > FRAC_PI_2 {
+            // Over half a circle on; a point just behind the start is almost a whole circle on.
+            return 2.0 * half * self.radius();
+        }
         let stretch = if half.abs() < 1e-4 {
             1.0 + half * half / 6.0
-        } else if half.abs() > PI - 1e-12 {
-            // Straight behind: the whole circle away.
-            return TAU * self.radius();
         } else {
             half / libm::sin(half)
         };
@@ -327,6 +319,7 @@ pub(crate) fn sincos_deg(angle_deg: f64) -> (f64, f64) {
 mod tests {
     use super::*;
     use approx::assert_abs_diff_eq as close;
+    use core::f64::consts::PI;
 
     #[test]
     fn a_quarter_circle_is_measured() {
@@ -391,10 +384,12 @@ mod tests {
     #[test]
     fn parallels_keep_the_bulge_and_shrink_to_the_centre() {
         let inside = Segment::about((0.0, 0.0), 10.0, 90.0, -90.0);
-        let near = inside.parallel(4.0);
+        let (first, last) = (right(inside.start_tangent()), right(inside.end_tangent()));
+        let parallel = |distance| inside.parallel_between(distance, first, last);
+        let near = parallel(4.0);
         close!(near.radius(), 6.0, epsilon = 1e-12);
         assert_eq!(near.bulge, inside.bulge);
-        let gone = inside.parallel(12.0);
+        let gone = parallel(12.0);
         assert_eq!(gone.start, gone.end);
         close!(length(gone.start.to_vec2()), 0.0, epsilon = 1e-12);
     }

@@ -1,0 +1,333 @@
+//! The cut line of a piece, and its seam line where cloth is already cut.
+
+use alloc::string::String;
+use alloc::vec::Vec;
+use core::f64::consts::FRAC_PI_2;
+use kurbo::{BezPath, Point, Rect};
+
+use super::cross::crossings;
+use super::edge::{Corner, Edge};
+use super::parallel::{Bit, Part, raw, trim};
+use super::piece::Piece;
+use super::ring;
+use super::segment::Segment;
+use super::vector::{left, length};
+use crate::Error;
+
+/// A part of a cut line.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct CutSegment {
+    /// The line or arc.
+    pub segment: Segment,
+    /// Index of the edge it is parallel to; none in a corner.
+    pub edge: Option<usize>,
+}
+
+/// A notch carried from the seam line to the cut line.
+#[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct CutNotch {
+    /// Index of its edge.
+    pub edge: usize,
+    /// Its name.
+    pub name: String,
+    /// How many marks side by side.
+    pub marks: u32,
+    /// Where it is on the drawn line.
+    pub seam: Point,
+    /// Where it is on the cut line.
+    pub cut: Point,
+}
+
+/// A closed ring of lines and arcs, counter-clockwise: the line to cut a piece along.
+///
+/// Made by [`Piece::cut_line`].
+#[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct CutLine {
+    segments: Vec<CutSegment>,
+    notches: Vec<CutNotch>,
+}
+
+impl CutLine {
+    /// Its lines and arcs; each starts exactly where the one before ends.
+    pub fn segments(&self) -> &[CutSegment] {
+        &self.segments
+    }
+
+    /// The notches, edge by edge.
+    pub fn notches(&self) -> &[CutNotch] {
+        &self.notches
+    }
+
+    fn ring(&self) -> impl Iterator<Item = &Segment> {
+        self.segments.iter().map(|part| &part.segment)
+    }
+
+    /// Area inside (mm²).
+    pub fn area(&self) -> f64 {
+        ring::area(self.ring())
+    }
+
+    /// Length of the whole line (mm).
+    pub fn length(&self) -> f64 {
+        self.ring().map(Segment::length).sum()
+    }
+
+    /// The smallest upright box that holds it.
+    pub fn bounds(&self) -> Rect {
+        let mut boxes = self.ring().map(Segment::bounds);
+        let first = boxes.next().unwrap_or(Rect::ZERO);
+        boxes.fold(first, |all, one| all.union(one))
+    }
+
+    /// Whether a point lies inside.
+    pub fn contains(&self, point: impl Into<Point>) -> bool {
+        ring::winding(self.ring(), point.into()) != 0
+    }
+
+    /// Distance of a point from the line (mm).
+    pub fn distance(&self, point: impl Into<Point>) -> f64 {
+        let point = point.into();
+        self.ring()
+            .map(|segment| segment.nearest(point).0)
+            .fold(f64::INFINITY, f64::min)
+    }
+
+    /// The corners of a polygon whose sides are chords within `tolerance` of the line (mm, at least 1e-6); the first
+    /// corner is not repeated.
+    pub fn flatten(&self, tolerance: f64) -> Vec<Point> {
+        let mut points = Vec::new();
+        for segment in self.ring() {
+            segment.flatten_into(tolerance.max(1e-6), &mut points);
+        }
+        points
+    }
+
+    /// The line as a path for drawing; arcs become cubics within `tolerance` (mm, at least 1e-9).
+    pub fn path(&self, tolerance: f64) -> BezPath {
+        segments_path(self.ring(), tolerance)
+    }
+}
+
+/// A closed path of lines, and of cubics for arcs.
+pub(crate) fn segments_path<'a>(
+    ring: impl IntoIterator<Item = &'a Segment>,
+    tolerance: f64,
+) -> BezPath {
+    let mut path = BezPath::new();
+    for segment in ring {
+        if path.elements().is_empty() {
+            path.move_to(segment.start);
+        }
+        if segment.is_line() {
+            path.line_to(segment.end);
+            continue;
+        }
+        // A cubic over an arc of angle a, steered 4/3 tan(a/4) of the radius along its tangents, strays outward by
+        // r · 4/27 · sin⁶(a/4) / cos²(a/4) at most; under 2/27 r (a/4)⁶ · 2 / cos²(22.5°) for a up to a quarter turn.
+        let radius = segment.radius();
+        let sixth = tolerance.max(1e-9) / radius * (27.0 / 4.0) * 0.85;
+        let largest = (4.0 * libm::cbrt(libm::sqrt(sixth))).min(FRAC_PI_2);
+        let parts = segment.parts(largest);
+        let span = segment.length();
+        for part in 0..parts {
+            let at = |index: u32| span * f64::from(index) / f64::from(parts);
+            let mut arc = segment.part(at(part), at(part + 1));
+            if part + 1 == parts {
+                arc.end = segment.end;
+            }
+            let reach = 4.0 / 3.0 * arc.bulge.abs() * arc.radius();
+            path.curve_to(
+                arc.start + arc.start_tangent() * reach,
+                arc.end - arc.end_tangent() * reach,
+                arc.end,
+            );
+        }
+    }
+    path.close_path();
+    path
+}
+
+impl Piece {
+    /// The line to cut along: every edge at its allowance outside the seam line, or where it is drawn if it is
+    /// [already cut](super::Drawn::Cut), joined by the corner treatments.
+    ///
+    /// Lines and arcs have exact parallels. Cubics are first fitted by arcs within half of `tolerance` (mm, 0.001 to
+    /// 10). Where the allowances of far-apart edges, or of a tight inward curve, run into each other, the cut line is
+    /// trimmed to what keeps every allowance whole, so that no point of it is nearer to an edge than that edge's
+    /// allowance, but for corners squared, mirrored or cut off. A gap that the allowances close altogether is closed.
+    ///
+    /// # Errors
+    /// - `NotFinite`, `OutOfRange`: `tolerance`;
+    /// - `NoSolution`: an `allowance` leaves nothing of the cut line of its edge, which is longer than twice the
+    ///   allowance: others lie across it. `at` is the index of the edge; [`Piece::sentence`] names it.
+    ///
+    /// # Examples
+    /// ```
+    /// use recloth::outline::{Curve, Edge, Piece};
+    /// let corners = [(0.0, 0.0), (300.0, 0.0), (300.0, 50.0), (0.0, 50.0)];
+    /// let edges = (0..4)
+    ///     .map(|i| Edge::seam("side", Curve::line(corners[i], corners[(i + 1) % 4]), 10.0))
+    ///     .collect();
+    /// let cut = Piece::new("strip", edges)?.cut_line(0.1)?;
+    /// assert_eq!(cut.bounds().width(), 320.0);
+    /// assert_eq!(cut.area(), 320.0 * 70.0);
+    /// # Ok::<(), recloth::Error>(())
+    /// ```
+    pub fn cut_line(&self, tolerance: f64) -> Result<CutLine, Error> {
+        let tolerance = check_tolerance(tolerance)?;
+        let parts = self.parts(tolerance / 2.0, Edge::outside);
+        let segments = trim(&raw(&parts), 0)
+            .into_iter()
+            .map(|bits| (ring::area(bits.iter().map(|bit| &bit.segment)), bits))
+            .max_by(|a, b| a.0.total_cmp(&b.0))
+            .filter(|(area, _)| *area > 0.0)
+            .map(|(_, bits)| cut_segments(bits))
+            .unwrap_or_default();
+        self.check_all_left(&segments, Edge::outside)?;
+        let mut line = CutLine {
+            segments,
+            notches: Vec::new(),
+        };
+        line.notches = self.carry(&line, 1.0, Edge::outside);
+        Ok(line)
+    }
+
+    /// The line to sew along: the drawn line, or inside it by the allowance where an edge is
+    /// [already cut](super::Drawn::Cut). Its notches lie on the drawn line (`seam`) and on this one (`cut`).
+    ///
+    /// # Errors
+    /// As [`Piece::cut_line`]: an `allowance` that leaves nothing of its edge, or makes the piece fall apart.
+    pub fn seam_line(&self, tolerance: f64) -> Result<CutLine, Error> {
+        let tolerance = check_tolerance(tolerance)?;
+        let mut parts = self.parts(tolerance / 2.0, Edge::inside);
+        // Walked the other way the piece's inside lies to the right, and everything but the piece is covered.
+        parts.reverse();
+        for part in &mut parts {
+            part.segment = part.segment.reversed();
+        }
+        let ends: Vec<bool> = parts.iter().map(|part| part.corner.is_some()).collect();
+        let count = parts.len();
+        for (index, part) in parts.iter_mut().enumerate() {
+            part.corner = ends[(index + 1) % count].then(Corner::default);
+        }
+        let mut rings: Vec<Vec<Bit>> = trim(&raw(&parts), 1)
+            .into_iter()
+            .map(|bits| {
+                let turn = |bit: Bit| Bit {
+                    segment: bit.segment.reversed(),
+                    ..bit
+                };
+                bits.into_iter().rev().map(turn).collect::<Vec<_>>()
+            })
+            .filter(|bits| ring::area(bits.iter().map(|bit| &bit.segment)) > 1e-6)
+            .collect();
+        if rings.len() != 1 {
+            return Err(self.widest(Edge::inside));
+        }
+        let mut line = CutLine {
+            segments: cut_segments(rings.remove(0)),
+            notches: Vec::new(),
+        };
+        self.check_all_left(&line.segments, Edge::inside)?;
+        line.notches = self.carry(&line, -1.0, Edge::inside);
+        Ok(line)
+    }
+
+    /// The drawn ring in lines and arcs, with the distance of each part's parallel.
+    fn parts(&self, tolerance: f64, distance: impl Fn(&Edge) -> f64) -> Vec<Part> {
+        let segments = self.segments(tolerance);
+        let count = segments.len();
+        let ends = |index: usize| index + 1 == count || segments[index + 1].0 != segments[index].0;
+        segments
+            .iter()
+            .enumerate()
+            .map(|(index, &(edge, segment))| Part {
+                edge,
+                segment,
+                distance: distance(&self.edges()[edge]),
+                corner: ends(index).then_some(self.edges()[edge].corner),
+            })
+            .collect()
+    }
+
+    /// An error for the first edge that has nothing left and is too long for that to be a matter of its corners.
+    fn check_all_left(
+        &self,
+        segments: &[CutSegment],
+        distance: impl Fn(&Edge) -> f64,
+    ) -> Result<(), Error> {
+        for (index, edge) in self.edges().iter().enumerate() {
+            let width = distance(edge);
+            if edge.length() > 2.0 * width && segments.iter().all(|s| s.edge != Some(index)) {
+                return Err(lost(index, edge));
+            }
+        }
+        Ok(())
+    }
+
+    /// An error for the edge with the widest allowance on this side.
+    fn widest(&self, distance: impl Fn(&Edge) -> f64) -> Error {
+        let mut widest = 0;
+        for (index, edge) in self.edges().iter().enumerate() {
+            if distance(edge) > distance(&self.edges()[widest]) {
+                widest = index;
+            }
+        }
+        lost(widest, &self.edges()[widest])
+    }
+
+    /// The notches, moved along the normal to where it first meets the line; `way` is 1 outward, -1 inward.
+    fn carry(&self, line: &CutLine, way: f64, distance: impl Fn(&Edge) -> f64) -> Vec<CutNotch> {
+        let bounds = line.bounds();
+        let reach = 1.0 + bounds.width() + bounds.height();
+        let mut carried = Vec::new();
+        for (index, edge) in self.edges().iter().enumerate() {
+            for notch in &edge.notches {
+                let (seam, along) = edge.curve.at(notch.distance);
+                let out = -left(along) * way;
+                let mut cut = seam;
+                if distance(edge) > 0.0 {
+                    let ray = Segment::line(seam, seam + out * reach);
+                    let mut nearest = f64::INFINITY;
+                    for segment in line.ring() {
+                        crossings(&ray, segment, |point, far, _| {
+                            if far < nearest {
+                                nearest = far;
+                                cut = point;
+                            }
+                        });
+                    }
+                }
+                carried.push(CutNotch {
+                    edge: index,
+                    name: notch.name.clone(),
+                    marks: notch.marks,
+                    seam,
+                    cut,
+                });
+            }
+        }
+        carried
+    }
+}
+
+fn check_tolerance(tolerance: f64) -> Result<f64, Error> {
+    Error::check("tolerance", tolerance, 1e-3, 10.0)
+}
+
+fn lost(index: usize, edge: &Edge) -> Error {
+    Error::no_solution("allowance", edge.allowance, f64::NAN, f64::NAN).at_index(index)
+}
+
+fn cut_segments(bits: Vec<Bit>) -> Vec<CutSegment> {
+    bits.into_iter()
+        .filter(|bit| length(bit.segment.end - bit.segment.start) > 0.0)
+        .map(|bit| CutSegment {
+            segment: bit.segment,
+            edge: bit.edge,
+        })
+        .collect()
+}

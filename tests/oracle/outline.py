@@ -1,0 +1,109 @@
+"""Cut lines recomputed with shapely, whose buffers and unions share no code with the library.
+
+`cargo run -p recloth --example cut_lines -- COUNT FIRST_SEED | python3 tests/oracle/outline.py` (or without a pipe: then it
+runs cargo itself). For every random piece:
+
+- the cut line is a valid polygon, and holds the piece and, beside every edge, a strip as wide as its allowance;
+- with one allowance all round, it is what shapely's mitred buffer gives;
+- with different ones, it lies within the mitred buffer of the widest.
+
+Needs shapely.
+"""
+
+import json
+import subprocess
+import sys
+
+from shapely import Polygon, unary_union
+from shapely.geometry import LineString
+
+# GEOS simplifies what it buffers by up to a hundredth of the distance.
+SIMPLIFIED = 0.011
+
+
+def strip(line, width):
+    """What lies to the right of a polyline within `width`, square to each of its sides."""
+    parts = []
+    for (ax, ay), (bx, by) in zip(line, line[1:]):
+        size = ((bx - ax) ** 2 + (by - ay) ** 2) ** 0.5
+        if size == 0:
+            continue
+        nx, ny = (by - ay) / size * width, (ax - bx) / size * width
+        parts.append(Polygon([(ax, ay), (bx, by), (bx + nx, by + ny), (ax + nx, ay + ny)]))
+    return parts
+
+
+def inward_radius_ok(line, width):
+    """Whether a polyline, as an arc or curve, never turns to its right more tightly than `width`: else the square
+    strips of its far ends reach beyond the centre, where nothing need be kept."""
+    for (ax, ay), (bx, by), (cx, cy) in zip(line, line[1:], line[2:]):
+        turn = (bx - ax) * (cy - by) - (by - ay) * (cx - bx)
+        ab = ((bx - ax) ** 2 + (by - ay) ** 2) ** 0.5
+        bc = ((cx - bx) ** 2 + (cy - by) ** 2) ** 0.5
+        if ab * bc > 0 and -turn / (ab * bc) * width > min(ab, bc):
+            return False
+    return True
+
+
+def complaints(case):
+    """What shapely finds wrong with one cut line."""
+    cut = Polygon(case["cut"])
+    if not cut.is_valid:
+        return ["the cut line is not a simple polygon"]
+    edges, widths, tolerance = case["edges"], case["widths"], case["tolerance"]
+    ring = [point for edge in edges for point in edge[:-1]]
+    piece = Polygon(ring)
+    found = []
+    kept = [piece]
+    for line, width in zip(edges, widths):
+        if width > 0 and inward_radius_ok(line, width):
+            kept.extend(strip(line, width))
+    # Two tolerances: the fit of the curve, and chords in place of arcs on both sides.
+    outside = unary_union(kept).difference(cut.buffer(2 * tolerance))
+    if outside.area > 1e-6:
+        found.append(f"{outside.area} mm2 of allowance lie outside the cut line")
+    widest = max(widths)
+    buffer = piece.buffer(widest, join_style="mitre", mitre_limit=case["limit"])
+    mitred = Polygon(buffer.exterior)
+    slack = SIMPLIFIED * widest + 2 * tolerance
+    beyond = cut.difference(mitred.buffer(slack, join_style="mitre"))
+    if case["uniform"]:
+        short = mitred.difference(cut.buffer(slack, join_style="mitre"))
+        if beyond.area + short.area > 1e-3:
+            found.append(f"{beyond.area} mm2 more and {short.area} mm2 less than the buffer")
+        # Points of the cut line away from its corners are at the distance, exactly but for the fit.
+        nearest = min(piece.exterior.distance(p) for p in points(cut))
+        if nearest < widest - tolerance - 1e-6:
+            found.append(f"a point only {nearest} from the seam line")
+    return found
+
+
+def points(polygon):
+    """Points along the border, 3 mm apart."""
+    border = LineString(polygon.exterior.coords)
+    return [border.interpolate(3.0 * i) for i in range(int(border.length / 3.0))]
+
+
+def main():
+    if sys.stdin.isatty() or "--run" in sys.argv:
+        command = ["cargo", "run", "--quiet", "-p", "recloth", "--example", "cut_lines", "--", "60", "0"]
+        text = subprocess.run(command, check=True, capture_output=True, text=True).stdout
+    else:
+        text = sys.stdin.read()
+    checked = failed = without = 0
+    for line in text.splitlines():
+        case = json.loads(line)
+        if case["cut"] is None:
+            without += 1
+            continue
+        checked += 1
+        for complaint in complaints(case):
+            failed += 1
+            kind = f"straight {case['straight']}, uniform {case['uniform']}"
+            print(f"seed {case['seed']}, {kind}: {complaint}", file=sys.stderr)
+    print(f"{checked} cut lines checked, {without} pieces without one, {failed} complaints")
+    return 1 if failed or not checked or without > checked / 4 else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
