@@ -55,6 +55,9 @@ fn mathml(latex: &str, display_mode: DisplayMode) -> Result<String, String> {
     // Markdown still reads what stands between the tags: no line may end there, no mark may mean emphasis.
     Ok(out
         .replace(['\n', '\r'], "")
+        // The converter escapes its own no-break space a second time.
+        .replace("&amp;nbsp;", "\u{a0}")
+        .replace("&nbsp;", "\u{a0}")
         .replace('*', "&#42;")
         .replace('_', "&#95;"))
 }
@@ -72,6 +75,8 @@ mod tests {
         assert!(out.contains("<math display=\"block\">"), "{out}");
         assert!(out.contains("`$a$`") && out.contains("\n$x$\n"), "{out}");
         assert!(!out.contains("\\frac"), "{out}");
+        let percent = expand("$100\\ \\%$").unwrap();
+        assert!(percent.contains('\u{a0}') && !percent.contains("nbsp"), "{percent}");
     }
 
     #[test]
