@@ -19,7 +19,7 @@ from pathlib import Path
 from sybil import Region, Sybil
 
 TOP = Path(__file__).resolve().parent.parent
-INCLUDE = Path(os.environ.get("RECLOTH_C_INCLUDE", TOP / "bindings" / "c"))
+INCLUDE = Path(os.environ.get("RECLOTH_C_INCLUDE", TOP / "bindings" / "c" / "include"))
 TARGET = Path(os.environ.get("CARGO_TARGET_DIR", TOP / "target"))
 LIBRARY = Path(os.environ.get("RECLOTH_C_LIB", TARGET / "debug"))
 
@@ -34,7 +34,6 @@ C_BODY = """\
 #include <string.h>
 #include "recloth.h"
 int main(void) {
-#line 1
 %s
 return 0;
 }
@@ -59,8 +58,9 @@ def run_python(example):
 
 def run_c(example):
     code = example.parsed["code"]
-    if "int main" not in code:
-        code = C_BODY % code
+    # So that the compiler names the line of the page.
+    place = f'#line {example.line + 1} "{example.path}"\n'
+    code = place + code if "int main" in code else C_BODY % (place + code)
     with tempfile.TemporaryDirectory() as folder:
         source, program = Path(folder) / "page.c", Path(folder) / "page"
         source.write_text(code, encoding="utf-8")

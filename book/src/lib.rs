@@ -24,6 +24,7 @@ macro_rules! pages {
 
 pages! {
     "introduction.md" => introduction,
+    "measuring-a-panel.md" => measuring_a_panel,
     "darts.md" => darts,
     "circle-skirts.md" => circle_skirts,
     "gathers.md" => gathers,
@@ -36,8 +37,39 @@ pages! {
 #[cfg(test)]
 mod tests {
     use std::collections::BTreeSet;
+    use std::fs;
+    use std::path::Path;
 
     use super::PAGES;
+
+    /// Each page that asks a question answers it in all three languages and says where it got it from.
+    #[test]
+    fn every_chapter_has_all_its_parts() {
+        let pages = Path::new(env!("CARGO_MANIFEST_DIR")).join("pages");
+        let mut chapters = 0;
+        for page in PAGES {
+            let text = fs::read_to_string(pages.join(page)).unwrap();
+            if !text.contains("\n## The question\n") {
+                continue;
+            }
+            chapters += 1;
+            for part in [
+                "{{#figure ",
+                "\n## The reasoning\n",
+                "\n$$",
+                "\n## The example\n",
+                "\n```rust\n",
+                "\n```python\n",
+                "\n```c\n",
+                "\n## By hand\n",
+                "\n## Where it stops being true\n",
+                "\n## Sources\n",
+            ] {
+                assert!(text.contains(part), "{page} lacks `{}`", part.trim());
+            }
+        }
+        assert!(chapters >= 7, "{chapters} chapters");
+    }
 
     #[test]
     fn the_summary_lists_the_tested_pages_and_no_other() {

@@ -76,7 +76,10 @@ mod tests {
         assert!(out.contains("`$a$`") && out.contains("\n$x$\n"), "{out}");
         assert!(!out.contains("\\frac"), "{out}");
         let percent = expand("$100\\ \\%$").unwrap();
-        assert!(percent.contains('\u{a0}') && !percent.contains("nbsp"), "{percent}");
+        assert!(
+            percent.contains('\u{a0}') && !percent.contains("nbsp"),
+            "{percent}"
+        );
     }
 
     #[test]

@@ -8,6 +8,7 @@ mod dart;
 mod draw;
 mod gathers;
 mod shrinkage;
+mod tape_triangle;
 
 use std::path::Path;
 use std::{fs, io};
@@ -26,6 +27,7 @@ const FIGURES: &[(&str, Draw)] = &[
     ("dart", dart::drawing),
     ("gathers", gathers::drawing),
     ("shrinkage", shrinkage::drawing),
+    ("tape-triangle", tape_triangle::drawing),
 ];
 
 /// Every figure as the name of its file and the text in it.

@@ -30,23 +30,45 @@ pub(super) fn drawing() -> Result<Drawing, Error> {
 
     let mut drawing = Drawing::new("A corner found by two tape readings");
     drawing.area(Tone::Cloth, ring(&[start, end, apex]));
-    drawing.area(Tone::Piece, kite.clone()).line(Pen::Flaw, kite);
+    drawing
+        .area(Tone::Piece, kite.clone())
+        .line(Pen::Flaw, kite);
     drawing.polygon(Pen::Panel, &[start, end, apex]);
     // The swing of the tape about either end.
     for (centre, radius) in [(start, FROM_START), (end, FROM_END)] {
         let out = apex - centre;
         let angle = libm::atan2(out.y, out.x).to_degrees();
         let mut swing = BezPath::new();
-        arc(&mut swing, centre, radius / SCALE, angle - 11.0, angle + 11.0);
+        arc(
+            &mut swing,
+            centre,
+            radius / SCALE,
+            angle - 11.0,
+            angle + 11.0,
+        );
         drawing.line(Pen::Construction, swing);
     }
     let foot = Point::new(apex.x, 0.0);
     dimension(&mut drawing, foot, apex, "y", -4.0);
     let below = |point: Point| Point::new(point.x, -5.0);
     dimension(&mut drawing, below(start), below(foot), "x", -4.0);
-    dimension(&mut drawing, Point::new(0.0, -14.0), Point::new(end.x, -14.0), "base c", -4.0);
-    words(&mut drawing, "b", Point::new(apex.x / 2.0 - 5.0, apex.y / 2.0 + 3.0));
-    words(&mut drawing, "a", Point::new((apex.x + end.x) / 2.0 + 4.0, apex.y / 2.0 + 4.0));
+    dimension(
+        &mut drawing,
+        Point::new(0.0, -14.0),
+        Point::new(end.x, -14.0),
+        "base c",
+        -4.0,
+    );
+    words(
+        &mut drawing,
+        "b",
+        Point::new(apex.x / 2.0 - 5.0, apex.y / 2.0 + 3.0),
+    );
+    words(
+        &mut drawing,
+        "a",
+        Point::new((apex.x + end.x) / 2.0 + 4.0, apex.y / 2.0 + 4.0),
+    );
     words(&mut drawing, "start", Point::new(-7.0, 0.0));
     words(&mut drawing, "end", Point::new(end.x + 7.0, 0.0));
     Ok(drawing)
