@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use recloth::ErrorKind;
-use recloth_sheet::kurbo::{BezPath, Point, Rect};
+use recloth_sheet::kurbo::{BezPath, ParamCurve, Point, Rect};
 use recloth_sheet::{
     Drawing, Group, Paper, Pen, Shape, SheetOptions, Sheets, Tone, pdf, sheets, tile_count,
 };
@@ -146,7 +146,6 @@ fn every_point_of_the_drawing_is_on_a_printed_page() {
             };
             for segment in path.segments() {
                 for i in 0..=50 {
-                    use recloth_sheet::kurbo::ParamCurve;
                     let point = segment.eval(f64::from(i) / 50.0);
                     assert!(
                         tiling.tiles.iter().any(|tile| tile.window.contains(point)),
@@ -279,7 +278,6 @@ fn every_join_has_the_same_two_lozenges_on_both_its_pages() {
                             .map(|s| s.as_path_el().end_point().unwrap())
                             .collect();
                         let start = path.segments().next().unwrap();
-                        use recloth_sheet::kurbo::ParamCurve;
                         let base = start.start().midpoint(points[1]);
                         let shift = tile.window.origin() - Point::new(10.0, 10.0);
                         let at = base + shift;
@@ -332,6 +330,59 @@ fn the_cover_says_which_page_lies_where() {
     }
     assert!(texts.iter().any(|text| text.contains("not printed")));
     assert!(texts.contains(&"Band".to_owned()) && texts.contains(&"50 mm".to_owned()));
+}
+
+#[test]
+fn the_squares_on_the_cover_are_true() {
+    // 2 in = 50.8 mm exactly.
+    let set = made(&piece(300.0, 100.0), &SheetOptions::default());
+    let squares = groups(&set.pages[0].drawing.shapes)
+        .into_iter()
+        .find(|group| group.id == "squares")
+        .unwrap();
+    let sides: Vec<(f64, f64)> = squares
+        .shapes
+        .iter()
+        .filter_map(|shape| match shape {
+            Shape::Line { path, .. } => {
+                let points: Vec<Point> = path.segments().map(|s| s.start()).collect();
+                let across = points.iter().map(|p| p.x).fold(f64::MIN, f64::max) - points[0].x;
+                let up = points.iter().map(|p| p.y).fold(f64::MIN, f64::max) - points[0].y;
+                Some((across, up))
+            }
+            _ => None,
+        })
+        .collect();
+    assert_eq!(sides.len(), 2);
+    for ((across, up), side) in sides.into_iter().zip([50.0, 50.8]) {
+        assert!((across - side).abs() < 1e-9 && (up - side).abs() < 1e-9);
+    }
+}
+
+#[test]
+fn a_page_of_a4_is_595_by_842_points() {
+    // 210 mm · 72 / 25.4 = 595.276; 297 mm = 841.890 (1 pt = 1/72 in, ISO 32000).
+    let set = made(&piece(100.0, 100.0), &SheetOptions::default());
+    let bytes = pdf("A4", &set.pages).unwrap();
+    let text = String::from_utf8_lossy(&bytes);
+    let boxes: Vec<Vec<f64>> = text
+        .split("/MediaBox")
+        .skip(1)
+        .map(|rest| {
+            let inside = rest.split(['[', ']']).nth(1).unwrap();
+            inside
+                .split_whitespace()
+                .map(|n| n.parse().unwrap())
+                .collect()
+        })
+        .collect();
+    assert_eq!(boxes.len(), set.pages.len());
+    for found in boxes {
+        assert!(
+            (found[2] - 595.276).abs() < 1e-3 && (found[3] - 841.890).abs() < 1e-3,
+            "{found:?}"
+        );
+    }
 }
 
 #[test]
