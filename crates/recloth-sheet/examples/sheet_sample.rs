@@ -7,7 +7,8 @@ use std::path::Path;
 
 use recloth_sheet::kurbo::{BezPath, Point, Vec2};
 use recloth_sheet::{
-    Anchor, Drawing, Group, Label, Paper, Pen, SheetOptions, Tone, pdf, sheets, svg,
+    Anchor, Drawing, Group, Label, LayPanel, LayPiece, Paper, Pen, SheetOptions, Tone, lay_drawing,
+    pdf, sheets, svg,
 };
 
 fn main() -> Result<(), Box<dyn Error>> {
@@ -47,6 +48,9 @@ fn main() -> Result<(), Box<dyn Error>> {
     )?;
     let mut small = skirt().scaled(0.2);
     small.scale_bar(100.0, 5.0);
+    let lay = lay_drawing("Lay", &[back(), sleeve()], 180.0, 150.0)?;
+    std::fs::write(folder.join("lay.svg"), svg(&lay)?)?;
+    std::fs::write(folder.join("lay.pdf"), pdf("Lay", &[lay.page(15.0)?])?)?;
     std::fs::write(folder.join("small.svg"), svg(&small)?)?;
     Ok(())
 }
@@ -121,4 +125,92 @@ fn pocket() -> Drawing {
     drawing.hatch(&flaw, 2.5).line(Pen::Flaw, flaw);
     drawing.label(Label::new("Patch pocket – cut 2", (75.0, 130.0), 6.0).centred());
     drawing
+}
+
+fn points<const N: usize>(corners: [(f64, f64); N]) -> Vec<Point> {
+    corners.map(Point::from).to_vec()
+}
+
+/// The coat's back panel (invented) with pieces on it.
+fn back() -> LayPanel {
+    let piece = |label: &str, outline: Vec<Point>| LayPiece {
+        label: label.into(),
+        outline,
+        grain_deg: Some(90.0),
+    };
+    LayPanel {
+        name: "Back panel".into(),
+        note: "920 × 1150 mm, linen".into(),
+        outline: points([
+            (0.0, 0.0),
+            (920.0, -15.0),
+            (860.0, 700.0),
+            (700.0, 1130.0),
+            (250.0, 1135.0),
+            (60.0, 700.0),
+        ]),
+        holes: vec![points([
+            (600.0, 900.0),
+            (640.0, 900.0),
+            (640.0, 960.0),
+            (600.0, 960.0),
+        ])],
+        flaws: vec![
+            points([
+                (120.0, 560.0),
+                (190.0, 550.0),
+                (210.0, 640.0),
+                (140.0, 660.0),
+            ]),
+            points([(700.0, 500.0)]),
+            points([(420.0, 880.0), (420.0, 960.0)]),
+        ],
+        grain_deg: 90.0,
+        pieces: vec![
+            piece(
+                "Wrap skirt, front (face down)",
+                points([(30.0, 10.0), (440.0, 10.0), (400.0, 500.0), (120.0, 500.0)]),
+            ),
+            piece(
+                "Waistband",
+                points([(460.0, 20.0), (520.0, 20.0), (520.0, 780.0), (460.0, 780.0)]),
+            ),
+            piece(
+                "Größe Tasche",
+                points([
+                    (560.0, 40.0),
+                    (720.0, 40.0),
+                    (720.0, 220.0),
+                    (640.0, 250.0),
+                    (560.0, 220.0),
+                ]),
+            ),
+            piece(
+                "Belt loop",
+                points([(760.0, 40.0), (772.0, 40.0), (772.0, 110.0), (760.0, 110.0)]),
+            ),
+        ],
+    }
+}
+
+/// The left sleeve (invented).
+fn sleeve() -> LayPanel {
+    LayPanel {
+        name: "Left sleeve".into(),
+        note: String::new(),
+        outline: points([
+            (0.0, 0.0),
+            (330.0, 0.0),
+            (420.0, 480.0),
+            (210.0, 600.0),
+            (-60.0, 470.0),
+        ]),
+        grain_deg: 85.0,
+        pieces: vec![LayPiece {
+            label: "Pinafore bib".into(),
+            outline: points([(40.0, 60.0), (290.0, 60.0), (260.0, 330.0), (70.0, 330.0)]),
+            grain_deg: Some(85.0),
+        }],
+        ..LayPanel::default()
+    }
 }

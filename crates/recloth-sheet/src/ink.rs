@@ -148,7 +148,7 @@ pub(crate) fn edges(area: &[Vec<Point>]) -> impl Iterator<Item = (Point, Point)>
 }
 
 /// Whether a point lies inside outlines (even-odd rule).
-fn inside(area: &[Vec<Point>], point: Point) -> bool {
+pub(crate) fn inside(area: &[Vec<Point>], point: Point) -> bool {
     edges(area)
         .filter(|(from, to)| (from.y > point.y) != (to.y > point.y))
         .filter(|(from, to)| {
@@ -161,7 +161,7 @@ fn inside(area: &[Vec<Point>], point: Point) -> bool {
 }
 
 /// Whether a straight line has a part in the rectangle: cut to each side in turn, something is left.
-fn crosses(from: Point, to: Point, rect: Rect) -> bool {
+pub(crate) fn crosses(from: Point, to: Point, rect: Rect) -> bool {
     let (dx, dy) = (to.x - from.x, to.y - from.y);
     let (mut enter, mut leave) = (0.0_f64, 1.0_f64);
     for (run, room) in [

@@ -27,9 +27,12 @@ mod font;
 mod hatch;
 mod ink;
 mod join;
+mod lay;
 mod paper;
 mod pdf;
 mod pen;
+mod piece;
+mod place;
 mod sheets;
 mod svg;
 
@@ -37,8 +40,10 @@ pub use drawing::{Anchor, Drawing, Group, Label, Shape};
 pub use font::text_width;
 /// Points, rectangles and paths of a drawing are those of this crate.
 pub use kurbo;
+pub use lay::{LayPanel, LayPiece, lay_drawing};
 pub use paper::{Page, Paper};
 pub use pdf::pdf;
 pub use pen::{Pen, Tone};
+pub use piece::{PieceOptions, piece_drawing};
 pub use sheets::{SheetOptions, Sheets, Tile, Tiling, sheets, tile_count};
 pub use svg::{Background, svg, svg_on};
