@@ -4,6 +4,7 @@
 mod bias;
 mod buttonhole;
 mod circle_skirt;
+mod corners;
 mod dart;
 mod draw;
 mod gathers;
@@ -24,6 +25,7 @@ const FIGURES: &[(&str, Draw)] = &[
     ("bias", bias::drawing),
     ("buttonhole", buttonhole::drawing),
     ("circle-skirt", circle_skirt::drawing),
+    ("corners", corners::drawing),
     ("dart", dart::drawing),
     ("gathers", gathers::drawing),
     ("shrinkage", shrinkage::drawing),
