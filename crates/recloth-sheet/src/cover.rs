@@ -25,7 +25,7 @@ pub(crate) fn cover(
     covers: usize,
 ) -> Vec<Drawing> {
     let mut flow = Flow::new(title, frame);
-    flow.text(title, 6.0);
+    flow.text(&shorten(title, 6.0, 2.0 * frame.width), 6.0);
     flow.gap(2.0);
     flow.text(MEASURE, 3.4);
     flow.squares();
@@ -106,13 +106,13 @@ impl<'a> Flow<'a> {
         }
     }
 
-    /// A paragraph.
+    /// A paragraph of at most 12 lines.
     fn text(&mut self, text: &str, size: f64) {
         let left = self.frame.margin;
         let mut block = Drawing::new("");
-        for line in wrap(text, size, self.frame.width) {
+        for line in wrap(text, size, self.frame.width).iter().take(12) {
             self.y -= size * 1.3;
-            let line = shorten(&line, size, self.frame.width);
+            let line = shorten(line, size, self.frame.width);
             block.label(Label::new(
                 line,
                 Point::new(left, self.y + size * 0.3),

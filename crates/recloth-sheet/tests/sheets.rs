@@ -5,7 +5,8 @@ use std::collections::BTreeMap;
 use recloth::ErrorKind;
 use recloth_sheet::kurbo::{BezPath, ParamCurve, Point, Rect};
 use recloth_sheet::{
-    Drawing, Group, Paper, Pen, Shape, SheetOptions, Sheets, Tone, pdf, sheets, tile_count,
+    Drawing, Group, Label, Paper, Pen, Shape, SheetOptions, Sheets, Tone, pdf, sheets, svg,
+    tile_count,
 };
 
 fn corners(x: f64, y: f64, w: f64, h: f64) -> [Point; 4] {
@@ -207,6 +208,104 @@ fn nothing_is_drawn_outside_the_printable_part() {
                 .all(|group| group.clip == Some(frame))
         );
     }
+}
+
+#[test]
+fn the_smallest_paper_holds_the_cover() {
+    let paper = Paper::Custom {
+        width: 140.0,
+        height: 180.0,
+    };
+    let options = SheetOptions {
+        paper,
+        ..SheetOptions::default()
+    };
+    let title = "A waistcoat with a long name ".repeat(200);
+    let set = sheets(&title, &[band(), piece(100.0, 100.0)], &options).unwrap();
+    let frame = Rect::new(10.0, 10.0, 130.0, 170.0);
+    for page in &set.pages {
+        let bounds = page.drawing.bounds().unwrap();
+        assert_eq!(bounds.union(frame), frame, "{bounds:?}");
+    }
+}
+
+/// Numbers from a fixed seed, some of them odd.
+struct Odd(u64);
+
+impl Odd {
+    fn next(&mut self) -> u64 {
+        self.0 = self
+            .0
+            .wrapping_mul(6364136223846793005)
+            .wrapping_add(1442695040888963407);
+        self.0 >> 33
+    }
+
+    fn number(&mut self) -> f64 {
+        match self.next() % 40 {
+            0 => f64::NAN,
+            1 => f64::NEG_INFINITY,
+            2 => 1e300,
+            3 => 1e6,
+            4 => -1e-320,
+            5..12 => 0.0,
+            _ => (self.next() % 4000) as f64 / 4.0 - 300.0,
+        }
+    }
+
+    fn point(&mut self) -> Point {
+        Point::new(self.number(), self.number())
+    }
+}
+
+#[test]
+fn odd_drawings_give_pages_or_errors_and_no_panic() {
+    let mut odd = Odd(20);
+    let (mut good, mut bad) = (0, 0);
+    for _ in 0..300 {
+        let mut drawing = Drawing::new("Größe");
+        for _ in 0..odd.next() % 4 {
+            let mut path = BezPath::new();
+            path.move_to(odd.point());
+            for _ in 0..odd.next() % 3 {
+                match odd.next() % 5 {
+                    0 => path.quad_to(odd.point(), odd.point()),
+                    1 => path.curve_to(odd.point(), odd.point(), odd.point()),
+                    2 => path.close_path(),
+                    3 => path.move_to(odd.point()),
+                    _ => path.line_to(odd.point()),
+                }
+            }
+            match odd.next() % 4 {
+                0 => drawing.line(Pen::Cut, path),
+                1 => drawing.line(Pen::Seam, path),
+                2 => drawing.area(Tone::Cloth, path),
+                _ => drawing.hatch(&path, 3.0),
+            };
+        }
+        let label = Label::new("ł ⅜ שלום \u{301}\n", odd.point(), odd.number());
+        drawing.label(label.turned(odd.number()));
+        match svg(&drawing).and(made_of(&drawing)) {
+            Ok(bytes) => {
+                assert!(bytes.starts_with(b"%PDF"));
+                good += 1;
+            }
+            Err(error) => {
+                assert!(!error.argument().is_empty());
+                bad += 1;
+            }
+        }
+    }
+    assert!(good > 20 && bad > 20, "{good} good, {bad} bad");
+}
+
+fn made_of(drawing: &Drawing) -> Result<Vec<u8>, recloth::Error> {
+    let set = sheets(
+        "Odd",
+        core::slice::from_ref(drawing),
+        &SheetOptions::default(),
+    )?;
+    pdf("Odd", &set.pages)
 }
 
 #[test]
