@@ -33,14 +33,95 @@
 // One yard in millimetres.
 #define RECLOTH_YARD 914.4
 
-// This girth is below 300 mm: is it in centimetres or inches?
+// This girth is below 300 mm: is it in centimetres or inches, or a part of the girth?
 #define RECLOTH_DOUBT_GIRTH_SMALL 1
 
 // This girth is above 2000 mm: was it taken twice, or in another unit?
 #define RECLOTH_DOUBT_GIRTH_LARGE 2
 
+// This body length is below 100 mm: is it in centimetres or inches?
+#define RECLOTH_DOUBT_BODY_LENGTH_SMALL 4
+
+// This body length is above 2000 mm, more than a tall person's height: is the unit right?
+#define RECLOTH_DOUBT_BODY_LENGTH_LARGE 8
+
+// The waist is larger than the hip: have they changed places? On some bodies it is so.
+#define RECLOTH_DOUBT_WAIST_OVER_HIP 16
+
+// The hip is more than 450 mm larger than the waist: was half a waist taken?
+#define RECLOTH_DOUBT_HIP_FAR_OVER_WAIST 32
+
+// One of front and back is more than one and a half times the other: was one taken whole and one half?
+#define RECLOTH_DOUBT_FRONT_BACK_APART 64
+
+// The neck is more than half the bust: have they changed places, or was half a bust taken?
+#define RECLOTH_DOUBT_NECK_OVER_HALF_BUST 128
+
+// This triangle is flat: a slip of the tape moves its point across the base more than 5 times as far.
+#define RECLOTH_DOUBT_TRIANGLE_FLAT 256
+
+// This triangle is tall on a short base: a slip of the tape moves its point along the base more than 5 times as far.
+#define RECLOTH_DOUBT_TRIANGLE_TALL 512
+
+// A spare reading misses by more than 0.5 %: measure again; the tape was misread or the cloth lay off grain.
+#define RECLOTH_DOUBT_SPARE_MISFIT 1024
+
+// One dart takes more than 32 mm: it may end in a hard point, so try two.
+#define RECLOTH_DOUBT_DART_WIDE 4096
+
+// The dart is longer than 178 mm, below where the hip is usually measured.
+#define RECLOTH_DOUBT_DART_LONG 8192
+
+// Darts spread evenly over this width lie less than 25 mm apart.
+#define RECLOTH_DOUBT_DARTS_CLOSE 16384
+
+// A dart falls within the button stand: move it, or take its intake at that side seam.
+#define RECLOTH_DOUBT_DART_IN_STAND 32768
+
+// A dart falls beyond the opening edge of the narrow panel: take its intake elsewhere.
+#define RECLOTH_DOUBT_DART_OFF_PANEL 65536
+
+// The upper edge is longer than the lower: the band stands away from the body.
+#define RECLOTH_DOUBT_BAND_FLARED 131072
+
+// Gathers of less than 1.2 times look like a mistake.
+#define RECLOTH_DOUBT_GATHERS_SCANT 262144
+
+// The underlay is deeper than the pleat shows: pleats lie over each other, in more than three layers.
+#define RECLOTH_DOUBT_PLEATS_OVERLAP 524288
+
+// The last buttonhole is less than 12 mm from the end of the edge.
+#define RECLOTH_DOUBT_HOLE_NEAR_SEAM 1048576
+
+// The distances above and below the fixed button differ by more than 3.2 mm, which shows.
+#define RECLOTH_DOUBT_PITCH_UNEVEN 2097152
+
+// A change above 0 says that the cloth grows: shrinkage is a negative change.
+#define RECLOTH_DOUBT_CLOTH_GROWS 4194304
+
+// A change beyond 15 % is rare: wash and measure a second sample.
+#define RECLOTH_DOUBT_CHANGE_LARGE 8388608
+
+// After washing the lining is longer than the shell and may show.
+#define RECLOTH_DOUBT_LINING_SHOWS 16777216
+
+// More than 100 % on weight of fibre: only plant matter is used so; is the mass that of dry goods?
+#define RECLOTH_DOUBT_OWF_LARGE 33554432
+
+// The liquor ratio is outside 3 to 40 litres a kilogram.
+#define RECLOTH_DOUBT_BATH_RATIO 67108864
+
 // Follow the product's label, the care label and local rules before anything printed here.
 #define RECLOTH_CAUTION_LABEL_FIRST 1
+
+// Weigh dye, mordant and soda with gloves, eye protection and a dust mask, in vessels never used for food.
+#define RECLOTH_CAUTION_POWDER 2
+
+// A hot bath scalds and steams: a stable vessel, air, long gloves, no children or animals near, never unattended.
+#define RECLOTH_CAUTION_HOT_BATH 4
+
+// Elastic is ruined by bleach and by hot baths: bleach and dye first, sew elastic in after.
+#define RECLOTH_CAUTION_ELASTIC_BATH 8
 
 // What a function returns: 0 for success, else the kind of error. The numbers never change.
 enum recloth_status
@@ -105,6 +186,34 @@ typedef struct {
   int64_t at;
 } recloth_error_t;
 
+// A bath for goods of a given mass.
+typedef struct {
+  // Volume of liquor (ml).
+  double volume_ml;
+  // Doubts raised (bits).
+  uint32_t doubts;
+  // Cautions raised (bits).
+  uint32_t cautions;
+} recloth_bath_volume_t;
+
+// The button for a slit there is, and how far a cross hole lets the front out.
+typedef struct {
+  // Largest diameter of a flat button (mm).
+  double diameter;
+  // How far the front is let out when a hole meant to start past the line is centred on it; negative lets it in (mm).
+  double creep;
+} recloth_button_for_hole_t;
+
+// A loop for a button.
+typedef struct {
+  // Length of the loop that shows (mm).
+  double visible;
+  // Length to cut (mm).
+  double cut;
+  // Cautions raised (bits).
+  uint32_t cautions;
+} recloth_button_loop_t;
+
 // A skirt cut from part of a ring: where to set the compass, and how long the hem comes out.
 typedef struct {
   // Radius of the waist edge (mm).
@@ -114,6 +223,228 @@ typedef struct {
   // Length of the hem edge (mm).
   double hem_length;
 } recloth_circle_skirt_t;
+
+// A skirt cut from part of a ring, in equal pieces, from cloth of a given width.
+typedef struct {
+  // Part of a full ring.
+  double fraction;
+  // Waist edge to hem edge (mm).
+  double length;
+  // Radius of the waist edge (mm).
+  double waist_radius;
+  // Radius of the hem edge (mm).
+  double hem_radius;
+  // Length of the hem edge, all pieces together (mm).
+  double hem_length;
+  // Angle of one piece (deg).
+  double piece_angle_deg;
+  // Cloth one piece takes along the grain (mm).
+  double cloth_length;
+} recloth_circle_skirt_on_cloth_t;
+
+// A band in sections whose edges are arcs about one centre.
+typedef struct {
+  // Radius of the upper, shorter edge (mm).
+  double inner_radius;
+  // Radius of the lower, longer edge (mm).
+  double outer_radius;
+  // Angle of all sections together (deg).
+  double angle_deg;
+  // Height of the longest section's lower arc above the straight line between its ends (mm).
+  double sagitta;
+} recloth_curved_band_t;
+
+// A length to cut so that washing brings it to size.
+typedef struct {
+  // Length to cut (mm).
+  double cut;
+  // What is added; negative for cloth that grows (mm).
+  double added;
+  // Doubts raised (bits).
+  uint32_t doubts;
+} recloth_cut_for_change_t;
+
+// A dart with two equal legs.
+typedef struct {
+  // Length of each leg, edge to point (mm).
+  double leg;
+  // Angle at the point, which is also the kink of a straight edge when the dart is closed (deg).
+  double angle_deg;
+} recloth_dart_t;
+
+// Darts that bring a given panel to a wanted width, and what is left for the side seam.
+typedef struct {
+  // Intake of each dart (mm).
+  double intake_each;
+  // Width still to be taken, at the side seam (mm).
+  double leftover;
+  // Length of each leg (mm).
+  double leg;
+  // Kink of the straight edge at each closed dart; the edge is trued there before cutting (deg).
+  double kink_deg;
+  // Doubts raised (bits).
+  uint32_t doubts;
+} recloth_dart_in_panel_t;
+
+// A strip to be gathered.
+typedef struct {
+  // Length of the strip before gathering, without allowances (mm).
+  double flat;
+  // What the gathers take up (mm).
+  double taken_up;
+  // Strip over line: 1.5 is half as much again.
+  double ratio;
+  // Doubts raised (bits).
+  uint32_t doubts;
+} recloth_gathers_t;
+
+// The holes that stay on an edge that is shortened.
+typedef struct {
+  // Number of holes left.
+  uint32_t count;
+  // Place of the last of them, from the same end as the first (mm).
+  double last;
+  // From the last hole to the new end of the edge (mm).
+  double to_end;
+  // Doubts raised (bits).
+  uint32_t doubts;
+} recloth_holes_left_t;
+
+// A set of equal knife pleats.
+typedef struct {
+  // Width before pleating, without allowances (mm).
+  double flat;
+  // Width when pleated (mm).
+  double finished;
+  // Number of pleats.
+  uint32_t count;
+  // Width of each pleat that shows (mm).
+  double show;
+  // Depth of each pleat's underlay, fold to fold (mm).
+  double depth;
+  // Cloth that each pleat takes up, twice its depth (mm).
+  double intake;
+  // Cloth that all pleats take up (mm).
+  double taken_up;
+  // Flat over finished: 3 where pleats just touch.
+  double ratio;
+  // Doubts raised (bits).
+  uint32_t doubts;
+} recloth_knife_pleats_t;
+
+// Length of a lining that is sewn to the top of the shell's hem, with a fold.
+typedef struct {
+  // Lining from its upper seam to the seam at the top of the hem, without allowances (mm).
+  double seam_to_seam;
+  // The shell's own distance between these two seams (mm).
+  double straight;
+  // What the lining is longer by, which lies in the fold (mm).
+  double spare;
+  // Depth of the fold, from the hem's top seam down (mm).
+  double fold;
+} recloth_lining_length_t;
+
+// The two fronts of a garment that opens off its centre line.
+typedef struct {
+  // Narrow front, button line to the cut edge at its side (mm).
+  double narrow_to_line;
+  // Wide front, button line to the cut edge at its side (mm).
+  double wide_to_line;
+  // Narrow front, opening edge to the cut edge at its side (mm).
+  double narrow_cut;
+  // Wide front, opening edge to the cut edge at its side (mm).
+  double wide_cut;
+  // Largest shift that the wide panel allows (mm).
+  double largest_shift;
+  // Dart from the narrow front's button line; negative beyond the line, towards the edge (mm).
+  double dart_to_narrow;
+  // Dart from the wide front's button line (mm).
+  double dart_to_wide;
+  // Doubts raised (bits).
+  uint32_t doubts;
+} recloth_off_centre_opening_t;
+
+// What goes into a bath.
+typedef struct {
+  // Mass to weigh out (g).
+  double amount_g;
+  // Doubts raised (bits).
+  uint32_t doubts;
+  // Cautions raised (bits).
+  uint32_t cautions;
+} recloth_owf_t;
+
+// A set of lengths rounded together.
+typedef struct {
+  // Sum of the rounded lengths, which is the rounded sum (mm).
+  double total;
+  // Most that any length was changed, up or down (mm).
+  double largest_change;
+} recloth_rounded_set_t;
+
+// A band of straight sections with slanted ends.
+typedef struct {
+  // What each slanted end takes from the upper edge; negative where the band flares (mm).
+  double slant;
+  // Angle of a slanted end from the square (deg).
+  double end_angle_deg;
+  // Kink at each join: a peak of the lower edge and a notch of the upper; 0 without a join (deg).
+  double join_kink_deg;
+  // Doubts raised (bits).
+  uint32_t doubts;
+} recloth_sectioned_band_t;
+
+// A band cut as part of a ring.
+typedef struct {
+  // Radius of the upper, shorter edge (mm).
+  double inner_radius;
+  // Radius of the lower, longer edge (mm).
+  double outer_radius;
+  // Angle of the sector (deg).
+  double angle_deg;
+  // Height of the lower edge's arc above the straight line between its ends (mm).
+  double sagitta;
+  // Area of the band (mm2).
+  double area_mm2;
+} recloth_shaped_band_t;
+
+// A shell and its lining, washed.
+typedef struct {
+  // Shell after washing, if it is sewn as given (mm).
+  double shell_after;
+  // Lining after washing, if it is sewn as given (mm).
+  double lining_after;
+  // How far the lining then hangs below the shell; negative above (mm).
+  double below;
+  // Shell to cut so that washing leaves the length given (mm).
+  double shell_cut;
+  // Lining to cut so that washing leaves the length given (mm).
+  double lining_cut;
+  // Doubts raised (bits).
+  uint32_t doubts;
+} recloth_shrink_pair_t;
+
+// Buttons spaced through one fixed place.
+typedef struct {
+  // From middle to middle before the fixed place (mm).
+  double pitch_before;
+  // From middle to middle after the fixed place (mm).
+  double pitch_after;
+  // Which of the places is the fixed one, from 0.
+  uint32_t fixed;
+  // Doubts raised (bits).
+  uint32_t doubts;
+} recloth_spacing_through_t;
+
+// The strip a straight band is cut from.
+typedef struct {
+  // Length to cut, allowances included (mm).
+  double cut_length;
+  // Width to cut, allowances included (mm).
+  double cut_width;
+  // How many such strips.
+  uint32_t strips;
+} recloth_straight_band_t;
 
 #ifdef __cplusplus
 extern "C" {
@@ -130,6 +461,186 @@ const char *recloth_version(void);
 //
 // `error` is NULL or valid; `out` is NULL or valid for `out_count` bytes.
 recloth_status recloth_error_text(const recloth_error_t *error, char *out, size_t out_count);
+
+// Volume of a bath from the dry mass of goods and the liquor ratio.
+//
+// `volume = mass · ratio`, a litre of liquor taken as a kilogram: 20 is 20 litres a kilogram, often written 1:20. The
+// vessel must hold more than this: the goods, and room to stir.
+//
+// - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
+// - `ratio`: liquor to goods, by mass (1 to 200).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_bath_volume(double mass_g,
+                                   double ratio,
+                                   recloth_bath_volume_t *out,
+                                   recloth_error_t *error);
+
+// Distance along the selvedge between the cuts of a true bias strip.
+//
+// A strip of width `w`, measured square to its edges, lies at 45° to the selvedge and meets it over `w · √2`. The old
+// rule of a third more comes out 6 % short.
+//
+// - `width`: width of the strip, square to its edges (mm, 0.1 to 100000).
+// - `out`: Distance along the selvedge, and equally across the cloth (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_bias_along_selvedge(double width,
+                                           double *out,
+                                           recloth_error_t *error);
+
+// Side of the square of cloth that holds a bias strip of a given length and width.
+//
+// `side = √(length · width)`: the strip's area as a square, which the continuous tube comes near to. It is the least:
+// add 25 to 50 mm (1 to 2 in) for the seams, more if the strip is pieced from separate strips.
+//
+// - `length`: length of strip needed, joins included (mm, 1 to 10000000).
+// - `width`: cut width of the strip, square to its edges (mm, 0.1 to 10000, <= length).
+// - `out`: Side of the square, without seams (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_bias_square(double length,
+                                   double width,
+                                   double *out,
+                                   recloth_error_t *error);
+
+// Length of bias strip that a square of cloth gives.
+//
+// `length = side² / width`, the other way of `bias_square`. It is the most: seams and end triangles take from it (72
+// in by the sum, a 12 in square has given about 60 in of 2 in strip). Take the seams' allowances off the side first.
+//
+// - `side`: side of the square, less its seams (mm, 1 to 100000).
+// - `width`: cut width of the strip, square to its edges (mm, 0.1 to 10000, <= side).
+// - `out`: Length of the strip, at most (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_bias_strip_length(double side,
+                                         double width,
+                                         double *out,
+                                         recloth_error_t *error);
+
+// Width to cut a binding of a given finished width.
+//
+// Single: `2 · finished + 2 · turn + thickness`. Double: `2 · (2 · finished + turn + thickness)`. With a turn as wide as
+// the binding shows these are the 4 and 6 times that are usually told. Bias narrows when it is stretched on: try a
+// short piece.
+//
+// - `finished`: width that shows on one side (mm, 0.5 to 1000).
+// - `turn`: single: turned in at each long edge; double: seam allowance (mm, 0 to 1000).
+// - `thickness`: way round the edge itself: the thickness of what is bound (mm, 0 to 100).
+// - `fold`: how it is folded (one of `recloth_binding_fold`).
+// - `out`: Width to cut (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_binding_width(double finished,
+                                     double turn,
+                                     double thickness,
+                                     int32_t fold,
+                                     double *out,
+                                     recloth_error_t *error);
+
+// Diameter of a button from its size in lines.
+//
+// A button line is the fortieth part of an inch: `diameter = 0.635 · lines`. It is not the watchmaker's line of
+// 2.26 mm, nor the eleventh of an inch by which hat ribbon is sold.
+//
+// - `lines`: size of the button, in lines (1 to 1000).
+// - `out`: The diameter (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_button_diameter(double lines,
+                                       double *out,
+                                       recloth_error_t *error);
+
+// Largest flat button for a slit, and the creep of a cross hole.
+//
+// `diameter = slit - thickness`. The button sits at the end of a cross hole: a hole that is centred on the line instead
+// of starting `start` beyond it lets the front out by `slit / 2 - start`. A hole that runs along the edge does not creep.
+//
+// - `slit`: length of the slit (mm, 1 to 300).
+// - `thickness`: thickness of the button at its thickest (mm, 0 to 100, < slit).
+// - `start`: where a cross hole should start, past the line to the edge (mm, 0 to 300, <= slit).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_button_for_hole(double slit,
+                                       double thickness,
+                                       double start,
+                                       recloth_button_for_hole_t *out,
+                                       recloth_error_t *error);
+
+// Loop of cord that just passes over a button.
+//
+// The way round the button is `P = 2 · (diameter + thickness)` for a flat one, `π · diameter` for a ball; the middle of
+// the cord lies half its thickness further out all round, and its ends are sewn `gap` apart:
+// `visible = (P + π · cord - gap) / (1 + stretch)`, `cut = visible + 2 · seam`. A loop more than 2 mm longer opens by
+// itself (common practice, no source). Try one before cutting all.
+//
+// - `diameter`: diameter of the button (mm, 1 to 200).
+// - `thickness`: thickness of a flat button; not used for a ball (mm, 0 to 100).
+// - `cord`: thickness of the cord (mm, 0 to 50).
+// - `gap`: between the loop's two ends where they are sewn (mm, 0 to 500).
+// - `stretch`: how much the cord may stretch: 0.3 is 30 % (0 to 3).
+// - `seam`: length into the seam at each end (mm, 0 to 200).
+// - `shape`: shape of the button (one of `recloth_button_shape`).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_button_loop(double diameter,
+                                   double thickness,
+                                   double cord,
+                                   double gap,
+                                   double stretch,
+                                   double seam,
+                                   int32_t shape,
+                                   recloth_button_loop_t *out,
+                                   recloth_error_t *error);
+
+// Length of the slit for a flat button.
+//
+// `slit = diameter + thickness + ease`. Authors differ on the ease: a machine manual has none, others add 3 mm (1/8 in)
+// for the cloth; a bound buttonhole needs none. For a square button use its diagonal as diameter. Always try the button
+// in a slit in a scrap of the same layers before cutting: a slit cannot be made shorter.
+//
+// - `diameter`: diameter of the button (mm, 1 to 200).
+// - `thickness`: thickness of the button at its thickest (mm, 0 to 100).
+// - `ease`: extra for the thickness of the cloth (mm, 0 to 20).
+// - `out`: Length of the slit (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_buttonhole(double diameter,
+                                  double thickness,
+                                  double ease,
+                                  double *out,
+                                  recloth_error_t *error);
 
 // Radii of a skirt cut from part of a ring.
 //
@@ -149,6 +660,650 @@ recloth_status recloth_circle_skirt(double waist,
                                     double fraction,
                                     recloth_circle_skirt_t *out,
                                     recloth_error_t *error);
+
+// Largest part of a ring from which cloth of a given width gives a skirt of a given length.
+//
+// The fullest skirt that fits, up to four full rings: pieces and their lay are those of `circle_skirt_longest`, so
+// each piece's width across the cloth, `(waist / (2π · fraction) + length) · across(angle)`, is at most `cloth_width`.
+// There is no formula for the fraction; it is found by halving to the last bit, on the side that fits. A skirt that is
+// less full need not fit: a smaller fraction has a larger radius.
+//
+// - `waist`: finished waist edge, ease included (mm, 1 to 100000).
+// - `length`: waist edge to hem edge, no allowances (mm, 0 to 100000).
+// - `cloth_width`: width between the selvedges, less allowances (mm, 1 to 100000).
+// - `pieces`: equal pieces the part of a ring is cut in (1 to 64).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_circle_skirt_fraction(double waist,
+                                             double length,
+                                             double cloth_width,
+                                             uint32_t pieces,
+                                             recloth_circle_skirt_on_cloth_t *out,
+                                             recloth_error_t *error);
+
+// Longest skirt of a given part of a ring that cloth of a given width allows.
+//
+// The part of a ring is cut in equal pieces, sectors of `angle = 360° · fraction / pieces`. A piece up to a half ring
+// lies with one straight edge along the selvedge and takes, of the width, `hem_radius · sin(angle)` up to a quarter
+// ring and `hem_radius` from there to a half ring. A larger piece lies with its middle straight across the cloth and
+// takes `hem_radius · (1 - cos(angle / 2))`: a full ring without a seam takes twice its hem radius. Folding changes
+// nothing: a full ring cut through four layers is one piece, and `cloth_width` is the width before folding.
+//
+// Other ways to lay a piece may save cloth but turn its grain, and pieces may be nested: these are not counted. Seam
+// and hem allowances are the caller's: take them off the cloth's width first.
+//
+// - `waist`: finished waist edge, ease included (mm, 1 to 100000).
+// - `fraction`: part of a full ring: 0.5 is a half circle (0.01 to 4, <= pieces).
+// - `cloth_width`: width between the selvedges, less allowances (mm, 1 to 100000).
+// - `pieces`: equal pieces the part of a ring is cut in (1 to 64).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_circle_skirt_longest(double waist,
+                                            double fraction,
+                                            double cloth_width,
+                                            uint32_t pieces,
+                                            recloth_circle_skirt_on_cloth_t *out,
+                                            recloth_error_t *error);
+
+// Upper edges of a band in sections, each cut as an arc, so that the joins have no kink.
+//
+// All sections are parts of one ring with `outer_radius = bottom · depth / (bottom - top)`, where `bottom` is the sum of
+// the lengths; each top is its length times `top / bottom`. Every end lies on a radius, square to both edges; an end
+// that overlaps is a piece of its own.
+//
+// - `lengths`: finished lower edge of each section, in order (mm, 1 to 100000, 1 to 100 items).
+// - `depth`: finished depth, along the radius (mm, 1 to 10000).
+// - `top`: finished upper edge of all sections together (mm, 1 to 10000000).
+// - `tops`: finished upper edge of each section (mm, as many as lengths).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_curved_band(const double *lengths,
+                                   size_t lengths_count,
+                                   double depth,
+                                   double top,
+                                   double *tops,
+                                   size_t tops_count,
+                                   recloth_curved_band_t *out,
+                                   recloth_error_t *error);
+
+// Length to cut so that washing brings it to a finished length.
+//
+// `cut = finished / (1 + change / 100)`. Adding the percentage to the finished length is the usual slip and comes out
+// short. Shrink cloth before cutting where you can; this is for what cannot be shrunk first.
+//
+// - `finished`: length wanted after washing (mm, 0 to 1000000).
+// - `change_pct`: dimensional change: shrinkage of 5 % is -5 (%, -90 to 100).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_cut_for_change(double finished,
+                                      double change_pct,
+                                      recloth_cut_for_change_t *out,
+                                      recloth_error_t *error);
+
+// Leg and angle of a dart from its intake and the length of its centre line.
+//
+// `leg = √((intake / 2)² + length²)` and `angle = 2 · atan(intake / (2 · length))`.
+//
+// - `intake`: width taken up at the edge (mm, 0 to 10000).
+// - `length`: edge to point along the middle of the dart, not the leg (mm, 1 to 10000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_dart(double intake,
+                            double length,
+                            recloth_dart_t *out,
+                            recloth_error_t *error);
+
+// Darts that bring a panel there is to the width wanted.
+//
+// The panel's own width leads, not the difference of two body measures: what must go is `panel_width - wanted_width`,
+// shared evenly by the darts but no more than `largest_intake` each; the rest goes to the side seam.
+// `kink = 2 · atan(intake / (2 · length))`.
+//
+// - `panel_width`: width there is at the edge, between seam lines (mm, 1 to 100000).
+// - `wanted_width`: finished width at the edge, ease included (mm, 1 to 100000, <= panel_width).
+// - `count`: number of darts (1 to 16).
+// - `largest_intake`: the most that one dart may take (mm, 0 to 10000).
+// - `length`: edge to point along the middle of a dart (mm, 1 to 10000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_dart_in_panel(double panel_width,
+                                     double wanted_width,
+                                     uint32_t count,
+                                     double largest_intake,
+                                     double length,
+                                     recloth_dart_in_panel_t *out,
+                                     recloth_error_t *error);
+
+// Intake of a dart that is turned about its point to an edge at another distance.
+//
+// Turning keeps the angle, so the intake grows with the leg: `intake · new_leg / leg`.
+//
+// - `intake`: width of the dart at the edge where it is now (mm, 0 to 10000).
+// - `leg`: edge to point along the leg where it is now (mm, 1 to 10000).
+// - `new_leg`: edge to point along the leg in its new place (mm, 1 to 10000).
+// - `out`: Width of the dart at the new edge (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_dart_turned(double intake,
+                                   double leg,
+                                   double new_leg,
+                                   double *out,
+                                   recloth_error_t *error);
+
+// Dimensional change of cloth in the wash, in percent; minus is shrinkage.
+//
+// `change = 100 · (after - before) / before`. Mark at least 350 mm apart, 50 mm from the edges, along each grain.
+//
+// - `before`: distance of the marks before washing (mm, 1 to 1000000).
+// - `after`: distance of the marks after washing (mm, 1 to 1000000).
+// - `out`: Change (%).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_dimensional_change(double before,
+                                          double after,
+                                          double *out,
+                                          recloth_error_t *error);
+
+// Pitch of buttons or holes spaced evenly.
+//
+// `pitch = (last - first) / (count - 1)`.
+//
+// - `first`: place of the first, from the edge's start (mm, 0 to 100000).
+// - `last`: place of the last (mm, 0 to 100000, > first).
+// - `count`: how many (2 to 1000).
+// - `out`: From middle to middle of neighbours (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_even_spacing(double first,
+                                    double last,
+                                    uint32_t count,
+                                    double *out,
+                                    recloth_error_t *error);
+
+// A length as text, rounded to the nearest graduation of the style.
+//
+// From the middle between two graduations it is rounded away from zero. `parse_length` reads every style, and gives
+// back the same number when the length is a whole number of the style's graduations, or for the style `exact` always.
+// Fractions are reduced, and a part that is nothing is left out. `exact` writes very small numbers with an exponent,
+// and a fourth decimal where three could be taken for thousands: `796.9250 mm`.
+//
+// - `length`: the length (mm, -10000000 to 10000000).
+// - `style`: how to print it (one of `recloth_style`).
+// - `text`: receives the answer and a closing NUL; 64 bytes hold every answer.
+// - `out`: The length as text..
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_format_length(double length,
+                                     int32_t style,
+                                     char *out,
+                                     size_t out_count,
+                                     recloth_error_t *error);
+
+// Ratio of gathers that a strip there is gives on a line.
+//
+// `ratio = flat / finished`.
+//
+// - `flat`: length of the strip, without allowances (mm, 1 to 20000000).
+// - `finished`: line that the gathers are sewn to (mm, 1 to 1000000, <= flat).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_gather_ratio(double flat,
+                                    double finished,
+                                    recloth_gathers_t *out,
+                                    recloth_error_t *error);
+
+// Strip to cut for gathers of a given ratio.
+//
+// `flat = finished · ratio`. About 1.5 for a flounce, 2 for a ruche or heavy curtain, up to 3 for sheer cloth; gather a
+// sample of the cloth itself.
+//
+// - `finished`: line that the gathers are sewn to (mm, 1 to 1000000).
+// - `ratio`: strip over line; "100 % fullness" is a ratio of 2 (1 to 20).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_gathers(double finished,
+                               double ratio,
+                               recloth_gathers_t *out,
+                               recloth_error_t *error);
+
+// Buttonholes left on an edge that is shortened.
+//
+// `count = floor((edge - first) / pitch) + 1`.
+//
+// - `edge`: finished length of the edge after shortening (mm, 1 to 100000).
+// - `first`: first hole from the end that stays (mm, 0 to 100000, <= edge).
+// - `pitch`: from hole to hole (mm, 1 to 100000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_holes_left(double edge,
+                                  double first,
+                                  double pitch,
+                                  recloth_holes_left_t *out,
+                                  recloth_error_t *error);
+
+// Cloth for knife pleats of a given number and depth.
+//
+// `flat = finished + 2 · count · depth`. The four functions of knife pleats each find one of `flat`, `finished`, `count`
+// and `depth` from the others, and give the same answer. Tucks are the same sum.
+//
+// - `finished`: width when pleated (mm, 1 to 1000000).
+// - `count`: number of pleats (1 to 1000).
+// - `depth`: depth of each pleat's underlay, fold to fold (mm, 0.1 to 10000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_knife_pleats(double finished,
+                                    uint32_t count,
+                                    double depth,
+                                    recloth_knife_pleats_t *out,
+                                    recloth_error_t *error);
+
+// Number of knife pleats of at least a given depth that bring cloth there is to a width.
+//
+// The whole number that `(flat - finished) / (2 · depth)` holds, and then the depth at which they take up exactly what
+// there is: the depth wanted or a little more.
+//
+// - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
+// - `finished`: width when pleated (mm, 1 to 1000000, < flat).
+// - `depth`: least depth of each pleat's underlay (mm, 0.1 to 10000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_knife_pleats_count(double flat,
+                                          double finished,
+                                          double depth,
+                                          recloth_knife_pleats_t *out,
+                                          recloth_error_t *error);
+
+// Depth of a given number of knife pleats that bring cloth there is to a width.
+//
+// `depth = (flat - finished) / (2 · count)`.
+//
+// - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
+// - `finished`: width when pleated (mm, 1 to 1000000, < flat).
+// - `count`: number of pleats (1 to 1000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_knife_pleats_depth(double flat,
+                                          double finished,
+                                          uint32_t count,
+                                          recloth_knife_pleats_t *out,
+                                          recloth_error_t *error);
+
+// Width to which a given number of knife pleats brings cloth there is.
+//
+// `finished = flat - 2 · count · depth`.
+//
+// - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
+// - `count`: number of pleats (1 to 1000).
+// - `depth`: depth of each pleat's underlay, fold to fold (mm, 0.1 to 10000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_knife_pleats_finished(double flat,
+                                             uint32_t count,
+                                             double depth,
+                                             recloth_knife_pleats_t *out,
+                                             recloth_error_t *error);
+
+// Length to cut a lining that hangs free of the shell's hem, below its upper seam line.
+//
+// `length - clearance + hem`.
+//
+// - `length`: finished shell, upper seam to hem edge (mm, 1 to 100000).
+// - `clearance`: lining's hem edge above the shell's (mm, 0 to 10000, < length).
+// - `hem`: all the cloth of the lining's own hem, turn included (mm, 0 to 10000).
+// - `out`: Upper seam line to the lower cut edge (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_lining_free_length(double length,
+                                          double clearance,
+                                          double hem,
+                                          double *out,
+                                          recloth_error_t *error);
+
+// Length of a lining that hangs in a fold over the shell's hem.
+//
+// The fold ends `clearance` above the finished edge and runs back up to the top of the hem:
+// `seam_to_seam = (length - clearance) + (hem_depth - clearance)`, `fold = hem_depth - clearance`. Width and shrinkage
+// are other questions; a lining without walking room needs a slit.
+//
+// - `length`: finished shell, upper seam to hem edge (mm, 1 to 100000).
+// - `hem_depth`: finished depth of the shell's hem (mm, 0 to 10000, <= length).
+// - `clearance`: lining's fold above the hem edge (mm, 0 to 10000, < hem_depth).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_lining_length(double length,
+                                     double hem_depth,
+                                     double clearance,
+                                     recloth_lining_length_t *out,
+                                     recloth_error_t *error);
+
+// Widths of two fronts whose button line is shifted to one side of the centre front.
+//
+// `narrow_to_line = front / 2 - shift + allowance` and `wide_to_line = front / 2 + shift + allowance`; the cut widths
+// add the extension (the button stand; facings are not included). Say which side is narrow and which laps over: the
+// sums are the same for both. The waistband's overlap must equal this extension.
+//
+// - `front`: finished front, side seam to side seam (mm, 1 to 100000).
+// - `shift`: button line from the centre front (mm, 0 to 100000).
+// - `extension`: button stand, button line to the finished opening edge (mm, 0 to 1000).
+// - `allowance`: seam allowance at the side seams (mm, 0 to 1000).
+// - `wide_panel`: cloth there is for the wide front, button line to side cut edge (mm, 1 to 100000).
+// - `dart_distance`: middle of each front's dart from the centre front (mm, 0 to 100000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_off_centre_opening(double front,
+                                          double shift,
+                                          double extension,
+                                          double allowance,
+                                          double wide_panel,
+                                          double dart_distance,
+                                          recloth_off_centre_opening_t *out,
+                                          recloth_error_t *error);
+
+// Mass of a dye, mordant or assistant from its percentage on weight of fibre.
+//
+// `amount = mass · pct / 100`, the mass being that of the dry goods. Say of a plant dyestuff whether it is weighed
+// fresh, frozen or dry: the percentages differ by several times. Not for bleach, whose strength and time decide.
+//
+// - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
+// - `pct`: percentage on weight of fibre (%, 0 to 1000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_owf(double mass_g,
+                           double pct,
+                           recloth_owf_t *out,
+                           recloth_error_t *error);
+
+// A length as it is written.
+//
+// Whole and mixed numbers, fractions (`3/8`, `⅜`, `3⁄8`, `31-3/8`), a decimal point or comma, a leading minus sign
+// for the whole. Units: mm, cm, m; in, `"`, ft, `'`, yd; their names in full, one or many; upper or lower case, so `M`
+// is metres; a full stop after an abbreviation. Spaces of any width or none. Several units in one length, each once,
+// larger first, all metric or all imperial: `2 ft 3 1/8 in`, `1 m 20 cm`.
+//
+// A number without a unit is refused, zero too, and so are thousands marks: `1,234` may be either. A fraction is less
+// than one, for `313/8` is more likely `31 3/8` without its space. At most 64 characters.
+//
+// Metric lengths are correctly rounded; imperial ones are counted in inches, then multiplied by 25.4 once, so that
+// `31 3/8 in` is `31.375 * INCH`.
+//
+// - `text`: a length as written (UTF-8, closed by a NUL).
+// - `out`: The length (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_parse_length(const char *text,
+                                    double *out,
+                                    recloth_error_t *error);
+
+// Lengths rounded so that the rounded lengths add up to the rounded sum.
+//
+// Each is rounded down; what is then missing from the rounded sum is given, a graduation each, to the lengths that lost
+// most, of equals to the earlier. Where two edges are sewn together, round one and give the other the same lengths.
+//
+// - `lengths`: the lengths (mm, 0 to 100000, 1 to 1000 items).
+// - `graduation`: distance between two marks: 3.175 is 1/8 in (mm, 0.001 to 10000).
+// - `tapes`: the rounded lengths (mm, as many as lengths).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_round_set(const double *lengths,
+                                 size_t lengths_count,
+                                 double graduation,
+                                 double *tapes,
+                                 size_t tapes_count,
+                                 recloth_rounded_set_t *out,
+                                 recloth_error_t *error);
+
+// A length rounded to a graduation of the tape.
+//
+// A length within a thousand-millionth of a graduation, or of the middle between two, counts as being there: binary
+// arithmetic leaves that much dust.
+//
+// - `length`: the length (mm, -10000000 to 10000000).
+// - `graduation`: distance between two marks: 3.175 is 1/8 in (mm, 0.001 to 10000).
+// - `way`: which graduation (one of `recloth_rounding`).
+// - `out`: The rounded length (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_round_to(double length,
+                                double graduation,
+                                int32_t way,
+                                double *out,
+                                recloth_error_t *error);
+
+// Upper edges of a band made of straight sections that slant at their joins.
+//
+// What the upper edge is shorter by is shared by the slanted ends: `slant = (sum of lengths - top) / slanted ends`, at
+// the angle `atan(slant / depth)` from the square. At each join the lower edge peaks, and the upper edge notches, by
+// twice that angle, so the edges are trued to a curve or the band is cut curved (`curved_band`). A side seam runs on
+// straight into the band only if the end's angle equals the skirt's side seam's angle from the square at the waist. An
+// end that overlaps must be square.
+//
+// - `lengths`: finished lower edge of each section, in order (mm, 1 to 100000, 1 to 100 items).
+// - `depth`: finished depth, square to the lower edge (mm, 1 to 10000).
+// - `top`: finished upper edge of all sections together (mm, 1 to 10000000).
+// - `ends`: which free ends are square (one of `recloth_square_ends`).
+// - `tops`: finished upper edge of each section (mm, as many as lengths).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_sectioned_band(const double *lengths,
+                                      size_t lengths_count,
+                                      double depth,
+                                      double top,
+                                      int32_t ends,
+                                      double *tops,
+                                      size_t tops_count,
+                                      recloth_sectioned_band_t *out,
+                                      recloth_error_t *error);
+
+// Part of a ring for a shaped band, or for any cone or frustum.
+//
+// `outer_radius = lower · depth / (lower - upper)`, `inner_radius = outer_radius - depth`, angle in radians
+// `(lower - upper) / depth`. For a straight band there is no such ring: see `straight_band`. A band that flares
+// upwards is the same ring turned over: give its longer edge as `lower`.
+//
+// - `lower`: finished length of the lower edge (mm, 1 to 100000).
+// - `upper`: finished length of the upper edge (mm, 0 to 100000, < lower).
+// - `depth`: from edge to edge, measured along the cloth (mm, 1 to 10000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_shaped_band(double lower,
+                                   double upper,
+                                   double depth,
+                                   recloth_shaped_band_t *out,
+                                   recloth_error_t *error);
+
+// What washing does to a shell and its lining, and how to cut both for it.
+//
+// Both lengths run from the same upper seam. Sewn as given, each becomes `length · (1 + change / 100)`; to have them as
+// given after washing, each is cut `length / (1 + change / 100)`. Ask once for the length and once for the width.
+//
+// - `shell`: finished shell (mm, 0 to 1000000).
+// - `lining`: finished lining (mm, 0 to 1000000).
+// - `shell_change_pct`: dimensional change of the shell's cloth (%, -90 to 100).
+// - `lining_change_pct`: dimensional change of the lining's cloth (%, -90 to 100).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_shrink_pair(double shell,
+                                   double lining,
+                                   double shell_change_pct,
+                                   double lining_change_pct,
+                                   recloth_shrink_pair_t *out,
+                                   recloth_error_t *error);
+
+// Places of buttons from a first to a last, one of them at a place that must be met.
+//
+// The bust line, or a waist seam, fixes one button. The places before it are even among themselves, and so are those
+// after it; how many go on each side is chosen so that the two pitches differ least (on a tie, fewer before). Where they
+// differ too much to please, move the first or the last, or change the number.
+//
+// - `first`: place of the first, from the edge's start (mm, 0 to 100000).
+// - `last`: place of the last (mm, 0 to 100000, > first).
+// - `through`: place that one of them must have (mm, 0 to 100000, > first, < last).
+// - `count`: how many, the first and last included (3 to 1000).
+// - `places`: the places, in order (mm, as many as count).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_spacing_through(double first,
+                                       double last,
+                                       double through,
+                                       uint32_t count,
+                                       double *places,
+                                       size_t places_count,
+                                       recloth_spacing_through_t *out,
+                                       recloth_error_t *error);
+
+// Strip to cut for a straight band.
+//
+// Folded: `cut_width = 2 · depth + 2 · allowance + turn`, one strip. Faced: `cut_width = depth + 2 · allowance + turn`,
+// two strips. `cut_length = waist + overlap + 2 · allowance`. The turn is the cloth that the upper edge takes by its
+// own thickness; fold or sew a sample to learn it.
+//
+// - `waist`: finished length round the waist, ease included (mm, 1 to 100000).
+// - `overlap`: what runs on past the opening, at both ends together (mm, 0 to 10000).
+// - `depth`: finished depth (mm, 1 to 10000).
+// - `allowance`: seam allowance at each edge and each end (mm, 0 to 1000).
+// - `turn`: cloth taken by the thickness of the upper edge (mm, 0 to 100).
+// - `make`: how the band gets its two layers (one of `recloth_band_make`).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_straight_band(double waist,
+                                     double overlap,
+                                     double depth,
+                                     double allowance,
+                                     double turn,
+                                     int32_t make,
+                                     recloth_straight_band_t *out,
+                                     recloth_error_t *error);
+
+// Finished depth of a straight band from a strip there is.
+//
+// Folded: `depth = (cut_width - 2 · allowance - turn) / 2`. Faced: `depth = cut_width - 2 · allowance - turn`. A strip
+// drawn without allowances still loses them to its seams, which is the usual slip.
+//
+// - `cut_width`: width of the strip from raw edge to raw edge (mm, 1 to 100000).
+// - `allowance`: seam allowance at each long edge (mm, 0 to 1000).
+// - `turn`: cloth taken by the thickness of the upper edge (mm, 0 to 100).
+// - `make`: how the band gets its two layers (one of `recloth_band_make`).
+// - `out`: Finished depth of the band (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_straight_band_depth(double cut_width,
+                                           double allowance,
+                                           double turn,
+                                           int32_t make,
+                                           double *out,
+                                           recloth_error_t *error);
 
 // One general sentence for a status; NULL for a number that is none. A constant string.
 const char *recloth_status_text(int32_t status);

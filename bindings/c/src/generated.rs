@@ -1,7 +1,8 @@
 //! Written by `cargo xtask generate` from the doc comments of the core; do not edit.
-use crate::boundary::*;
 use core::ffi::c_char;
 use recloth::Error;
+use crate::boundary as door;
+use crate::boundary::recloth_error_t;
 /// What a function returns: 0 for success, else the kind of error. The numbers never change.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(i32)]
@@ -61,12 +62,268 @@ impl From<recloth::ErrorKind> for recloth_status {
         }
     }
 }
-/// This girth is below 300 mm: is it in centimetres or inches?
+/// This girth is below 300 mm: is it in centimetres or inches, or a part of the girth?
 pub const RECLOTH_DOUBT_GIRTH_SMALL: u32 = 1;
 /// This girth is above 2000 mm: was it taken twice, or in another unit?
 pub const RECLOTH_DOUBT_GIRTH_LARGE: u32 = 2;
+/// This body length is below 100 mm: is it in centimetres or inches?
+pub const RECLOTH_DOUBT_BODY_LENGTH_SMALL: u32 = 4;
+/// This body length is above 2000 mm, more than a tall person's height: is the unit right?
+pub const RECLOTH_DOUBT_BODY_LENGTH_LARGE: u32 = 8;
+/// The waist is larger than the hip: have they changed places? On some bodies it is so.
+pub const RECLOTH_DOUBT_WAIST_OVER_HIP: u32 = 16;
+/// The hip is more than 450 mm larger than the waist: was half a waist taken?
+pub const RECLOTH_DOUBT_HIP_FAR_OVER_WAIST: u32 = 32;
+/// One of front and back is more than one and a half times the other: was one taken whole and one half?
+pub const RECLOTH_DOUBT_FRONT_BACK_APART: u32 = 64;
+/// The neck is more than half the bust: have they changed places, or was half a bust taken?
+pub const RECLOTH_DOUBT_NECK_OVER_HALF_BUST: u32 = 128;
+/// This triangle is flat: a slip of the tape moves its point across the base more than 5 times as far.
+pub const RECLOTH_DOUBT_TRIANGLE_FLAT: u32 = 256;
+/// This triangle is tall on a short base: a slip of the tape moves its point along the base more than 5 times as far.
+pub const RECLOTH_DOUBT_TRIANGLE_TALL: u32 = 512;
+/// A spare reading misses by more than 0.5 %: measure again; the tape was misread or the cloth lay off grain.
+pub const RECLOTH_DOUBT_SPARE_MISFIT: u32 = 1024;
+/// One dart takes more than 32 mm: it may end in a hard point, so try two.
+pub const RECLOTH_DOUBT_DART_WIDE: u32 = 4096;
+/// The dart is longer than 178 mm, below where the hip is usually measured.
+pub const RECLOTH_DOUBT_DART_LONG: u32 = 8192;
+/// Darts spread evenly over this width lie less than 25 mm apart.
+pub const RECLOTH_DOUBT_DARTS_CLOSE: u32 = 16384;
+/// A dart falls within the button stand: move it, or take its intake at that side seam.
+pub const RECLOTH_DOUBT_DART_IN_STAND: u32 = 32768;
+/// A dart falls beyond the opening edge of the narrow panel: take its intake elsewhere.
+pub const RECLOTH_DOUBT_DART_OFF_PANEL: u32 = 65536;
+/// The upper edge is longer than the lower: the band stands away from the body.
+pub const RECLOTH_DOUBT_BAND_FLARED: u32 = 131072;
+/// Gathers of less than 1.2 times look like a mistake.
+pub const RECLOTH_DOUBT_GATHERS_SCANT: u32 = 262144;
+/// The underlay is deeper than the pleat shows: pleats lie over each other, in more than three layers.
+pub const RECLOTH_DOUBT_PLEATS_OVERLAP: u32 = 524288;
+/// The last buttonhole is less than 12 mm from the end of the edge.
+pub const RECLOTH_DOUBT_HOLE_NEAR_SEAM: u32 = 1048576;
+/// The distances above and below the fixed button differ by more than 3.2 mm, which shows.
+pub const RECLOTH_DOUBT_PITCH_UNEVEN: u32 = 2097152;
+/// A change above 0 says that the cloth grows: shrinkage is a negative change.
+pub const RECLOTH_DOUBT_CLOTH_GROWS: u32 = 4194304;
+/// A change beyond 15 % is rare: wash and measure a second sample.
+pub const RECLOTH_DOUBT_CHANGE_LARGE: u32 = 8388608;
+/// After washing the lining is longer than the shell and may show.
+pub const RECLOTH_DOUBT_LINING_SHOWS: u32 = 16777216;
+/// More than 100 % on weight of fibre: only plant matter is used so; is the mass that of dry goods?
+pub const RECLOTH_DOUBT_OWF_LARGE: u32 = 33554432;
+/// The liquor ratio is outside 3 to 40 litres a kilogram.
+pub const RECLOTH_DOUBT_BATH_RATIO: u32 = 67108864;
 /// Follow the product's label, the care label and local rules before anything printed here.
 pub const RECLOTH_CAUTION_LABEL_FIRST: u32 = 1;
+/// Weigh dye, mordant and soda with gloves, eye protection and a dust mask, in vessels never used for food.
+pub const RECLOTH_CAUTION_POWDER: u32 = 2;
+/// A hot bath scalds and steams: a stable vessel, air, long gloves, no children or animals near, never unattended.
+pub const RECLOTH_CAUTION_HOT_BATH: u32 = 4;
+/// Elastic is ruined by bleach and by hot baths: bleach and dye first, sew elastic in after.
+pub const RECLOTH_CAUTION_ELASTIC_BATH: u32 = 8;
+/// How a straight band gets its two layers.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[repr(i32)]
+pub enum recloth_band_make {
+    /// One strip folded along its upper edge.
+    Folded = 0,
+    /// Two strips, an outer and an inner, joined along the upper edge.
+    Faced = 1,
+}
+fn read_band_make(
+    argument: &'static str,
+    value: i32,
+) -> (recloth::band::BandMake, Option<Error>) {
+    match value {
+        0 => (recloth::band::BandMake::Folded, None),
+        1 => (recloth::band::BandMake::Faced, None),
+        _ => (recloth::band::BandMake::Folded, Some(door::bad_choice(argument, value))),
+    }
+}
+/// How a binding is folded over an edge.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[repr(i32)]
+pub enum recloth_binding_fold {
+    /// One layer: both long edges are turned in.
+    Single = 0,
+    /// Two layers, French binding: the strip is folded along its middle, both raw edges sewn in one seam.
+    Double = 1,
+}
+fn read_binding_fold(
+    argument: &'static str,
+    value: i32,
+) -> (recloth::bias::BindingFold, Option<Error>) {
+    match value {
+        0 => (recloth::bias::BindingFold::Single, None),
+        1 => (recloth::bias::BindingFold::Double, None),
+        _ => {
+            (recloth::bias::BindingFold::Single, Some(door::bad_choice(argument, value)))
+        }
+    }
+}
+/// The shape of a button.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[repr(i32)]
+pub enum recloth_button_shape {
+    /// A disc: the loop goes over both faces.
+    Flat = 0,
+    /// A ball: the loop goes over its greatest circle.
+    Ball = 1,
+}
+fn read_button_shape(
+    argument: &'static str,
+    value: i32,
+) -> (recloth::closure::ButtonShape, Option<Error>) {
+    match value {
+        0 => (recloth::closure::ButtonShape::Flat, None),
+        1 => (recloth::closure::ButtonShape::Ball, None),
+        _ => {
+            (
+                recloth::closure::ButtonShape::Flat,
+                Some(door::bad_choice(argument, value)),
+            )
+        }
+    }
+}
+/// Which graduation a length is rounded to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[repr(i32)]
+pub enum recloth_rounding {
+    /// The nearer graduation; from the middle, the one further from zero.
+    Nearest = 0,
+    /// The next graduation that is not less.
+    Up = 1,
+    /// The next graduation that is not more.
+    Down = 2,
+}
+fn read_rounding(
+    argument: &'static str,
+    value: i32,
+) -> (recloth::tape::Rounding, Option<Error>) {
+    match value {
+        0 => (recloth::tape::Rounding::Nearest, None),
+        1 => (recloth::tape::Rounding::Up, None),
+        2 => (recloth::tape::Rounding::Down, None),
+        _ => (recloth::tape::Rounding::Nearest, Some(door::bad_choice(argument, value))),
+    }
+}
+/// Which ends of a band in sections are cut square to the lower edge.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[repr(i32)]
+pub enum recloth_square_ends {
+    /// Neither end: the band closes in a ring, or both ends slant.
+    Neither = 0,
+    /// The first section's free end.
+    First = 1,
+    /// The last section's free end.
+    Last = 2,
+    /// Both free ends.
+    Both = 3,
+}
+fn read_square_ends(
+    argument: &'static str,
+    value: i32,
+) -> (recloth::band::SquareEnds, Option<Error>) {
+    match value {
+        0 => (recloth::band::SquareEnds::Neither, None),
+        1 => (recloth::band::SquareEnds::First, None),
+        2 => (recloth::band::SquareEnds::Last, None),
+        3 => (recloth::band::SquareEnds::Both, None),
+        _ => {
+            (recloth::band::SquareEnds::Neither, Some(door::bad_choice(argument, value)))
+        }
+    }
+}
+/// How a length is printed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[repr(i32)]
+pub enum recloth_style {
+    /// Millimetres with every digit: reading it gives the same number, to the last bit.
+    Exact = 0,
+    /// Whole millimetres: `797 mm`.
+    Mm = 1,
+    /// Half millimetres: `58.5 mm`.
+    MmHalf = 2,
+    /// Centimetres to the millimetre: `58.4 cm`.
+    Cm = 3,
+    /// Centimetres to the millimetre with a decimal comma: `58,4 cm`.
+    CmComma = 4,
+    /// Metres to the centimetre: `1.20 m`.
+    Metre = 5,
+    /// Metres to the centimetre with a decimal comma: `1,20 m`.
+    MetreComma = 6,
+    /// Inches and halves: `31 1/2 in`.
+    InchHalf = 7,
+    /// Inches and quarters: `31 1/4 in`.
+    InchQuarter = 8,
+    /// Inches and eighths: `31 3/8 in`.
+    InchEighth = 9,
+    /// Inches and sixteenths: `31 3/16 in`.
+    InchSixteenth = 10,
+    /// Inches and thirty-seconds: `31 3/32 in`.
+    InchThirtySecond = 11,
+    /// Inches and eighths as one sign, with the inch mark: `31⅜"`.
+    InchMark = 12,
+    /// Feet, inches and eighths: `2 ft 3 1/8 in`.
+    FootEighth = 13,
+    /// Yards, inches and eighths: `2 yd 4 1/8 in`.
+    YardEighth = 14,
+}
+fn read_style(
+    argument: &'static str,
+    value: i32,
+) -> (recloth::tape::Style, Option<Error>) {
+    match value {
+        0 => (recloth::tape::Style::Exact, None),
+        1 => (recloth::tape::Style::Mm, None),
+        2 => (recloth::tape::Style::MmHalf, None),
+        3 => (recloth::tape::Style::Cm, None),
+        4 => (recloth::tape::Style::CmComma, None),
+        5 => (recloth::tape::Style::Metre, None),
+        6 => (recloth::tape::Style::MetreComma, None),
+        7 => (recloth::tape::Style::InchHalf, None),
+        8 => (recloth::tape::Style::InchQuarter, None),
+        9 => (recloth::tape::Style::InchEighth, None),
+        10 => (recloth::tape::Style::InchSixteenth, None),
+        11 => (recloth::tape::Style::InchThirtySecond, None),
+        12 => (recloth::tape::Style::InchMark, None),
+        13 => (recloth::tape::Style::FootEighth, None),
+        14 => (recloth::tape::Style::YardEighth, None),
+        _ => (recloth::tape::Style::Exact, Some(door::bad_choice(argument, value))),
+    }
+}
+/// A bath for goods of a given mass.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_bath_volume_t {
+    /// Volume of liquor (ml).
+    pub volume_ml: f64,
+    /// Doubts raised (bits).
+    pub doubts: u32,
+    /// Cautions raised (bits).
+    pub cautions: u32,
+}
+/// The button for a slit there is, and how far a cross hole lets the front out.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_button_for_hole_t {
+    /// Largest diameter of a flat button (mm).
+    pub diameter: f64,
+    /// How far the front is let out when a hole meant to start past the line is centred on it; negative lets it in (mm).
+    pub creep: f64,
+}
+/// A loop for a button.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_button_loop_t {
+    /// Length of the loop that shows (mm).
+    pub visible: f64,
+    /// Length to cut (mm).
+    pub cut: f64,
+    /// Cautions raised (bits).
+    pub cautions: u32,
+}
 /// A skirt cut from part of a ring: where to set the compass, and how long the hem comes out.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[repr(C)]
@@ -77,6 +334,597 @@ pub struct recloth_circle_skirt_t {
     pub hem_radius: f64,
     /// Length of the hem edge (mm).
     pub hem_length: f64,
+}
+/// A skirt cut from part of a ring, in equal pieces, from cloth of a given width.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_circle_skirt_on_cloth_t {
+    /// Part of a full ring.
+    pub fraction: f64,
+    /// Waist edge to hem edge (mm).
+    pub length: f64,
+    /// Radius of the waist edge (mm).
+    pub waist_radius: f64,
+    /// Radius of the hem edge (mm).
+    pub hem_radius: f64,
+    /// Length of the hem edge, all pieces together (mm).
+    pub hem_length: f64,
+    /// Angle of one piece (deg).
+    pub piece_angle_deg: f64,
+    /// Cloth one piece takes along the grain (mm).
+    pub cloth_length: f64,
+}
+/// A band in sections whose edges are arcs about one centre.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_curved_band_t {
+    /// Radius of the upper, shorter edge (mm).
+    pub inner_radius: f64,
+    /// Radius of the lower, longer edge (mm).
+    pub outer_radius: f64,
+    /// Angle of all sections together (deg).
+    pub angle_deg: f64,
+    /// Height of the longest section's lower arc above the straight line between its ends (mm).
+    pub sagitta: f64,
+}
+/// A length to cut so that washing brings it to size.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_cut_for_change_t {
+    /// Length to cut (mm).
+    pub cut: f64,
+    /// What is added; negative for cloth that grows (mm).
+    pub added: f64,
+    /// Doubts raised (bits).
+    pub doubts: u32,
+}
+/// A dart with two equal legs.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_dart_t {
+    /// Length of each leg, edge to point (mm).
+    pub leg: f64,
+    /// Angle at the point, which is also the kink of a straight edge when the dart is closed (deg).
+    pub angle_deg: f64,
+}
+/// Darts that bring a given panel to a wanted width, and what is left for the side seam.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_dart_in_panel_t {
+    /// Intake of each dart (mm).
+    pub intake_each: f64,
+    /// Width still to be taken, at the side seam (mm).
+    pub leftover: f64,
+    /// Length of each leg (mm).
+    pub leg: f64,
+    /// Kink of the straight edge at each closed dart; the edge is trued there before cutting (deg).
+    pub kink_deg: f64,
+    /// Doubts raised (bits).
+    pub doubts: u32,
+}
+/// A strip to be gathered.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_gathers_t {
+    /// Length of the strip before gathering, without allowances (mm).
+    pub flat: f64,
+    /// What the gathers take up (mm).
+    pub taken_up: f64,
+    /// Strip over line: 1.5 is half as much again.
+    pub ratio: f64,
+    /// Doubts raised (bits).
+    pub doubts: u32,
+}
+/// The holes that stay on an edge that is shortened.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_holes_left_t {
+    /// Number of holes left.
+    pub count: u32,
+    /// Place of the last of them, from the same end as the first (mm).
+    pub last: f64,
+    /// From the last hole to the new end of the edge (mm).
+    pub to_end: f64,
+    /// Doubts raised (bits).
+    pub doubts: u32,
+}
+/// A set of equal knife pleats.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_knife_pleats_t {
+    /// Width before pleating, without allowances (mm).
+    pub flat: f64,
+    /// Width when pleated (mm).
+    pub finished: f64,
+    /// Number of pleats.
+    pub count: u32,
+    /// Width of each pleat that shows (mm).
+    pub show: f64,
+    /// Depth of each pleat's underlay, fold to fold (mm).
+    pub depth: f64,
+    /// Cloth that each pleat takes up, twice its depth (mm).
+    pub intake: f64,
+    /// Cloth that all pleats take up (mm).
+    pub taken_up: f64,
+    /// Flat over finished: 3 where pleats just touch.
+    pub ratio: f64,
+    /// Doubts raised (bits).
+    pub doubts: u32,
+}
+/// Length of a lining that is sewn to the top of the shell's hem, with a fold.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_lining_length_t {
+    /// Lining from its upper seam to the seam at the top of the hem, without allowances (mm).
+    pub seam_to_seam: f64,
+    /// The shell's own distance between these two seams (mm).
+    pub straight: f64,
+    /// What the lining is longer by, which lies in the fold (mm).
+    pub spare: f64,
+    /// Depth of the fold, from the hem's top seam down (mm).
+    pub fold: f64,
+}
+/// The two fronts of a garment that opens off its centre line.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_off_centre_opening_t {
+    /// Narrow front, button line to the cut edge at its side (mm).
+    pub narrow_to_line: f64,
+    /// Wide front, button line to the cut edge at its side (mm).
+    pub wide_to_line: f64,
+    /// Narrow front, opening edge to the cut edge at its side (mm).
+    pub narrow_cut: f64,
+    /// Wide front, opening edge to the cut edge at its side (mm).
+    pub wide_cut: f64,
+    /// Largest shift that the wide panel allows (mm).
+    pub largest_shift: f64,
+    /// Dart from the narrow front's button line; negative beyond the line, towards the edge (mm).
+    pub dart_to_narrow: f64,
+    /// Dart from the wide front's button line (mm).
+    pub dart_to_wide: f64,
+    /// Doubts raised (bits).
+    pub doubts: u32,
+}
+/// What goes into a bath.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_owf_t {
+    /// Mass to weigh out (g).
+    pub amount_g: f64,
+    /// Doubts raised (bits).
+    pub doubts: u32,
+    /// Cautions raised (bits).
+    pub cautions: u32,
+}
+/// A set of lengths rounded together.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_rounded_set_t {
+    /// Sum of the rounded lengths, which is the rounded sum (mm).
+    pub total: f64,
+    /// Most that any length was changed, up or down (mm).
+    pub largest_change: f64,
+}
+/// A band of straight sections with slanted ends.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_sectioned_band_t {
+    /// What each slanted end takes from the upper edge; negative where the band flares (mm).
+    pub slant: f64,
+    /// Angle of a slanted end from the square (deg).
+    pub end_angle_deg: f64,
+    /// Kink at each join: a peak of the lower edge and a notch of the upper; 0 without a join (deg).
+    pub join_kink_deg: f64,
+    /// Doubts raised (bits).
+    pub doubts: u32,
+}
+/// A band cut as part of a ring.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_shaped_band_t {
+    /// Radius of the upper, shorter edge (mm).
+    pub inner_radius: f64,
+    /// Radius of the lower, longer edge (mm).
+    pub outer_radius: f64,
+    /// Angle of the sector (deg).
+    pub angle_deg: f64,
+    /// Height of the lower edge's arc above the straight line between its ends (mm).
+    pub sagitta: f64,
+    /// Area of the band (mm2).
+    pub area_mm2: f64,
+}
+/// A shell and its lining, washed.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_shrink_pair_t {
+    /// Shell after washing, if it is sewn as given (mm).
+    pub shell_after: f64,
+    /// Lining after washing, if it is sewn as given (mm).
+    pub lining_after: f64,
+    /// How far the lining then hangs below the shell; negative above (mm).
+    pub below: f64,
+    /// Shell to cut so that washing leaves the length given (mm).
+    pub shell_cut: f64,
+    /// Lining to cut so that washing leaves the length given (mm).
+    pub lining_cut: f64,
+    /// Doubts raised (bits).
+    pub doubts: u32,
+}
+/// Buttons spaced through one fixed place.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_spacing_through_t {
+    /// From middle to middle before the fixed place (mm).
+    pub pitch_before: f64,
+    /// From middle to middle after the fixed place (mm).
+    pub pitch_after: f64,
+    /// Which of the places is the fixed one, from 0.
+    pub fixed: u32,
+    /// Doubts raised (bits).
+    pub doubts: u32,
+}
+/// The strip a straight band is cut from.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_straight_band_t {
+    /// Length to cut, allowances included (mm).
+    pub cut_length: f64,
+    /// Width to cut, allowances included (mm).
+    pub cut_width: f64,
+    /// How many such strips.
+    pub strips: u32,
+}
+/// Volume of a bath from the dry mass of goods and the liquor ratio.
+///
+/// `volume = mass · ratio`, a litre of liquor taken as a kilogram: 20 is 20 litres a kilogram, often written 1:20. The
+/// vessel must hold more than this: the goods, and room to stir.
+///
+/// - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
+/// - `ratio`: liquor to goods, by mass (1 to 200).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_bath_volume(
+    mass_g: f64,
+    ratio: f64,
+    out: *mut recloth_bath_volume_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::wet::bath_volume(mass_g, ratio)?;
+                out.write(recloth_bath_volume_t {
+                    volume_ml: answer.volume_ml,
+                    doubts: answer.doubts,
+                    cautions: answer.cautions,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Distance along the selvedge between the cuts of a true bias strip.
+///
+/// A strip of width `w`, measured square to its edges, lies at 45° to the selvedge and meets it over `w · √2`. The old
+/// rule of a third more comes out 6 % short.
+///
+/// - `width`: width of the strip, square to its edges (mm, 0.1 to 100000).
+/// - `out`: Distance along the selvedge, and equally across the cloth (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_bias_along_selvedge(
+    width: f64,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::bias::bias_along_selvedge(width)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Side of the square of cloth that holds a bias strip of a given length and width.
+///
+/// `side = √(length · width)`: the strip's area as a square, which the continuous tube comes near to. It is the least:
+/// add 25 to 50 mm (1 to 2 in) for the seams, more if the strip is pieced from separate strips.
+///
+/// - `length`: length of strip needed, joins included (mm, 1 to 10000000).
+/// - `width`: cut width of the strip, square to its edges (mm, 0.1 to 10000, <= length).
+/// - `out`: Side of the square, without seams (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_bias_square(
+    length: f64,
+    width: f64,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::bias::bias_square(length, width)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Length of bias strip that a square of cloth gives.
+///
+/// `length = side² / width`, the other way of `bias_square`. It is the most: seams and end triangles take from it (72
+/// in by the sum, a 12 in square has given about 60 in of 2 in strip). Take the seams' allowances off the side first.
+///
+/// - `side`: side of the square, less its seams (mm, 1 to 100000).
+/// - `width`: cut width of the strip, square to its edges (mm, 0.1 to 10000, <= side).
+/// - `out`: Length of the strip, at most (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_bias_strip_length(
+    side: f64,
+    width: f64,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::bias::bias_strip_length(side, width)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Width to cut a binding of a given finished width.
+///
+/// Single: `2 · finished + 2 · turn + thickness`. Double: `2 · (2 · finished + turn + thickness)`. With a turn as wide as
+/// the binding shows these are the 4 and 6 times that are usually told. Bias narrows when it is stretched on: try a
+/// short piece.
+///
+/// - `finished`: width that shows on one side (mm, 0.5 to 1000).
+/// - `turn`: single: turned in at each long edge; double: seam allowance (mm, 0 to 1000).
+/// - `thickness`: way round the edge itself: the thickness of what is bound (mm, 0 to 100).
+/// - `fold`: how it is folded (one of `recloth_binding_fold`).
+/// - `out`: Width to cut (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_binding_width(
+    finished: f64,
+    turn: f64,
+    thickness: f64,
+    fold: i32,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let (fold, fold_bad) = read_binding_fold("fold", fold);
+                let answer = door::settle(
+                    recloth::bias::binding_width(finished, turn, thickness, fold),
+                    &["finished", "turn", "thickness", "fold"],
+                    &[fold_bad],
+                )?;
+                out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Diameter of a button from its size in lines.
+///
+/// A button line is the fortieth part of an inch: `diameter = 0.635 · lines`. It is not the watchmaker's line of
+/// 2.26 mm, nor the eleventh of an inch by which hat ribbon is sold.
+///
+/// - `lines`: size of the button, in lines (1 to 1000).
+/// - `out`: The diameter (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_button_diameter(
+    lines: f64,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::tape::button_diameter(lines)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Largest flat button for a slit, and the creep of a cross hole.
+///
+/// `diameter = slit - thickness`. The button sits at the end of a cross hole: a hole that is centred on the line instead
+/// of starting `start` beyond it lets the front out by `slit / 2 - start`. A hole that runs along the edge does not creep.
+///
+/// - `slit`: length of the slit (mm, 1 to 300).
+/// - `thickness`: thickness of the button at its thickest (mm, 0 to 100, < slit).
+/// - `start`: where a cross hole should start, past the line to the edge (mm, 0 to 300, <= slit).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_button_for_hole(
+    slit: f64,
+    thickness: f64,
+    start: f64,
+    out: *mut recloth_button_for_hole_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::closure::button_for_hole(slit, thickness, start)?;
+                out.write(recloth_button_for_hole_t {
+                    diameter: answer.diameter,
+                    creep: answer.creep,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Loop of cord that just passes over a button.
+///
+/// The way round the button is `P = 2 · (diameter + thickness)` for a flat one, `π · diameter` for a ball; the middle of
+/// the cord lies half its thickness further out all round, and its ends are sewn `gap` apart:
+/// `visible = (P + π · cord - gap) / (1 + stretch)`, `cut = visible + 2 · seam`. A loop more than 2 mm longer opens by
+/// itself (common practice, no source). Try one before cutting all.
+///
+/// - `diameter`: diameter of the button (mm, 1 to 200).
+/// - `thickness`: thickness of a flat button; not used for a ball (mm, 0 to 100).
+/// - `cord`: thickness of the cord (mm, 0 to 50).
+/// - `gap`: between the loop's two ends where they are sewn (mm, 0 to 500).
+/// - `stretch`: how much the cord may stretch: 0.3 is 30 % (0 to 3).
+/// - `seam`: length into the seam at each end (mm, 0 to 200).
+/// - `shape`: shape of the button (one of `recloth_button_shape`).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_button_loop(
+    diameter: f64,
+    thickness: f64,
+    cord: f64,
+    gap: f64,
+    stretch: f64,
+    seam: f64,
+    shape: i32,
+    out: *mut recloth_button_loop_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let (shape, shape_bad) = read_button_shape("shape", shape);
+                let answer = door::settle(
+                    recloth::closure::button_loop(
+                        diameter,
+                        thickness,
+                        cord,
+                        gap,
+                        stretch,
+                        seam,
+                        shape,
+                    ),
+                    &[
+                        "diameter",
+                        "thickness",
+                        "cord",
+                        "gap",
+                        "stretch",
+                        "seam",
+                        "shape",
+                    ],
+                    &[shape_bad],
+                )?;
+                out.write(recloth_button_loop_t {
+                    visible: answer.visible,
+                    cut: answer.cut,
+                    cautions: answer.cautions,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Length of the slit for a flat button.
+///
+/// `slit = diameter + thickness + ease`. Authors differ on the ease: a machine manual has none, others add 3 mm (1/8 in)
+/// for the cloth; a bound buttonhole needs none. For a square button use its diagonal as diameter. Always try the button
+/// in a slit in a scrap of the same layers before cutting: a slit cannot be made shorter.
+///
+/// - `diameter`: diameter of the button (mm, 1 to 200).
+/// - `thickness`: thickness of the button at its thickest (mm, 0 to 100).
+/// - `ease`: extra for the thickness of the cloth (mm, 0 to 20).
+/// - `out`: Length of the slit (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_buttonhole(
+    diameter: f64,
+    thickness: f64,
+    ease: f64,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::closure::buttonhole(diameter, thickness, ease)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
+    }
 }
 /// Radii of a skirt cut from part of a ring.
 ///
@@ -101,16 +949,1344 @@ pub unsafe extern "C" fn recloth_circle_skirt(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        boundary(error, || {
-            not_null("out", out)?;
-            let answer = recloth::skirt::circle_skirt(waist, length, fraction)?;
-            out.write(recloth_circle_skirt_t {
-                waist_radius: answer.waist_radius,
-                hem_radius: answer.hem_radius,
-                hem_length: answer.hem_length,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::skirt::circle_skirt(waist, length, fraction)?;
+                out.write(recloth_circle_skirt_t {
+                    waist_radius: answer.waist_radius,
+                    hem_radius: answer.hem_radius,
+                    hem_length: answer.hem_length,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Largest part of a ring from which cloth of a given width gives a skirt of a given length.
+///
+/// The fullest skirt that fits, up to four full rings: pieces and their lay are those of `circle_skirt_longest`, so
+/// each piece's width across the cloth, `(waist / (2π · fraction) + length) · across(angle)`, is at most `cloth_width`.
+/// There is no formula for the fraction; it is found by halving to the last bit, on the side that fits. A skirt that is
+/// less full need not fit: a smaller fraction has a larger radius.
+///
+/// - `waist`: finished waist edge, ease included (mm, 1 to 100000).
+/// - `length`: waist edge to hem edge, no allowances (mm, 0 to 100000).
+/// - `cloth_width`: width between the selvedges, less allowances (mm, 1 to 100000).
+/// - `pieces`: equal pieces the part of a ring is cut in (1 to 64).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_circle_skirt_fraction(
+    waist: f64,
+    length: f64,
+    cloth_width: f64,
+    pieces: u32,
+    out: *mut recloth_circle_skirt_on_cloth_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::skirt::circle_skirt_fraction(
+                    waist,
+                    length,
+                    cloth_width,
+                    pieces,
+                )?;
+                out.write(recloth_circle_skirt_on_cloth_t {
+                    fraction: answer.fraction,
+                    length: answer.length,
+                    waist_radius: answer.waist_radius,
+                    hem_radius: answer.hem_radius,
+                    hem_length: answer.hem_length,
+                    piece_angle_deg: answer.piece_angle_deg,
+                    cloth_length: answer.cloth_length,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Longest skirt of a given part of a ring that cloth of a given width allows.
+///
+/// The part of a ring is cut in equal pieces, sectors of `angle = 360° · fraction / pieces`. A piece up to a half ring
+/// lies with one straight edge along the selvedge and takes, of the width, `hem_radius · sin(angle)` up to a quarter
+/// ring and `hem_radius` from there to a half ring. A larger piece lies with its middle straight across the cloth and
+/// takes `hem_radius · (1 - cos(angle / 2))`: a full ring without a seam takes twice its hem radius. Folding changes
+/// nothing: a full ring cut through four layers is one piece, and `cloth_width` is the width before folding.
+///
+/// Other ways to lay a piece may save cloth but turn its grain, and pieces may be nested: these are not counted. Seam
+/// and hem allowances are the caller's: take them off the cloth's width first.
+///
+/// - `waist`: finished waist edge, ease included (mm, 1 to 100000).
+/// - `fraction`: part of a full ring: 0.5 is a half circle (0.01 to 4, <= pieces).
+/// - `cloth_width`: width between the selvedges, less allowances (mm, 1 to 100000).
+/// - `pieces`: equal pieces the part of a ring is cut in (1 to 64).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_circle_skirt_longest(
+    waist: f64,
+    fraction: f64,
+    cloth_width: f64,
+    pieces: u32,
+    out: *mut recloth_circle_skirt_on_cloth_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::skirt::circle_skirt_longest(
+                    waist,
+                    fraction,
+                    cloth_width,
+                    pieces,
+                )?;
+                out.write(recloth_circle_skirt_on_cloth_t {
+                    fraction: answer.fraction,
+                    length: answer.length,
+                    waist_radius: answer.waist_radius,
+                    hem_radius: answer.hem_radius,
+                    hem_length: answer.hem_length,
+                    piece_angle_deg: answer.piece_angle_deg,
+                    cloth_length: answer.cloth_length,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Upper edges of a band in sections, each cut as an arc, so that the joins have no kink.
+///
+/// All sections are parts of one ring with `outer_radius = bottom · depth / (bottom - top)`, where `bottom` is the sum of
+/// the lengths; each top is its length times `top / bottom`. Every end lies on a radius, square to both edges; an end
+/// that overlaps is a piece of its own.
+///
+/// - `lengths`: finished lower edge of each section, in order (mm, 1 to 100000, 1 to 100 items).
+/// - `depth`: finished depth, along the radius (mm, 1 to 10000).
+/// - `top`: finished upper edge of all sections together (mm, 1 to 10000000).
+/// - `tops`: finished upper edge of each section (mm, as many as lengths).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_curved_band(
+    lengths: *const f64,
+    lengths_count: usize,
+    depth: f64,
+    top: f64,
+    tops: *mut f64,
+    tops_count: usize,
+    out: *mut recloth_curved_band_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let lengths = door::list("lengths", lengths, lengths_count)?;
+                let tops = door::list_to_fill("tops", tops, tops_count)?;
+                let answer = recloth::band::curved_band(lengths, depth, top, tops)?;
+                out.write(recloth_curved_band_t {
+                    inner_radius: answer.inner_radius,
+                    outer_radius: answer.outer_radius,
+                    angle_deg: answer.angle_deg,
+                    sagitta: answer.sagitta,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Length to cut so that washing brings it to a finished length.
+///
+/// `cut = finished / (1 + change / 100)`. Adding the percentage to the finished length is the usual slip and comes out
+/// short. Shrink cloth before cutting where you can; this is for what cannot be shrunk first.
+///
+/// - `finished`: length wanted after washing (mm, 0 to 1000000).
+/// - `change_pct`: dimensional change: shrinkage of 5 % is -5 (%, -90 to 100).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_cut_for_change(
+    finished: f64,
+    change_pct: f64,
+    out: *mut recloth_cut_for_change_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::cloth::cut_for_change(finished, change_pct)?;
+                out.write(recloth_cut_for_change_t {
+                    cut: answer.cut,
+                    added: answer.added,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Leg and angle of a dart from its intake and the length of its centre line.
+///
+/// `leg = √((intake / 2)² + length²)` and `angle = 2 · atan(intake / (2 · length))`.
+///
+/// - `intake`: width taken up at the edge (mm, 0 to 10000).
+/// - `length`: edge to point along the middle of the dart, not the leg (mm, 1 to 10000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_dart(
+    intake: f64,
+    length: f64,
+    out: *mut recloth_dart_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::dart::dart(intake, length)?;
+                out.write(recloth_dart_t {
+                    leg: answer.leg,
+                    angle_deg: answer.angle_deg,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Darts that bring a panel there is to the width wanted.
+///
+/// The panel's own width leads, not the difference of two body measures: what must go is `panel_width - wanted_width`,
+/// shared evenly by the darts but no more than `largest_intake` each; the rest goes to the side seam.
+/// `kink = 2 · atan(intake / (2 · length))`.
+///
+/// - `panel_width`: width there is at the edge, between seam lines (mm, 1 to 100000).
+/// - `wanted_width`: finished width at the edge, ease included (mm, 1 to 100000, <= panel_width).
+/// - `count`: number of darts (1 to 16).
+/// - `largest_intake`: the most that one dart may take (mm, 0 to 10000).
+/// - `length`: edge to point along the middle of a dart (mm, 1 to 10000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_dart_in_panel(
+    panel_width: f64,
+    wanted_width: f64,
+    count: u32,
+    largest_intake: f64,
+    length: f64,
+    out: *mut recloth_dart_in_panel_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::dart::dart_in_panel(
+                    panel_width,
+                    wanted_width,
+                    count,
+                    largest_intake,
+                    length,
+                )?;
+                out.write(recloth_dart_in_panel_t {
+                    intake_each: answer.intake_each,
+                    leftover: answer.leftover,
+                    leg: answer.leg,
+                    kink_deg: answer.kink_deg,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Intake of a dart that is turned about its point to an edge at another distance.
+///
+/// Turning keeps the angle, so the intake grows with the leg: `intake · new_leg / leg`.
+///
+/// - `intake`: width of the dart at the edge where it is now (mm, 0 to 10000).
+/// - `leg`: edge to point along the leg where it is now (mm, 1 to 10000).
+/// - `new_leg`: edge to point along the leg in its new place (mm, 1 to 10000).
+/// - `out`: Width of the dart at the new edge (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_dart_turned(
+    intake: f64,
+    leg: f64,
+    new_leg: f64,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::dart::dart_turned(intake, leg, new_leg)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Dimensional change of cloth in the wash, in percent; minus is shrinkage.
+///
+/// `change = 100 · (after - before) / before`. Mark at least 350 mm apart, 50 mm from the edges, along each grain.
+///
+/// - `before`: distance of the marks before washing (mm, 1 to 1000000).
+/// - `after`: distance of the marks after washing (mm, 1 to 1000000).
+/// - `out`: Change (%).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_dimensional_change(
+    before: f64,
+    after: f64,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::cloth::dimensional_change(before, after)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Pitch of buttons or holes spaced evenly.
+///
+/// `pitch = (last - first) / (count - 1)`.
+///
+/// - `first`: place of the first, from the edge's start (mm, 0 to 100000).
+/// - `last`: place of the last (mm, 0 to 100000, > first).
+/// - `count`: how many (2 to 1000).
+/// - `out`: From middle to middle of neighbours (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_even_spacing(
+    first: f64,
+    last: f64,
+    count: u32,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::closure::even_spacing(first, last, count)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// A length as text, rounded to the nearest graduation of the style.
+///
+/// From the middle between two graduations it is rounded away from zero. `parse_length` reads every style, and gives
+/// back the same number when the length is a whole number of the style's graduations, or for the style `exact` always.
+/// Fractions are reduced, and a part that is nothing is left out. `exact` writes very small numbers with an exponent,
+/// and a fourth decimal where three could be taken for thousands: `796.9250 mm`.
+///
+/// - `length`: the length (mm, -10000000 to 10000000).
+/// - `style`: how to print it (one of `recloth_style`).
+/// - `text`: receives the answer and a closing NUL; 64 bytes hold every answer.
+/// - `out`: The length as text..
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_format_length(
+    length: f64,
+    style: i32,
+    out: *mut c_char,
+    out_count: usize,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let (style, style_bad) = read_style("style", style);
+                let answer = door::settle(
+                    recloth::tape::format_length(length, style),
+                    &["length", "style"],
+                    &[style_bad],
+                )?;
+                door::write_text("out", answer.as_str(), out, out_count)?;
+                Ok(())
+            },
+        )
+    }
+}
+/// Ratio of gathers that a strip there is gives on a line.
+///
+/// `ratio = flat / finished`.
+///
+/// - `flat`: length of the strip, without allowances (mm, 1 to 20000000).
+/// - `finished`: line that the gathers are sewn to (mm, 1 to 1000000, <= flat).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_gather_ratio(
+    flat: f64,
+    finished: f64,
+    out: *mut recloth_gathers_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::fullness::gather_ratio(flat, finished)?;
+                out.write(recloth_gathers_t {
+                    flat: answer.flat,
+                    taken_up: answer.taken_up,
+                    ratio: answer.ratio,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Strip to cut for gathers of a given ratio.
+///
+/// `flat = finished · ratio`. About 1.5 for a flounce, 2 for a ruche or heavy curtain, up to 3 for sheer cloth; gather a
+/// sample of the cloth itself.
+///
+/// - `finished`: line that the gathers are sewn to (mm, 1 to 1000000).
+/// - `ratio`: strip over line; "100 % fullness" is a ratio of 2 (1 to 20).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_gathers(
+    finished: f64,
+    ratio: f64,
+    out: *mut recloth_gathers_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::fullness::gathers(finished, ratio)?;
+                out.write(recloth_gathers_t {
+                    flat: answer.flat,
+                    taken_up: answer.taken_up,
+                    ratio: answer.ratio,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Buttonholes left on an edge that is shortened.
+///
+/// `count = floor((edge - first) / pitch) + 1`.
+///
+/// - `edge`: finished length of the edge after shortening (mm, 1 to 100000).
+/// - `first`: first hole from the end that stays (mm, 0 to 100000, <= edge).
+/// - `pitch`: from hole to hole (mm, 1 to 100000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_holes_left(
+    edge: f64,
+    first: f64,
+    pitch: f64,
+    out: *mut recloth_holes_left_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::closure::holes_left(edge, first, pitch)?;
+                out.write(recloth_holes_left_t {
+                    count: answer.count,
+                    last: answer.last,
+                    to_end: answer.to_end,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Cloth for knife pleats of a given number and depth.
+///
+/// `flat = finished + 2 · count · depth`. The four functions of knife pleats each find one of `flat`, `finished`, `count`
+/// and `depth` from the others, and give the same answer. Tucks are the same sum.
+///
+/// - `finished`: width when pleated (mm, 1 to 1000000).
+/// - `count`: number of pleats (1 to 1000).
+/// - `depth`: depth of each pleat's underlay, fold to fold (mm, 0.1 to 10000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_knife_pleats(
+    finished: f64,
+    count: u32,
+    depth: f64,
+    out: *mut recloth_knife_pleats_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::fullness::knife_pleats(finished, count, depth)?;
+                out.write(recloth_knife_pleats_t {
+                    flat: answer.flat,
+                    finished: answer.finished,
+                    count: answer.count,
+                    show: answer.show,
+                    depth: answer.depth,
+                    intake: answer.intake,
+                    taken_up: answer.taken_up,
+                    ratio: answer.ratio,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Number of knife pleats of at least a given depth that bring cloth there is to a width.
+///
+/// The whole number that `(flat - finished) / (2 · depth)` holds, and then the depth at which they take up exactly what
+/// there is: the depth wanted or a little more.
+///
+/// - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
+/// - `finished`: width when pleated (mm, 1 to 1000000, < flat).
+/// - `depth`: least depth of each pleat's underlay (mm, 0.1 to 10000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_knife_pleats_count(
+    flat: f64,
+    finished: f64,
+    depth: f64,
+    out: *mut recloth_knife_pleats_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::fullness::knife_pleats_count(
+                    flat,
+                    finished,
+                    depth,
+                )?;
+                out.write(recloth_knife_pleats_t {
+                    flat: answer.flat,
+                    finished: answer.finished,
+                    count: answer.count,
+                    show: answer.show,
+                    depth: answer.depth,
+                    intake: answer.intake,
+                    taken_up: answer.taken_up,
+                    ratio: answer.ratio,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Depth of a given number of knife pleats that bring cloth there is to a width.
+///
+/// `depth = (flat - finished) / (2 · count)`.
+///
+/// - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
+/// - `finished`: width when pleated (mm, 1 to 1000000, < flat).
+/// - `count`: number of pleats (1 to 1000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_knife_pleats_depth(
+    flat: f64,
+    finished: f64,
+    count: u32,
+    out: *mut recloth_knife_pleats_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::fullness::knife_pleats_depth(
+                    flat,
+                    finished,
+                    count,
+                )?;
+                out.write(recloth_knife_pleats_t {
+                    flat: answer.flat,
+                    finished: answer.finished,
+                    count: answer.count,
+                    show: answer.show,
+                    depth: answer.depth,
+                    intake: answer.intake,
+                    taken_up: answer.taken_up,
+                    ratio: answer.ratio,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Width to which a given number of knife pleats brings cloth there is.
+///
+/// `finished = flat - 2 · count · depth`.
+///
+/// - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
+/// - `count`: number of pleats (1 to 1000).
+/// - `depth`: depth of each pleat's underlay, fold to fold (mm, 0.1 to 10000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_knife_pleats_finished(
+    flat: f64,
+    count: u32,
+    depth: f64,
+    out: *mut recloth_knife_pleats_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::fullness::knife_pleats_finished(
+                    flat,
+                    count,
+                    depth,
+                )?;
+                out.write(recloth_knife_pleats_t {
+                    flat: answer.flat,
+                    finished: answer.finished,
+                    count: answer.count,
+                    show: answer.show,
+                    depth: answer.depth,
+                    intake: answer.intake,
+                    taken_up: answer.taken_up,
+                    ratio: answer.ratio,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Length to cut a lining that hangs free of the shell's hem, below its upper seam line.
+///
+/// `length - clearance + hem`.
+///
+/// - `length`: finished shell, upper seam to hem edge (mm, 1 to 100000).
+/// - `clearance`: lining's hem edge above the shell's (mm, 0 to 10000, < length).
+/// - `hem`: all the cloth of the lining's own hem, turn included (mm, 0 to 10000).
+/// - `out`: Upper seam line to the lower cut edge (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_lining_free_length(
+    length: f64,
+    clearance: f64,
+    hem: f64,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::lining::lining_free_length(
+                    length,
+                    clearance,
+                    hem,
+                )?;
+                out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Length of a lining that hangs in a fold over the shell's hem.
+///
+/// The fold ends `clearance` above the finished edge and runs back up to the top of the hem:
+/// `seam_to_seam = (length - clearance) + (hem_depth - clearance)`, `fold = hem_depth - clearance`. Width and shrinkage
+/// are other questions; a lining without walking room needs a slit.
+///
+/// - `length`: finished shell, upper seam to hem edge (mm, 1 to 100000).
+/// - `hem_depth`: finished depth of the shell's hem (mm, 0 to 10000, <= length).
+/// - `clearance`: lining's fold above the hem edge (mm, 0 to 10000, < hem_depth).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_lining_length(
+    length: f64,
+    hem_depth: f64,
+    clearance: f64,
+    out: *mut recloth_lining_length_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::lining::lining_length(
+                    length,
+                    hem_depth,
+                    clearance,
+                )?;
+                out.write(recloth_lining_length_t {
+                    seam_to_seam: answer.seam_to_seam,
+                    straight: answer.straight,
+                    spare: answer.spare,
+                    fold: answer.fold,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Widths of two fronts whose button line is shifted to one side of the centre front.
+///
+/// `narrow_to_line = front / 2 - shift + allowance` and `wide_to_line = front / 2 + shift + allowance`; the cut widths
+/// add the extension (the button stand; facings are not included). Say which side is narrow and which laps over: the
+/// sums are the same for both. The waistband's overlap must equal this extension.
+///
+/// - `front`: finished front, side seam to side seam (mm, 1 to 100000).
+/// - `shift`: button line from the centre front (mm, 0 to 100000).
+/// - `extension`: button stand, button line to the finished opening edge (mm, 0 to 1000).
+/// - `allowance`: seam allowance at the side seams (mm, 0 to 1000).
+/// - `wide_panel`: cloth there is for the wide front, button line to side cut edge (mm, 1 to 100000).
+/// - `dart_distance`: middle of each front's dart from the centre front (mm, 0 to 100000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_off_centre_opening(
+    front: f64,
+    shift: f64,
+    extension: f64,
+    allowance: f64,
+    wide_panel: f64,
+    dart_distance: f64,
+    out: *mut recloth_off_centre_opening_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::opening::off_centre_opening(
+                    front,
+                    shift,
+                    extension,
+                    allowance,
+                    wide_panel,
+                    dart_distance,
+                )?;
+                out.write(recloth_off_centre_opening_t {
+                    narrow_to_line: answer.narrow_to_line,
+                    wide_to_line: answer.wide_to_line,
+                    narrow_cut: answer.narrow_cut,
+                    wide_cut: answer.wide_cut,
+                    largest_shift: answer.largest_shift,
+                    dart_to_narrow: answer.dart_to_narrow,
+                    dart_to_wide: answer.dart_to_wide,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Mass of a dye, mordant or assistant from its percentage on weight of fibre.
+///
+/// `amount = mass · pct / 100`, the mass being that of the dry goods. Say of a plant dyestuff whether it is weighed
+/// fresh, frozen or dry: the percentages differ by several times. Not for bleach, whose strength and time decide.
+///
+/// - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
+/// - `pct`: percentage on weight of fibre (%, 0 to 1000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_owf(
+    mass_g: f64,
+    pct: f64,
+    out: *mut recloth_owf_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::wet::owf(mass_g, pct)?;
+                out.write(recloth_owf_t {
+                    amount_g: answer.amount_g,
+                    doubts: answer.doubts,
+                    cautions: answer.cautions,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// A length as it is written.
+///
+/// Whole and mixed numbers, fractions (`3/8`, `⅜`, `3⁄8`, `31-3/8`), a decimal point or comma, a leading minus sign
+/// for the whole. Units: mm, cm, m; in, `"`, ft, `'`, yd; their names in full, one or many; upper or lower case, so `M`
+/// is metres; a full stop after an abbreviation. Spaces of any width or none. Several units in one length, each once,
+/// larger first, all metric or all imperial: `2 ft 3 1/8 in`, `1 m 20 cm`.
+///
+/// A number without a unit is refused, zero too, and so are thousands marks: `1,234` may be either. A fraction is less
+/// than one, for `313/8` is more likely `31 3/8` without its space. At most 64 characters.
+///
+/// Metric lengths are correctly rounded; imperial ones are counted in inches, then multiplied by 25.4 once, so that
+/// `31 3/8 in` is `31.375 * INCH`.
+///
+/// - `text`: a length as written (UTF-8, closed by a NUL).
+/// - `out`: The length (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_parse_length(
+    text: *const c_char,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let text = door::text("text", text)?;
+                let answer = recloth::tape::parse_length(text)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Lengths rounded so that the rounded lengths add up to the rounded sum.
+///
+/// Each is rounded down; what is then missing from the rounded sum is given, a graduation each, to the lengths that lost
+/// most, of equals to the earlier. Where two edges are sewn together, round one and give the other the same lengths.
+///
+/// - `lengths`: the lengths (mm, 0 to 100000, 1 to 1000 items).
+/// - `graduation`: distance between two marks: 3.175 is 1/8 in (mm, 0.001 to 10000).
+/// - `tapes`: the rounded lengths (mm, as many as lengths).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_round_set(
+    lengths: *const f64,
+    lengths_count: usize,
+    graduation: f64,
+    tapes: *mut f64,
+    tapes_count: usize,
+    out: *mut recloth_rounded_set_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let lengths = door::list("lengths", lengths, lengths_count)?;
+                let tapes = door::list_to_fill("tapes", tapes, tapes_count)?;
+                let answer = recloth::tape::round_set(lengths, graduation, tapes)?;
+                out.write(recloth_rounded_set_t {
+                    total: answer.total,
+                    largest_change: answer.largest_change,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// A length rounded to a graduation of the tape.
+///
+/// A length within a thousand-millionth of a graduation, or of the middle between two, counts as being there: binary
+/// arithmetic leaves that much dust.
+///
+/// - `length`: the length (mm, -10000000 to 10000000).
+/// - `graduation`: distance between two marks: 3.175 is 1/8 in (mm, 0.001 to 10000).
+/// - `way`: which graduation (one of `recloth_rounding`).
+/// - `out`: The rounded length (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_round_to(
+    length: f64,
+    graduation: f64,
+    way: i32,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let (way, way_bad) = read_rounding("way", way);
+                let answer = door::settle(
+                    recloth::tape::round_to(length, graduation, way),
+                    &["length", "graduation", "way"],
+                    &[way_bad],
+                )?;
+                out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Upper edges of a band made of straight sections that slant at their joins.
+///
+/// What the upper edge is shorter by is shared by the slanted ends: `slant = (sum of lengths - top) / slanted ends`, at
+/// the angle `atan(slant / depth)` from the square. At each join the lower edge peaks, and the upper edge notches, by
+/// twice that angle, so the edges are trued to a curve or the band is cut curved (`curved_band`). A side seam runs on
+/// straight into the band only if the end's angle equals the skirt's side seam's angle from the square at the waist. An
+/// end that overlaps must be square.
+///
+/// - `lengths`: finished lower edge of each section, in order (mm, 1 to 100000, 1 to 100 items).
+/// - `depth`: finished depth, square to the lower edge (mm, 1 to 10000).
+/// - `top`: finished upper edge of all sections together (mm, 1 to 10000000).
+/// - `ends`: which free ends are square (one of `recloth_square_ends`).
+/// - `tops`: finished upper edge of each section (mm, as many as lengths).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_sectioned_band(
+    lengths: *const f64,
+    lengths_count: usize,
+    depth: f64,
+    top: f64,
+    ends: i32,
+    tops: *mut f64,
+    tops_count: usize,
+    out: *mut recloth_sectioned_band_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let lengths = door::list("lengths", lengths, lengths_count)?;
+                let (ends, ends_bad) = read_square_ends("ends", ends);
+                let tops = door::list_to_fill("tops", tops, tops_count)?;
+                let answer = door::settle(
+                    recloth::band::sectioned_band(lengths, depth, top, ends, tops),
+                    &["lengths", "depth", "top", "ends", "tops"],
+                    &[ends_bad],
+                )?;
+                out.write(recloth_sectioned_band_t {
+                    slant: answer.slant,
+                    end_angle_deg: answer.end_angle_deg,
+                    join_kink_deg: answer.join_kink_deg,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Part of a ring for a shaped band, or for any cone or frustum.
+///
+/// `outer_radius = lower · depth / (lower - upper)`, `inner_radius = outer_radius - depth`, angle in radians
+/// `(lower - upper) / depth`. For a straight band there is no such ring: see `straight_band`. A band that flares
+/// upwards is the same ring turned over: give its longer edge as `lower`.
+///
+/// - `lower`: finished length of the lower edge (mm, 1 to 100000).
+/// - `upper`: finished length of the upper edge (mm, 0 to 100000, < lower).
+/// - `depth`: from edge to edge, measured along the cloth (mm, 1 to 10000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_shaped_band(
+    lower: f64,
+    upper: f64,
+    depth: f64,
+    out: *mut recloth_shaped_band_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::band::shaped_band(lower, upper, depth)?;
+                out.write(recloth_shaped_band_t {
+                    inner_radius: answer.inner_radius,
+                    outer_radius: answer.outer_radius,
+                    angle_deg: answer.angle_deg,
+                    sagitta: answer.sagitta,
+                    area_mm2: answer.area_mm2,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// What washing does to a shell and its lining, and how to cut both for it.
+///
+/// Both lengths run from the same upper seam. Sewn as given, each becomes `length · (1 + change / 100)`; to have them as
+/// given after washing, each is cut `length / (1 + change / 100)`. Ask once for the length and once for the width.
+///
+/// - `shell`: finished shell (mm, 0 to 1000000).
+/// - `lining`: finished lining (mm, 0 to 1000000).
+/// - `shell_change_pct`: dimensional change of the shell's cloth (%, -90 to 100).
+/// - `lining_change_pct`: dimensional change of the lining's cloth (%, -90 to 100).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_shrink_pair(
+    shell: f64,
+    lining: f64,
+    shell_change_pct: f64,
+    lining_change_pct: f64,
+    out: *mut recloth_shrink_pair_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::cloth::shrink_pair(
+                    shell,
+                    lining,
+                    shell_change_pct,
+                    lining_change_pct,
+                )?;
+                out.write(recloth_shrink_pair_t {
+                    shell_after: answer.shell_after,
+                    lining_after: answer.lining_after,
+                    below: answer.below,
+                    shell_cut: answer.shell_cut,
+                    lining_cut: answer.lining_cut,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Places of buttons from a first to a last, one of them at a place that must be met.
+///
+/// The bust line, or a waist seam, fixes one button. The places before it are even among themselves, and so are those
+/// after it; how many go on each side is chosen so that the two pitches differ least (on a tie, fewer before). Where they
+/// differ too much to please, move the first or the last, or change the number.
+///
+/// - `first`: place of the first, from the edge's start (mm, 0 to 100000).
+/// - `last`: place of the last (mm, 0 to 100000, > first).
+/// - `through`: place that one of them must have (mm, 0 to 100000, > first, < last).
+/// - `count`: how many, the first and last included (3 to 1000).
+/// - `places`: the places, in order (mm, as many as count).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_spacing_through(
+    first: f64,
+    last: f64,
+    through: f64,
+    count: u32,
+    places: *mut f64,
+    places_count: usize,
+    out: *mut recloth_spacing_through_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let places = door::list_to_fill("places", places, places_count)?;
+                let answer = recloth::closure::spacing_through(
+                    first,
+                    last,
+                    through,
+                    count,
+                    places,
+                )?;
+                out.write(recloth_spacing_through_t {
+                    pitch_before: answer.pitch_before,
+                    pitch_after: answer.pitch_after,
+                    fixed: answer.fixed,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Strip to cut for a straight band.
+///
+/// Folded: `cut_width = 2 · depth + 2 · allowance + turn`, one strip. Faced: `cut_width = depth + 2 · allowance + turn`,
+/// two strips. `cut_length = waist + overlap + 2 · allowance`. The turn is the cloth that the upper edge takes by its
+/// own thickness; fold or sew a sample to learn it.
+///
+/// - `waist`: finished length round the waist, ease included (mm, 1 to 100000).
+/// - `overlap`: what runs on past the opening, at both ends together (mm, 0 to 10000).
+/// - `depth`: finished depth (mm, 1 to 10000).
+/// - `allowance`: seam allowance at each edge and each end (mm, 0 to 1000).
+/// - `turn`: cloth taken by the thickness of the upper edge (mm, 0 to 100).
+/// - `make`: how the band gets its two layers (one of `recloth_band_make`).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_straight_band(
+    waist: f64,
+    overlap: f64,
+    depth: f64,
+    allowance: f64,
+    turn: f64,
+    make: i32,
+    out: *mut recloth_straight_band_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let (make, make_bad) = read_band_make("make", make);
+                let answer = door::settle(
+                    recloth::band::straight_band(
+                        waist,
+                        overlap,
+                        depth,
+                        allowance,
+                        turn,
+                        make,
+                    ),
+                    &["waist", "overlap", "depth", "allowance", "turn", "make"],
+                    &[make_bad],
+                )?;
+                out.write(recloth_straight_band_t {
+                    cut_length: answer.cut_length,
+                    cut_width: answer.cut_width,
+                    strips: answer.strips,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Finished depth of a straight band from a strip there is.
+///
+/// Folded: `depth = (cut_width - 2 · allowance - turn) / 2`. Faced: `depth = cut_width - 2 · allowance - turn`. A strip
+/// drawn without allowances still loses them to its seams, which is the usual slip.
+///
+/// - `cut_width`: width of the strip from raw edge to raw edge (mm, 1 to 100000).
+/// - `allowance`: seam allowance at each long edge (mm, 0 to 1000).
+/// - `turn`: cloth taken by the thickness of the upper edge (mm, 0 to 100).
+/// - `make`: how the band gets its two layers (one of `recloth_band_make`).
+/// - `out`: Finished depth of the band (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_straight_band_depth(
+    cut_width: f64,
+    allowance: f64,
+    turn: f64,
+    make: i32,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let (make, make_bad) = read_band_make("make", make);
+                let answer = door::settle(
+                    recloth::band::straight_band_depth(cut_width, allowance, turn, make),
+                    &["cut_width", "allowance", "turn", "make"],
+                    &[make_bad],
+                )?;
+                out.write(answer);
+                Ok(())
+            },
+        )
     }
 }
 /// One general sentence for a status; NULL for a number that is none. A constant string.
@@ -140,8 +2316,99 @@ pub extern "C" fn recloth_status_text(status: i32) -> *const c_char {
 #[unsafe(no_mangle)]
 pub extern "C" fn recloth_doubt_text(bit: u32) -> *const c_char {
     match bit {
-        1 => c"This girth is below 300 mm: is it in centimetres or inches?".as_ptr(),
-        2 => c"This girth is above 2000 mm: was it taken twice, or in another unit?".as_ptr(),
+        1 => {
+            c"This girth is below 300 mm: is it in centimetres or inches, or a part of the girth?"
+                .as_ptr()
+        }
+        2 => {
+            c"This girth is above 2000 mm: was it taken twice, or in another unit?"
+                .as_ptr()
+        }
+        4 => {
+            c"This body length is below 100 mm: is it in centimetres or inches?".as_ptr()
+        }
+        8 => {
+            c"This body length is above 2000 mm, more than a tall person's height: is the unit right?"
+                .as_ptr()
+        }
+        16 => {
+            c"The waist is larger than the hip: have they changed places? On some bodies it is so."
+                .as_ptr()
+        }
+        32 => {
+            c"The hip is more than 450 mm larger than the waist: was half a waist taken?"
+                .as_ptr()
+        }
+        64 => {
+            c"One of front and back is more than one and a half times the other: was one taken whole and one half?"
+                .as_ptr()
+        }
+        128 => {
+            c"The neck is more than half the bust: have they changed places, or was half a bust taken?"
+                .as_ptr()
+        }
+        256 => {
+            c"This triangle is flat: a slip of the tape moves its point across the base more than 5 times as far."
+                .as_ptr()
+        }
+        512 => {
+            c"This triangle is tall on a short base: a slip of the tape moves its point along the base more than 5 times as far."
+                .as_ptr()
+        }
+        1024 => {
+            c"A spare reading misses by more than 0.5 %: measure again; the tape was misread or the cloth lay off grain."
+                .as_ptr()
+        }
+        4096 => {
+            c"One dart takes more than 32 mm: it may end in a hard point, so try two."
+                .as_ptr()
+        }
+        8192 => {
+            c"The dart is longer than 178 mm, below where the hip is usually measured."
+                .as_ptr()
+        }
+        16384 => {
+            c"Darts spread evenly over this width lie less than 25 mm apart.".as_ptr()
+        }
+        32768 => {
+            c"A dart falls within the button stand: move it, or take its intake at that side seam."
+                .as_ptr()
+        }
+        65536 => {
+            c"A dart falls beyond the opening edge of the narrow panel: take its intake elsewhere."
+                .as_ptr()
+        }
+        131072 => {
+            c"The upper edge is longer than the lower: the band stands away from the body."
+                .as_ptr()
+        }
+        262144 => c"Gathers of less than 1.2 times look like a mistake.".as_ptr(),
+        524288 => {
+            c"The underlay is deeper than the pleat shows: pleats lie over each other, in more than three layers."
+                .as_ptr()
+        }
+        1048576 => {
+            c"The last buttonhole is less than 12 mm from the end of the edge.".as_ptr()
+        }
+        2097152 => {
+            c"The distances above and below the fixed button differ by more than 3.2 mm, which shows."
+                .as_ptr()
+        }
+        4194304 => {
+            c"A change above 0 says that the cloth grows: shrinkage is a negative change."
+                .as_ptr()
+        }
+        8388608 => {
+            c"A change beyond 15 % is rare: wash and measure a second sample.".as_ptr()
+        }
+        16777216 => {
+            c"After washing the lining is longer than the shell and may show.".as_ptr()
+        }
+        33554432 => {
+            c"More than 100 % on weight of fibre: only plant matter is used so; is the mass that of dry goods?"
+                .as_ptr()
+        }
+        67108864 => c"The liquor ratio is outside 3 to 40 litres a kilogram.".as_ptr(),
         _ => core::ptr::null(),
     }
 }
@@ -153,17 +2420,95 @@ pub extern "C" fn recloth_caution_text(bit: u32) -> *const c_char {
             c"Follow the product's label, the care label and local rules before anything printed here."
                 .as_ptr()
         }
+        2 => {
+            c"Weigh dye, mordant and soda with gloves, eye protection and a dust mask, in vessels never used for food."
+                .as_ptr()
+        }
+        4 => {
+            c"A hot bath scalds and steams: a stable vessel, air, long gloves, no children or animals near, never unattended."
+                .as_ptr()
+        }
+        8 => {
+            c"Elastic is ruined by bleach and by hot baths: bleach and dye first, sew elastic in after."
+                .as_ptr()
+        }
         _ => core::ptr::null(),
     }
 }
 pub(crate) const ARGUMENTS: &[&str] = &[
+    "after",
+    "allowance",
+    "before",
     "brief",
+    "change_pct",
+    "clearance",
+    "cloth_width",
+    "cord",
+    "count",
+    "cut_width",
+    "dart_distance",
+    "depth",
+    "diameter",
+    "ease",
+    "edge",
     "edges",
+    "ends",
+    "extension",
+    "finished",
+    "first",
+    "flat",
+    "fold",
     "fraction",
+    "front",
+    "gap",
+    "graduation",
+    "hem",
+    "hem_depth",
+    "intake",
+    "largest_intake",
+    "last",
+    "leg",
     "length",
+    "lengths",
+    "lines",
+    "lining",
+    "lining_change_pct",
+    "lower",
+    "make",
+    "mass_g",
     "name",
+    "new_leg",
     "out",
+    "overlap",
+    "panel_width",
+    "pct",
     "piece",
+    "pieces",
+    "pitch",
+    "places",
+    "ratio",
+    "seam",
+    "shape",
+    "shell",
+    "shell_change_pct",
+    "shift",
+    "side",
+    "slit",
+    "start",
+    "stretch",
+    "style",
+    "tapes",
+    "text",
+    "thickness",
+    "through",
     "tolerance",
+    "top",
+    "tops",
+    "turn",
+    "upper",
     "waist",
+    "wanted_width",
+    "way",
+    "wide_panel",
+    "width",
 ];

@@ -1,5 +1,88 @@
 /* Written by `cargo xtask generate`; do not edit. Calls every function by its name. */
 
+static const char *const band_make_words[] = {"folded", "faced", NULL};
+static const char *const binding_fold_words[] = {"single", "double", NULL};
+static const char *const button_shape_words[] = {"flat", "ball", NULL};
+static const char *const rounding_words[] = {"nearest", "up", "down", NULL};
+static const char *const square_ends_words[] = {"neither", "first", "last", "both", NULL};
+static const char *const style_words[] = {"exact", "mm", "mm_half", "cm", "cm_comma", "metre", "metre_comma", "inch_half", "inch_quarter", "inch_eighth", "inch_sixteenth", "inch_thirty_second", "inch_mark", "foot_eighth", "yard_eighth", NULL};
+
+static recloth_status call_bath_volume(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_bath_volume_t out;
+  recloth_status status = recloth_bath_volume(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.volume_ml);
+  got_count(got, out.doubts);
+  got_count(got, out.cautions);
+  return status;
+}
+
+static recloth_status call_bias_along_selvedge(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_bias_along_selvedge(in[0].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_bias_square(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_bias_square(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_bias_strip_length(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_bias_strip_length(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_binding_width(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_binding_width(in[0].number, in[1].number, in[2].number, word(in[3].text, binding_fold_words), &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_button_diameter(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_button_diameter(in[0].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_button_for_hole(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_button_for_hole_t out;
+  recloth_status status = recloth_button_for_hole(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.diameter);
+  got_number(got, out.creep);
+  return status;
+}
+
+static recloth_status call_button_loop(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_button_loop_t out;
+  recloth_status status = recloth_button_loop(in[0].number, in[1].number, in[2].number, in[3].number, in[4].number, in[5].number, word(in[6].text, button_shape_words), &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.visible);
+  got_number(got, out.cut);
+  got_count(got, out.cautions);
+  return status;
+}
+
+static recloth_status call_buttonhole(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_buttonhole(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
 
 static recloth_status call_circle_skirt(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_circle_skirt_t out;
@@ -11,7 +94,387 @@ static recloth_status call_circle_skirt(const cell_t *in, outcome_t *got, reclot
   return status;
 }
 
+static recloth_status call_circle_skirt_fraction(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_circle_skirt_on_cloth_t out;
+  recloth_status status = recloth_circle_skirt_fraction(in[0].number, in[1].number, in[2].number, (uint32_t)in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.fraction);
+  got_number(got, out.length);
+  got_number(got, out.waist_radius);
+  got_number(got, out.hem_radius);
+  got_number(got, out.hem_length);
+  got_number(got, out.piece_angle_deg);
+  got_number(got, out.cloth_length);
+  return status;
+}
+
+static recloth_status call_circle_skirt_longest(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_circle_skirt_on_cloth_t out;
+  recloth_status status = recloth_circle_skirt_longest(in[0].number, in[1].number, in[2].number, (uint32_t)in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.fraction);
+  got_number(got, out.length);
+  got_number(got, out.waist_radius);
+  got_number(got, out.hem_radius);
+  got_number(got, out.hem_length);
+  got_number(got, out.piece_angle_deg);
+  got_number(got, out.cloth_length);
+  return status;
+}
+
+static recloth_status call_curved_band(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  size_t tops_count = room_for((double)in[0].count, 0);
+  double *tops = got_list(got, tops_count);
+  recloth_curved_band_t out;
+  recloth_status status = recloth_curved_band(in[0].numbers, in[0].count, in[1].number, in[2].number, tops, tops_count, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.inner_radius);
+  got_number(got, out.outer_radius);
+  got_number(got, out.angle_deg);
+  got_number(got, out.sagitta);
+  return status;
+}
+
+static recloth_status call_cut_for_change(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_cut_for_change_t out;
+  recloth_status status = recloth_cut_for_change(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.cut);
+  got_number(got, out.added);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_dart(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_dart_t out;
+  recloth_status status = recloth_dart(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.leg);
+  got_number(got, out.angle_deg);
+  return status;
+}
+
+static recloth_status call_dart_in_panel(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_dart_in_panel_t out;
+  recloth_status status = recloth_dart_in_panel(in[0].number, in[1].number, (uint32_t)in[2].number, in[3].number, in[4].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.intake_each);
+  got_number(got, out.leftover);
+  got_number(got, out.leg);
+  got_number(got, out.kink_deg);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_dart_turned(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_dart_turned(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_dimensional_change(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_dimensional_change(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_even_spacing(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_even_spacing(in[0].number, in[1].number, (uint32_t)in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_format_length(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  char out[64] = "";
+  recloth_status status = recloth_format_length(in[0].number, word(in[1].text, style_words), out, sizeof out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_text(got, out);
+  return status;
+}
+
+static recloth_status call_gather_ratio(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_gathers_t out;
+  recloth_status status = recloth_gather_ratio(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.flat);
+  got_number(got, out.taken_up);
+  got_number(got, out.ratio);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_gathers(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_gathers_t out;
+  recloth_status status = recloth_gathers(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.flat);
+  got_number(got, out.taken_up);
+  got_number(got, out.ratio);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_holes_left(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_holes_left_t out;
+  recloth_status status = recloth_holes_left(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_count(got, out.count);
+  got_number(got, out.last);
+  got_number(got, out.to_end);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_knife_pleats(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_knife_pleats_t out;
+  recloth_status status = recloth_knife_pleats(in[0].number, (uint32_t)in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.flat);
+  got_number(got, out.finished);
+  got_count(got, out.count);
+  got_number(got, out.show);
+  got_number(got, out.depth);
+  got_number(got, out.intake);
+  got_number(got, out.taken_up);
+  got_number(got, out.ratio);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_knife_pleats_count(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_knife_pleats_t out;
+  recloth_status status = recloth_knife_pleats_count(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.flat);
+  got_number(got, out.finished);
+  got_count(got, out.count);
+  got_number(got, out.show);
+  got_number(got, out.depth);
+  got_number(got, out.intake);
+  got_number(got, out.taken_up);
+  got_number(got, out.ratio);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_knife_pleats_depth(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_knife_pleats_t out;
+  recloth_status status = recloth_knife_pleats_depth(in[0].number, in[1].number, (uint32_t)in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.flat);
+  got_number(got, out.finished);
+  got_count(got, out.count);
+  got_number(got, out.show);
+  got_number(got, out.depth);
+  got_number(got, out.intake);
+  got_number(got, out.taken_up);
+  got_number(got, out.ratio);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_knife_pleats_finished(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_knife_pleats_t out;
+  recloth_status status = recloth_knife_pleats_finished(in[0].number, (uint32_t)in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.flat);
+  got_number(got, out.finished);
+  got_count(got, out.count);
+  got_number(got, out.show);
+  got_number(got, out.depth);
+  got_number(got, out.intake);
+  got_number(got, out.taken_up);
+  got_number(got, out.ratio);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_lining_free_length(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_lining_free_length(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_lining_length(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_lining_length_t out;
+  recloth_status status = recloth_lining_length(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.seam_to_seam);
+  got_number(got, out.straight);
+  got_number(got, out.spare);
+  got_number(got, out.fold);
+  return status;
+}
+
+static recloth_status call_off_centre_opening(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_off_centre_opening_t out;
+  recloth_status status = recloth_off_centre_opening(in[0].number, in[1].number, in[2].number, in[3].number, in[4].number, in[5].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.narrow_to_line);
+  got_number(got, out.wide_to_line);
+  got_number(got, out.narrow_cut);
+  got_number(got, out.wide_cut);
+  got_number(got, out.largest_shift);
+  got_number(got, out.dart_to_narrow);
+  got_number(got, out.dart_to_wide);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_owf(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_owf_t out;
+  recloth_status status = recloth_owf(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.amount_g);
+  got_count(got, out.doubts);
+  got_count(got, out.cautions);
+  return status;
+}
+
+static recloth_status call_parse_length(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_parse_length(in[0].text, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_round_set(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  size_t tapes_count = room_for((double)in[0].count, 0);
+  double *tapes = got_list(got, tapes_count);
+  recloth_rounded_set_t out;
+  recloth_status status = recloth_round_set(in[0].numbers, in[0].count, in[1].number, tapes, tapes_count, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.total);
+  got_number(got, out.largest_change);
+  return status;
+}
+
+static recloth_status call_round_to(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_round_to(in[0].number, in[1].number, word(in[2].text, rounding_words), &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_sectioned_band(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  size_t tops_count = room_for((double)in[0].count, 0);
+  double *tops = got_list(got, tops_count);
+  recloth_sectioned_band_t out;
+  recloth_status status = recloth_sectioned_band(in[0].numbers, in[0].count, in[1].number, in[2].number, word(in[3].text, square_ends_words), tops, tops_count, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.slant);
+  got_number(got, out.end_angle_deg);
+  got_number(got, out.join_kink_deg);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_shaped_band(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_shaped_band_t out;
+  recloth_status status = recloth_shaped_band(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.inner_radius);
+  got_number(got, out.outer_radius);
+  got_number(got, out.angle_deg);
+  got_number(got, out.sagitta);
+  got_number(got, out.area_mm2);
+  return status;
+}
+
+static recloth_status call_shrink_pair(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_shrink_pair_t out;
+  recloth_status status = recloth_shrink_pair(in[0].number, in[1].number, in[2].number, in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.shell_after);
+  got_number(got, out.lining_after);
+  got_number(got, out.below);
+  got_number(got, out.shell_cut);
+  got_number(got, out.lining_cut);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_spacing_through(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  size_t places_count = room_for(in[3].number, 0);
+  double *places = got_list(got, places_count);
+  recloth_spacing_through_t out;
+  recloth_status status = recloth_spacing_through(in[0].number, in[1].number, in[2].number, (uint32_t)in[3].number, places, places_count, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.pitch_before);
+  got_number(got, out.pitch_after);
+  got_count(got, out.fixed);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_straight_band(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_straight_band_t out;
+  recloth_status status = recloth_straight_band(in[0].number, in[1].number, in[2].number, in[3].number, in[4].number, word(in[5].text, band_make_words), &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.cut_length);
+  got_number(got, out.cut_width);
+  got_count(got, out.strips);
+  return status;
+}
+
+static recloth_status call_straight_band_depth(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_straight_band_depth(in[0].number, in[1].number, in[2].number, word(in[3].text, band_make_words), &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
 static const function_t functions[] = {
+  {"bath_volume", "nn", 3, call_bath_volume},
+  {"bias_along_selvedge", "n", 1, call_bias_along_selvedge},
+  {"bias_square", "nn", 1, call_bias_square},
+  {"bias_strip_length", "nn", 1, call_bias_strip_length},
+  {"binding_width", "nnnt", 1, call_binding_width},
+  {"button_diameter", "n", 1, call_button_diameter},
+  {"button_for_hole", "nnn", 2, call_button_for_hole},
+  {"button_loop", "nnnnnnt", 3, call_button_loop},
+  {"buttonhole", "nnn", 1, call_buttonhole},
   {"circle_skirt", "nnn", 3, call_circle_skirt},
+  {"circle_skirt_fraction", "nnnn", 7, call_circle_skirt_fraction},
+  {"circle_skirt_longest", "nnnn", 7, call_circle_skirt_longest},
+  {"curved_band", "lnn", 5, call_curved_band},
+  {"cut_for_change", "nn", 3, call_cut_for_change},
+  {"dart", "nn", 2, call_dart},
+  {"dart_in_panel", "nnnnn", 5, call_dart_in_panel},
+  {"dart_turned", "nnn", 1, call_dart_turned},
+  {"dimensional_change", "nn", 1, call_dimensional_change},
+  {"even_spacing", "nnn", 1, call_even_spacing},
+  {"format_length", "nt", 1, call_format_length},
+  {"gather_ratio", "nn", 4, call_gather_ratio},
+  {"gathers", "nn", 4, call_gathers},
+  {"holes_left", "nnn", 4, call_holes_left},
+  {"knife_pleats", "nnn", 9, call_knife_pleats},
+  {"knife_pleats_count", "nnn", 9, call_knife_pleats_count},
+  {"knife_pleats_depth", "nnn", 9, call_knife_pleats_depth},
+  {"knife_pleats_finished", "nnn", 9, call_knife_pleats_finished},
+  {"lining_free_length", "nnn", 1, call_lining_free_length},
+  {"lining_length", "nnn", 4, call_lining_length},
+  {"off_centre_opening", "nnnnnn", 8, call_off_centre_opening},
+  {"owf", "nn", 3, call_owf},
+  {"parse_length", "t", 1, call_parse_length},
+  {"round_set", "ln", 3, call_round_set},
+  {"round_to", "nnt", 1, call_round_to},
+  {"sectioned_band", "lnnt", 5, call_sectioned_band},
+  {"shaped_band", "nnn", 5, call_shaped_band},
+  {"shrink_pair", "nnnn", 6, call_shrink_pair},
+  {"spacing_through", "nnnn", 5, call_spacing_through},
+  {"straight_band", "nnnnnt", 3, call_straight_band},
+  {"straight_band_depth", "nnnt", 1, call_straight_band_depth},
   {NULL, NULL, 0, NULL},
 };

@@ -1,11 +1,330 @@
 //! Written by `cargo xtask generate` from the doc comments of the core; do not edit.
-use crate::{
-    door::{bad_choice, count, raise, room, settle},
-    ufunc::{Scalar, add_every, add_one},
-};
 use numpy::{IntoPyArray, PyReadonlyArray1};
-use pyo3::{IntoPyObjectExt, prelude::*, types::PyTuple};
+use pyo3::{prelude::*, IntoPyObjectExt};
 use recloth::Error;
+use crate::{door, ufunc::{Scalar, add_every, add_one}};
+fn read_band_make(
+    argument: &'static str,
+    value: f64,
+) -> (recloth::band::BandMake, Option<Error>) {
+    match value {
+        0.0 => (recloth::band::BandMake::Folded, None),
+        1.0 => (recloth::band::BandMake::Faced, None),
+        _ => (recloth::band::BandMake::Folded, Some(door::bad_choice(argument, value))),
+    }
+}
+fn read_binding_fold(
+    argument: &'static str,
+    value: f64,
+) -> (recloth::bias::BindingFold, Option<Error>) {
+    match value {
+        0.0 => (recloth::bias::BindingFold::Single, None),
+        1.0 => (recloth::bias::BindingFold::Double, None),
+        _ => {
+            (recloth::bias::BindingFold::Single, Some(door::bad_choice(argument, value)))
+        }
+    }
+}
+fn read_button_shape(
+    argument: &'static str,
+    value: f64,
+) -> (recloth::closure::ButtonShape, Option<Error>) {
+    match value {
+        0.0 => (recloth::closure::ButtonShape::Flat, None),
+        1.0 => (recloth::closure::ButtonShape::Ball, None),
+        _ => {
+            (
+                recloth::closure::ButtonShape::Flat,
+                Some(door::bad_choice(argument, value)),
+            )
+        }
+    }
+}
+fn read_rounding(
+    argument: &'static str,
+    value: f64,
+) -> (recloth::tape::Rounding, Option<Error>) {
+    match value {
+        0.0 => (recloth::tape::Rounding::Nearest, None),
+        1.0 => (recloth::tape::Rounding::Up, None),
+        2.0 => (recloth::tape::Rounding::Down, None),
+        _ => (recloth::tape::Rounding::Nearest, Some(door::bad_choice(argument, value))),
+    }
+}
+fn read_square_ends(
+    argument: &'static str,
+    value: f64,
+) -> (recloth::band::SquareEnds, Option<Error>) {
+    match value {
+        0.0 => (recloth::band::SquareEnds::Neither, None),
+        1.0 => (recloth::band::SquareEnds::First, None),
+        2.0 => (recloth::band::SquareEnds::Last, None),
+        3.0 => (recloth::band::SquareEnds::Both, None),
+        _ => {
+            (recloth::band::SquareEnds::Neither, Some(door::bad_choice(argument, value)))
+        }
+    }
+}
+fn read_style(
+    argument: &'static str,
+    value: f64,
+) -> (recloth::tape::Style, Option<Error>) {
+    match value {
+        0.0 => (recloth::tape::Style::Exact, None),
+        1.0 => (recloth::tape::Style::Mm, None),
+        2.0 => (recloth::tape::Style::MmHalf, None),
+        3.0 => (recloth::tape::Style::Cm, None),
+        4.0 => (recloth::tape::Style::CmComma, None),
+        5.0 => (recloth::tape::Style::Metre, None),
+        6.0 => (recloth::tape::Style::MetreComma, None),
+        7.0 => (recloth::tape::Style::InchHalf, None),
+        8.0 => (recloth::tape::Style::InchQuarter, None),
+        9.0 => (recloth::tape::Style::InchEighth, None),
+        10.0 => (recloth::tape::Style::InchSixteenth, None),
+        11.0 => (recloth::tape::Style::InchThirtySecond, None),
+        12.0 => (recloth::tape::Style::InchMark, None),
+        13.0 => (recloth::tape::Style::FootEighth, None),
+        14.0 => (recloth::tape::Style::YardEighth, None),
+        _ => (recloth::tape::Style::Exact, Some(door::bad_choice(argument, value))),
+    }
+}
+/// `recloth::wet::bath_volume`.
+#[allow(non_camel_case_types)]
+struct bath_volume;
+impl Scalar<2, 3> for bath_volume {
+    const WHOLE: [bool; 3] = [false, true, true];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
+        let [mass_g, ratio] = given;
+        let answer = recloth::wet::bath_volume(mass_g, ratio)?;
+        Ok([answer.volume_ml, f64::from(answer.doubts), f64::from(answer.cautions)])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_bath_volume<'py>(
+    py: Python<'py>,
+    mass_g: f64,
+    ratio: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = bath_volume::call([mass_g, ratio])
+        .map_err(|error| door::raise(py, "bath_volume", &error))?;
+    (answer[0], answer[1] as u32, answer[2] as u32).into_bound_py_any(py)
+}
+/// `recloth::bias::bias_along_selvedge`.
+#[allow(non_camel_case_types)]
+struct bias_along_selvedge;
+impl Scalar<1, 1> for bias_along_selvedge {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
+        let [width] = given;
+        let answer = recloth::bias::bias_along_selvedge(width)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_bias_along_selvedge<'py>(
+    py: Python<'py>,
+    width: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = bias_along_selvedge::call([width])
+        .map_err(|error| door::raise(py, "bias_along_selvedge", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::bias::bias_square`.
+#[allow(non_camel_case_types)]
+struct bias_square;
+impl Scalar<2, 1> for bias_square {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
+        let [length, width] = given;
+        let answer = recloth::bias::bias_square(length, width)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_bias_square<'py>(
+    py: Python<'py>,
+    length: f64,
+    width: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = bias_square::call([length, width])
+        .map_err(|error| door::raise(py, "bias_square", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::bias::bias_strip_length`.
+#[allow(non_camel_case_types)]
+struct bias_strip_length;
+impl Scalar<2, 1> for bias_strip_length {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
+        let [side, width] = given;
+        let answer = recloth::bias::bias_strip_length(side, width)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_bias_strip_length<'py>(
+    py: Python<'py>,
+    side: f64,
+    width: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = bias_strip_length::call([side, width])
+        .map_err(|error| door::raise(py, "bias_strip_length", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::bias::binding_width`.
+#[allow(non_camel_case_types)]
+struct binding_width;
+impl Scalar<4, 1> for binding_width {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 1], Error> {
+        let [finished, turn, thickness, fold] = given;
+        let (fold, fold_bad) = read_binding_fold("fold", fold);
+        let answer = door::settle(
+            recloth::bias::binding_width(finished, turn, thickness, fold),
+            &["finished", "turn", "thickness", "fold"],
+            &[fold_bad],
+        )?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_binding_width<'py>(
+    py: Python<'py>,
+    finished: f64,
+    turn: f64,
+    thickness: f64,
+    fold: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = binding_width::call([finished, turn, thickness, fold])
+        .map_err(|error| door::raise(py, "binding_width", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::tape::button_diameter`.
+#[allow(non_camel_case_types)]
+struct button_diameter;
+impl Scalar<1, 1> for button_diameter {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
+        let [lines] = given;
+        let answer = recloth::tape::button_diameter(lines)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_button_diameter<'py>(py: Python<'py>, lines: f64) -> PyResult<Bound<'py, PyAny>> {
+    let answer = button_diameter::call([lines])
+        .map_err(|error| door::raise(py, "button_diameter", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::closure::button_for_hole`.
+#[allow(non_camel_case_types)]
+struct button_for_hole;
+impl Scalar<3, 2> for button_for_hole {
+    const WHOLE: [bool; 2] = [false, false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 2], Error> {
+        let [slit, thickness, start] = given;
+        let answer = recloth::closure::button_for_hole(slit, thickness, start)?;
+        Ok([answer.diameter, answer.creep])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_button_for_hole<'py>(
+    py: Python<'py>,
+    slit: f64,
+    thickness: f64,
+    start: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = button_for_hole::call([slit, thickness, start])
+        .map_err(|error| door::raise(py, "button_for_hole", &error))?;
+    (answer[0], answer[1]).into_bound_py_any(py)
+}
+/// `recloth::closure::button_loop`.
+#[allow(non_camel_case_types)]
+struct button_loop;
+impl Scalar<7, 3> for button_loop {
+    const WHOLE: [bool; 3] = [false, false, true];
+    #[inline]
+    fn call(given: [f64; 7]) -> Result<[f64; 3], Error> {
+        let [diameter, thickness, cord, gap, stretch, seam, shape] = given;
+        let (shape, shape_bad) = read_button_shape("shape", shape);
+        let answer = door::settle(
+            recloth::closure::button_loop(
+                diameter,
+                thickness,
+                cord,
+                gap,
+                stretch,
+                seam,
+                shape,
+            ),
+            &["diameter", "thickness", "cord", "gap", "stretch", "seam", "shape"],
+            &[shape_bad],
+        )?;
+        Ok([answer.visible, answer.cut, f64::from(answer.cautions)])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_button_loop<'py>(
+    py: Python<'py>,
+    diameter: f64,
+    thickness: f64,
+    cord: f64,
+    gap: f64,
+    stretch: f64,
+    seam: f64,
+    shape: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = button_loop::call([
+            diameter,
+            thickness,
+            cord,
+            gap,
+            stretch,
+            seam,
+            shape,
+        ])
+        .map_err(|error| door::raise(py, "button_loop", &error))?;
+    (answer[0], answer[1], answer[2] as u32).into_bound_py_any(py)
+}
+/// `recloth::closure::buttonhole`.
+#[allow(non_camel_case_types)]
+struct buttonhole;
+impl Scalar<3, 1> for buttonhole {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
+        let [diameter, thickness, ease] = given;
+        let answer = recloth::closure::buttonhole(diameter, thickness, ease)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_buttonhole<'py>(
+    py: Python<'py>,
+    diameter: f64,
+    thickness: f64,
+    ease: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = buttonhole::call([diameter, thickness, ease])
+        .map_err(|error| door::raise(py, "buttonhole", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
 /// `recloth::skirt::circle_skirt`.
 #[allow(non_camel_case_types)]
 struct circle_skirt;
@@ -27,11 +346,1092 @@ fn one_circle_skirt<'py>(
     fraction: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = circle_skirt::call([waist, length, fraction])
-        .map_err(|error| raise(py, "circle_skirt", &error))?;
+        .map_err(|error| door::raise(py, "circle_skirt", &error))?;
     (answer[0], answer[1], answer[2]).into_bound_py_any(py)
+}
+/// `recloth::skirt::circle_skirt_fraction`.
+#[allow(non_camel_case_types)]
+struct circle_skirt_fraction;
+impl Scalar<4, 7> for circle_skirt_fraction {
+    const WHOLE: [bool; 7] = [false, false, false, false, false, false, false];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 7], Error> {
+        let [waist, length, cloth_width, pieces] = given;
+        let (pieces, pieces_bad) = door::count("pieces", pieces, 1);
+        let answer = door::settle(
+            recloth::skirt::circle_skirt_fraction(waist, length, cloth_width, pieces),
+            &["waist", "length", "cloth_width", "pieces"],
+            &[pieces_bad],
+        )?;
+        Ok([
+            answer.fraction,
+            answer.length,
+            answer.waist_radius,
+            answer.hem_radius,
+            answer.hem_length,
+            answer.piece_angle_deg,
+            answer.cloth_length,
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_circle_skirt_fraction<'py>(
+    py: Python<'py>,
+    waist: f64,
+    length: f64,
+    cloth_width: f64,
+    pieces: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = circle_skirt_fraction::call([waist, length, cloth_width, pieces])
+        .map_err(|error| door::raise(py, "circle_skirt_fraction", &error))?;
+    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5], answer[6])
+        .into_bound_py_any(py)
+}
+/// `recloth::skirt::circle_skirt_longest`.
+#[allow(non_camel_case_types)]
+struct circle_skirt_longest;
+impl Scalar<4, 7> for circle_skirt_longest {
+    const WHOLE: [bool; 7] = [false, false, false, false, false, false, false];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 7], Error> {
+        let [waist, fraction, cloth_width, pieces] = given;
+        let (pieces, pieces_bad) = door::count("pieces", pieces, 1);
+        let answer = door::settle(
+            recloth::skirt::circle_skirt_longest(waist, fraction, cloth_width, pieces),
+            &["waist", "fraction", "cloth_width", "pieces"],
+            &[pieces_bad],
+        )?;
+        Ok([
+            answer.fraction,
+            answer.length,
+            answer.waist_radius,
+            answer.hem_radius,
+            answer.hem_length,
+            answer.piece_angle_deg,
+            answer.cloth_length,
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_circle_skirt_longest<'py>(
+    py: Python<'py>,
+    waist: f64,
+    fraction: f64,
+    cloth_width: f64,
+    pieces: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = circle_skirt_longest::call([waist, fraction, cloth_width, pieces])
+        .map_err(|error| door::raise(py, "circle_skirt_longest", &error))?;
+    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5], answer[6])
+        .into_bound_py_any(py)
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_curved_band<'py>(
+    py: Python<'py>,
+    lengths: PyReadonlyArray1<'py, f64>,
+    depth: f64,
+    top: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let lengths = lengths.as_slice()?;
+    let mut tops = vec![0.0; door::room(lengths.len(), 0, usize::MAX)];
+    let answer = recloth::band::curved_band(lengths, depth, top, &mut tops)
+        .map_err(|error| door::raise(py, "curved_band", &error))?;
+    (
+        tops.into_pyarray(py),
+        answer.inner_radius,
+        answer.outer_radius,
+        answer.angle_deg,
+        answer.sagitta,
+    )
+        .into_bound_py_any(py)
+}
+/// `recloth::cloth::cut_for_change`.
+#[allow(non_camel_case_types)]
+struct cut_for_change;
+impl Scalar<2, 3> for cut_for_change {
+    const WHOLE: [bool; 3] = [false, false, true];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
+        let [finished, change_pct] = given;
+        let answer = recloth::cloth::cut_for_change(finished, change_pct)?;
+        Ok([answer.cut, answer.added, f64::from(answer.doubts)])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_cut_for_change<'py>(
+    py: Python<'py>,
+    finished: f64,
+    change_pct: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = cut_for_change::call([finished, change_pct])
+        .map_err(|error| door::raise(py, "cut_for_change", &error))?;
+    (answer[0], answer[1], answer[2] as u32).into_bound_py_any(py)
+}
+/// `recloth::dart::dart`.
+#[allow(non_camel_case_types)]
+struct dart;
+impl Scalar<2, 2> for dart {
+    const WHOLE: [bool; 2] = [false, false];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 2], Error> {
+        let [intake, length] = given;
+        let answer = recloth::dart::dart(intake, length)?;
+        Ok([answer.leg, answer.angle_deg])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_dart<'py>(
+    py: Python<'py>,
+    intake: f64,
+    length: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = dart::call([intake, length])
+        .map_err(|error| door::raise(py, "dart", &error))?;
+    (answer[0], answer[1]).into_bound_py_any(py)
+}
+/// `recloth::dart::dart_in_panel`.
+#[allow(non_camel_case_types)]
+struct dart_in_panel;
+impl Scalar<5, 5> for dart_in_panel {
+    const WHOLE: [bool; 5] = [false, false, false, false, true];
+    #[inline]
+    fn call(given: [f64; 5]) -> Result<[f64; 5], Error> {
+        let [panel_width, wanted_width, count, largest_intake, length] = given;
+        let (count, count_bad) = door::count("count", count, 1);
+        let answer = door::settle(
+            recloth::dart::dart_in_panel(
+                panel_width,
+                wanted_width,
+                count,
+                largest_intake,
+                length,
+            ),
+            &["panel_width", "wanted_width", "count", "largest_intake", "length"],
+            &[count_bad],
+        )?;
+        Ok([
+            answer.intake_each,
+            answer.leftover,
+            answer.leg,
+            answer.kink_deg,
+            f64::from(answer.doubts),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_dart_in_panel<'py>(
+    py: Python<'py>,
+    panel_width: f64,
+    wanted_width: f64,
+    count: f64,
+    largest_intake: f64,
+    length: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = dart_in_panel::call([
+            panel_width,
+            wanted_width,
+            count,
+            largest_intake,
+            length,
+        ])
+        .map_err(|error| door::raise(py, "dart_in_panel", &error))?;
+    (answer[0], answer[1], answer[2], answer[3], answer[4] as u32).into_bound_py_any(py)
+}
+/// `recloth::dart::dart_turned`.
+#[allow(non_camel_case_types)]
+struct dart_turned;
+impl Scalar<3, 1> for dart_turned {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
+        let [intake, leg, new_leg] = given;
+        let answer = recloth::dart::dart_turned(intake, leg, new_leg)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_dart_turned<'py>(
+    py: Python<'py>,
+    intake: f64,
+    leg: f64,
+    new_leg: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = dart_turned::call([intake, leg, new_leg])
+        .map_err(|error| door::raise(py, "dart_turned", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::cloth::dimensional_change`.
+#[allow(non_camel_case_types)]
+struct dimensional_change;
+impl Scalar<2, 1> for dimensional_change {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
+        let [before, after] = given;
+        let answer = recloth::cloth::dimensional_change(before, after)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_dimensional_change<'py>(
+    py: Python<'py>,
+    before: f64,
+    after: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = dimensional_change::call([before, after])
+        .map_err(|error| door::raise(py, "dimensional_change", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::closure::even_spacing`.
+#[allow(non_camel_case_types)]
+struct even_spacing;
+impl Scalar<3, 1> for even_spacing {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
+        let [first, last, count] = given;
+        let (count, count_bad) = door::count("count", count, 2);
+        let answer = door::settle(
+            recloth::closure::even_spacing(first, last, count),
+            &["first", "last", "count"],
+            &[count_bad],
+        )?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_even_spacing<'py>(
+    py: Python<'py>,
+    first: f64,
+    last: f64,
+    count: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = even_spacing::call([first, last, count])
+        .map_err(|error| door::raise(py, "even_spacing", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_format_length<'py>(
+    py: Python<'py>,
+    length: f64,
+    style: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let (style, style_bad) = read_style("style", style);
+    let answer = door::settle(
+            recloth::tape::format_length(length, style),
+            &["length", "style"],
+            &[style_bad],
+        )
+        .map_err(|error| door::raise(py, "format_length", &error))?;
+    answer.as_str().into_bound_py_any(py)
+}
+/// `recloth::fullness::gather_ratio`.
+#[allow(non_camel_case_types)]
+struct gather_ratio;
+impl Scalar<2, 4> for gather_ratio {
+    const WHOLE: [bool; 4] = [false, false, false, true];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 4], Error> {
+        let [flat, finished] = given;
+        let answer = recloth::fullness::gather_ratio(flat, finished)?;
+        Ok([answer.flat, answer.taken_up, answer.ratio, f64::from(answer.doubts)])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_gather_ratio<'py>(
+    py: Python<'py>,
+    flat: f64,
+    finished: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = gather_ratio::call([flat, finished])
+        .map_err(|error| door::raise(py, "gather_ratio", &error))?;
+    (answer[0], answer[1], answer[2], answer[3] as u32).into_bound_py_any(py)
+}
+/// `recloth::fullness::gathers`.
+#[allow(non_camel_case_types)]
+struct gathers;
+impl Scalar<2, 4> for gathers {
+    const WHOLE: [bool; 4] = [false, false, false, true];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 4], Error> {
+        let [finished, ratio] = given;
+        let answer = recloth::fullness::gathers(finished, ratio)?;
+        Ok([answer.flat, answer.taken_up, answer.ratio, f64::from(answer.doubts)])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_gathers<'py>(
+    py: Python<'py>,
+    finished: f64,
+    ratio: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = gathers::call([finished, ratio])
+        .map_err(|error| door::raise(py, "gathers", &error))?;
+    (answer[0], answer[1], answer[2], answer[3] as u32).into_bound_py_any(py)
+}
+/// `recloth::closure::holes_left`.
+#[allow(non_camel_case_types)]
+struct holes_left;
+impl Scalar<3, 4> for holes_left {
+    const WHOLE: [bool; 4] = [true, false, false, true];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
+        let [edge, first, pitch] = given;
+        let answer = recloth::closure::holes_left(edge, first, pitch)?;
+        Ok([
+            f64::from(answer.count),
+            answer.last,
+            answer.to_end,
+            f64::from(answer.doubts),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_holes_left<'py>(
+    py: Python<'py>,
+    edge: f64,
+    first: f64,
+    pitch: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = holes_left::call([edge, first, pitch])
+        .map_err(|error| door::raise(py, "holes_left", &error))?;
+    (answer[0] as u32, answer[1], answer[2], answer[3] as u32).into_bound_py_any(py)
+}
+/// `recloth::fullness::knife_pleats`.
+#[allow(non_camel_case_types)]
+struct knife_pleats;
+impl Scalar<3, 9> for knife_pleats {
+    const WHOLE: [bool; 9] = [
+        false, false, true, false, false, false, false, false, true,
+    ];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
+        let [finished, count, depth] = given;
+        let (count, count_bad) = door::count("count", count, 1);
+        let answer = door::settle(
+            recloth::fullness::knife_pleats(finished, count, depth),
+            &["finished", "count", "depth"],
+            &[count_bad],
+        )?;
+        Ok([
+            answer.flat,
+            answer.finished,
+            f64::from(answer.count),
+            answer.show,
+            answer.depth,
+            answer.intake,
+            answer.taken_up,
+            answer.ratio,
+            f64::from(answer.doubts),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_knife_pleats<'py>(
+    py: Python<'py>,
+    finished: f64,
+    count: f64,
+    depth: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = knife_pleats::call([finished, count, depth])
+        .map_err(|error| door::raise(py, "knife_pleats", &error))?;
+    (
+        answer[0],
+        answer[1],
+        answer[2] as u32,
+        answer[3],
+        answer[4],
+        answer[5],
+        answer[6],
+        answer[7],
+        answer[8] as u32,
+    )
+        .into_bound_py_any(py)
+}
+/// `recloth::fullness::knife_pleats_count`.
+#[allow(non_camel_case_types)]
+struct knife_pleats_count;
+impl Scalar<3, 9> for knife_pleats_count {
+    const WHOLE: [bool; 9] = [
+        false, false, true, false, false, false, false, false, true,
+    ];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
+        let [flat, finished, depth] = given;
+        let answer = recloth::fullness::knife_pleats_count(flat, finished, depth)?;
+        Ok([
+            answer.flat,
+            answer.finished,
+            f64::from(answer.count),
+            answer.show,
+            answer.depth,
+            answer.intake,
+            answer.taken_up,
+            answer.ratio,
+            f64::from(answer.doubts),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_knife_pleats_count<'py>(
+    py: Python<'py>,
+    flat: f64,
+    finished: f64,
+    depth: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = knife_pleats_count::call([flat, finished, depth])
+        .map_err(|error| door::raise(py, "knife_pleats_count", &error))?;
+    (
+        answer[0],
+        answer[1],
+        answer[2] as u32,
+        answer[3],
+        answer[4],
+        answer[5],
+        answer[6],
+        answer[7],
+        answer[8] as u32,
+    )
+        .into_bound_py_any(py)
+}
+/// `recloth::fullness::knife_pleats_depth`.
+#[allow(non_camel_case_types)]
+struct knife_pleats_depth;
+impl Scalar<3, 9> for knife_pleats_depth {
+    const WHOLE: [bool; 9] = [
+        false, false, true, false, false, false, false, false, true,
+    ];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
+        let [flat, finished, count] = given;
+        let (count, count_bad) = door::count("count", count, 1);
+        let answer = door::settle(
+            recloth::fullness::knife_pleats_depth(flat, finished, count),
+            &["flat", "finished", "count"],
+            &[count_bad],
+        )?;
+        Ok([
+            answer.flat,
+            answer.finished,
+            f64::from(answer.count),
+            answer.show,
+            answer.depth,
+            answer.intake,
+            answer.taken_up,
+            answer.ratio,
+            f64::from(answer.doubts),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_knife_pleats_depth<'py>(
+    py: Python<'py>,
+    flat: f64,
+    finished: f64,
+    count: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = knife_pleats_depth::call([flat, finished, count])
+        .map_err(|error| door::raise(py, "knife_pleats_depth", &error))?;
+    (
+        answer[0],
+        answer[1],
+        answer[2] as u32,
+        answer[3],
+        answer[4],
+        answer[5],
+        answer[6],
+        answer[7],
+        answer[8] as u32,
+    )
+        .into_bound_py_any(py)
+}
+/// `recloth::fullness::knife_pleats_finished`.
+#[allow(non_camel_case_types)]
+struct knife_pleats_finished;
+impl Scalar<3, 9> for knife_pleats_finished {
+    const WHOLE: [bool; 9] = [
+        false, false, true, false, false, false, false, false, true,
+    ];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
+        let [flat, count, depth] = given;
+        let (count, count_bad) = door::count("count", count, 1);
+        let answer = door::settle(
+            recloth::fullness::knife_pleats_finished(flat, count, depth),
+            &["flat", "count", "depth"],
+            &[count_bad],
+        )?;
+        Ok([
+            answer.flat,
+            answer.finished,
+            f64::from(answer.count),
+            answer.show,
+            answer.depth,
+            answer.intake,
+            answer.taken_up,
+            answer.ratio,
+            f64::from(answer.doubts),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_knife_pleats_finished<'py>(
+    py: Python<'py>,
+    flat: f64,
+    count: f64,
+    depth: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = knife_pleats_finished::call([flat, count, depth])
+        .map_err(|error| door::raise(py, "knife_pleats_finished", &error))?;
+    (
+        answer[0],
+        answer[1],
+        answer[2] as u32,
+        answer[3],
+        answer[4],
+        answer[5],
+        answer[6],
+        answer[7],
+        answer[8] as u32,
+    )
+        .into_bound_py_any(py)
+}
+/// `recloth::lining::lining_free_length`.
+#[allow(non_camel_case_types)]
+struct lining_free_length;
+impl Scalar<3, 1> for lining_free_length {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
+        let [length, clearance, hem] = given;
+        let answer = recloth::lining::lining_free_length(length, clearance, hem)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_lining_free_length<'py>(
+    py: Python<'py>,
+    length: f64,
+    clearance: f64,
+    hem: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = lining_free_length::call([length, clearance, hem])
+        .map_err(|error| door::raise(py, "lining_free_length", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::lining::lining_length`.
+#[allow(non_camel_case_types)]
+struct lining_length;
+impl Scalar<3, 4> for lining_length {
+    const WHOLE: [bool; 4] = [false, false, false, false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
+        let [length, hem_depth, clearance] = given;
+        let answer = recloth::lining::lining_length(length, hem_depth, clearance)?;
+        Ok([answer.seam_to_seam, answer.straight, answer.spare, answer.fold])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_lining_length<'py>(
+    py: Python<'py>,
+    length: f64,
+    hem_depth: f64,
+    clearance: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = lining_length::call([length, hem_depth, clearance])
+        .map_err(|error| door::raise(py, "lining_length", &error))?;
+    (answer[0], answer[1], answer[2], answer[3]).into_bound_py_any(py)
+}
+/// `recloth::opening::off_centre_opening`.
+#[allow(non_camel_case_types)]
+struct off_centre_opening;
+impl Scalar<6, 8> for off_centre_opening {
+    const WHOLE: [bool; 8] = [false, false, false, false, false, false, false, true];
+    #[inline]
+    fn call(given: [f64; 6]) -> Result<[f64; 8], Error> {
+        let [front, shift, extension, allowance, wide_panel, dart_distance] = given;
+        let answer = recloth::opening::off_centre_opening(
+            front,
+            shift,
+            extension,
+            allowance,
+            wide_panel,
+            dart_distance,
+        )?;
+        Ok([
+            answer.narrow_to_line,
+            answer.wide_to_line,
+            answer.narrow_cut,
+            answer.wide_cut,
+            answer.largest_shift,
+            answer.dart_to_narrow,
+            answer.dart_to_wide,
+            f64::from(answer.doubts),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_off_centre_opening<'py>(
+    py: Python<'py>,
+    front: f64,
+    shift: f64,
+    extension: f64,
+    allowance: f64,
+    wide_panel: f64,
+    dart_distance: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = off_centre_opening::call([
+            front,
+            shift,
+            extension,
+            allowance,
+            wide_panel,
+            dart_distance,
+        ])
+        .map_err(|error| door::raise(py, "off_centre_opening", &error))?;
+    (
+        answer[0],
+        answer[1],
+        answer[2],
+        answer[3],
+        answer[4],
+        answer[5],
+        answer[6],
+        answer[7] as u32,
+    )
+        .into_bound_py_any(py)
+}
+/// `recloth::wet::owf`.
+#[allow(non_camel_case_types)]
+struct owf;
+impl Scalar<2, 3> for owf {
+    const WHOLE: [bool; 3] = [false, true, true];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
+        let [mass_g, pct] = given;
+        let answer = recloth::wet::owf(mass_g, pct)?;
+        Ok([answer.amount_g, f64::from(answer.doubts), f64::from(answer.cautions)])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_owf<'py>(py: Python<'py>, mass_g: f64, pct: f64) -> PyResult<Bound<'py, PyAny>> {
+    let answer = owf::call([mass_g, pct])
+        .map_err(|error| door::raise(py, "owf", &error))?;
+    (answer[0], answer[1] as u32, answer[2] as u32).into_bound_py_any(py)
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_parse_length<'py>(py: Python<'py>, text: &str) -> PyResult<Bound<'py, PyAny>> {
+    let answer = recloth::tape::parse_length(text)
+        .map_err(|error| door::raise(py, "parse_length", &error))?;
+    answer.into_bound_py_any(py)
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_round_set<'py>(
+    py: Python<'py>,
+    lengths: PyReadonlyArray1<'py, f64>,
+    graduation: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let lengths = lengths.as_slice()?;
+    let mut tapes = vec![0.0; door::room(lengths.len(), 0, usize::MAX)];
+    let answer = recloth::tape::round_set(lengths, graduation, &mut tapes)
+        .map_err(|error| door::raise(py, "round_set", &error))?;
+    (tapes.into_pyarray(py), answer.total, answer.largest_change).into_bound_py_any(py)
+}
+/// `recloth::tape::round_to`.
+#[allow(non_camel_case_types)]
+struct round_to;
+impl Scalar<3, 1> for round_to {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
+        let [length, graduation, way] = given;
+        let (way, way_bad) = read_rounding("way", way);
+        let answer = door::settle(
+            recloth::tape::round_to(length, graduation, way),
+            &["length", "graduation", "way"],
+            &[way_bad],
+        )?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_round_to<'py>(
+    py: Python<'py>,
+    length: f64,
+    graduation: f64,
+    way: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = round_to::call([length, graduation, way])
+        .map_err(|error| door::raise(py, "round_to", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_sectioned_band<'py>(
+    py: Python<'py>,
+    lengths: PyReadonlyArray1<'py, f64>,
+    depth: f64,
+    top: f64,
+    ends: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let lengths = lengths.as_slice()?;
+    let (ends, ends_bad) = read_square_ends("ends", ends);
+    let mut tops = vec![0.0; door::room(lengths.len(), 0, usize::MAX)];
+    let answer = door::settle(
+            recloth::band::sectioned_band(lengths, depth, top, ends, &mut tops),
+            &["lengths", "depth", "top", "ends", "tops"],
+            &[ends_bad],
+        )
+        .map_err(|error| door::raise(py, "sectioned_band", &error))?;
+    (
+        tops.into_pyarray(py),
+        answer.slant,
+        answer.end_angle_deg,
+        answer.join_kink_deg,
+        answer.doubts,
+    )
+        .into_bound_py_any(py)
+}
+/// `recloth::band::shaped_band`.
+#[allow(non_camel_case_types)]
+struct shaped_band;
+impl Scalar<3, 5> for shaped_band {
+    const WHOLE: [bool; 5] = [false, false, false, false, false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 5], Error> {
+        let [lower, upper, depth] = given;
+        let answer = recloth::band::shaped_band(lower, upper, depth)?;
+        Ok([
+            answer.inner_radius,
+            answer.outer_radius,
+            answer.angle_deg,
+            answer.sagitta,
+            answer.area_mm2,
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_shaped_band<'py>(
+    py: Python<'py>,
+    lower: f64,
+    upper: f64,
+    depth: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = shaped_band::call([lower, upper, depth])
+        .map_err(|error| door::raise(py, "shaped_band", &error))?;
+    (answer[0], answer[1], answer[2], answer[3], answer[4]).into_bound_py_any(py)
+}
+/// `recloth::cloth::shrink_pair`.
+#[allow(non_camel_case_types)]
+struct shrink_pair;
+impl Scalar<4, 6> for shrink_pair {
+    const WHOLE: [bool; 6] = [false, false, false, false, false, true];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 6], Error> {
+        let [shell, lining, shell_change_pct, lining_change_pct] = given;
+        let answer = recloth::cloth::shrink_pair(
+            shell,
+            lining,
+            shell_change_pct,
+            lining_change_pct,
+        )?;
+        Ok([
+            answer.shell_after,
+            answer.lining_after,
+            answer.below,
+            answer.shell_cut,
+            answer.lining_cut,
+            f64::from(answer.doubts),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_shrink_pair<'py>(
+    py: Python<'py>,
+    shell: f64,
+    lining: f64,
+    shell_change_pct: f64,
+    lining_change_pct: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = shrink_pair::call([shell, lining, shell_change_pct, lining_change_pct])
+        .map_err(|error| door::raise(py, "shrink_pair", &error))?;
+    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5] as u32)
+        .into_bound_py_any(py)
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_spacing_through<'py>(
+    py: Python<'py>,
+    first: f64,
+    last: f64,
+    through: f64,
+    count: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let (count, count_bad) = door::count("count", count, 3);
+    let mut places = vec![0.0; door::room(count as usize, 0, 1000)];
+    let answer = door::settle(
+            recloth::closure::spacing_through(first, last, through, count, &mut places),
+            &["first", "last", "through", "count", "places"],
+            &[count_bad],
+        )
+        .map_err(|error| door::raise(py, "spacing_through", &error))?;
+    (
+        places.into_pyarray(py),
+        answer.pitch_before,
+        answer.pitch_after,
+        answer.fixed,
+        answer.doubts,
+    )
+        .into_bound_py_any(py)
+}
+/// `recloth::band::straight_band`.
+#[allow(non_camel_case_types)]
+struct straight_band;
+impl Scalar<6, 3> for straight_band {
+    const WHOLE: [bool; 3] = [false, false, true];
+    #[inline]
+    fn call(given: [f64; 6]) -> Result<[f64; 3], Error> {
+        let [waist, overlap, depth, allowance, turn, make] = given;
+        let (make, make_bad) = read_band_make("make", make);
+        let answer = door::settle(
+            recloth::band::straight_band(waist, overlap, depth, allowance, turn, make),
+            &["waist", "overlap", "depth", "allowance", "turn", "make"],
+            &[make_bad],
+        )?;
+        Ok([answer.cut_length, answer.cut_width, f64::from(answer.strips)])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_straight_band<'py>(
+    py: Python<'py>,
+    waist: f64,
+    overlap: f64,
+    depth: f64,
+    allowance: f64,
+    turn: f64,
+    make: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = straight_band::call([waist, overlap, depth, allowance, turn, make])
+        .map_err(|error| door::raise(py, "straight_band", &error))?;
+    (answer[0], answer[1], answer[2] as u32).into_bound_py_any(py)
+}
+/// `recloth::band::straight_band_depth`.
+#[allow(non_camel_case_types)]
+struct straight_band_depth;
+impl Scalar<4, 1> for straight_band_depth {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 1], Error> {
+        let [cut_width, allowance, turn, make] = given;
+        let (make, make_bad) = read_band_make("make", make);
+        let answer = door::settle(
+            recloth::band::straight_band_depth(cut_width, allowance, turn, make),
+            &["cut_width", "allowance", "turn", "make"],
+            &[make_bad],
+        )?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_straight_band_depth<'py>(
+    py: Python<'py>,
+    cut_width: f64,
+    allowance: f64,
+    turn: f64,
+    make: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = straight_band_depth::call([cut_width, allowance, turn, make])
+        .map_err(|error| door::raise(py, "straight_band_depth", &error))?;
+    (answer[0]).into_bound_py_any(py)
 }
 /// Adds everything generated to the compiled module.
 pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
+    add_one::<
+        bath_volume,
+        2,
+        3,
+        0,
+    >(
+        module,
+        c"bath_volume_volume_ml",
+        c"Volume of a bath from the dry mass of goods and the liquor ratio.\n\nVolume of liquor (ml).\nInputs: mass_g (g, 0.01 to 1000000); ratio (1 to 200).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        bath_volume,
+        2,
+        3,
+        1,
+    >(
+        module,
+        c"bath_volume_doubts",
+        c"Volume of a bath from the dry mass of goods and the liquor ratio.\n\nDoubts raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); ratio (1 to 200).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        bath_volume,
+        2,
+        3,
+        2,
+    >(
+        module,
+        c"bath_volume_cautions",
+        c"Volume of a bath from the dry mass of goods and the liquor ratio.\n\nCautions raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); ratio (1 to 200).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<bath_volume, 2, 3>(module, c"all_bath_volume")?;
+    module.add_function(wrap_pyfunction!(one_bath_volume, module)?)?;
+    add_one::<
+        bias_along_selvedge,
+        1,
+        1,
+        0,
+    >(
+        module,
+        c"bias_along_selvedge",
+        c"Distance along the selvedge between the cuts of a true bias strip.\n\nDistance along the selvedge, and equally across the cloth (mm).\nInputs: width (mm, 0.1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<bias_along_selvedge, 1, 1>(module, c"all_bias_along_selvedge")?;
+    module.add_function(wrap_pyfunction!(one_bias_along_selvedge, module)?)?;
+    add_one::<
+        bias_square,
+        2,
+        1,
+        0,
+    >(
+        module,
+        c"bias_square",
+        c"Side of the square of cloth that holds a bias strip of a given length and width.\n\nSide of the square, without seams (mm).\nInputs: length (mm, 1 to 10000000); width (mm, 0.1 to 10000, <= length).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<bias_square, 2, 1>(module, c"all_bias_square")?;
+    module.add_function(wrap_pyfunction!(one_bias_square, module)?)?;
+    add_one::<
+        bias_strip_length,
+        2,
+        1,
+        0,
+    >(
+        module,
+        c"bias_strip_length",
+        c"Length of bias strip that a square of cloth gives.\n\nLength of the strip, at most (mm).\nInputs: side (mm, 1 to 100000); width (mm, 0.1 to 10000, <= side).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<bias_strip_length, 2, 1>(module, c"all_bias_strip_length")?;
+    module.add_function(wrap_pyfunction!(one_bias_strip_length, module)?)?;
+    add_one::<
+        binding_width,
+        4,
+        1,
+        0,
+    >(
+        module,
+        c"binding_width",
+        c"Width to cut a binding of a given finished width.\n\nWidth to cut (mm).\nInputs: finished (mm, 0.5 to 1000); turn (mm, 0 to 1000); thickness (mm, 0 to 100); fold.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<binding_width, 4, 1>(module, c"all_binding_width")?;
+    module.add_function(wrap_pyfunction!(one_binding_width, module)?)?;
+    add_one::<
+        button_diameter,
+        1,
+        1,
+        0,
+    >(
+        module,
+        c"button_diameter",
+        c"Diameter of a button from its size in lines.\n\nThe diameter (mm).\nInputs: lines (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<button_diameter, 1, 1>(module, c"all_button_diameter")?;
+    module.add_function(wrap_pyfunction!(one_button_diameter, module)?)?;
+    add_one::<
+        button_for_hole,
+        3,
+        2,
+        0,
+    >(
+        module,
+        c"button_for_hole_diameter",
+        c"Largest flat button for a slit, and the creep of a cross hole.\n\nLargest diameter of a flat button (mm).\nInputs: slit (mm, 1 to 300); thickness (mm, 0 to 100, < slit); start (mm, 0 to 300, <= slit).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        button_for_hole,
+        3,
+        2,
+        1,
+    >(
+        module,
+        c"button_for_hole_creep",
+        c"Largest flat button for a slit, and the creep of a cross hole.\n\nHow far the front is let out when a hole meant to start past the line is centred on it; negative lets it in (mm).\nInputs: slit (mm, 1 to 300); thickness (mm, 0 to 100, < slit); start (mm, 0 to 300, <= slit).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<button_for_hole, 3, 2>(module, c"all_button_for_hole")?;
+    module.add_function(wrap_pyfunction!(one_button_for_hole, module)?)?;
+    add_one::<
+        button_loop,
+        7,
+        3,
+        0,
+    >(
+        module,
+        c"button_loop_visible",
+        c"Loop of cord that just passes over a button.\n\nLength of the loop that shows (mm).\nInputs: diameter (mm, 1 to 200); thickness (mm, 0 to 100); cord (mm, 0 to 50); gap (mm, 0 to 500); stretch (0 to 3); seam (mm, 0 to 200); shape.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        button_loop,
+        7,
+        3,
+        1,
+    >(
+        module,
+        c"button_loop_cut",
+        c"Loop of cord that just passes over a button.\n\nLength to cut (mm).\nInputs: diameter (mm, 1 to 200); thickness (mm, 0 to 100); cord (mm, 0 to 50); gap (mm, 0 to 500); stretch (0 to 3); seam (mm, 0 to 200); shape.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        button_loop,
+        7,
+        3,
+        2,
+    >(
+        module,
+        c"button_loop_cautions",
+        c"Loop of cord that just passes over a button.\n\nCautions raised (bits).\nInputs: diameter (mm, 1 to 200); thickness (mm, 0 to 100); cord (mm, 0 to 50); gap (mm, 0 to 500); stretch (0 to 3); seam (mm, 0 to 200); shape.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<button_loop, 7, 3>(module, c"all_button_loop")?;
+    module.add_function(wrap_pyfunction!(one_button_loop, module)?)?;
+    add_one::<
+        buttonhole,
+        3,
+        1,
+        0,
+    >(
+        module,
+        c"buttonhole",
+        c"Length of the slit for a flat button.\n\nLength of the slit (mm).\nInputs: diameter (mm, 1 to 200); thickness (mm, 0 to 100); ease (mm, 0 to 20).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<buttonhole, 3, 1>(module, c"all_buttonhole")?;
+    module.add_function(wrap_pyfunction!(one_buttonhole, module)?)?;
     add_one::<
         circle_skirt,
         3,
@@ -64,5 +1464,1129 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<circle_skirt, 3, 3>(module, c"all_circle_skirt")?;
     module.add_function(wrap_pyfunction!(one_circle_skirt, module)?)?;
+    add_one::<
+        circle_skirt_fraction,
+        4,
+        7,
+        0,
+    >(
+        module,
+        c"circle_skirt_fraction_fraction",
+        c"Largest part of a ring from which cloth of a given width gives a skirt of a given length.\n\nPart of a full ring.\nInputs: waist (mm, 1 to 100000); length (mm, 0 to 100000); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        circle_skirt_fraction,
+        4,
+        7,
+        1,
+    >(
+        module,
+        c"circle_skirt_fraction_length",
+        c"Largest part of a ring from which cloth of a given width gives a skirt of a given length.\n\nWaist edge to hem edge (mm).\nInputs: waist (mm, 1 to 100000); length (mm, 0 to 100000); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        circle_skirt_fraction,
+        4,
+        7,
+        2,
+    >(
+        module,
+        c"circle_skirt_fraction_waist_radius",
+        c"Largest part of a ring from which cloth of a given width gives a skirt of a given length.\n\nRadius of the waist edge (mm).\nInputs: waist (mm, 1 to 100000); length (mm, 0 to 100000); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        circle_skirt_fraction,
+        4,
+        7,
+        3,
+    >(
+        module,
+        c"circle_skirt_fraction_hem_radius",
+        c"Largest part of a ring from which cloth of a given width gives a skirt of a given length.\n\nRadius of the hem edge (mm).\nInputs: waist (mm, 1 to 100000); length (mm, 0 to 100000); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        circle_skirt_fraction,
+        4,
+        7,
+        4,
+    >(
+        module,
+        c"circle_skirt_fraction_hem_length",
+        c"Largest part of a ring from which cloth of a given width gives a skirt of a given length.\n\nLength of the hem edge, all pieces together (mm).\nInputs: waist (mm, 1 to 100000); length (mm, 0 to 100000); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        circle_skirt_fraction,
+        4,
+        7,
+        5,
+    >(
+        module,
+        c"circle_skirt_fraction_piece_angle_deg",
+        c"Largest part of a ring from which cloth of a given width gives a skirt of a given length.\n\nAngle of one piece (deg).\nInputs: waist (mm, 1 to 100000); length (mm, 0 to 100000); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        circle_skirt_fraction,
+        4,
+        7,
+        6,
+    >(
+        module,
+        c"circle_skirt_fraction_cloth_length",
+        c"Largest part of a ring from which cloth of a given width gives a skirt of a given length.\n\nCloth one piece takes along the grain (mm).\nInputs: waist (mm, 1 to 100000); length (mm, 0 to 100000); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<circle_skirt_fraction, 4, 7>(module, c"all_circle_skirt_fraction")?;
+    module.add_function(wrap_pyfunction!(one_circle_skirt_fraction, module)?)?;
+    add_one::<
+        circle_skirt_longest,
+        4,
+        7,
+        0,
+    >(
+        module,
+        c"circle_skirt_longest_fraction",
+        c"Longest skirt of a given part of a ring that cloth of a given width allows.\n\nPart of a full ring.\nInputs: waist (mm, 1 to 100000); fraction (0.01 to 4, <= pieces); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        circle_skirt_longest,
+        4,
+        7,
+        1,
+    >(
+        module,
+        c"circle_skirt_longest_length",
+        c"Longest skirt of a given part of a ring that cloth of a given width allows.\n\nWaist edge to hem edge (mm).\nInputs: waist (mm, 1 to 100000); fraction (0.01 to 4, <= pieces); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        circle_skirt_longest,
+        4,
+        7,
+        2,
+    >(
+        module,
+        c"circle_skirt_longest_waist_radius",
+        c"Longest skirt of a given part of a ring that cloth of a given width allows.\n\nRadius of the waist edge (mm).\nInputs: waist (mm, 1 to 100000); fraction (0.01 to 4, <= pieces); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        circle_skirt_longest,
+        4,
+        7,
+        3,
+    >(
+        module,
+        c"circle_skirt_longest_hem_radius",
+        c"Longest skirt of a given part of a ring that cloth of a given width allows.\n\nRadius of the hem edge (mm).\nInputs: waist (mm, 1 to 100000); fraction (0.01 to 4, <= pieces); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        circle_skirt_longest,
+        4,
+        7,
+        4,
+    >(
+        module,
+        c"circle_skirt_longest_hem_length",
+        c"Longest skirt of a given part of a ring that cloth of a given width allows.\n\nLength of the hem edge, all pieces together (mm).\nInputs: waist (mm, 1 to 100000); fraction (0.01 to 4, <= pieces); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        circle_skirt_longest,
+        4,
+        7,
+        5,
+    >(
+        module,
+        c"circle_skirt_longest_piece_angle_deg",
+        c"Longest skirt of a given part of a ring that cloth of a given width allows.\n\nAngle of one piece (deg).\nInputs: waist (mm, 1 to 100000); fraction (0.01 to 4, <= pieces); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        circle_skirt_longest,
+        4,
+        7,
+        6,
+    >(
+        module,
+        c"circle_skirt_longest_cloth_length",
+        c"Longest skirt of a given part of a ring that cloth of a given width allows.\n\nCloth one piece takes along the grain (mm).\nInputs: waist (mm, 1 to 100000); fraction (0.01 to 4, <= pieces); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<circle_skirt_longest, 4, 7>(module, c"all_circle_skirt_longest")?;
+    module.add_function(wrap_pyfunction!(one_circle_skirt_longest, module)?)?;
+    module.add_function(wrap_pyfunction!(one_curved_band, module)?)?;
+    add_one::<
+        cut_for_change,
+        2,
+        3,
+        0,
+    >(
+        module,
+        c"cut_for_change_cut",
+        c"Length to cut so that washing brings it to a finished length.\n\nLength to cut (mm).\nInputs: finished (mm, 0 to 1000000); change_pct (%, -90 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        cut_for_change,
+        2,
+        3,
+        1,
+    >(
+        module,
+        c"cut_for_change_added",
+        c"Length to cut so that washing brings it to a finished length.\n\nWhat is added; negative for cloth that grows (mm).\nInputs: finished (mm, 0 to 1000000); change_pct (%, -90 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        cut_for_change,
+        2,
+        3,
+        2,
+    >(
+        module,
+        c"cut_for_change_doubts",
+        c"Length to cut so that washing brings it to a finished length.\n\nDoubts raised (bits).\nInputs: finished (mm, 0 to 1000000); change_pct (%, -90 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<cut_for_change, 2, 3>(module, c"all_cut_for_change")?;
+    module.add_function(wrap_pyfunction!(one_cut_for_change, module)?)?;
+    add_one::<
+        dart,
+        2,
+        2,
+        0,
+    >(
+        module,
+        c"dart_leg",
+        c"Leg and angle of a dart from its intake and the length of its centre line.\n\nLength of each leg, edge to point (mm).\nInputs: intake (mm, 0 to 10000); length (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        dart,
+        2,
+        2,
+        1,
+    >(
+        module,
+        c"dart_angle_deg",
+        c"Leg and angle of a dart from its intake and the length of its centre line.\n\nAngle at the point, which is also the kink of a straight edge when the dart is closed (deg).\nInputs: intake (mm, 0 to 10000); length (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<dart, 2, 2>(module, c"all_dart")?;
+    module.add_function(wrap_pyfunction!(one_dart, module)?)?;
+    add_one::<
+        dart_in_panel,
+        5,
+        5,
+        0,
+    >(
+        module,
+        c"dart_in_panel_intake_each",
+        c"Darts that bring a panel there is to the width wanted.\n\nIntake of each dart (mm).\nInputs: panel_width (mm, 1 to 100000); wanted_width (mm, 1 to 100000, <= panel_width); count (1 to 16); largest_intake (mm, 0 to 10000); length (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        dart_in_panel,
+        5,
+        5,
+        1,
+    >(
+        module,
+        c"dart_in_panel_leftover",
+        c"Darts that bring a panel there is to the width wanted.\n\nWidth still to be taken, at the side seam (mm).\nInputs: panel_width (mm, 1 to 100000); wanted_width (mm, 1 to 100000, <= panel_width); count (1 to 16); largest_intake (mm, 0 to 10000); length (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        dart_in_panel,
+        5,
+        5,
+        2,
+    >(
+        module,
+        c"dart_in_panel_leg",
+        c"Darts that bring a panel there is to the width wanted.\n\nLength of each leg (mm).\nInputs: panel_width (mm, 1 to 100000); wanted_width (mm, 1 to 100000, <= panel_width); count (1 to 16); largest_intake (mm, 0 to 10000); length (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        dart_in_panel,
+        5,
+        5,
+        3,
+    >(
+        module,
+        c"dart_in_panel_kink_deg",
+        c"Darts that bring a panel there is to the width wanted.\n\nKink of the straight edge at each closed dart; the edge is trued there before cutting (deg).\nInputs: panel_width (mm, 1 to 100000); wanted_width (mm, 1 to 100000, <= panel_width); count (1 to 16); largest_intake (mm, 0 to 10000); length (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        dart_in_panel,
+        5,
+        5,
+        4,
+    >(
+        module,
+        c"dart_in_panel_doubts",
+        c"Darts that bring a panel there is to the width wanted.\n\nDoubts raised (bits).\nInputs: panel_width (mm, 1 to 100000); wanted_width (mm, 1 to 100000, <= panel_width); count (1 to 16); largest_intake (mm, 0 to 10000); length (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<dart_in_panel, 5, 5>(module, c"all_dart_in_panel")?;
+    module.add_function(wrap_pyfunction!(one_dart_in_panel, module)?)?;
+    add_one::<
+        dart_turned,
+        3,
+        1,
+        0,
+    >(
+        module,
+        c"dart_turned",
+        c"Intake of a dart that is turned about its point to an edge at another distance.\n\nWidth of the dart at the new edge (mm).\nInputs: intake (mm, 0 to 10000); leg (mm, 1 to 10000); new_leg (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<dart_turned, 3, 1>(module, c"all_dart_turned")?;
+    module.add_function(wrap_pyfunction!(one_dart_turned, module)?)?;
+    add_one::<
+        dimensional_change,
+        2,
+        1,
+        0,
+    >(
+        module,
+        c"dimensional_change",
+        c"Dimensional change of cloth in the wash, in percent; minus is shrinkage.\n\nChange (%).\nInputs: before (mm, 1 to 1000000); after (mm, 1 to 1000000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<dimensional_change, 2, 1>(module, c"all_dimensional_change")?;
+    module.add_function(wrap_pyfunction!(one_dimensional_change, module)?)?;
+    add_one::<
+        even_spacing,
+        3,
+        1,
+        0,
+    >(
+        module,
+        c"even_spacing",
+        c"Pitch of buttons or holes spaced evenly.\n\nFrom middle to middle of neighbours (mm).\nInputs: first (mm, 0 to 100000); last (mm, 0 to 100000, > first); count (2 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<even_spacing, 3, 1>(module, c"all_even_spacing")?;
+    module.add_function(wrap_pyfunction!(one_even_spacing, module)?)?;
+    module.add_function(wrap_pyfunction!(one_format_length, module)?)?;
+    add_one::<
+        gather_ratio,
+        2,
+        4,
+        0,
+    >(
+        module,
+        c"gather_ratio_flat",
+        c"Ratio of gathers that a strip there is gives on a line.\n\nLength of the strip before gathering, without allowances (mm).\nInputs: flat (mm, 1 to 20000000); finished (mm, 1 to 1000000, <= flat).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        gather_ratio,
+        2,
+        4,
+        1,
+    >(
+        module,
+        c"gather_ratio_taken_up",
+        c"Ratio of gathers that a strip there is gives on a line.\n\nWhat the gathers take up (mm).\nInputs: flat (mm, 1 to 20000000); finished (mm, 1 to 1000000, <= flat).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        gather_ratio,
+        2,
+        4,
+        2,
+    >(
+        module,
+        c"gather_ratio_ratio",
+        c"Ratio of gathers that a strip there is gives on a line.\n\nStrip over line: 1.5 is half as much again.\nInputs: flat (mm, 1 to 20000000); finished (mm, 1 to 1000000, <= flat).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        gather_ratio,
+        2,
+        4,
+        3,
+    >(
+        module,
+        c"gather_ratio_doubts",
+        c"Ratio of gathers that a strip there is gives on a line.\n\nDoubts raised (bits).\nInputs: flat (mm, 1 to 20000000); finished (mm, 1 to 1000000, <= flat).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<gather_ratio, 2, 4>(module, c"all_gather_ratio")?;
+    module.add_function(wrap_pyfunction!(one_gather_ratio, module)?)?;
+    add_one::<
+        gathers,
+        2,
+        4,
+        0,
+    >(
+        module,
+        c"gathers_flat",
+        c"Strip to cut for gathers of a given ratio.\n\nLength of the strip before gathering, without allowances (mm).\nInputs: finished (mm, 1 to 1000000); ratio (1 to 20).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        gathers,
+        2,
+        4,
+        1,
+    >(
+        module,
+        c"gathers_taken_up",
+        c"Strip to cut for gathers of a given ratio.\n\nWhat the gathers take up (mm).\nInputs: finished (mm, 1 to 1000000); ratio (1 to 20).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        gathers,
+        2,
+        4,
+        2,
+    >(
+        module,
+        c"gathers_ratio",
+        c"Strip to cut for gathers of a given ratio.\n\nStrip over line: 1.5 is half as much again.\nInputs: finished (mm, 1 to 1000000); ratio (1 to 20).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        gathers,
+        2,
+        4,
+        3,
+    >(
+        module,
+        c"gathers_doubts",
+        c"Strip to cut for gathers of a given ratio.\n\nDoubts raised (bits).\nInputs: finished (mm, 1 to 1000000); ratio (1 to 20).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<gathers, 2, 4>(module, c"all_gathers")?;
+    module.add_function(wrap_pyfunction!(one_gathers, module)?)?;
+    add_one::<
+        holes_left,
+        3,
+        4,
+        0,
+    >(
+        module,
+        c"holes_left_count",
+        c"Buttonholes left on an edge that is shortened.\n\nNumber of holes left.\nInputs: edge (mm, 1 to 100000); first (mm, 0 to 100000, <= edge); pitch (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        holes_left,
+        3,
+        4,
+        1,
+    >(
+        module,
+        c"holes_left_last",
+        c"Buttonholes left on an edge that is shortened.\n\nPlace of the last of them, from the same end as the first (mm).\nInputs: edge (mm, 1 to 100000); first (mm, 0 to 100000, <= edge); pitch (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        holes_left,
+        3,
+        4,
+        2,
+    >(
+        module,
+        c"holes_left_to_end",
+        c"Buttonholes left on an edge that is shortened.\n\nFrom the last hole to the new end of the edge (mm).\nInputs: edge (mm, 1 to 100000); first (mm, 0 to 100000, <= edge); pitch (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        holes_left,
+        3,
+        4,
+        3,
+    >(
+        module,
+        c"holes_left_doubts",
+        c"Buttonholes left on an edge that is shortened.\n\nDoubts raised (bits).\nInputs: edge (mm, 1 to 100000); first (mm, 0 to 100000, <= edge); pitch (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<holes_left, 3, 4>(module, c"all_holes_left")?;
+    module.add_function(wrap_pyfunction!(one_holes_left, module)?)?;
+    add_one::<
+        knife_pleats,
+        3,
+        9,
+        0,
+    >(
+        module,
+        c"knife_pleats_flat",
+        c"Cloth for knife pleats of a given number and depth.\n\nWidth before pleating, without allowances (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats,
+        3,
+        9,
+        1,
+    >(
+        module,
+        c"knife_pleats_finished",
+        c"Cloth for knife pleats of a given number and depth.\n\nWidth when pleated (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats,
+        3,
+        9,
+        2,
+    >(
+        module,
+        c"knife_pleats_count",
+        c"Cloth for knife pleats of a given number and depth.\n\nNumber of pleats.\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats,
+        3,
+        9,
+        3,
+    >(
+        module,
+        c"knife_pleats_show",
+        c"Cloth for knife pleats of a given number and depth.\n\nWidth of each pleat that shows (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats,
+        3,
+        9,
+        4,
+    >(
+        module,
+        c"knife_pleats_depth",
+        c"Cloth for knife pleats of a given number and depth.\n\nDepth of each pleat's underlay, fold to fold (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats,
+        3,
+        9,
+        5,
+    >(
+        module,
+        c"knife_pleats_intake",
+        c"Cloth for knife pleats of a given number and depth.\n\nCloth that each pleat takes up, twice its depth (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats,
+        3,
+        9,
+        6,
+    >(
+        module,
+        c"knife_pleats_taken_up",
+        c"Cloth for knife pleats of a given number and depth.\n\nCloth that all pleats take up (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats,
+        3,
+        9,
+        7,
+    >(
+        module,
+        c"knife_pleats_ratio",
+        c"Cloth for knife pleats of a given number and depth.\n\nFlat over finished: 3 where pleats just touch.\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats,
+        3,
+        9,
+        8,
+    >(
+        module,
+        c"knife_pleats_doubts",
+        c"Cloth for knife pleats of a given number and depth.\n\nDoubts raised (bits).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<knife_pleats, 3, 9>(module, c"all_knife_pleats")?;
+    module.add_function(wrap_pyfunction!(one_knife_pleats, module)?)?;
+    add_one::<
+        knife_pleats_count,
+        3,
+        9,
+        0,
+    >(
+        module,
+        c"knife_pleats_count_flat",
+        c"Number of knife pleats of at least a given depth that bring cloth there is to a width.\n\nWidth before pleating, without allowances (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_count,
+        3,
+        9,
+        1,
+    >(
+        module,
+        c"knife_pleats_count_finished",
+        c"Number of knife pleats of at least a given depth that bring cloth there is to a width.\n\nWidth when pleated (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_count,
+        3,
+        9,
+        2,
+    >(
+        module,
+        c"knife_pleats_count_count",
+        c"Number of knife pleats of at least a given depth that bring cloth there is to a width.\n\nNumber of pleats.\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_count,
+        3,
+        9,
+        3,
+    >(
+        module,
+        c"knife_pleats_count_show",
+        c"Number of knife pleats of at least a given depth that bring cloth there is to a width.\n\nWidth of each pleat that shows (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_count,
+        3,
+        9,
+        4,
+    >(
+        module,
+        c"knife_pleats_count_depth",
+        c"Number of knife pleats of at least a given depth that bring cloth there is to a width.\n\nDepth of each pleat's underlay, fold to fold (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_count,
+        3,
+        9,
+        5,
+    >(
+        module,
+        c"knife_pleats_count_intake",
+        c"Number of knife pleats of at least a given depth that bring cloth there is to a width.\n\nCloth that each pleat takes up, twice its depth (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_count,
+        3,
+        9,
+        6,
+    >(
+        module,
+        c"knife_pleats_count_taken_up",
+        c"Number of knife pleats of at least a given depth that bring cloth there is to a width.\n\nCloth that all pleats take up (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_count,
+        3,
+        9,
+        7,
+    >(
+        module,
+        c"knife_pleats_count_ratio",
+        c"Number of knife pleats of at least a given depth that bring cloth there is to a width.\n\nFlat over finished: 3 where pleats just touch.\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_count,
+        3,
+        9,
+        8,
+    >(
+        module,
+        c"knife_pleats_count_doubts",
+        c"Number of knife pleats of at least a given depth that bring cloth there is to a width.\n\nDoubts raised (bits).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<knife_pleats_count, 3, 9>(module, c"all_knife_pleats_count")?;
+    module.add_function(wrap_pyfunction!(one_knife_pleats_count, module)?)?;
+    add_one::<
+        knife_pleats_depth,
+        3,
+        9,
+        0,
+    >(
+        module,
+        c"knife_pleats_depth_flat",
+        c"Depth of a given number of knife pleats that bring cloth there is to a width.\n\nWidth before pleating, without allowances (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_depth,
+        3,
+        9,
+        1,
+    >(
+        module,
+        c"knife_pleats_depth_finished",
+        c"Depth of a given number of knife pleats that bring cloth there is to a width.\n\nWidth when pleated (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_depth,
+        3,
+        9,
+        2,
+    >(
+        module,
+        c"knife_pleats_depth_count",
+        c"Depth of a given number of knife pleats that bring cloth there is to a width.\n\nNumber of pleats.\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_depth,
+        3,
+        9,
+        3,
+    >(
+        module,
+        c"knife_pleats_depth_show",
+        c"Depth of a given number of knife pleats that bring cloth there is to a width.\n\nWidth of each pleat that shows (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_depth,
+        3,
+        9,
+        4,
+    >(
+        module,
+        c"knife_pleats_depth_depth",
+        c"Depth of a given number of knife pleats that bring cloth there is to a width.\n\nDepth of each pleat's underlay, fold to fold (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_depth,
+        3,
+        9,
+        5,
+    >(
+        module,
+        c"knife_pleats_depth_intake",
+        c"Depth of a given number of knife pleats that bring cloth there is to a width.\n\nCloth that each pleat takes up, twice its depth (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_depth,
+        3,
+        9,
+        6,
+    >(
+        module,
+        c"knife_pleats_depth_taken_up",
+        c"Depth of a given number of knife pleats that bring cloth there is to a width.\n\nCloth that all pleats take up (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_depth,
+        3,
+        9,
+        7,
+    >(
+        module,
+        c"knife_pleats_depth_ratio",
+        c"Depth of a given number of knife pleats that bring cloth there is to a width.\n\nFlat over finished: 3 where pleats just touch.\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_depth,
+        3,
+        9,
+        8,
+    >(
+        module,
+        c"knife_pleats_depth_doubts",
+        c"Depth of a given number of knife pleats that bring cloth there is to a width.\n\nDoubts raised (bits).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<knife_pleats_depth, 3, 9>(module, c"all_knife_pleats_depth")?;
+    module.add_function(wrap_pyfunction!(one_knife_pleats_depth, module)?)?;
+    add_one::<
+        knife_pleats_finished,
+        3,
+        9,
+        0,
+    >(
+        module,
+        c"knife_pleats_finished_flat",
+        c"Width to which a given number of knife pleats brings cloth there is.\n\nWidth before pleating, without allowances (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_finished,
+        3,
+        9,
+        1,
+    >(
+        module,
+        c"knife_pleats_finished_finished",
+        c"Width to which a given number of knife pleats brings cloth there is.\n\nWidth when pleated (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_finished,
+        3,
+        9,
+        2,
+    >(
+        module,
+        c"knife_pleats_finished_count",
+        c"Width to which a given number of knife pleats brings cloth there is.\n\nNumber of pleats.\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_finished,
+        3,
+        9,
+        3,
+    >(
+        module,
+        c"knife_pleats_finished_show",
+        c"Width to which a given number of knife pleats brings cloth there is.\n\nWidth of each pleat that shows (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_finished,
+        3,
+        9,
+        4,
+    >(
+        module,
+        c"knife_pleats_finished_depth",
+        c"Width to which a given number of knife pleats brings cloth there is.\n\nDepth of each pleat's underlay, fold to fold (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_finished,
+        3,
+        9,
+        5,
+    >(
+        module,
+        c"knife_pleats_finished_intake",
+        c"Width to which a given number of knife pleats brings cloth there is.\n\nCloth that each pleat takes up, twice its depth (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_finished,
+        3,
+        9,
+        6,
+    >(
+        module,
+        c"knife_pleats_finished_taken_up",
+        c"Width to which a given number of knife pleats brings cloth there is.\n\nCloth that all pleats take up (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_finished,
+        3,
+        9,
+        7,
+    >(
+        module,
+        c"knife_pleats_finished_ratio",
+        c"Width to which a given number of knife pleats brings cloth there is.\n\nFlat over finished: 3 where pleats just touch.\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        knife_pleats_finished,
+        3,
+        9,
+        8,
+    >(
+        module,
+        c"knife_pleats_finished_doubts",
+        c"Width to which a given number of knife pleats brings cloth there is.\n\nDoubts raised (bits).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<knife_pleats_finished, 3, 9>(module, c"all_knife_pleats_finished")?;
+    module.add_function(wrap_pyfunction!(one_knife_pleats_finished, module)?)?;
+    add_one::<
+        lining_free_length,
+        3,
+        1,
+        0,
+    >(
+        module,
+        c"lining_free_length",
+        c"Length to cut a lining that hangs free of the shell's hem, below its upper seam line.\n\nUpper seam line to the lower cut edge (mm).\nInputs: length (mm, 1 to 100000); clearance (mm, 0 to 10000, < length); hem (mm, 0 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<lining_free_length, 3, 1>(module, c"all_lining_free_length")?;
+    module.add_function(wrap_pyfunction!(one_lining_free_length, module)?)?;
+    add_one::<
+        lining_length,
+        3,
+        4,
+        0,
+    >(
+        module,
+        c"lining_length_seam_to_seam",
+        c"Length of a lining that hangs in a fold over the shell's hem.\n\nLining from its upper seam to the seam at the top of the hem, without allowances (mm).\nInputs: length (mm, 1 to 100000); hem_depth (mm, 0 to 10000, <= length); clearance (mm, 0 to 10000, < hem_depth).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        lining_length,
+        3,
+        4,
+        1,
+    >(
+        module,
+        c"lining_length_straight",
+        c"Length of a lining that hangs in a fold over the shell's hem.\n\nThe shell's own distance between these two seams (mm).\nInputs: length (mm, 1 to 100000); hem_depth (mm, 0 to 10000, <= length); clearance (mm, 0 to 10000, < hem_depth).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        lining_length,
+        3,
+        4,
+        2,
+    >(
+        module,
+        c"lining_length_spare",
+        c"Length of a lining that hangs in a fold over the shell's hem.\n\nWhat the lining is longer by, which lies in the fold (mm).\nInputs: length (mm, 1 to 100000); hem_depth (mm, 0 to 10000, <= length); clearance (mm, 0 to 10000, < hem_depth).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        lining_length,
+        3,
+        4,
+        3,
+    >(
+        module,
+        c"lining_length_fold",
+        c"Length of a lining that hangs in a fold over the shell's hem.\n\nDepth of the fold, from the hem's top seam down (mm).\nInputs: length (mm, 1 to 100000); hem_depth (mm, 0 to 10000, <= length); clearance (mm, 0 to 10000, < hem_depth).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<lining_length, 3, 4>(module, c"all_lining_length")?;
+    module.add_function(wrap_pyfunction!(one_lining_length, module)?)?;
+    add_one::<
+        off_centre_opening,
+        6,
+        8,
+        0,
+    >(
+        module,
+        c"off_centre_opening_narrow_to_line",
+        c"Widths of two fronts whose button line is shifted to one side of the centre front.\n\nNarrow front, button line to the cut edge at its side (mm).\nInputs: front (mm, 1 to 100000); shift (mm, 0 to 100000); extension (mm, 0 to 1000); allowance (mm, 0 to 1000); wide_panel (mm, 1 to 100000); dart_distance (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        off_centre_opening,
+        6,
+        8,
+        1,
+    >(
+        module,
+        c"off_centre_opening_wide_to_line",
+        c"Widths of two fronts whose button line is shifted to one side of the centre front.\n\nWide front, button line to the cut edge at its side (mm).\nInputs: front (mm, 1 to 100000); shift (mm, 0 to 100000); extension (mm, 0 to 1000); allowance (mm, 0 to 1000); wide_panel (mm, 1 to 100000); dart_distance (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        off_centre_opening,
+        6,
+        8,
+        2,
+    >(
+        module,
+        c"off_centre_opening_narrow_cut",
+        c"Widths of two fronts whose button line is shifted to one side of the centre front.\n\nNarrow front, opening edge to the cut edge at its side (mm).\nInputs: front (mm, 1 to 100000); shift (mm, 0 to 100000); extension (mm, 0 to 1000); allowance (mm, 0 to 1000); wide_panel (mm, 1 to 100000); dart_distance (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        off_centre_opening,
+        6,
+        8,
+        3,
+    >(
+        module,
+        c"off_centre_opening_wide_cut",
+        c"Widths of two fronts whose button line is shifted to one side of the centre front.\n\nWide front, opening edge to the cut edge at its side (mm).\nInputs: front (mm, 1 to 100000); shift (mm, 0 to 100000); extension (mm, 0 to 1000); allowance (mm, 0 to 1000); wide_panel (mm, 1 to 100000); dart_distance (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        off_centre_opening,
+        6,
+        8,
+        4,
+    >(
+        module,
+        c"off_centre_opening_largest_shift",
+        c"Widths of two fronts whose button line is shifted to one side of the centre front.\n\nLargest shift that the wide panel allows (mm).\nInputs: front (mm, 1 to 100000); shift (mm, 0 to 100000); extension (mm, 0 to 1000); allowance (mm, 0 to 1000); wide_panel (mm, 1 to 100000); dart_distance (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        off_centre_opening,
+        6,
+        8,
+        5,
+    >(
+        module,
+        c"off_centre_opening_dart_to_narrow",
+        c"Widths of two fronts whose button line is shifted to one side of the centre front.\n\nDart from the narrow front's button line; negative beyond the line, towards the edge (mm).\nInputs: front (mm, 1 to 100000); shift (mm, 0 to 100000); extension (mm, 0 to 1000); allowance (mm, 0 to 1000); wide_panel (mm, 1 to 100000); dart_distance (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        off_centre_opening,
+        6,
+        8,
+        6,
+    >(
+        module,
+        c"off_centre_opening_dart_to_wide",
+        c"Widths of two fronts whose button line is shifted to one side of the centre front.\n\nDart from the wide front's button line (mm).\nInputs: front (mm, 1 to 100000); shift (mm, 0 to 100000); extension (mm, 0 to 1000); allowance (mm, 0 to 1000); wide_panel (mm, 1 to 100000); dart_distance (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        off_centre_opening,
+        6,
+        8,
+        7,
+    >(
+        module,
+        c"off_centre_opening_doubts",
+        c"Widths of two fronts whose button line is shifted to one side of the centre front.\n\nDoubts raised (bits).\nInputs: front (mm, 1 to 100000); shift (mm, 0 to 100000); extension (mm, 0 to 1000); allowance (mm, 0 to 1000); wide_panel (mm, 1 to 100000); dart_distance (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<off_centre_opening, 6, 8>(module, c"all_off_centre_opening")?;
+    module.add_function(wrap_pyfunction!(one_off_centre_opening, module)?)?;
+    add_one::<
+        owf,
+        2,
+        3,
+        0,
+    >(
+        module,
+        c"owf_amount_g",
+        c"Mass of a dye, mordant or assistant from its percentage on weight of fibre.\n\nMass to weigh out (g).\nInputs: mass_g (g, 0.01 to 1000000); pct (%, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        owf,
+        2,
+        3,
+        1,
+    >(
+        module,
+        c"owf_doubts",
+        c"Mass of a dye, mordant or assistant from its percentage on weight of fibre.\n\nDoubts raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); pct (%, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        owf,
+        2,
+        3,
+        2,
+    >(
+        module,
+        c"owf_cautions",
+        c"Mass of a dye, mordant or assistant from its percentage on weight of fibre.\n\nCautions raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); pct (%, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<owf, 2, 3>(module, c"all_owf")?;
+    module.add_function(wrap_pyfunction!(one_owf, module)?)?;
+    module.add_function(wrap_pyfunction!(one_parse_length, module)?)?;
+    module.add_function(wrap_pyfunction!(one_round_set, module)?)?;
+    add_one::<
+        round_to,
+        3,
+        1,
+        0,
+    >(
+        module,
+        c"round_to",
+        c"A length rounded to a graduation of the tape.\n\nThe rounded length (mm).\nInputs: length (mm, -10000000 to 10000000); graduation (mm, 0.001 to 10000); way.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<round_to, 3, 1>(module, c"all_round_to")?;
+    module.add_function(wrap_pyfunction!(one_round_to, module)?)?;
+    module.add_function(wrap_pyfunction!(one_sectioned_band, module)?)?;
+    add_one::<
+        shaped_band,
+        3,
+        5,
+        0,
+    >(
+        module,
+        c"shaped_band_inner_radius",
+        c"Part of a ring for a shaped band, or for any cone or frustum.\n\nRadius of the upper, shorter edge (mm).\nInputs: lower (mm, 1 to 100000); upper (mm, 0 to 100000, < lower); depth (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        shaped_band,
+        3,
+        5,
+        1,
+    >(
+        module,
+        c"shaped_band_outer_radius",
+        c"Part of a ring for a shaped band, or for any cone or frustum.\n\nRadius of the lower, longer edge (mm).\nInputs: lower (mm, 1 to 100000); upper (mm, 0 to 100000, < lower); depth (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        shaped_band,
+        3,
+        5,
+        2,
+    >(
+        module,
+        c"shaped_band_angle_deg",
+        c"Part of a ring for a shaped band, or for any cone or frustum.\n\nAngle of the sector (deg).\nInputs: lower (mm, 1 to 100000); upper (mm, 0 to 100000, < lower); depth (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        shaped_band,
+        3,
+        5,
+        3,
+    >(
+        module,
+        c"shaped_band_sagitta",
+        c"Part of a ring for a shaped band, or for any cone or frustum.\n\nHeight of the lower edge's arc above the straight line between its ends (mm).\nInputs: lower (mm, 1 to 100000); upper (mm, 0 to 100000, < lower); depth (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        shaped_band,
+        3,
+        5,
+        4,
+    >(
+        module,
+        c"shaped_band_area_mm2",
+        c"Part of a ring for a shaped band, or for any cone or frustum.\n\nArea of the band (mm2).\nInputs: lower (mm, 1 to 100000); upper (mm, 0 to 100000, < lower); depth (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<shaped_band, 3, 5>(module, c"all_shaped_band")?;
+    module.add_function(wrap_pyfunction!(one_shaped_band, module)?)?;
+    add_one::<
+        shrink_pair,
+        4,
+        6,
+        0,
+    >(
+        module,
+        c"shrink_pair_shell_after",
+        c"What washing does to a shell and its lining, and how to cut both for it.\n\nShell after washing, if it is sewn as given (mm).\nInputs: shell (mm, 0 to 1000000); lining (mm, 0 to 1000000); shell_change_pct (%, -90 to 100); lining_change_pct (%, -90 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        shrink_pair,
+        4,
+        6,
+        1,
+    >(
+        module,
+        c"shrink_pair_lining_after",
+        c"What washing does to a shell and its lining, and how to cut both for it.\n\nLining after washing, if it is sewn as given (mm).\nInputs: shell (mm, 0 to 1000000); lining (mm, 0 to 1000000); shell_change_pct (%, -90 to 100); lining_change_pct (%, -90 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        shrink_pair,
+        4,
+        6,
+        2,
+    >(
+        module,
+        c"shrink_pair_below",
+        c"What washing does to a shell and its lining, and how to cut both for it.\n\nHow far the lining then hangs below the shell; negative above (mm).\nInputs: shell (mm, 0 to 1000000); lining (mm, 0 to 1000000); shell_change_pct (%, -90 to 100); lining_change_pct (%, -90 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        shrink_pair,
+        4,
+        6,
+        3,
+    >(
+        module,
+        c"shrink_pair_shell_cut",
+        c"What washing does to a shell and its lining, and how to cut both for it.\n\nShell to cut so that washing leaves the length given (mm).\nInputs: shell (mm, 0 to 1000000); lining (mm, 0 to 1000000); shell_change_pct (%, -90 to 100); lining_change_pct (%, -90 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        shrink_pair,
+        4,
+        6,
+        4,
+    >(
+        module,
+        c"shrink_pair_lining_cut",
+        c"What washing does to a shell and its lining, and how to cut both for it.\n\nLining to cut so that washing leaves the length given (mm).\nInputs: shell (mm, 0 to 1000000); lining (mm, 0 to 1000000); shell_change_pct (%, -90 to 100); lining_change_pct (%, -90 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        shrink_pair,
+        4,
+        6,
+        5,
+    >(
+        module,
+        c"shrink_pair_doubts",
+        c"What washing does to a shell and its lining, and how to cut both for it.\n\nDoubts raised (bits).\nInputs: shell (mm, 0 to 1000000); lining (mm, 0 to 1000000); shell_change_pct (%, -90 to 100); lining_change_pct (%, -90 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<shrink_pair, 4, 6>(module, c"all_shrink_pair")?;
+    module.add_function(wrap_pyfunction!(one_shrink_pair, module)?)?;
+    module.add_function(wrap_pyfunction!(one_spacing_through, module)?)?;
+    add_one::<
+        straight_band,
+        6,
+        3,
+        0,
+    >(
+        module,
+        c"straight_band_cut_length",
+        c"Strip to cut for a straight band.\n\nLength to cut, allowances included (mm).\nInputs: waist (mm, 1 to 100000); overlap (mm, 0 to 10000); depth (mm, 1 to 10000); allowance (mm, 0 to 1000); turn (mm, 0 to 100); make.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        straight_band,
+        6,
+        3,
+        1,
+    >(
+        module,
+        c"straight_band_cut_width",
+        c"Strip to cut for a straight band.\n\nWidth to cut, allowances included (mm).\nInputs: waist (mm, 1 to 100000); overlap (mm, 0 to 10000); depth (mm, 1 to 10000); allowance (mm, 0 to 1000); turn (mm, 0 to 100); make.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        straight_band,
+        6,
+        3,
+        2,
+    >(
+        module,
+        c"straight_band_strips",
+        c"Strip to cut for a straight band.\n\nHow many such strips.\nInputs: waist (mm, 1 to 100000); overlap (mm, 0 to 10000); depth (mm, 1 to 10000); allowance (mm, 0 to 1000); turn (mm, 0 to 100); make.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<straight_band, 6, 3>(module, c"all_straight_band")?;
+    module.add_function(wrap_pyfunction!(one_straight_band, module)?)?;
+    add_one::<
+        straight_band_depth,
+        4,
+        1,
+        0,
+    >(
+        module,
+        c"straight_band_depth",
+        c"Finished depth of a straight band from a strip there is.\n\nFinished depth of the band (mm).\nInputs: cut_width (mm, 1 to 100000); allowance (mm, 0 to 1000); turn (mm, 0 to 100); make.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<straight_band_depth, 4, 1>(module, c"all_straight_band_depth")?;
+    module.add_function(wrap_pyfunction!(one_straight_band_depth, module)?)?;
     Ok(())
 }

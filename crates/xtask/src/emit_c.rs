@@ -13,7 +13,7 @@ pub(crate) fn library(spec: &Spec) -> Code {
     code.push_str(
         "use core::ffi::c_char;\n\
          use recloth::Error;\n\
-         use crate::boundary::*;\n",
+         use crate::boundary as door;\n         use crate::boundary::recloth_error_t;\n",
     );
     statuses(spec, &mut code);
     bits(spec, &mut code);
@@ -104,7 +104,7 @@ fn choices(spec: &Spec, code: &mut String) {
         let first = &choice.variants[0].name;
         let _ = writeln!(
             code,
-            "_ => (recloth::{}::{}::{first}, Some(bad_choice(argument, value))),\n}}\n}}",
+            "_ => (recloth::{}::{}::{first}, Some(door::bad_choice(argument, value))),\n}}\n}}",
             choice.module, choice.name
         );
     }
@@ -193,7 +193,7 @@ fn export(function: &Function, code: &mut String) {
     };
     code.push_str(
         ", error: *mut recloth_error_t) -> recloth_status {\n\
-         // SAFETY: the caller's promise above.\nunsafe { boundary(error, || {\nnot_null(\"out\", out)?;\n",
+         // SAFETY: the caller's promise above.\nunsafe { door::boundary(error, || {\ndoor::not_null(\"out\", out)?;\n",
     );
     let mut bad = Vec::new();
     for argument in &function.arguments {
@@ -208,17 +208,17 @@ fn export(function: &Function, code: &mut String) {
                     snake(choice)
                 )
             }
-            Kind::Text => writeln!(code, "let {name} = text(\"{name}\", {name})?;"),
+            Kind::Text => writeln!(code, "let {name} = door::text(\"{name}\", {name})?;"),
             Kind::Numbers | Kind::Counts => {
                 writeln!(
                     code,
-                    "let {name} = list(\"{name}\", {name}, {name}_count)?;"
+                    "let {name} = door::list(\"{name}\", {name}, {name}_count)?;"
                 )
             }
             Kind::Fill => {
                 writeln!(
                     code,
-                    "let {name} = list_to_fill(\"{name}\", {name}, {name}_count)?;"
+                    "let {name} = door::list_to_fill(\"{name}\", {name}, {name}_count)?;"
                 )
             }
         };
@@ -235,7 +235,7 @@ fn export(function: &Function, code: &mut String) {
         // A choice that is none of those offered is an error in its place among the arguments.
         let _ = writeln!(
             code,
-            "let answer = settle({call}, &{names:?}, &[{}])?;",
+            "let answer = door::settle({call}, &{names:?}, &[{}])?;",
             bad.iter()
                 .map(|name| format!("{name}_bad"))
                 .collect::<Vec<_>>()
@@ -246,7 +246,7 @@ fn export(function: &Function, code: &mut String) {
         AnswerKind::Number | AnswerKind::Count => writeln!(code, "out.write(answer);"),
         AnswerKind::Text => writeln!(
             code,
-            "write_text(\"out\", answer.as_str(), out, out_count)?;"
+            "door::write_text(\"out\", answer.as_str(), out, out_count)?;"
         ),
         AnswerKind::Record => {
             let record = snake(function.answer.record.as_deref().unwrap_or_default());

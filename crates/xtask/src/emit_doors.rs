@@ -10,7 +10,7 @@ use crate::{
 /// `tests/doors/src/dispatch.rs`.
 pub(crate) fn dispatch(spec: &Spec) -> Code {
     let mut code = String::from(HEADER);
-    code.push_str("use recloth::Error;\nuse crate::value::{Given, Got, room};\n");
+    code.push_str("use recloth::Error;\nuse crate::value::{self, Given, Got};\n");
     for choice in &spec.choices {
         let _ = writeln!(
             code,
@@ -71,7 +71,7 @@ fn one(function: &Function, code: &mut String) {
                         .unwrap_or(0);
                     let _ = writeln!(
                         code,
-                        "let mut {} = vec![0.0; room(&given[{at}], {plus})];",
+                        "let mut {} = vec![0.0; value::room(&given[{at}], {plus})];",
                         argument.name
                     );
                 }

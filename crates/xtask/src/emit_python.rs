@@ -19,9 +19,9 @@ pub(crate) fn library(spec: &Spec) -> Code {
     let mut code = String::from(HEADER);
     code.push_str(
         "use numpy::{IntoPyArray, PyReadonlyArray1};\n\
-         use pyo3::{prelude::*, types::PyTuple, IntoPyObjectExt};\n\
+         use pyo3::{prelude::*, IntoPyObjectExt};\n\
          use recloth::Error;\n\
-         use crate::{door::{bad_choice, count, raise, room, settle}, ufunc::{Scalar, add_every, add_one}};\n",
+         use crate::{door, ufunc::{Scalar, add_every, add_one}};\n",
     );
     for choice in &spec.choices {
         let path = format!("recloth::{}::{}", choice.module, choice.name);
@@ -39,7 +39,7 @@ pub(crate) fn library(spec: &Spec) -> Code {
         }
         let _ = writeln!(
             code,
-            "_ => ({path}::{}, Some(bad_choice(argument, value))),\n}}\n}}",
+            "_ => ({path}::{}, Some(door::bad_choice(argument, value))),\n}}\n}}",
             choice.variants[0].name
         );
     }
@@ -87,7 +87,7 @@ fn reads(
                 let stand_in = argument.range.map_or(0.0, |range| range[0]) as u32;
                 let _ = writeln!(
                     code,
-                    "let ({name}, {name}_bad) = count(\"{name}\", {}, {stand_in});",
+                    "let ({name}, {name}_bad) = door::count(\"{name}\", {}, {stand_in});",
                     value(place, name)
                 );
                 bad.push(format!("{name}_bad"));
@@ -135,7 +135,7 @@ fn scalar(function: &Function, code: &mut String) {
     } else {
         let _ = writeln!(
             code,
-            "let answer = settle({call}, &{:?}, &[{}])?;",
+            "let answer = door::settle({call}, &{:?}, &[{}])?;",
             names(function),
             bad.join(", ")
         );
@@ -157,7 +157,7 @@ fn scalar(function: &Function, code: &mut String) {
     let _ = writeln!(
         code,
         "#[pyfunction]\n#[allow(clippy::too_many_arguments)]\nfn one_{name}<'py>(py: Python<'py>, {}) -> PyResult<Bound<'py, PyAny>> {{\n\
-         let answer = {name}::call([{}]).map_err(|error| raise(py, \"{name}\", &error))?;",
+         let answer = {name}::call([{}]).map_err(|error| door::raise(py, \"{name}\", &error))?;",
         parameters.join(", "),
         names(function).join(", ")
     );
@@ -205,7 +205,7 @@ fn tuple(values: &[String], code: &mut String) {
             .collect();
         let _ = writeln!(
             code,
-            "Ok(PyTuple::new(py, [{}])?.into_any())",
+            "Ok(pyo3::types::PyTuple::new(py, [{}])?.into_any())",
             values.join(", ")
         );
     }
@@ -293,7 +293,7 @@ fn list(function: &Function, code: &mut String) {
             };
             let _ = writeln!(
                 code,
-                "let mut {} = vec![0.0; room({count}, {plus}, {most})];",
+                "let mut {} = vec![0.0; door::room({count}, {plus}, {most})];",
                 fill.name
             );
         }
@@ -311,14 +311,14 @@ fn list(function: &Function, code: &mut String) {
         call
     } else {
         format!(
-            "settle({call}, &{:?}, &[{}])",
+            "door::settle({call}, &{:?}, &[{}])",
             names(function),
             bad.join(", ")
         )
     };
     let _ = writeln!(
         code,
-        "let answer = {answer}.map_err(|error| raise(py, \"{name}\", &error))?;"
+        "let answer = {answer}.map_err(|error| door::raise(py, \"{name}\", &error))?;"
     );
     let mut values: Vec<_> = function
         .fills()

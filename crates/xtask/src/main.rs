@@ -16,6 +16,7 @@ mod generate;
 mod header;
 mod parse;
 mod spec;
+mod test;
 mod vectors;
 
 const HELP: &str = "\
@@ -25,7 +26,7 @@ cargo xtask COMMAND
   generate --check  say what is not up to date
   book              build the book into target/book
   figures           draw the book's figures again
-  test              run every test; sets up what it needs below target/
+  test [SECTION]... run every test, or these sections; sets up what it needs below target/
 ";
 
 fn main() -> ExitCode {
@@ -37,6 +38,7 @@ fn main() -> ExitCode {
         ["generate", "--check"] => generate::generate(&root, true),
         ["book"] => book::book(&root, "build"),
         ["figures"] => book::book(&root, "figures"),
+        ["test", ref sections @ ..] => test::test(&root, sections),
         _ => Err(HELP.to_owned()),
     };
     match done {

@@ -267,6 +267,11 @@ fn function(
             return Err(fault("a parameter needs a plain name".into()));
         };
         let parameter = pattern.ident.to_string();
+        if ["out", "error", "py", "answer", "given", "door", "module"].contains(&&*parameter) {
+            return Err(fault(format!(
+                "{parameter}: this name is kept for the doors"
+            )));
+        }
         let kind = argument_kind(&input.ty, choices)
             .ok_or_else(|| fault(format!("{parameter}: this type is not in the grammar")))?;
         let row = rows
@@ -369,7 +374,8 @@ impl Sections {
             &mut sections.source,
             &mut sections.example,
         ] {
-            *text = text.trim().to_owned();
+            // Links are for rustdoc; every other reader takes the name.
+            *text = text.trim().replace("[`", "`").replace("`]", "`");
         }
         sections.summary = first_sentence(&sections.summary);
         sections

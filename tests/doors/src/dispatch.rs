@@ -1,19 +1,544 @@
 //! Written by `cargo xtask generate` from the doc comments of the core; do not edit.
-use crate::value::{Given, Got, room};
 use recloth::Error;
+use crate::value::{self, Given, Got};
+fn read_band_make(given: &Given) -> recloth::band::BandMake {
+    match given.text() {
+        "folded" => recloth::band::BandMake::Folded,
+        "faced" => recloth::band::BandMake::Faced,
+        other => panic!("{other} is no choice of BandMake"),
+    }
+}
+fn read_binding_fold(given: &Given) -> recloth::bias::BindingFold {
+    match given.text() {
+        "single" => recloth::bias::BindingFold::Single,
+        "double" => recloth::bias::BindingFold::Double,
+        other => panic!("{other} is no choice of BindingFold"),
+    }
+}
+fn read_button_shape(given: &Given) -> recloth::closure::ButtonShape {
+    match given.text() {
+        "flat" => recloth::closure::ButtonShape::Flat,
+        "ball" => recloth::closure::ButtonShape::Ball,
+        other => panic!("{other} is no choice of ButtonShape"),
+    }
+}
+fn read_rounding(given: &Given) -> recloth::tape::Rounding {
+    match given.text() {
+        "nearest" => recloth::tape::Rounding::Nearest,
+        "up" => recloth::tape::Rounding::Up,
+        "down" => recloth::tape::Rounding::Down,
+        other => panic!("{other} is no choice of Rounding"),
+    }
+}
+fn read_square_ends(given: &Given) -> recloth::band::SquareEnds {
+    match given.text() {
+        "neither" => recloth::band::SquareEnds::Neither,
+        "first" => recloth::band::SquareEnds::First,
+        "last" => recloth::band::SquareEnds::Last,
+        "both" => recloth::band::SquareEnds::Both,
+        other => panic!("{other} is no choice of SquareEnds"),
+    }
+}
+fn read_style(given: &Given) -> recloth::tape::Style {
+    match given.text() {
+        "exact" => recloth::tape::Style::Exact,
+        "mm" => recloth::tape::Style::Mm,
+        "mm_half" => recloth::tape::Style::MmHalf,
+        "cm" => recloth::tape::Style::Cm,
+        "cm_comma" => recloth::tape::Style::CmComma,
+        "metre" => recloth::tape::Style::Metre,
+        "metre_comma" => recloth::tape::Style::MetreComma,
+        "inch_half" => recloth::tape::Style::InchHalf,
+        "inch_quarter" => recloth::tape::Style::InchQuarter,
+        "inch_eighth" => recloth::tape::Style::InchEighth,
+        "inch_sixteenth" => recloth::tape::Style::InchSixteenth,
+        "inch_thirty_second" => recloth::tape::Style::InchThirtySecond,
+        "inch_mark" => recloth::tape::Style::InchMark,
+        "foot_eighth" => recloth::tape::Style::FootEighth,
+        "yard_eighth" => recloth::tape::Style::YardEighth,
+        other => panic!("{other} is no choice of Style"),
+    }
+}
+fn bath_volume(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::wet::bath_volume(given[0].number(), given[1].number())?;
+    Ok(
+        vec![
+            Got::Number(answer.volume_ml), Got::Count(answer.doubts), Got::Count(answer
+            .cautions),
+        ],
+    )
+}
+fn bias_along_selvedge(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::bias::bias_along_selvedge(given[0].number())?;
+    Ok(vec![Got::Number(answer)])
+}
+fn bias_square(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::bias::bias_square(given[0].number(), given[1].number())?;
+    Ok(vec![Got::Number(answer)])
+}
+fn bias_strip_length(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::bias::bias_strip_length(given[0].number(), given[1].number())?;
+    Ok(vec![Got::Number(answer)])
+}
+fn binding_width(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::bias::binding_width(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        read_binding_fold(&given[3]),
+    )?;
+    Ok(vec![Got::Number(answer)])
+}
+fn button_diameter(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::tape::button_diameter(given[0].number())?;
+    Ok(vec![Got::Number(answer)])
+}
+fn button_for_hole(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::closure::button_for_hole(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(vec![Got::Number(answer.diameter), Got::Number(answer.creep),])
+}
+fn button_loop(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::closure::button_loop(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+        given[4].number(),
+        given[5].number(),
+        read_button_shape(&given[6]),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.visible), Got::Number(answer.cut), Got::Count(answer
+            .cautions),
+        ],
+    )
+}
+fn buttonhole(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::closure::buttonhole(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(vec![Got::Number(answer)])
+}
 fn circle_skirt(given: &[Given]) -> Result<Vec<Got>, Error> {
-    let answer =
-        recloth::skirt::circle_skirt(given[0].number(), given[1].number(), given[2].number())?;
-    Ok(vec![
-        Got::Number(answer.waist_radius),
-        Got::Number(answer.hem_radius),
-        Got::Number(answer.hem_length),
-    ])
+    let answer = recloth::skirt::circle_skirt(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.waist_radius), Got::Number(answer.hem_radius),
+            Got::Number(answer.hem_length),
+        ],
+    )
+}
+fn circle_skirt_fraction(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::skirt::circle_skirt_fraction(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].count(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.fraction), Got::Number(answer.length), Got::Number(answer
+            .waist_radius), Got::Number(answer.hem_radius), Got::Number(answer
+            .hem_length), Got::Number(answer.piece_angle_deg), Got::Number(answer
+            .cloth_length),
+        ],
+    )
+}
+fn circle_skirt_longest(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::skirt::circle_skirt_longest(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].count(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.fraction), Got::Number(answer.length), Got::Number(answer
+            .waist_radius), Got::Number(answer.hem_radius), Got::Number(answer
+            .hem_length), Got::Number(answer.piece_angle_deg), Got::Number(answer
+            .cloth_length),
+        ],
+    )
+}
+fn curved_band(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let mut tops = vec![0.0; value::room(& given[0], 0)];
+    let answer = recloth::band::curved_band(
+        given[0].numbers(),
+        given[1].number(),
+        given[2].number(),
+        &mut tops,
+    )?;
+    Ok(
+        vec![
+            Got::Numbers(tops), Got::Number(answer.inner_radius), Got::Number(answer
+            .outer_radius), Got::Number(answer.angle_deg), Got::Number(answer.sagitta),
+        ],
+    )
+}
+fn cut_for_change(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::cloth::cut_for_change(given[0].number(), given[1].number())?;
+    Ok(
+        vec![
+            Got::Number(answer.cut), Got::Number(answer.added), Got::Count(answer
+            .doubts),
+        ],
+    )
+}
+fn dart(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::dart::dart(given[0].number(), given[1].number())?;
+    Ok(vec![Got::Number(answer.leg), Got::Number(answer.angle_deg),])
+}
+fn dart_in_panel(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::dart::dart_in_panel(
+        given[0].number(),
+        given[1].number(),
+        given[2].count(),
+        given[3].number(),
+        given[4].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.intake_each), Got::Number(answer.leftover),
+            Got::Number(answer.leg), Got::Number(answer.kink_deg), Got::Count(answer
+            .doubts),
+        ],
+    )
+}
+fn dart_turned(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::dart::dart_turned(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(vec![Got::Number(answer)])
+}
+fn dimensional_change(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::cloth::dimensional_change(
+        given[0].number(),
+        given[1].number(),
+    )?;
+    Ok(vec![Got::Number(answer)])
+}
+fn even_spacing(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::closure::even_spacing(
+        given[0].number(),
+        given[1].number(),
+        given[2].count(),
+    )?;
+    Ok(vec![Got::Number(answer)])
+}
+fn format_length(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::tape::format_length(given[0].number(), read_style(&given[1]))?;
+    Ok(vec![Got::Text(answer.to_string())])
+}
+fn gather_ratio(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::fullness::gather_ratio(given[0].number(), given[1].number())?;
+    Ok(
+        vec![
+            Got::Number(answer.flat), Got::Number(answer.taken_up), Got::Number(answer
+            .ratio), Got::Count(answer.doubts),
+        ],
+    )
+}
+fn gathers(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::fullness::gathers(given[0].number(), given[1].number())?;
+    Ok(
+        vec![
+            Got::Number(answer.flat), Got::Number(answer.taken_up), Got::Number(answer
+            .ratio), Got::Count(answer.doubts),
+        ],
+    )
+}
+fn holes_left(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::closure::holes_left(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Count(answer.count), Got::Number(answer.last), Got::Number(answer
+            .to_end), Got::Count(answer.doubts),
+        ],
+    )
+}
+fn knife_pleats(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::fullness::knife_pleats(
+        given[0].number(),
+        given[1].count(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.flat), Got::Number(answer.finished), Got::Count(answer
+            .count), Got::Number(answer.show), Got::Number(answer.depth),
+            Got::Number(answer.intake), Got::Number(answer.taken_up), Got::Number(answer
+            .ratio), Got::Count(answer.doubts),
+        ],
+    )
+}
+fn knife_pleats_count(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::fullness::knife_pleats_count(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.flat), Got::Number(answer.finished), Got::Count(answer
+            .count), Got::Number(answer.show), Got::Number(answer.depth),
+            Got::Number(answer.intake), Got::Number(answer.taken_up), Got::Number(answer
+            .ratio), Got::Count(answer.doubts),
+        ],
+    )
+}
+fn knife_pleats_depth(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::fullness::knife_pleats_depth(
+        given[0].number(),
+        given[1].number(),
+        given[2].count(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.flat), Got::Number(answer.finished), Got::Count(answer
+            .count), Got::Number(answer.show), Got::Number(answer.depth),
+            Got::Number(answer.intake), Got::Number(answer.taken_up), Got::Number(answer
+            .ratio), Got::Count(answer.doubts),
+        ],
+    )
+}
+fn knife_pleats_finished(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::fullness::knife_pleats_finished(
+        given[0].number(),
+        given[1].count(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.flat), Got::Number(answer.finished), Got::Count(answer
+            .count), Got::Number(answer.show), Got::Number(answer.depth),
+            Got::Number(answer.intake), Got::Number(answer.taken_up), Got::Number(answer
+            .ratio), Got::Count(answer.doubts),
+        ],
+    )
+}
+fn lining_free_length(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::lining::lining_free_length(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(vec![Got::Number(answer)])
+}
+fn lining_length(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::lining::lining_length(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.seam_to_seam), Got::Number(answer.straight),
+            Got::Number(answer.spare), Got::Number(answer.fold),
+        ],
+    )
+}
+fn off_centre_opening(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::opening::off_centre_opening(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+        given[4].number(),
+        given[5].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.narrow_to_line), Got::Number(answer.wide_to_line),
+            Got::Number(answer.narrow_cut), Got::Number(answer.wide_cut),
+            Got::Number(answer.largest_shift), Got::Number(answer.dart_to_narrow),
+            Got::Number(answer.dart_to_wide), Got::Count(answer.doubts),
+        ],
+    )
+}
+fn owf(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::wet::owf(given[0].number(), given[1].number())?;
+    Ok(
+        vec![
+            Got::Number(answer.amount_g), Got::Count(answer.doubts), Got::Count(answer
+            .cautions),
+        ],
+    )
+}
+fn parse_length(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::tape::parse_length(given[0].text())?;
+    Ok(vec![Got::Number(answer)])
+}
+fn round_set(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let mut tapes = vec![0.0; value::room(& given[0], 0)];
+    let answer = recloth::tape::round_set(
+        given[0].numbers(),
+        given[1].number(),
+        &mut tapes,
+    )?;
+    Ok(
+        vec![
+            Got::Numbers(tapes), Got::Number(answer.total), Got::Number(answer
+            .largest_change),
+        ],
+    )
+}
+fn round_to(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::tape::round_to(
+        given[0].number(),
+        given[1].number(),
+        read_rounding(&given[2]),
+    )?;
+    Ok(vec![Got::Number(answer)])
+}
+fn sectioned_band(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let mut tops = vec![0.0; value::room(& given[0], 0)];
+    let answer = recloth::band::sectioned_band(
+        given[0].numbers(),
+        given[1].number(),
+        given[2].number(),
+        read_square_ends(&given[3]),
+        &mut tops,
+    )?;
+    Ok(
+        vec![
+            Got::Numbers(tops), Got::Number(answer.slant), Got::Number(answer
+            .end_angle_deg), Got::Number(answer.join_kink_deg), Got::Count(answer
+            .doubts),
+        ],
+    )
+}
+fn shaped_band(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::band::shaped_band(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.inner_radius), Got::Number(answer.outer_radius),
+            Got::Number(answer.angle_deg), Got::Number(answer.sagitta),
+            Got::Number(answer.area_mm2),
+        ],
+    )
+}
+fn shrink_pair(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::cloth::shrink_pair(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.shell_after), Got::Number(answer.lining_after),
+            Got::Number(answer.below), Got::Number(answer.shell_cut), Got::Number(answer
+            .lining_cut), Got::Count(answer.doubts),
+        ],
+    )
+}
+fn spacing_through(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let mut places = vec![0.0; value::room(& given[3], 0)];
+    let answer = recloth::closure::spacing_through(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].count(),
+        &mut places,
+    )?;
+    Ok(
+        vec![
+            Got::Numbers(places), Got::Number(answer.pitch_before), Got::Number(answer
+            .pitch_after), Got::Count(answer.fixed), Got::Count(answer.doubts),
+        ],
+    )
+}
+fn straight_band(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::band::straight_band(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+        given[4].number(),
+        read_band_make(&given[5]),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.cut_length), Got::Number(answer.cut_width),
+            Got::Count(answer.strips),
+        ],
+    )
+}
+fn straight_band_depth(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::band::straight_band_depth(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        read_band_make(&given[3]),
+    )?;
+    Ok(vec![Got::Number(answer)])
 }
 /// Calls a function by its name; None when there is no such function.
 pub fn call(name: &str, given: &[Given]) -> Option<Result<Vec<Got>, Error>> {
-    Some(match name {
-        "circle_skirt" => circle_skirt(given),
-        _ => return None,
-    })
+    Some(
+        match name {
+            "bath_volume" => bath_volume(given),
+            "bias_along_selvedge" => bias_along_selvedge(given),
+            "bias_square" => bias_square(given),
+            "bias_strip_length" => bias_strip_length(given),
+            "binding_width" => binding_width(given),
+            "button_diameter" => button_diameter(given),
+            "button_for_hole" => button_for_hole(given),
+            "button_loop" => button_loop(given),
+            "buttonhole" => buttonhole(given),
+            "circle_skirt" => circle_skirt(given),
+            "circle_skirt_fraction" => circle_skirt_fraction(given),
+            "circle_skirt_longest" => circle_skirt_longest(given),
+            "curved_band" => curved_band(given),
+            "cut_for_change" => cut_for_change(given),
+            "dart" => dart(given),
+            "dart_in_panel" => dart_in_panel(given),
+            "dart_turned" => dart_turned(given),
+            "dimensional_change" => dimensional_change(given),
+            "even_spacing" => even_spacing(given),
+            "format_length" => format_length(given),
+            "gather_ratio" => gather_ratio(given),
+            "gathers" => gathers(given),
+            "holes_left" => holes_left(given),
+            "knife_pleats" => knife_pleats(given),
+            "knife_pleats_count" => knife_pleats_count(given),
+            "knife_pleats_depth" => knife_pleats_depth(given),
+            "knife_pleats_finished" => knife_pleats_finished(given),
+            "lining_free_length" => lining_free_length(given),
+            "lining_length" => lining_length(given),
+            "off_centre_opening" => off_centre_opening(given),
+            "owf" => owf(given),
+            "parse_length" => parse_length(given),
+            "round_set" => round_set(given),
+            "round_to" => round_to(given),
+            "sectioned_band" => sectioned_band(given),
+            "shaped_band" => shaped_band(given),
+            "shrink_pair" => shrink_pair(given),
+            "spacing_through" => spacing_through(given),
+            "straight_band" => straight_band(given),
+            "straight_band_depth" => straight_band_depth(given),
+            _ => return None,
+        },
+    )
 }

@@ -1,0 +1,88 @@
+"""Every row of tests/vectors through the functions and through the ufuncs."""
+
+import math
+
+import answers
+import numpy as np
+import pytest
+import recloth
+
+FUNCTIONS = answers.spec()["functions"]
+VECTORS = answers.ROOT / "tests/vectors"
+
+
+def close(wanted, got, tolerance):
+    if tolerance in ("", "exact"):
+        return float(wanted) == got or (math.isnan(float(wanted)) and math.isnan(got))
+    return abs(float(wanted) - got) <= float(tolerance)
+
+
+def same(wanted, got, tolerance):
+    if isinstance(got, str):
+        return wanted == got
+    if isinstance(got, np.ndarray):
+        items = wanted.split()
+        return len(items) == len(got) and all(map(close, items, got, [tolerance] * len(got)))
+    return close(wanted, got, tolerance)
+
+
+def is_scalar(function):
+    return function["answer"]["kind"] != "text" and all(
+        argument["kind"] in ("number", "count") or isinstance(argument["kind"], dict)
+        for argument in function["arguments"]
+    )
+
+
+@pytest.mark.parametrize("function", FUNCTIONS, ids=lambda function: function["name"])
+def test_every_row(function):
+    call = getattr(recloth, function["name"])
+    checked = 0
+    for row in answers.rows(VECTORS, function):
+        given = [answers.read(a, row[a["name"]]) for a in answers.inputs(function)]
+        status = int(row["status"])
+        if status:
+            with pytest.raises(recloth.ReclothError) as caught:
+                call(*given)
+            assert caught.value.status == status, row["id"]
+            assert row["comment"].startswith(caught.value.argument + ":"), row["id"]
+        else:
+            got = call(*given)
+            parts = got if isinstance(got, tuple) else (got,)
+            for name, value in zip(answers.outputs(function), parts, strict=True):
+                if row[name]:
+                    assert same(row[name], value, row["tolerance"]), (row["id"], name, value)
+        checked += 1
+    assert checked
+
+
+@pytest.mark.parametrize("function", filter(is_scalar, FUNCTIONS), ids=lambda f: f["name"])
+def test_ufuncs_give_the_bits_of_the_function(function):
+    """All rows at once, as arrays: each ufunc against the function row by row, NaN on error."""
+    call = getattr(recloth, function["name"])
+    choices = [
+        argument["kind"].get("choice") if isinstance(argument["kind"], dict) else None
+        for argument in answers.inputs(function)
+    ]
+    columns, wanted = [], []
+    for row in answers.rows(VECTORS, function):
+        given = [answers.read(a, row[a["name"]]) for a in answers.inputs(function)]
+        columns.append([
+            getattr(recloth, choice)[value.upper()] if choice else value
+            for choice, value in zip(choices, given)
+        ])
+        try:
+            got = call(*given)
+        except recloth.ReclothError:
+            got = (math.nan,) * len(function["answer"]["fields"])
+        wanted.append(got if isinstance(got, tuple) else (got,))
+    columns = np.array(columns, float).T
+    for place, field in enumerate(function["answer"]["fields"]):
+        name = function["name"]
+        if function["answer"]["kind"] == "record":
+            name += "_" + field["name"]
+        with np.errstate(invalid="ignore"):
+            got = getattr(recloth.ufuncs, name)(*columns)
+        column = np.array([answer[place] for answer in wanted], float)
+        if field["whole"]:
+            column = np.nan_to_num(column).astype(np.uint32)
+        np.testing.assert_array_equal(got, column, err_msg=name)

@@ -1,0 +1,95 @@
+//! The C section: the header and the library as a C and as a C++ program see them.
+
+use std::path::PathBuf;
+
+use super::run::{Context, Count, counted, quiet};
+
+const STRICT: &[&str] = &["-Wall", "-Wextra", "-Wpedantic", "-Werror", "-g"];
+const SANITIZED: &[&str] = &[
+    "-fsanitize=address,undefined",
+    "-fno-sanitize-recover=all",
+    "-fno-omit-frame-pointer",
+];
+
+/// Builds the library; where it lies.
+pub(crate) fn library(context: &Context) -> Result<PathBuf, String> {
+    quiet(context.cargo("build --quiet -p recloth-c"))?;
+    Ok(context.target.join("debug"))
+}
+
+/// Compiles one program against the shared or the static library.
+pub(crate) fn compile(
+    context: &Context,
+    compiler: &[&str],
+    flags: &[&str],
+    source: &str,
+    shared: bool,
+) -> Result<PathBuf, String> {
+    let library = library(context)?;
+    let folder = context.target.join("tests/c");
+    std::fs::create_dir_all(&folder).map_err(|error| error.to_string())?;
+    let stem = source
+        .rsplit('/')
+        .next()
+        .unwrap_or(source)
+        .trim_end_matches(".c");
+    let kind = if shared { "shared" } else { "static" };
+    let sanitized = if flags.is_empty() { "" } else { "-sanitized" };
+    let program = folder.join(format!("{stem}-{}-{kind}{sanitized}", compiler[0]));
+    let mut command = context.command(compiler[0], &compiler[1..]);
+    command
+        .args(STRICT)
+        .args(flags)
+        .arg("-Ibindings/c/include")
+        .arg(source);
+    if shared {
+        command
+            .arg(format!("-L{}", library.display()))
+            .arg("-lrecloth")
+            .arg(format!("-Wl,-rpath,{}", library.display()));
+    } else {
+        command
+            .arg(library.join("librecloth.a"))
+            .args(["-lpthread", "-ldl"]);
+    }
+    command.args(["-lm", "-o"]).arg(&program);
+    quiet(command)?;
+    Ok(program)
+}
+
+const C99: &[&str] = &["gcc", "-std=c99"];
+const CPP17: &[&str] = &["g++", "-x", "c++", "-std=c++17"];
+
+/// The program that reads tests/vectors, plain and shared: the C door.
+pub(crate) fn vectors(context: &Context) -> Result<PathBuf, String> {
+    compile(context, C99, &[], "bindings/c/tests/vectors.c", true)
+}
+
+pub(crate) fn tests(context: &Context) -> Result<Count, String> {
+    for (name, package) in [("gcc", "gcc libc6-dev"), ("g++", "g++")] {
+        if let Err(what) = context.program(name, package) {
+            return Ok(Count::skipped(&what));
+        }
+    }
+    let source = "bindings/c/tests/vectors.c";
+    let mut count = Count::default();
+    for (compiler, flags, shared) in [
+        (C99, &[][..], true),
+        (C99, SANITIZED, false),
+        (CPP17, SANITIZED, false),
+    ] {
+        // `-x c++` would hold for the archive too.
+        let compiler: Vec<&str> = if compiler == CPP17 && !shared {
+            vec!["g++", "-std=c++17", "-xc++"]
+        } else {
+            compiler.to_vec()
+        };
+        let program = compile(context, &compiler, flags, source, shared)?;
+        count = count + counted(context.command(program, ["check", "tests/vectors"]))?;
+    }
+    for source in ["bindings/c/tests/boundary.c"] {
+        let program = compile(context, C99, SANITIZED, source, false)?;
+        count = count + counted(context.command(program, [""; 0]))?;
+    }
+    Ok(count)
+}
