@@ -111,6 +111,12 @@
 // The liquor ratio is outside 3 to 40 litres a kilogram.
 #define RECLOTH_DOUBT_BATH_RATIO 67108864
 
+// The loop is more than 2 mm longer than the button needs: it may open by itself.
+#define RECLOTH_DOUBT_LOOP_LOOSE 134217728
+
+// The loop is shorter than the button needs.
+#define RECLOTH_DOUBT_LOOP_TIGHT 268435456
+
 // Follow the product's label, the care label and local rules before anything printed here.
 #define RECLOTH_CAUTION_LABEL_FIRST 1
 
@@ -195,6 +201,14 @@ typedef struct {
   // Cautions raised (bits).
   uint32_t cautions;
 } recloth_bath_volume_t;
+
+// Strips to join for a binding.
+typedef struct {
+  // Number of strips.
+  uint32_t count;
+  // What the joined strips are longer than needed (mm).
+  double spare;
+} recloth_binding_strips_t;
 
 // The button for a slit there is, and how far a cross hole lets the front out.
 typedef struct {
@@ -332,6 +346,20 @@ typedef struct {
   uint32_t doubts;
 } recloth_knife_pleats_t;
 
+// The unknown of a chain of lengths, and how sure it is.
+typedef struct {
+  // The length sought (mm).
+  double value;
+  // What the known terms with a plus add up to (mm).
+  double plus;
+  // What the known terms with a minus take away (mm).
+  double minus;
+  // How far the value is off at worst, for each mm that every known length may be off.
+  double worst_per_mm;
+  // How far the value is off in the usual case, for each mm that every known length may be off.
+  double likely_per_mm;
+} recloth_length_chain_t;
+
 // Length of a lining that is sewn to the top of the shell's hem, with a fold.
 typedef struct {
   // Lining from its upper seam to the seam at the top of the hem, without allowances (mm).
@@ -343,6 +371,14 @@ typedef struct {
   // Depth of the fold, from the hem's top seam down (mm).
   double fold;
 } recloth_lining_length_t;
+
+// A loop there is, compared with the one that just passes over its button.
+typedef struct {
+  // What the loop is longer than the one that just passes; negative when it is too short (mm).
+  double slack;
+  // Doubts raised (bits).
+  uint32_t doubts;
+} recloth_loop_slack_t;
 
 // The two fronts of a garment that opens off its centre line.
 typedef struct {
@@ -373,6 +409,22 @@ typedef struct {
   // Cautions raised (bits).
   uint32_t cautions;
 } recloth_owf_t;
+
+// A panel of corners measured by tape.
+typedef struct {
+  // Area within the corners (mm2).
+  double area;
+  // Way round the corners (mm).
+  double perimeter;
+  // Largest misfit of a spare reading, without its sign (mm).
+  double largest_misfit;
+  // The corner whose own triangle holds it least.
+  uint32_t weakest_corner;
+  // How far that corner moves at worst along or across its base, for each mm that its readings are off.
+  double weakest_per_mm;
+  // `TRIANGLE_FLAT` and `TRIANGLE_TALL` of any corner, `SPARE_MISFIT` when a spare reading misses by over 0.5 % (bits).
+  uint32_t doubts;
+} recloth_panel_by_triangles_t;
 
 // A set of lengths rounded together.
 typedef struct {
@@ -445,6 +497,40 @@ typedef struct {
   // How many such strips.
   uint32_t strips;
 } recloth_straight_band_t;
+
+// How far a row of equal seams may be off.
+typedef struct {
+  // When every error falls the same way (mm).
+  double worst;
+  // When they fall by chance: the root of the sum of their squares (mm).
+  double likely;
+} recloth_tolerance_stack_t;
+
+// How far a set of unlike terms may be off.
+typedef struct {
+  // When every error falls the same way (mm).
+  double worst;
+  // When they fall by chance: the root of the sum of their squares (mm).
+  double likely;
+  // Index of the term that adds most, of equals the first.
+  uint32_t largest;
+  // What that term adds to the worst case (mm).
+  double largest_part;
+} recloth_tolerance_stack_list_t;
+
+// A point measured by tape from both ends of a base, and how sure it is.
+typedef struct {
+  // From the start along the base, negative behind the start (mm).
+  double along;
+  // Square to the base (mm).
+  double across;
+  // How far along the base the point moves at worst, for each mm that both readings are off.
+  double along_per_mm;
+  // How far across the base the point moves at worst, for each mm that both readings are off.
+  double across_per_mm;
+  // `TRIANGLE_FLAT` when `across_per_mm` passes 5, `TRIANGLE_TALL` when `along_per_mm` does (bits).
+  uint32_t doubts;
+} recloth_trilaterate_t;
 
 #ifdef __cplusplus
 extern "C" {
@@ -532,6 +618,27 @@ recloth_status recloth_bias_strip_length(double side,
                                          double *out,
                                          recloth_error_t *error);
 
+// Number of strips of one length to join for a binding.
+//
+// Each join takes `join` off the two strips together: `count` is the least with
+// `count · strip - (count - 1) · join >= length`. Strips joined on the straight grain, at 45°, lose their own width and
+// the two allowances at each join; straight strips joined end to end lose the two allowances.
+//
+// - `length`: length of binding needed, corners and ends included (mm, 1 to 1000000).
+// - `strip`: length of each strip, measured along one edge (mm, 10 to 100000).
+// - `join`: length lost at each join (mm, 0 to 10000, < strip).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_binding_strips(double length,
+                                      double strip,
+                                      double join,
+                                      recloth_binding_strips_t *out,
+                                      recloth_error_t *error);
+
 // Width to cut a binding of a given finished width.
 //
 // Single: `2 · finished + 2 · turn + thickness`. Double: `2 · (2 · finished + turn + thickness)`. With a turn as wide as
@@ -554,6 +661,22 @@ recloth_status recloth_binding_width(double finished,
                                      int32_t fold,
                                      double *out,
                                      recloth_error_t *error);
+
+// Doubts on a length of the body: back length, shoulder, sleeve, skirt.
+//
+// Below 100 mm (`BODY_LENGTH_SMALL`) it is likely in centimetres or inches; above 2000 mm (`BODY_LENGTH_LARGE`) it is
+// longer than a tall person. A length over 100 cm given in centimetres passes unseen.
+//
+// - `length`: a length of the body (mm, 1 to 100000).
+// - `out`: The doubts (bits).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_body_length_doubts(double length,
+                                          uint32_t *out,
+                                          recloth_error_t *error);
 
 // Diameter of a button from its size in lines.
 //
@@ -595,8 +718,8 @@ recloth_status recloth_button_for_hole(double slit,
 //
 // The way round the button is `P = 2 · (diameter + thickness)` for a flat one, `π · diameter` for a ball; the middle of
 // the cord lies half its thickness further out all round, and its ends are sewn `gap` apart:
-// `visible = (P + π · cord - gap) / (1 + stretch)`, `cut = visible + 2 · seam`. A loop more than 2 mm longer opens by
-// itself (common practice, no source). Try one before cutting all.
+// `visible = (P + π · cord - gap) / (1 + stretch)`, `cut = visible + 2 · seam`. For a loop
+// there is, see `loop_slack`. Try one before cutting all.
 //
 // - `diameter`: diameter of the button (mm, 1 to 200).
 // - `thickness`: thickness of a flat button; not used for a ball (mm, 0 to 100).
@@ -875,6 +998,23 @@ recloth_status recloth_format_length(double length,
                                      size_t out_count,
                                      recloth_error_t *error);
 
+// Doubts on a front and a back at one level, together.
+//
+// One more than one and a half times the other (`FRONT_BACK_APART`) may be whole against half.
+//
+// - `front`: width of the front (mm, 1 to 100000).
+// - `back`: width of the back (mm, 1 to 100000).
+// - `out`: The doubts (bits).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_front_back_doubts(double front,
+                                         double back,
+                                         uint32_t *out,
+                                         recloth_error_t *error);
+
 // Ratio of gathers that a strip there is gives on a line.
 //
 // `ratio = flat / finished`.
@@ -909,6 +1049,21 @@ recloth_status recloth_gathers(double finished,
                                double ratio,
                                recloth_gathers_t *out,
                                recloth_error_t *error);
+
+// Doubts on the girth of a trunk: chest, waist or hip.
+//
+// Below 300 mm (`GIRTH_SMALL`) it is likely in centimetres or inches; above 2000 mm (`GIRTH_LARGE`) taken twice.
+//
+// - `girth`: girth of chest, waist or hip (mm, 1 to 100000).
+// - `out`: The doubts (bits).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_girth_doubts(double girth,
+                                    uint32_t *out,
+                                    recloth_error_t *error);
 
 // Buttonholes left on an edge that is shortened.
 //
@@ -1007,6 +1162,32 @@ recloth_status recloth_knife_pleats_finished(double flat,
                                              recloth_knife_pleats_t *out,
                                              recloth_error_t *error);
 
+// The one unknown of a chain of lengths.
+//
+// The chain is `total = factor · length + factor · length + …`: a factor of 1 for a length that adds, -1 for a seam
+// allowance that is lost, 2 for one that is lost or won on both edges, 0.5 for half a girth. `unknown` is the index of
+// the length sought, or the number of lengths when the total is sought. What stands in the unknown's place is not used,
+// but must be in range: write 0.
+//
+// - `lengths`: the lengths (mm, 0 to 100000, 1 to 1000 items).
+// - `factors`: how many times each counts, minus where lost (-100 to 100, as many as lengths).
+// - `total`: what they come to (mm, 0 to 10000000000).
+// - `unknown`: index of the length sought; their number: total (0 to 1000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_length_chain(const double *lengths,
+                                    size_t lengths_count,
+                                    const double *factors,
+                                    size_t factors_count,
+                                    double total,
+                                    uint32_t unknown,
+                                    recloth_length_chain_t *out,
+                                    recloth_error_t *error);
+
 // Length to cut a lining that hangs free of the shell's hem, below its upper seam line.
 //
 // `length - clearance + hem`.
@@ -1046,6 +1227,50 @@ recloth_status recloth_lining_length(double length,
                                      double clearance,
                                      recloth_lining_length_t *out,
                                      recloth_error_t *error);
+
+// Slack of a loop there is, or of one chosen, on a button.
+//
+// `slack = length - visible`, where `visible` is what `button_loop` gives for the same button.
+//
+// - `length`: length of the loop that shows, not stretched (mm, 1 to 2000).
+// - `diameter`: diameter of the button (mm, 1 to 200).
+// - `thickness`: thickness of a flat button; not used for a ball (mm, 0 to 100).
+// - `cord`: thickness of the cord (mm, 0 to 50).
+// - `gap`: between the loop's two ends where they are sewn (mm, 0 to 500).
+// - `stretch`: how much the cord may stretch: 0.3 is 30 % (0 to 3).
+// - `shape`: shape of the button (one of `recloth_button_shape`).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_loop_slack(double length,
+                                  double diameter,
+                                  double thickness,
+                                  double cord,
+                                  double gap,
+                                  double stretch,
+                                  int32_t shape,
+                                  recloth_loop_slack_t *out,
+                                  recloth_error_t *error);
+
+// Doubts on a neck and a bust together.
+//
+// A neck of more than half the bust (`NECK_OVER_HALF_BUST`) may be the two in each other's place, or half a bust.
+//
+// - `neck`: girth of neck (mm, 1 to 100000).
+// - `bust`: girth of bust or chest (mm, 1 to 100000).
+// - `out`: The doubts (bits).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_neck_bust_doubts(double neck,
+                                        double bust,
+                                        uint32_t *out,
+                                        recloth_error_t *error);
 
 // Widths of two fronts whose button line is shifted to one side of the centre front.
 //
@@ -1092,6 +1317,60 @@ recloth_status recloth_owf(double mass_g,
                            recloth_owf_t *out,
                            recloth_error_t *error);
 
+// Corners and area of a panel measured by tape in triangles, with its spare readings checked.
+//
+// Number the corners around the panel, from 0, in either direction; corner 1 is `base` from corner 0. Every further
+// corner, in order, is read from two corners before it, `starts` and `ends`, and lies to the left (0) or right (1) as
+// seen from the start towards the end. Any other distance between two corners is a spare reading: at least one, the
+// other diagonal, tells a misread tape, and cloth that lay off grain.
+//
+// `along` and `across` get a place for each corner: corner 0 at 0, 0 and corner 1 at `base`, 0; left is positive across.
+// `misfits` gets a length for each spare reading: as the corners have it, less the reading.
+//
+// - `base`: from corner 0 to corner 1 (mm, 1 to 100000).
+// - `starts`: corner the first reading is from (0 to 63, 1 to 62 items).
+// - `ends`: corner the second reading is from (0 to 63, as many as starts).
+// - `from_start`: first reading of each further corner (mm, 1 to 100000, as many as starts).
+// - `from_end`: second reading of each further corner (mm, 1 to 100000, as many as starts).
+// - `sides`: 0 left, 1 right, seen from start to end (0 to 1, as many as starts).
+// - `spare_starts`: one corner of each spare reading (0 to 63, 0 to 200 items).
+// - `spare_ends`: the other corner (0 to 63, as many as spare_starts).
+// - `spare_readings`: distance between them (mm, 1 to 100000, as many as spare_starts).
+// - `along`: each corner along the base (mm, 2 more than starts).
+// - `across`: each corner square to it (mm, 2 more than starts).
+// - `misfits`: what each spare reading misses (mm, as many as spare_starts).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_panel_by_triangles(double base,
+                                          const uint32_t *starts,
+                                          size_t starts_count,
+                                          const uint32_t *ends,
+                                          size_t ends_count,
+                                          const double *from_start,
+                                          size_t from_start_count,
+                                          const double *from_end,
+                                          size_t from_end_count,
+                                          const uint32_t *sides,
+                                          size_t sides_count,
+                                          const uint32_t *spare_starts,
+                                          size_t spare_starts_count,
+                                          const uint32_t *spare_ends,
+                                          size_t spare_ends_count,
+                                          const double *spare_readings,
+                                          size_t spare_readings_count,
+                                          double *along,
+                                          size_t along_count,
+                                          double *across,
+                                          size_t across_count,
+                                          double *misfits,
+                                          size_t misfits_count,
+                                          recloth_panel_by_triangles_t *out,
+                                          recloth_error_t *error);
+
 // A length as it is written.
 //
 // Whole and mixed numbers, fractions (`3/8`, `⅜`, `3⁄8`, `31-3/8`), a decimal point or comma, a leading minus sign
@@ -1115,6 +1394,30 @@ recloth_status recloth_owf(double mass_g,
 recloth_status recloth_parse_length(const char *text,
                                     double *out,
                                     recloth_error_t *error);
+
+// Width of the panels still to be made, when the others are given.
+//
+// `remaining = (girth + ease - other_width) / parts + intake`, inside the seams: what the given panels leave of the
+// girth, shared over the rest, and the darts or pleats of each added.
+//
+// - `girth`: girth of the body (mm, 1 to 100000).
+// - `ease`: what the garment has more (mm, -10000 to 10000).
+// - `other_width`: the given panels together, inside seams and darts (mm, 0 to 100000).
+// - `parts`: number of panels still to be made, all equal (1 to 64).
+// - `intake`: darts or pleats in each of them (mm, 0 to 10000).
+// - `out`: The width of each remaining panel inside the seams (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_remaining_width(double girth,
+                                       double ease,
+                                       double other_width,
+                                       uint32_t parts,
+                                       double intake,
+                                       double *out,
+                                       recloth_error_t *error);
 
 // Lengths rounded so that the rounded lengths add up to the rounded sum.
 //
@@ -1207,6 +1510,25 @@ recloth_status recloth_shaped_band(double lower,
                                    double depth,
                                    recloth_shaped_band_t *out,
                                    recloth_error_t *error);
+
+// One panel's share of a girth.
+//
+// `share = (girth + ease) / parts`, inside the seams. Ease is negative in cloth that stretches.
+//
+// - `girth`: girth of the body (mm, 1 to 100000).
+// - `ease`: what the garment has more (mm, -10000 to 10000).
+// - `parts`: number of equal panels (1 to 64).
+// - `out`: The width of each panel inside the seams (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_share(double girth,
+                             double ease,
+                             uint32_t parts,
+                             double *out,
+                             recloth_error_t *error);
 
 // What washing does to a shell and its lining, and how to cut both for it.
 //
@@ -1304,6 +1626,84 @@ recloth_status recloth_straight_band_depth(double cut_width,
                                            int32_t make,
                                            double *out,
                                            recloth_error_t *error);
+
+// How far a girth made of equal seams may be off.
+//
+// A seam sewn `error_each` beside its line takes that much from both of its edges: `worst = 2 · seams · error_each`,
+// `likely = 2 · error_each · √seams`. Where the ease at the waist is less than the worst case, try on before the band is
+// cut.
+//
+// - `seams`: number of seams, darts counted as one each (0 to 1000).
+// - `error_each`: how far beside its line a seam may be sewn (mm, 0 to 100).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_tolerance_stack(uint32_t seams,
+                                       double error_each,
+                                       recloth_tolerance_stack_t *out,
+                                       recloth_error_t *error);
+
+// How far a length made of unlike terms may be off, and which of them adds most.
+//
+// Each term's error counts once for each of its edges: 2 for a seam, 1 for a fold or a raw edge, 0 for a term that is
+// sure.
+//
+// - `errors`: how far each term may be off (mm, 0 to 1000, 1 to 1000 items).
+// - `edges`: how many times each error counts (0 to 100, as many as errors).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_tolerance_stack_list(const double *errors,
+                                            size_t errors_count,
+                                            const uint32_t *edges,
+                                            size_t edges_count,
+                                            recloth_tolerance_stack_list_t *out,
+                                            recloth_error_t *error);
+
+// A point measured by tape from both ends of a base.
+//
+// `along = (from_start² - from_end² + base²) / 2 base`, `across = √(from_start² - along²)`. An error of 1 mm in both
+// readings moves the point by at most `along_per_mm` and `across_per_mm`; that of the base is not counted. Choose bases
+// that make both small: a point about half as far off as the base is long.
+//
+// - `base`: between the two known points (mm, 1 to 100000).
+// - `from_start`: reading from the start of the base (mm, 1 to 100000).
+// - `from_end`: reading from the end of the base (mm, 1 to 100000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_trilaterate(double base,
+                                   double from_start,
+                                   double from_end,
+                                   recloth_trilaterate_t *out,
+                                   recloth_error_t *error);
+
+// Doubts on a waist and a hip together.
+//
+// A waist above the hip (`WAIST_OVER_HIP`) may be the two in each other's place, and is also the shape of some bodies.
+// A hip more than 450 mm above the waist (`HIP_FAR_OVER_WAIST`) may be half a waist.
+//
+// - `waist`: girth of waist (mm, 1 to 100000).
+// - `hip`: girth of hip (mm, 1 to 100000).
+// - `out`: The doubts (bits).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_waist_hip_doubts(double waist,
+                                        double hip,
+                                        uint32_t *out,
+                                        recloth_error_t *error);
 
 // One general sentence for a status; NULL for a number that is none. A constant string.
 const char *recloth_status_text(int32_t status);

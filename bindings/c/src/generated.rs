@@ -1,8 +1,8 @@
 //! Written by `cargo xtask generate` from the doc comments of the core; do not edit.
-use core::ffi::c_char;
-use recloth::Error;
 use crate::boundary as door;
 use crate::boundary::recloth_error_t;
+use core::ffi::c_char;
+use recloth::Error;
 /// What a function returns: 0 for success, else the kind of error. The numbers never change.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(i32)]
@@ -114,6 +114,10 @@ pub const RECLOTH_DOUBT_LINING_SHOWS: u32 = 16777216;
 pub const RECLOTH_DOUBT_OWF_LARGE: u32 = 33554432;
 /// The liquor ratio is outside 3 to 40 litres a kilogram.
 pub const RECLOTH_DOUBT_BATH_RATIO: u32 = 67108864;
+/// The loop is more than 2 mm longer than the button needs: it may open by itself.
+pub const RECLOTH_DOUBT_LOOP_LOOSE: u32 = 134217728;
+/// The loop is shorter than the button needs.
+pub const RECLOTH_DOUBT_LOOP_TIGHT: u32 = 268435456;
 /// Follow the product's label, the care label and local rules before anything printed here.
 pub const RECLOTH_CAUTION_LABEL_FIRST: u32 = 1;
 /// Weigh dye, mordant and soda with gloves, eye protection and a dust mask, in vessels never used for food.
@@ -131,14 +135,14 @@ pub enum recloth_band_make {
     /// Two strips, an outer and an inner, joined along the upper edge.
     Faced = 1,
 }
-fn read_band_make(
-    argument: &'static str,
-    value: i32,
-) -> (recloth::band::BandMake, Option<Error>) {
+fn read_band_make(argument: &'static str, value: i32) -> (recloth::band::BandMake, Option<Error>) {
     match value {
         0 => (recloth::band::BandMake::Folded, None),
         1 => (recloth::band::BandMake::Faced, None),
-        _ => (recloth::band::BandMake::Folded, Some(door::bad_choice(argument, value))),
+        _ => (
+            recloth::band::BandMake::Folded,
+            Some(door::bad_choice(argument, value)),
+        ),
     }
 }
 /// How a binding is folded over an edge.
@@ -157,9 +161,10 @@ fn read_binding_fold(
     match value {
         0 => (recloth::bias::BindingFold::Single, None),
         1 => (recloth::bias::BindingFold::Double, None),
-        _ => {
-            (recloth::bias::BindingFold::Single, Some(door::bad_choice(argument, value)))
-        }
+        _ => (
+            recloth::bias::BindingFold::Single,
+            Some(door::bad_choice(argument, value)),
+        ),
     }
 }
 /// The shape of a button.
@@ -178,12 +183,10 @@ fn read_button_shape(
     match value {
         0 => (recloth::closure::ButtonShape::Flat, None),
         1 => (recloth::closure::ButtonShape::Ball, None),
-        _ => {
-            (
-                recloth::closure::ButtonShape::Flat,
-                Some(door::bad_choice(argument, value)),
-            )
-        }
+        _ => (
+            recloth::closure::ButtonShape::Flat,
+            Some(door::bad_choice(argument, value)),
+        ),
     }
 }
 /// Which graduation a length is rounded to.
@@ -197,15 +200,15 @@ pub enum recloth_rounding {
     /// The next graduation that is not more.
     Down = 2,
 }
-fn read_rounding(
-    argument: &'static str,
-    value: i32,
-) -> (recloth::tape::Rounding, Option<Error>) {
+fn read_rounding(argument: &'static str, value: i32) -> (recloth::tape::Rounding, Option<Error>) {
     match value {
         0 => (recloth::tape::Rounding::Nearest, None),
         1 => (recloth::tape::Rounding::Up, None),
         2 => (recloth::tape::Rounding::Down, None),
-        _ => (recloth::tape::Rounding::Nearest, Some(door::bad_choice(argument, value))),
+        _ => (
+            recloth::tape::Rounding::Nearest,
+            Some(door::bad_choice(argument, value)),
+        ),
     }
 }
 /// Which ends of a band in sections are cut square to the lower edge.
@@ -230,9 +233,10 @@ fn read_square_ends(
         1 => (recloth::band::SquareEnds::First, None),
         2 => (recloth::band::SquareEnds::Last, None),
         3 => (recloth::band::SquareEnds::Both, None),
-        _ => {
-            (recloth::band::SquareEnds::Neither, Some(door::bad_choice(argument, value)))
-        }
+        _ => (
+            recloth::band::SquareEnds::Neither,
+            Some(door::bad_choice(argument, value)),
+        ),
     }
 }
 /// How a length is printed.
@@ -270,10 +274,7 @@ pub enum recloth_style {
     /// Yards, inches and eighths: `2 yd 4 1/8 in`.
     YardEighth = 14,
 }
-fn read_style(
-    argument: &'static str,
-    value: i32,
-) -> (recloth::tape::Style, Option<Error>) {
+fn read_style(argument: &'static str, value: i32) -> (recloth::tape::Style, Option<Error>) {
     match value {
         0 => (recloth::tape::Style::Exact, None),
         1 => (recloth::tape::Style::Mm, None),
@@ -290,7 +291,10 @@ fn read_style(
         12 => (recloth::tape::Style::InchMark, None),
         13 => (recloth::tape::Style::FootEighth, None),
         14 => (recloth::tape::Style::YardEighth, None),
-        _ => (recloth::tape::Style::Exact, Some(door::bad_choice(argument, value))),
+        _ => (
+            recloth::tape::Style::Exact,
+            Some(door::bad_choice(argument, value)),
+        ),
     }
 }
 /// A bath for goods of a given mass.
@@ -303,6 +307,15 @@ pub struct recloth_bath_volume_t {
     pub doubts: u32,
     /// Cautions raised (bits).
     pub cautions: u32,
+}
+/// Strips to join for a binding.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_binding_strips_t {
+    /// Number of strips.
+    pub count: u32,
+    /// What the joined strips are longer than needed (mm).
+    pub spare: f64,
 }
 /// The button for a slit there is, and how far a cross hole lets the front out.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -451,6 +464,21 @@ pub struct recloth_knife_pleats_t {
     /// Doubts raised (bits).
     pub doubts: u32,
 }
+/// The unknown of a chain of lengths, and how sure it is.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_length_chain_t {
+    /// The length sought (mm).
+    pub value: f64,
+    /// What the known terms with a plus add up to (mm).
+    pub plus: f64,
+    /// What the known terms with a minus take away (mm).
+    pub minus: f64,
+    /// How far the value is off at worst, for each mm that every known length may be off.
+    pub worst_per_mm: f64,
+    /// How far the value is off in the usual case, for each mm that every known length may be off.
+    pub likely_per_mm: f64,
+}
 /// Length of a lining that is sewn to the top of the shell's hem, with a fold.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[repr(C)]
@@ -463,6 +491,15 @@ pub struct recloth_lining_length_t {
     pub spare: f64,
     /// Depth of the fold, from the hem's top seam down (mm).
     pub fold: f64,
+}
+/// A loop there is, compared with the one that just passes over its button.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_loop_slack_t {
+    /// What the loop is longer than the one that just passes; negative when it is too short (mm).
+    pub slack: f64,
+    /// Doubts raised (bits).
+    pub doubts: u32,
 }
 /// The two fronts of a garment that opens off its centre line.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -495,6 +532,23 @@ pub struct recloth_owf_t {
     pub doubts: u32,
     /// Cautions raised (bits).
     pub cautions: u32,
+}
+/// A panel of corners measured by tape.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_panel_by_triangles_t {
+    /// Area within the corners (mm2).
+    pub area: f64,
+    /// Way round the corners (mm).
+    pub perimeter: f64,
+    /// Largest misfit of a spare reading, without its sign (mm).
+    pub largest_misfit: f64,
+    /// The corner whose own triangle holds it least.
+    pub weakest_corner: u32,
+    /// How far that corner moves at worst along or across its base, for each mm that its readings are off.
+    pub weakest_per_mm: f64,
+    /// `TRIANGLE_FLAT` and `TRIANGLE_TALL` of any corner, `SPARE_MISFIT` when a spare reading misses by over 0.5 % (bits).
+    pub doubts: u32,
 }
 /// A set of lengths rounded together.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -574,6 +628,43 @@ pub struct recloth_straight_band_t {
     /// How many such strips.
     pub strips: u32,
 }
+/// How far a row of equal seams may be off.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_tolerance_stack_t {
+    /// When every error falls the same way (mm).
+    pub worst: f64,
+    /// When they fall by chance: the root of the sum of their squares (mm).
+    pub likely: f64,
+}
+/// How far a set of unlike terms may be off.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_tolerance_stack_list_t {
+    /// When every error falls the same way (mm).
+    pub worst: f64,
+    /// When they fall by chance: the root of the sum of their squares (mm).
+    pub likely: f64,
+    /// Index of the term that adds most, of equals the first.
+    pub largest: u32,
+    /// What that term adds to the worst case (mm).
+    pub largest_part: f64,
+}
+/// A point measured by tape from both ends of a base, and how sure it is.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_trilaterate_t {
+    /// From the start along the base, negative behind the start (mm).
+    pub along: f64,
+    /// Square to the base (mm).
+    pub across: f64,
+    /// How far along the base the point moves at worst, for each mm that both readings are off.
+    pub along_per_mm: f64,
+    /// How far across the base the point moves at worst, for each mm that both readings are off.
+    pub across_per_mm: f64,
+    /// `TRIANGLE_FLAT` when `across_per_mm` passes 5, `TRIANGLE_TALL` when `along_per_mm` does (bits).
+    pub doubts: u32,
+}
 /// Volume of a bath from the dry mass of goods and the liquor ratio.
 ///
 /// `volume = mass · ratio`, a litre of liquor taken as a kilogram: 20 is 20 litres a kilogram, often written 1:20. The
@@ -596,19 +687,16 @@ pub unsafe extern "C" fn recloth_bath_volume(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::wet::bath_volume(mass_g, ratio)?;
-                out.write(recloth_bath_volume_t {
-                    volume_ml: answer.volume_ml,
-                    doubts: answer.doubts,
-                    cautions: answer.cautions,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::wet::bath_volume(mass_g, ratio)?;
+            out.write(recloth_bath_volume_t {
+                volume_ml: answer.volume_ml,
+                doubts: answer.doubts,
+                cautions: answer.cautions,
+            });
+            Ok(())
+        })
     }
 }
 /// Distance along the selvedge between the cuts of a true bias strip.
@@ -631,15 +719,12 @@ pub unsafe extern "C" fn recloth_bias_along_selvedge(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::bias::bias_along_selvedge(width)?;
-                out.write(answer);
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::bias::bias_along_selvedge(width)?;
+            out.write(answer);
+            Ok(())
+        })
     }
 }
 /// Side of the square of cloth that holds a bias strip of a given length and width.
@@ -664,15 +749,12 @@ pub unsafe extern "C" fn recloth_bias_square(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::bias::bias_square(length, width)?;
-                out.write(answer);
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::bias::bias_square(length, width)?;
+            out.write(answer);
+            Ok(())
+        })
     }
 }
 /// Length of bias strip that a square of cloth gives.
@@ -697,15 +779,48 @@ pub unsafe extern "C" fn recloth_bias_strip_length(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::bias::bias_strip_length(side, width)?;
-                out.write(answer);
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::bias::bias_strip_length(side, width)?;
+            out.write(answer);
+            Ok(())
+        })
+    }
+}
+/// Number of strips of one length to join for a binding.
+///
+/// Each join takes `join` off the two strips together: `count` is the least with
+/// `count · strip - (count - 1) · join >= length`. Strips joined on the straight grain, at 45°, lose their own width and
+/// the two allowances at each join; straight strips joined end to end lose the two allowances.
+///
+/// - `length`: length of binding needed, corners and ends included (mm, 1 to 1000000).
+/// - `strip`: length of each strip, measured along one edge (mm, 10 to 100000).
+/// - `join`: length lost at each join (mm, 0 to 10000, < strip).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_binding_strips(
+    length: f64,
+    strip: f64,
+    join: f64,
+    out: *mut recloth_binding_strips_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::bias::binding_strips(length, strip, join)?;
+            out.write(recloth_binding_strips_t {
+                count: answer.count,
+                spare: answer.spare,
+            });
+            Ok(())
+        })
     }
 }
 /// Width to cut a binding of a given finished width.
@@ -735,20 +850,45 @@ pub unsafe extern "C" fn recloth_binding_width(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let (fold, fold_bad) = read_binding_fold("fold", fold);
-                let answer = door::settle(
-                    recloth::bias::binding_width(finished, turn, thickness, fold),
-                    &["finished", "turn", "thickness", "fold"],
-                    &[fold_bad],
-                )?;
-                out.write(answer);
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let (fold, fold_bad) = read_binding_fold("fold", fold);
+            let answer = door::settle(
+                recloth::bias::binding_width(finished, turn, thickness, fold),
+                &["finished", "turn", "thickness", "fold"],
+                &[fold_bad],
+            )?;
+            out.write(answer);
+            Ok(())
+        })
+    }
+}
+/// Doubts on a length of the body: back length, shoulder, sleeve, skirt.
+///
+/// Below 100 mm (`BODY_LENGTH_SMALL`) it is likely in centimetres or inches; above 2000 mm (`BODY_LENGTH_LARGE`) it is
+/// longer than a tall person. A length over 100 cm given in centimetres passes unseen.
+///
+/// - `length`: a length of the body (mm, 1 to 100000).
+/// - `out`: The doubts (bits).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_body_length_doubts(
+    length: f64,
+    out: *mut u32,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::body::body_length_doubts(length)?;
+            out.write(answer);
+            Ok(())
+        })
     }
 }
 /// Diameter of a button from its size in lines.
@@ -771,15 +911,12 @@ pub unsafe extern "C" fn recloth_button_diameter(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::tape::button_diameter(lines)?;
-                out.write(answer);
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::tape::button_diameter(lines)?;
+            out.write(answer);
+            Ok(())
+        })
     }
 }
 /// Largest flat button for a slit, and the creep of a cross hole.
@@ -806,26 +943,23 @@ pub unsafe extern "C" fn recloth_button_for_hole(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::closure::button_for_hole(slit, thickness, start)?;
-                out.write(recloth_button_for_hole_t {
-                    diameter: answer.diameter,
-                    creep: answer.creep,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::closure::button_for_hole(slit, thickness, start)?;
+            out.write(recloth_button_for_hole_t {
+                diameter: answer.diameter,
+                creep: answer.creep,
+            });
+            Ok(())
+        })
     }
 }
 /// Loop of cord that just passes over a button.
 ///
 /// The way round the button is `P = 2 · (diameter + thickness)` for a flat one, `π · diameter` for a ball; the middle of
 /// the cord lies half its thickness further out all round, and its ends are sewn `gap` apart:
-/// `visible = (P + π · cord - gap) / (1 + stretch)`, `cut = visible + 2 · seam`. A loop more than 2 mm longer opens by
-/// itself (common practice, no source). Try one before cutting all.
+/// `visible = (P + π · cord - gap) / (1 + stretch)`, `cut = visible + 2 · seam`. For a loop
+/// there is, see `loop_slack`. Try one before cutting all.
 ///
 /// - `diameter`: diameter of the button (mm, 1 to 200).
 /// - `thickness`: thickness of a flat button; not used for a ball (mm, 0 to 100).
@@ -854,40 +988,29 @@ pub unsafe extern "C" fn recloth_button_loop(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let (shape, shape_bad) = read_button_shape("shape", shape);
-                let answer = door::settle(
-                    recloth::closure::button_loop(
-                        diameter,
-                        thickness,
-                        cord,
-                        gap,
-                        stretch,
-                        seam,
-                        shape,
-                    ),
-                    &[
-                        "diameter",
-                        "thickness",
-                        "cord",
-                        "gap",
-                        "stretch",
-                        "seam",
-                        "shape",
-                    ],
-                    &[shape_bad],
-                )?;
-                out.write(recloth_button_loop_t {
-                    visible: answer.visible,
-                    cut: answer.cut,
-                    cautions: answer.cautions,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let (shape, shape_bad) = read_button_shape("shape", shape);
+            let answer = door::settle(
+                recloth::closure::button_loop(diameter, thickness, cord, gap, stretch, seam, shape),
+                &[
+                    "diameter",
+                    "thickness",
+                    "cord",
+                    "gap",
+                    "stretch",
+                    "seam",
+                    "shape",
+                ],
+                &[shape_bad],
+            )?;
+            out.write(recloth_button_loop_t {
+                visible: answer.visible,
+                cut: answer.cut,
+                cautions: answer.cautions,
+            });
+            Ok(())
+        })
     }
 }
 /// Length of the slit for a flat button.
@@ -915,15 +1038,12 @@ pub unsafe extern "C" fn recloth_buttonhole(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::closure::buttonhole(diameter, thickness, ease)?;
-                out.write(answer);
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::closure::buttonhole(diameter, thickness, ease)?;
+            out.write(answer);
+            Ok(())
+        })
     }
 }
 /// Radii of a skirt cut from part of a ring.
@@ -949,19 +1069,16 @@ pub unsafe extern "C" fn recloth_circle_skirt(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::skirt::circle_skirt(waist, length, fraction)?;
-                out.write(recloth_circle_skirt_t {
-                    waist_radius: answer.waist_radius,
-                    hem_radius: answer.hem_radius,
-                    hem_length: answer.hem_length,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::skirt::circle_skirt(waist, length, fraction)?;
+            out.write(recloth_circle_skirt_t {
+                waist_radius: answer.waist_radius,
+                hem_radius: answer.hem_radius,
+                hem_length: answer.hem_length,
+            });
+            Ok(())
+        })
     }
 }
 /// Largest part of a ring from which cloth of a given width gives a skirt of a given length.
@@ -992,28 +1109,20 @@ pub unsafe extern "C" fn recloth_circle_skirt_fraction(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::skirt::circle_skirt_fraction(
-                    waist,
-                    length,
-                    cloth_width,
-                    pieces,
-                )?;
-                out.write(recloth_circle_skirt_on_cloth_t {
-                    fraction: answer.fraction,
-                    length: answer.length,
-                    waist_radius: answer.waist_radius,
-                    hem_radius: answer.hem_radius,
-                    hem_length: answer.hem_length,
-                    piece_angle_deg: answer.piece_angle_deg,
-                    cloth_length: answer.cloth_length,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::skirt::circle_skirt_fraction(waist, length, cloth_width, pieces)?;
+            out.write(recloth_circle_skirt_on_cloth_t {
+                fraction: answer.fraction,
+                length: answer.length,
+                waist_radius: answer.waist_radius,
+                hem_radius: answer.hem_radius,
+                hem_length: answer.hem_length,
+                piece_angle_deg: answer.piece_angle_deg,
+                cloth_length: answer.cloth_length,
+            });
+            Ok(())
+        })
     }
 }
 /// Longest skirt of a given part of a ring that cloth of a given width allows.
@@ -1048,28 +1157,21 @@ pub unsafe extern "C" fn recloth_circle_skirt_longest(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::skirt::circle_skirt_longest(
-                    waist,
-                    fraction,
-                    cloth_width,
-                    pieces,
-                )?;
-                out.write(recloth_circle_skirt_on_cloth_t {
-                    fraction: answer.fraction,
-                    length: answer.length,
-                    waist_radius: answer.waist_radius,
-                    hem_radius: answer.hem_radius,
-                    hem_length: answer.hem_length,
-                    piece_angle_deg: answer.piece_angle_deg,
-                    cloth_length: answer.cloth_length,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer =
+                recloth::skirt::circle_skirt_longest(waist, fraction, cloth_width, pieces)?;
+            out.write(recloth_circle_skirt_on_cloth_t {
+                fraction: answer.fraction,
+                length: answer.length,
+                waist_radius: answer.waist_radius,
+                hem_radius: answer.hem_radius,
+                hem_length: answer.hem_length,
+                piece_angle_deg: answer.piece_angle_deg,
+                cloth_length: answer.cloth_length,
+            });
+            Ok(())
+        })
     }
 }
 /// Upper edges of a band in sections, each cut as an arc, so that the joins have no kink.
@@ -1101,22 +1203,19 @@ pub unsafe extern "C" fn recloth_curved_band(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let lengths = door::list("lengths", lengths, lengths_count)?;
-                let tops = door::list_to_fill("tops", tops, tops_count)?;
-                let answer = recloth::band::curved_band(lengths, depth, top, tops)?;
-                out.write(recloth_curved_band_t {
-                    inner_radius: answer.inner_radius,
-                    outer_radius: answer.outer_radius,
-                    angle_deg: answer.angle_deg,
-                    sagitta: answer.sagitta,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let lengths = door::list("lengths", lengths, lengths_count)?;
+            let tops = door::list_to_fill("tops", tops, tops_count)?;
+            let answer = recloth::band::curved_band(lengths, depth, top, tops)?;
+            out.write(recloth_curved_band_t {
+                inner_radius: answer.inner_radius,
+                outer_radius: answer.outer_radius,
+                angle_deg: answer.angle_deg,
+                sagitta: answer.sagitta,
+            });
+            Ok(())
+        })
     }
 }
 /// Length to cut so that washing brings it to a finished length.
@@ -1141,19 +1240,16 @@ pub unsafe extern "C" fn recloth_cut_for_change(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::cloth::cut_for_change(finished, change_pct)?;
-                out.write(recloth_cut_for_change_t {
-                    cut: answer.cut,
-                    added: answer.added,
-                    doubts: answer.doubts,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::cloth::cut_for_change(finished, change_pct)?;
+            out.write(recloth_cut_for_change_t {
+                cut: answer.cut,
+                added: answer.added,
+                doubts: answer.doubts,
+            });
+            Ok(())
+        })
     }
 }
 /// Leg and angle of a dart from its intake and the length of its centre line.
@@ -1177,18 +1273,15 @@ pub unsafe extern "C" fn recloth_dart(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::dart::dart(intake, length)?;
-                out.write(recloth_dart_t {
-                    leg: answer.leg,
-                    angle_deg: answer.angle_deg,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::dart::dart(intake, length)?;
+            out.write(recloth_dart_t {
+                leg: answer.leg,
+                angle_deg: answer.angle_deg,
+            });
+            Ok(())
+        })
     }
 }
 /// Darts that bring a panel there is to the width wanted.
@@ -1220,27 +1313,24 @@ pub unsafe extern "C" fn recloth_dart_in_panel(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::dart::dart_in_panel(
-                    panel_width,
-                    wanted_width,
-                    count,
-                    largest_intake,
-                    length,
-                )?;
-                out.write(recloth_dart_in_panel_t {
-                    intake_each: answer.intake_each,
-                    leftover: answer.leftover,
-                    leg: answer.leg,
-                    kink_deg: answer.kink_deg,
-                    doubts: answer.doubts,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::dart::dart_in_panel(
+                panel_width,
+                wanted_width,
+                count,
+                largest_intake,
+                length,
+            )?;
+            out.write(recloth_dart_in_panel_t {
+                intake_each: answer.intake_each,
+                leftover: answer.leftover,
+                leg: answer.leg,
+                kink_deg: answer.kink_deg,
+                doubts: answer.doubts,
+            });
+            Ok(())
+        })
     }
 }
 /// Intake of a dart that is turned about its point to an edge at another distance.
@@ -1266,15 +1356,12 @@ pub unsafe extern "C" fn recloth_dart_turned(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::dart::dart_turned(intake, leg, new_leg)?;
-                out.write(answer);
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::dart::dart_turned(intake, leg, new_leg)?;
+            out.write(answer);
+            Ok(())
+        })
     }
 }
 /// Dimensional change of cloth in the wash, in percent; minus is shrinkage.
@@ -1298,15 +1385,12 @@ pub unsafe extern "C" fn recloth_dimensional_change(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::cloth::dimensional_change(before, after)?;
-                out.write(answer);
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::cloth::dimensional_change(before, after)?;
+            out.write(answer);
+            Ok(())
+        })
     }
 }
 /// Pitch of buttons or holes spaced evenly.
@@ -1332,15 +1416,12 @@ pub unsafe extern "C" fn recloth_even_spacing(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::closure::even_spacing(first, last, count)?;
-                out.write(answer);
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::closure::even_spacing(first, last, count)?;
+            out.write(answer);
+            Ok(())
+        })
     }
 }
 /// A length as text, rounded to the nearest graduation of the style.
@@ -1369,20 +1450,46 @@ pub unsafe extern "C" fn recloth_format_length(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let (style, style_bad) = read_style("style", style);
-                let answer = door::settle(
-                    recloth::tape::format_length(length, style),
-                    &["length", "style"],
-                    &[style_bad],
-                )?;
-                door::write_text("out", answer.as_str(), out, out_count)?;
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let (style, style_bad) = read_style("style", style);
+            let answer = door::settle(
+                recloth::tape::format_length(length, style),
+                &["length", "style"],
+                &[style_bad],
+            )?;
+            door::write_text("out", answer.as_str(), out, out_count)?;
+            Ok(())
+        })
+    }
+}
+/// Doubts on a front and a back at one level, together.
+///
+/// One more than one and a half times the other (`FRONT_BACK_APART`) may be whole against half.
+///
+/// - `front`: width of the front (mm, 1 to 100000).
+/// - `back`: width of the back (mm, 1 to 100000).
+/// - `out`: The doubts (bits).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_front_back_doubts(
+    front: f64,
+    back: f64,
+    out: *mut u32,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::body::front_back_doubts(front, back)?;
+            out.write(answer);
+            Ok(())
+        })
     }
 }
 /// Ratio of gathers that a strip there is gives on a line.
@@ -1406,20 +1513,17 @@ pub unsafe extern "C" fn recloth_gather_ratio(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::fullness::gather_ratio(flat, finished)?;
-                out.write(recloth_gathers_t {
-                    flat: answer.flat,
-                    taken_up: answer.taken_up,
-                    ratio: answer.ratio,
-                    doubts: answer.doubts,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::fullness::gather_ratio(flat, finished)?;
+            out.write(recloth_gathers_t {
+                flat: answer.flat,
+                taken_up: answer.taken_up,
+                ratio: answer.ratio,
+                doubts: answer.doubts,
+            });
+            Ok(())
+        })
     }
 }
 /// Strip to cut for gathers of a given ratio.
@@ -1444,20 +1548,44 @@ pub unsafe extern "C" fn recloth_gathers(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::fullness::gathers(finished, ratio)?;
-                out.write(recloth_gathers_t {
-                    flat: answer.flat,
-                    taken_up: answer.taken_up,
-                    ratio: answer.ratio,
-                    doubts: answer.doubts,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::fullness::gathers(finished, ratio)?;
+            out.write(recloth_gathers_t {
+                flat: answer.flat,
+                taken_up: answer.taken_up,
+                ratio: answer.ratio,
+                doubts: answer.doubts,
+            });
+            Ok(())
+        })
+    }
+}
+/// Doubts on the girth of a trunk: chest, waist or hip.
+///
+/// Below 300 mm (`GIRTH_SMALL`) it is likely in centimetres or inches; above 2000 mm (`GIRTH_LARGE`) taken twice.
+///
+/// - `girth`: girth of chest, waist or hip (mm, 1 to 100000).
+/// - `out`: The doubts (bits).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_girth_doubts(
+    girth: f64,
+    out: *mut u32,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::body::girth_doubts(girth)?;
+            out.write(answer);
+            Ok(())
+        })
     }
 }
 /// Buttonholes left on an edge that is shortened.
@@ -1483,20 +1611,17 @@ pub unsafe extern "C" fn recloth_holes_left(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::closure::holes_left(edge, first, pitch)?;
-                out.write(recloth_holes_left_t {
-                    count: answer.count,
-                    last: answer.last,
-                    to_end: answer.to_end,
-                    doubts: answer.doubts,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::closure::holes_left(edge, first, pitch)?;
+            out.write(recloth_holes_left_t {
+                count: answer.count,
+                last: answer.last,
+                to_end: answer.to_end,
+                doubts: answer.doubts,
+            });
+            Ok(())
+        })
     }
 }
 /// Cloth for knife pleats of a given number and depth.
@@ -1523,25 +1648,22 @@ pub unsafe extern "C" fn recloth_knife_pleats(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::fullness::knife_pleats(finished, count, depth)?;
-                out.write(recloth_knife_pleats_t {
-                    flat: answer.flat,
-                    finished: answer.finished,
-                    count: answer.count,
-                    show: answer.show,
-                    depth: answer.depth,
-                    intake: answer.intake,
-                    taken_up: answer.taken_up,
-                    ratio: answer.ratio,
-                    doubts: answer.doubts,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::fullness::knife_pleats(finished, count, depth)?;
+            out.write(recloth_knife_pleats_t {
+                flat: answer.flat,
+                finished: answer.finished,
+                count: answer.count,
+                show: answer.show,
+                depth: answer.depth,
+                intake: answer.intake,
+                taken_up: answer.taken_up,
+                ratio: answer.ratio,
+                doubts: answer.doubts,
+            });
+            Ok(())
+        })
     }
 }
 /// Number of knife pleats of at least a given depth that bring cloth there is to a width.
@@ -1568,29 +1690,22 @@ pub unsafe extern "C" fn recloth_knife_pleats_count(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::fullness::knife_pleats_count(
-                    flat,
-                    finished,
-                    depth,
-                )?;
-                out.write(recloth_knife_pleats_t {
-                    flat: answer.flat,
-                    finished: answer.finished,
-                    count: answer.count,
-                    show: answer.show,
-                    depth: answer.depth,
-                    intake: answer.intake,
-                    taken_up: answer.taken_up,
-                    ratio: answer.ratio,
-                    doubts: answer.doubts,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::fullness::knife_pleats_count(flat, finished, depth)?;
+            out.write(recloth_knife_pleats_t {
+                flat: answer.flat,
+                finished: answer.finished,
+                count: answer.count,
+                show: answer.show,
+                depth: answer.depth,
+                intake: answer.intake,
+                taken_up: answer.taken_up,
+                ratio: answer.ratio,
+                doubts: answer.doubts,
+            });
+            Ok(())
+        })
     }
 }
 /// Depth of a given number of knife pleats that bring cloth there is to a width.
@@ -1616,29 +1731,22 @@ pub unsafe extern "C" fn recloth_knife_pleats_depth(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::fullness::knife_pleats_depth(
-                    flat,
-                    finished,
-                    count,
-                )?;
-                out.write(recloth_knife_pleats_t {
-                    flat: answer.flat,
-                    finished: answer.finished,
-                    count: answer.count,
-                    show: answer.show,
-                    depth: answer.depth,
-                    intake: answer.intake,
-                    taken_up: answer.taken_up,
-                    ratio: answer.ratio,
-                    doubts: answer.doubts,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::fullness::knife_pleats_depth(flat, finished, count)?;
+            out.write(recloth_knife_pleats_t {
+                flat: answer.flat,
+                finished: answer.finished,
+                count: answer.count,
+                show: answer.show,
+                depth: answer.depth,
+                intake: answer.intake,
+                taken_up: answer.taken_up,
+                ratio: answer.ratio,
+                doubts: answer.doubts,
+            });
+            Ok(())
+        })
     }
 }
 /// Width to which a given number of knife pleats brings cloth there is.
@@ -1664,29 +1772,68 @@ pub unsafe extern "C" fn recloth_knife_pleats_finished(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::fullness::knife_pleats_finished(
-                    flat,
-                    count,
-                    depth,
-                )?;
-                out.write(recloth_knife_pleats_t {
-                    flat: answer.flat,
-                    finished: answer.finished,
-                    count: answer.count,
-                    show: answer.show,
-                    depth: answer.depth,
-                    intake: answer.intake,
-                    taken_up: answer.taken_up,
-                    ratio: answer.ratio,
-                    doubts: answer.doubts,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::fullness::knife_pleats_finished(flat, count, depth)?;
+            out.write(recloth_knife_pleats_t {
+                flat: answer.flat,
+                finished: answer.finished,
+                count: answer.count,
+                show: answer.show,
+                depth: answer.depth,
+                intake: answer.intake,
+                taken_up: answer.taken_up,
+                ratio: answer.ratio,
+                doubts: answer.doubts,
+            });
+            Ok(())
+        })
+    }
+}
+/// The one unknown of a chain of lengths.
+///
+/// The chain is `total = factor · length + factor · length + …`: a factor of 1 for a length that adds, -1 for a seam
+/// allowance that is lost, 2 for one that is lost or won on both edges, 0.5 for half a girth. `unknown` is the index of
+/// the length sought, or the number of lengths when the total is sought. What stands in the unknown's place is not used,
+/// but must be in range: write 0.
+///
+/// - `lengths`: the lengths (mm, 0 to 100000, 1 to 1000 items).
+/// - `factors`: how many times each counts, minus where lost (-100 to 100, as many as lengths).
+/// - `total`: what they come to (mm, 0 to 10000000000).
+/// - `unknown`: index of the length sought; their number: total (0 to 1000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_length_chain(
+    lengths: *const f64,
+    lengths_count: usize,
+    factors: *const f64,
+    factors_count: usize,
+    total: f64,
+    unknown: u32,
+    out: *mut recloth_length_chain_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let lengths = door::list("lengths", lengths, lengths_count)?;
+            let factors = door::list("factors", factors, factors_count)?;
+            let answer = recloth::chain::length_chain(lengths, factors, total, unknown)?;
+            out.write(recloth_length_chain_t {
+                value: answer.value,
+                plus: answer.plus,
+                minus: answer.minus,
+                worst_per_mm: answer.worst_per_mm,
+                likely_per_mm: answer.likely_per_mm,
+            });
+            Ok(())
+        })
     }
 }
 /// Length to cut a lining that hangs free of the shell's hem, below its upper seam line.
@@ -1712,19 +1859,12 @@ pub unsafe extern "C" fn recloth_lining_free_length(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::lining::lining_free_length(
-                    length,
-                    clearance,
-                    hem,
-                )?;
-                out.write(answer);
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::lining::lining_free_length(length, clearance, hem)?;
+            out.write(answer);
+            Ok(())
+        })
     }
 }
 /// Length of a lining that hangs in a fold over the shell's hem.
@@ -1752,24 +1892,103 @@ pub unsafe extern "C" fn recloth_lining_length(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::lining::lining_length(
-                    length,
-                    hem_depth,
-                    clearance,
-                )?;
-                out.write(recloth_lining_length_t {
-                    seam_to_seam: answer.seam_to_seam,
-                    straight: answer.straight,
-                    spare: answer.spare,
-                    fold: answer.fold,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::lining::lining_length(length, hem_depth, clearance)?;
+            out.write(recloth_lining_length_t {
+                seam_to_seam: answer.seam_to_seam,
+                straight: answer.straight,
+                spare: answer.spare,
+                fold: answer.fold,
+            });
+            Ok(())
+        })
+    }
+}
+/// Slack of a loop there is, or of one chosen, on a button.
+///
+/// `slack = length - visible`, where `visible` is what `button_loop` gives for the same button.
+///
+/// - `length`: length of the loop that shows, not stretched (mm, 1 to 2000).
+/// - `diameter`: diameter of the button (mm, 1 to 200).
+/// - `thickness`: thickness of a flat button; not used for a ball (mm, 0 to 100).
+/// - `cord`: thickness of the cord (mm, 0 to 50).
+/// - `gap`: between the loop's two ends where they are sewn (mm, 0 to 500).
+/// - `stretch`: how much the cord may stretch: 0.3 is 30 % (0 to 3).
+/// - `shape`: shape of the button (one of `recloth_button_shape`).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_loop_slack(
+    length: f64,
+    diameter: f64,
+    thickness: f64,
+    cord: f64,
+    gap: f64,
+    stretch: f64,
+    shape: i32,
+    out: *mut recloth_loop_slack_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let (shape, shape_bad) = read_button_shape("shape", shape);
+            let answer = door::settle(
+                recloth::closure::loop_slack(
+                    length, diameter, thickness, cord, gap, stretch, shape,
+                ),
+                &[
+                    "length",
+                    "diameter",
+                    "thickness",
+                    "cord",
+                    "gap",
+                    "stretch",
+                    "shape",
+                ],
+                &[shape_bad],
+            )?;
+            out.write(recloth_loop_slack_t {
+                slack: answer.slack,
+                doubts: answer.doubts,
+            });
+            Ok(())
+        })
+    }
+}
+/// Doubts on a neck and a bust together.
+///
+/// A neck of more than half the bust (`NECK_OVER_HALF_BUST`) may be the two in each other's place, or half a bust.
+///
+/// - `neck`: girth of neck (mm, 1 to 100000).
+/// - `bust`: girth of bust or chest (mm, 1 to 100000).
+/// - `out`: The doubts (bits).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_neck_bust_doubts(
+    neck: f64,
+    bust: f64,
+    out: *mut u32,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::body::neck_bust_doubts(neck, bust)?;
+            out.write(answer);
+            Ok(())
+        })
     }
 }
 /// Widths of two fronts whose button line is shifted to one side of the centre front.
@@ -1803,31 +2022,28 @@ pub unsafe extern "C" fn recloth_off_centre_opening(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::opening::off_centre_opening(
-                    front,
-                    shift,
-                    extension,
-                    allowance,
-                    wide_panel,
-                    dart_distance,
-                )?;
-                out.write(recloth_off_centre_opening_t {
-                    narrow_to_line: answer.narrow_to_line,
-                    wide_to_line: answer.wide_to_line,
-                    narrow_cut: answer.narrow_cut,
-                    wide_cut: answer.wide_cut,
-                    largest_shift: answer.largest_shift,
-                    dart_to_narrow: answer.dart_to_narrow,
-                    dart_to_wide: answer.dart_to_wide,
-                    doubts: answer.doubts,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::opening::off_centre_opening(
+                front,
+                shift,
+                extension,
+                allowance,
+                wide_panel,
+                dart_distance,
+            )?;
+            out.write(recloth_off_centre_opening_t {
+                narrow_to_line: answer.narrow_to_line,
+                wide_to_line: answer.wide_to_line,
+                narrow_cut: answer.narrow_cut,
+                wide_cut: answer.wide_cut,
+                largest_shift: answer.largest_shift,
+                dart_to_narrow: answer.dart_to_narrow,
+                dart_to_wide: answer.dart_to_wide,
+                doubts: answer.doubts,
+            });
+            Ok(())
+        })
     }
 }
 /// Mass of a dye, mordant or assistant from its percentage on weight of fibre.
@@ -1852,19 +2068,114 @@ pub unsafe extern "C" fn recloth_owf(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::wet::owf(mass_g, pct)?;
-                out.write(recloth_owf_t {
-                    amount_g: answer.amount_g,
-                    doubts: answer.doubts,
-                    cautions: answer.cautions,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::wet::owf(mass_g, pct)?;
+            out.write(recloth_owf_t {
+                amount_g: answer.amount_g,
+                doubts: answer.doubts,
+                cautions: answer.cautions,
+            });
+            Ok(())
+        })
+    }
+}
+/// Corners and area of a panel measured by tape in triangles, with its spare readings checked.
+///
+/// Number the corners around the panel, from 0, in either direction; corner 1 is `base` from corner 0. Every further
+/// corner, in order, is read from two corners before it, `starts` and `ends`, and lies to the left (0) or right (1) as
+/// seen from the start towards the end. Any other distance between two corners is a spare reading: at least one, the
+/// other diagonal, tells a misread tape, and cloth that lay off grain.
+///
+/// `along` and `across` get a place for each corner: corner 0 at 0, 0 and corner 1 at `base`, 0; left is positive across.
+/// `misfits` gets a length for each spare reading: as the corners have it, less the reading.
+///
+/// - `base`: from corner 0 to corner 1 (mm, 1 to 100000).
+/// - `starts`: corner the first reading is from (0 to 63, 1 to 62 items).
+/// - `ends`: corner the second reading is from (0 to 63, as many as starts).
+/// - `from_start`: first reading of each further corner (mm, 1 to 100000, as many as starts).
+/// - `from_end`: second reading of each further corner (mm, 1 to 100000, as many as starts).
+/// - `sides`: 0 left, 1 right, seen from start to end (0 to 1, as many as starts).
+/// - `spare_starts`: one corner of each spare reading (0 to 63, 0 to 200 items).
+/// - `spare_ends`: the other corner (0 to 63, as many as spare_starts).
+/// - `spare_readings`: distance between them (mm, 1 to 100000, as many as spare_starts).
+/// - `along`: each corner along the base (mm, 2 more than starts).
+/// - `across`: each corner square to it (mm, 2 more than starts).
+/// - `misfits`: what each spare reading misses (mm, as many as spare_starts).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_panel_by_triangles(
+    base: f64,
+    starts: *const u32,
+    starts_count: usize,
+    ends: *const u32,
+    ends_count: usize,
+    from_start: *const f64,
+    from_start_count: usize,
+    from_end: *const f64,
+    from_end_count: usize,
+    sides: *const u32,
+    sides_count: usize,
+    spare_starts: *const u32,
+    spare_starts_count: usize,
+    spare_ends: *const u32,
+    spare_ends_count: usize,
+    spare_readings: *const f64,
+    spare_readings_count: usize,
+    along: *mut f64,
+    along_count: usize,
+    across: *mut f64,
+    across_count: usize,
+    misfits: *mut f64,
+    misfits_count: usize,
+    out: *mut recloth_panel_by_triangles_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let starts = door::list("starts", starts, starts_count)?;
+            let ends = door::list("ends", ends, ends_count)?;
+            let from_start = door::list("from_start", from_start, from_start_count)?;
+            let from_end = door::list("from_end", from_end, from_end_count)?;
+            let sides = door::list("sides", sides, sides_count)?;
+            let spare_starts = door::list("spare_starts", spare_starts, spare_starts_count)?;
+            let spare_ends = door::list("spare_ends", spare_ends, spare_ends_count)?;
+            let spare_readings =
+                door::list("spare_readings", spare_readings, spare_readings_count)?;
+            let along = door::list_to_fill("along", along, along_count)?;
+            let across = door::list_to_fill("across", across, across_count)?;
+            let misfits = door::list_to_fill("misfits", misfits, misfits_count)?;
+            let answer = recloth::panel::panel_by_triangles(
+                base,
+                starts,
+                ends,
+                from_start,
+                from_end,
+                sides,
+                spare_starts,
+                spare_ends,
+                spare_readings,
+                along,
+                across,
+                misfits,
+            )?;
+            out.write(recloth_panel_by_triangles_t {
+                area: answer.area,
+                perimeter: answer.perimeter,
+                largest_misfit: answer.largest_misfit,
+                weakest_corner: answer.weakest_corner,
+                weakest_per_mm: answer.weakest_per_mm,
+                doubts: answer.doubts,
+            });
+            Ok(())
+        })
     }
 }
 /// A length as it is written.
@@ -1895,16 +2206,49 @@ pub unsafe extern "C" fn recloth_parse_length(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let text = door::text("text", text)?;
-                let answer = recloth::tape::parse_length(text)?;
-                out.write(answer);
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let text = door::text("text", text)?;
+            let answer = recloth::tape::parse_length(text)?;
+            out.write(answer);
+            Ok(())
+        })
+    }
+}
+/// Width of the panels still to be made, when the others are given.
+///
+/// `remaining = (girth + ease - other_width) / parts + intake`, inside the seams: what the given panels leave of the
+/// girth, shared over the rest, and the darts or pleats of each added.
+///
+/// - `girth`: girth of the body (mm, 1 to 100000).
+/// - `ease`: what the garment has more (mm, -10000 to 10000).
+/// - `other_width`: the given panels together, inside seams and darts (mm, 0 to 100000).
+/// - `parts`: number of panels still to be made, all equal (1 to 64).
+/// - `intake`: darts or pleats in each of them (mm, 0 to 10000).
+/// - `out`: The width of each remaining panel inside the seams (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_remaining_width(
+    girth: f64,
+    ease: f64,
+    other_width: f64,
+    parts: u32,
+    intake: f64,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::body::remaining_width(girth, ease, other_width, parts, intake)?;
+            out.write(answer);
+            Ok(())
+        })
     }
 }
 /// Lengths rounded so that the rounded lengths add up to the rounded sum.
@@ -1933,20 +2277,17 @@ pub unsafe extern "C" fn recloth_round_set(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let lengths = door::list("lengths", lengths, lengths_count)?;
-                let tapes = door::list_to_fill("tapes", tapes, tapes_count)?;
-                let answer = recloth::tape::round_set(lengths, graduation, tapes)?;
-                out.write(recloth_rounded_set_t {
-                    total: answer.total,
-                    largest_change: answer.largest_change,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let lengths = door::list("lengths", lengths, lengths_count)?;
+            let tapes = door::list_to_fill("tapes", tapes, tapes_count)?;
+            let answer = recloth::tape::round_set(lengths, graduation, tapes)?;
+            out.write(recloth_rounded_set_t {
+                total: answer.total,
+                largest_change: answer.largest_change,
+            });
+            Ok(())
+        })
     }
 }
 /// A length rounded to a graduation of the tape.
@@ -1973,20 +2314,17 @@ pub unsafe extern "C" fn recloth_round_to(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let (way, way_bad) = read_rounding("way", way);
-                let answer = door::settle(
-                    recloth::tape::round_to(length, graduation, way),
-                    &["length", "graduation", "way"],
-                    &[way_bad],
-                )?;
-                out.write(answer);
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let (way, way_bad) = read_rounding("way", way);
+            let answer = door::settle(
+                recloth::tape::round_to(length, graduation, way),
+                &["length", "graduation", "way"],
+                &[way_bad],
+            )?;
+            out.write(answer);
+            Ok(())
+        })
     }
 }
 /// Upper edges of a band made of straight sections that slant at their joins.
@@ -2022,27 +2360,24 @@ pub unsafe extern "C" fn recloth_sectioned_band(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let lengths = door::list("lengths", lengths, lengths_count)?;
-                let (ends, ends_bad) = read_square_ends("ends", ends);
-                let tops = door::list_to_fill("tops", tops, tops_count)?;
-                let answer = door::settle(
-                    recloth::band::sectioned_band(lengths, depth, top, ends, tops),
-                    &["lengths", "depth", "top", "ends", "tops"],
-                    &[ends_bad],
-                )?;
-                out.write(recloth_sectioned_band_t {
-                    slant: answer.slant,
-                    end_angle_deg: answer.end_angle_deg,
-                    join_kink_deg: answer.join_kink_deg,
-                    doubts: answer.doubts,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let lengths = door::list("lengths", lengths, lengths_count)?;
+            let (ends, ends_bad) = read_square_ends("ends", ends);
+            let tops = door::list_to_fill("tops", tops, tops_count)?;
+            let answer = door::settle(
+                recloth::band::sectioned_band(lengths, depth, top, ends, tops),
+                &["lengths", "depth", "top", "ends", "tops"],
+                &[ends_bad],
+            )?;
+            out.write(recloth_sectioned_band_t {
+                slant: answer.slant,
+                end_angle_deg: answer.end_angle_deg,
+                join_kink_deg: answer.join_kink_deg,
+                doubts: answer.doubts,
+            });
+            Ok(())
+        })
     }
 }
 /// Part of a ring for a shaped band, or for any cone or frustum.
@@ -2070,21 +2405,49 @@ pub unsafe extern "C" fn recloth_shaped_band(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::band::shaped_band(lower, upper, depth)?;
-                out.write(recloth_shaped_band_t {
-                    inner_radius: answer.inner_radius,
-                    outer_radius: answer.outer_radius,
-                    angle_deg: answer.angle_deg,
-                    sagitta: answer.sagitta,
-                    area_mm2: answer.area_mm2,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::band::shaped_band(lower, upper, depth)?;
+            out.write(recloth_shaped_band_t {
+                inner_radius: answer.inner_radius,
+                outer_radius: answer.outer_radius,
+                angle_deg: answer.angle_deg,
+                sagitta: answer.sagitta,
+                area_mm2: answer.area_mm2,
+            });
+            Ok(())
+        })
+    }
+}
+/// One panel's share of a girth.
+///
+/// `share = (girth + ease) / parts`, inside the seams. Ease is negative in cloth that stretches.
+///
+/// - `girth`: girth of the body (mm, 1 to 100000).
+/// - `ease`: what the garment has more (mm, -10000 to 10000).
+/// - `parts`: number of equal panels (1 to 64).
+/// - `out`: The width of each panel inside the seams (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_share(
+    girth: f64,
+    ease: f64,
+    parts: u32,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::body::share(girth, ease, parts)?;
+            out.write(answer);
+            Ok(())
+        })
     }
 }
 /// What washing does to a shell and its lining, and how to cut both for it.
@@ -2113,27 +2476,20 @@ pub unsafe extern "C" fn recloth_shrink_pair(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let answer = recloth::cloth::shrink_pair(
-                    shell,
-                    lining,
-                    shell_change_pct,
-                    lining_change_pct,
-                )?;
-                out.write(recloth_shrink_pair_t {
-                    shell_after: answer.shell_after,
-                    lining_after: answer.lining_after,
-                    below: answer.below,
-                    shell_cut: answer.shell_cut,
-                    lining_cut: answer.lining_cut,
-                    doubts: answer.doubts,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer =
+                recloth::cloth::shrink_pair(shell, lining, shell_change_pct, lining_change_pct)?;
+            out.write(recloth_shrink_pair_t {
+                shell_after: answer.shell_after,
+                lining_after: answer.lining_after,
+                below: answer.below,
+                shell_cut: answer.shell_cut,
+                lining_cut: answer.lining_cut,
+                doubts: answer.doubts,
+            });
+            Ok(())
+        })
     }
 }
 /// Places of buttons from a first to a last, one of them at a place that must be met.
@@ -2166,27 +2522,18 @@ pub unsafe extern "C" fn recloth_spacing_through(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let places = door::list_to_fill("places", places, places_count)?;
-                let answer = recloth::closure::spacing_through(
-                    first,
-                    last,
-                    through,
-                    count,
-                    places,
-                )?;
-                out.write(recloth_spacing_through_t {
-                    pitch_before: answer.pitch_before,
-                    pitch_after: answer.pitch_after,
-                    fixed: answer.fixed,
-                    doubts: answer.doubts,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let places = door::list_to_fill("places", places, places_count)?;
+            let answer = recloth::closure::spacing_through(first, last, through, count, places)?;
+            out.write(recloth_spacing_through_t {
+                pitch_before: answer.pitch_before,
+                pitch_after: answer.pitch_after,
+                fixed: answer.fixed,
+                doubts: answer.doubts,
+            });
+            Ok(())
+        })
     }
 }
 /// Strip to cut for a straight band.
@@ -2220,31 +2567,21 @@ pub unsafe extern "C" fn recloth_straight_band(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let (make, make_bad) = read_band_make("make", make);
-                let answer = door::settle(
-                    recloth::band::straight_band(
-                        waist,
-                        overlap,
-                        depth,
-                        allowance,
-                        turn,
-                        make,
-                    ),
-                    &["waist", "overlap", "depth", "allowance", "turn", "make"],
-                    &[make_bad],
-                )?;
-                out.write(recloth_straight_band_t {
-                    cut_length: answer.cut_length,
-                    cut_width: answer.cut_width,
-                    strips: answer.strips,
-                });
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let (make, make_bad) = read_band_make("make", make);
+            let answer = door::settle(
+                recloth::band::straight_band(waist, overlap, depth, allowance, turn, make),
+                &["waist", "overlap", "depth", "allowance", "turn", "make"],
+                &[make_bad],
+            )?;
+            out.write(recloth_straight_band_t {
+                cut_length: answer.cut_length,
+                cut_width: answer.cut_width,
+                strips: answer.strips,
+            });
+            Ok(())
+        })
     }
 }
 /// Finished depth of a straight band from a strip there is.
@@ -2273,20 +2610,159 @@ pub unsafe extern "C" fn recloth_straight_band_depth(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(
-            error,
-            || {
-                door::not_null("out", out)?;
-                let (make, make_bad) = read_band_make("make", make);
-                let answer = door::settle(
-                    recloth::band::straight_band_depth(cut_width, allowance, turn, make),
-                    &["cut_width", "allowance", "turn", "make"],
-                    &[make_bad],
-                )?;
-                out.write(answer);
-                Ok(())
-            },
-        )
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let (make, make_bad) = read_band_make("make", make);
+            let answer = door::settle(
+                recloth::band::straight_band_depth(cut_width, allowance, turn, make),
+                &["cut_width", "allowance", "turn", "make"],
+                &[make_bad],
+            )?;
+            out.write(answer);
+            Ok(())
+        })
+    }
+}
+/// How far a girth made of equal seams may be off.
+///
+/// A seam sewn `error_each` beside its line takes that much from both of its edges: `worst = 2 · seams · error_each`,
+/// `likely = 2 · error_each · √seams`. Where the ease at the waist is less than the worst case, try on before the band is
+/// cut.
+///
+/// - `seams`: number of seams, darts counted as one each (0 to 1000).
+/// - `error_each`: how far beside its line a seam may be sewn (mm, 0 to 100).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_tolerance_stack(
+    seams: u32,
+    error_each: f64,
+    out: *mut recloth_tolerance_stack_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::chain::tolerance_stack(seams, error_each)?;
+            out.write(recloth_tolerance_stack_t {
+                worst: answer.worst,
+                likely: answer.likely,
+            });
+            Ok(())
+        })
+    }
+}
+/// How far a length made of unlike terms may be off, and which of them adds most.
+///
+/// Each term's error counts once for each of its edges: 2 for a seam, 1 for a fold or a raw edge, 0 for a term that is
+/// sure.
+///
+/// - `errors`: how far each term may be off (mm, 0 to 1000, 1 to 1000 items).
+/// - `edges`: how many times each error counts (0 to 100, as many as errors).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_tolerance_stack_list(
+    errors: *const f64,
+    errors_count: usize,
+    edges: *const u32,
+    edges_count: usize,
+    out: *mut recloth_tolerance_stack_list_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let errors = door::list("errors", errors, errors_count)?;
+            let edges = door::list("edges", edges, edges_count)?;
+            let answer = recloth::chain::tolerance_stack_list(errors, edges)?;
+            out.write(recloth_tolerance_stack_list_t {
+                worst: answer.worst,
+                likely: answer.likely,
+                largest: answer.largest,
+                largest_part: answer.largest_part,
+            });
+            Ok(())
+        })
+    }
+}
+/// A point measured by tape from both ends of a base.
+///
+/// `along = (from_start² - from_end² + base²) / 2 base`, `across = √(from_start² - along²)`. An error of 1 mm in both
+/// readings moves the point by at most `along_per_mm` and `across_per_mm`; that of the base is not counted. Choose bases
+/// that make both small: a point about half as far off as the base is long.
+///
+/// - `base`: between the two known points (mm, 1 to 100000).
+/// - `from_start`: reading from the start of the base (mm, 1 to 100000).
+/// - `from_end`: reading from the end of the base (mm, 1 to 100000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_trilaterate(
+    base: f64,
+    from_start: f64,
+    from_end: f64,
+    out: *mut recloth_trilaterate_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::panel::trilaterate(base, from_start, from_end)?;
+            out.write(recloth_trilaterate_t {
+                along: answer.along,
+                across: answer.across,
+                along_per_mm: answer.along_per_mm,
+                across_per_mm: answer.across_per_mm,
+                doubts: answer.doubts,
+            });
+            Ok(())
+        })
+    }
+}
+/// Doubts on a waist and a hip together.
+///
+/// A waist above the hip (`WAIST_OVER_HIP`) may be the two in each other's place, and is also the shape of some bodies.
+/// A hip more than 450 mm above the waist (`HIP_FAR_OVER_WAIST`) may be half a waist.
+///
+/// - `waist`: girth of waist (mm, 1 to 100000).
+/// - `hip`: girth of hip (mm, 1 to 100000).
+/// - `out`: The doubts (bits).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_waist_hip_doubts(
+    waist: f64,
+    hip: f64,
+    out: *mut u32,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(error, || {
+            door::not_null("out", out)?;
+            let answer = recloth::body::waist_hip_doubts(waist, hip)?;
+            out.write(answer);
+            Ok(())
+        })
     }
 }
 /// One general sentence for a status; NULL for a number that is none. A constant string.
@@ -2409,6 +2885,11 @@ pub extern "C" fn recloth_doubt_text(bit: u32) -> *const c_char {
                 .as_ptr()
         }
         67108864 => c"The liquor ratio is outside 3 to 40 litres a kilogram.".as_ptr(),
+        134217728 => {
+            c"The loop is more than 2 mm longer than the button needs: it may open by itself."
+                .as_ptr()
+        }
+        268435456 => c"The loop is shorter than the button needs.".as_ptr(),
         _ => core::ptr::null(),
     }
 }
@@ -2436,10 +2917,15 @@ pub extern "C" fn recloth_caution_text(bit: u32) -> *const c_char {
     }
 }
 pub(crate) const ARGUMENTS: &[&str] = &[
+    "across",
     "after",
     "allowance",
+    "along",
+    "back",
+    "base",
     "before",
     "brief",
+    "bust",
     "change_pct",
     "clearance",
     "cloth_width",
@@ -2453,18 +2939,26 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "edge",
     "edges",
     "ends",
+    "error_each",
+    "errors",
     "extension",
+    "factors",
     "finished",
     "first",
     "flat",
     "fold",
     "fraction",
+    "from_end",
+    "from_start",
     "front",
     "gap",
+    "girth",
     "graduation",
     "hem",
     "hem_depth",
+    "hip",
     "intake",
+    "join",
     "largest_intake",
     "last",
     "leg",
@@ -2476,11 +2970,15 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "lower",
     "make",
     "mass_g",
+    "misfits",
     "name",
+    "neck",
     "new_leg",
+    "other_width",
     "out",
     "overlap",
     "panel_width",
+    "parts",
     "pct",
     "piece",
     "pieces",
@@ -2488,14 +2986,21 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "places",
     "ratio",
     "seam",
+    "seams",
     "shape",
     "shell",
     "shell_change_pct",
     "shift",
     "side",
+    "sides",
     "slit",
+    "spare_ends",
+    "spare_readings",
+    "spare_starts",
     "start",
+    "starts",
     "stretch",
+    "strip",
     "style",
     "tapes",
     "text",
@@ -2504,7 +3009,9 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "tolerance",
     "top",
     "tops",
+    "total",
     "turn",
+    "unknown",
     "upper",
     "waist",
     "wanted_width",

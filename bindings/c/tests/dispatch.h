@@ -41,11 +41,28 @@ static recloth_status call_bias_strip_length(const cell_t *in, outcome_t *got, r
   return status;
 }
 
+static recloth_status call_binding_strips(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_binding_strips_t out;
+  recloth_status status = recloth_binding_strips(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_count(got, out.count);
+  got_number(got, out.spare);
+  return status;
+}
+
 static recloth_status call_binding_width(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   double out = 0;
   recloth_status status = recloth_binding_width(in[0].number, in[1].number, in[2].number, word(in[3].text, binding_fold_words), &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_number(got, out);
+  return status;
+}
+
+static recloth_status call_body_length_doubts(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  uint32_t out = 0;
+  recloth_status status = recloth_body_length_doubts(in[0].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_count(got, out);
   return status;
 }
 
@@ -198,6 +215,14 @@ static recloth_status call_format_length(const cell_t *in, outcome_t *got, reclo
   return status;
 }
 
+static recloth_status call_front_back_doubts(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  uint32_t out = 0;
+  recloth_status status = recloth_front_back_doubts(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_count(got, out);
+  return status;
+}
+
 static recloth_status call_gather_ratio(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_gathers_t out;
   recloth_status status = recloth_gather_ratio(in[0].number, in[1].number, &out, error);
@@ -217,6 +242,14 @@ static recloth_status call_gathers(const cell_t *in, outcome_t *got, recloth_err
   got_number(got, out.taken_up);
   got_number(got, out.ratio);
   got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_girth_doubts(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  uint32_t out = 0;
+  recloth_status status = recloth_girth_doubts(in[0].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_count(got, out);
   return status;
 }
 
@@ -295,6 +328,18 @@ static recloth_status call_knife_pleats_finished(const cell_t *in, outcome_t *go
   return status;
 }
 
+static recloth_status call_length_chain(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_length_chain_t out;
+  recloth_status status = recloth_length_chain(in[0].numbers, in[0].count, in[1].numbers, in[1].count, in[2].number, (uint32_t)in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.value);
+  got_number(got, out.plus);
+  got_number(got, out.minus);
+  got_number(got, out.worst_per_mm);
+  got_number(got, out.likely_per_mm);
+  return status;
+}
+
 static recloth_status call_lining_free_length(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   double out = 0;
   recloth_status status = recloth_lining_free_length(in[0].number, in[1].number, in[2].number, &out, error);
@@ -311,6 +356,23 @@ static recloth_status call_lining_length(const cell_t *in, outcome_t *got, reclo
   got_number(got, out.straight);
   got_number(got, out.spare);
   got_number(got, out.fold);
+  return status;
+}
+
+static recloth_status call_loop_slack(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_loop_slack_t out;
+  recloth_status status = recloth_loop_slack(in[0].number, in[1].number, in[2].number, in[3].number, in[4].number, in[5].number, word(in[6].text, button_shape_words), &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.slack);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_neck_bust_doubts(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  uint32_t out = 0;
+  recloth_status status = recloth_neck_bust_doubts(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_count(got, out);
   return status;
 }
 
@@ -339,9 +401,36 @@ static recloth_status call_owf(const cell_t *in, outcome_t *got, recloth_error_t
   return status;
 }
 
+static recloth_status call_panel_by_triangles(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  size_t along_count = room_for((double)in[1].count, 2);
+  double *along = got_list(got, along_count);
+  size_t across_count = room_for((double)in[1].count, 2);
+  double *across = got_list(got, across_count);
+  size_t misfits_count = room_for((double)in[6].count, 0);
+  double *misfits = got_list(got, misfits_count);
+  recloth_panel_by_triangles_t out;
+  recloth_status status = recloth_panel_by_triangles(in[0].number, in[1].counts, in[1].count, in[2].counts, in[2].count, in[3].numbers, in[3].count, in[4].numbers, in[4].count, in[5].counts, in[5].count, in[6].counts, in[6].count, in[7].counts, in[7].count, in[8].numbers, in[8].count, along, along_count, across, across_count, misfits, misfits_count, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.area);
+  got_number(got, out.perimeter);
+  got_number(got, out.largest_misfit);
+  got_count(got, out.weakest_corner);
+  got_number(got, out.weakest_per_mm);
+  got_count(got, out.doubts);
+  return status;
+}
+
 static recloth_status call_parse_length(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   double out = 0;
   recloth_status status = recloth_parse_length(in[0].text, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_remaining_width(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_remaining_width(in[0].number, in[1].number, in[2].number, (uint32_t)in[3].number, in[4].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_number(got, out);
   return status;
@@ -391,6 +480,14 @@ static recloth_status call_shaped_band(const cell_t *in, outcome_t *got, recloth
   return status;
 }
 
+static recloth_status call_share(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_share(in[0].number, in[1].number, (uint32_t)in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
 static recloth_status call_shrink_pair(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_shrink_pair_t out;
   recloth_status status = recloth_shrink_pair(in[0].number, in[1].number, in[2].number, in[3].number, &out, error);
@@ -435,12 +532,54 @@ static recloth_status call_straight_band_depth(const cell_t *in, outcome_t *got,
   return status;
 }
 
+static recloth_status call_tolerance_stack(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_tolerance_stack_t out;
+  recloth_status status = recloth_tolerance_stack((uint32_t)in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.worst);
+  got_number(got, out.likely);
+  return status;
+}
+
+static recloth_status call_tolerance_stack_list(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_tolerance_stack_list_t out;
+  recloth_status status = recloth_tolerance_stack_list(in[0].numbers, in[0].count, in[1].counts, in[1].count, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.worst);
+  got_number(got, out.likely);
+  got_count(got, out.largest);
+  got_number(got, out.largest_part);
+  return status;
+}
+
+static recloth_status call_trilaterate(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_trilaterate_t out;
+  recloth_status status = recloth_trilaterate(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.along);
+  got_number(got, out.across);
+  got_number(got, out.along_per_mm);
+  got_number(got, out.across_per_mm);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_waist_hip_doubts(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  uint32_t out = 0;
+  recloth_status status = recloth_waist_hip_doubts(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_count(got, out);
+  return status;
+}
+
 static const function_t functions[] = {
   {"bath_volume", "nn", 3, call_bath_volume},
   {"bias_along_selvedge", "n", 1, call_bias_along_selvedge},
   {"bias_square", "nn", 1, call_bias_square},
   {"bias_strip_length", "nn", 1, call_bias_strip_length},
+  {"binding_strips", "nnn", 2, call_binding_strips},
   {"binding_width", "nnnt", 1, call_binding_width},
+  {"body_length_doubts", "n", 1, call_body_length_doubts},
   {"button_diameter", "n", 1, call_button_diameter},
   {"button_for_hole", "nnn", 2, call_button_for_hole},
   {"button_loop", "nnnnnnt", 3, call_button_loop},
@@ -456,25 +595,37 @@ static const function_t functions[] = {
   {"dimensional_change", "nn", 1, call_dimensional_change},
   {"even_spacing", "nnn", 1, call_even_spacing},
   {"format_length", "nt", 1, call_format_length},
+  {"front_back_doubts", "nn", 1, call_front_back_doubts},
   {"gather_ratio", "nn", 4, call_gather_ratio},
   {"gathers", "nn", 4, call_gathers},
+  {"girth_doubts", "n", 1, call_girth_doubts},
   {"holes_left", "nnn", 4, call_holes_left},
   {"knife_pleats", "nnn", 9, call_knife_pleats},
   {"knife_pleats_count", "nnn", 9, call_knife_pleats_count},
   {"knife_pleats_depth", "nnn", 9, call_knife_pleats_depth},
   {"knife_pleats_finished", "nnn", 9, call_knife_pleats_finished},
+  {"length_chain", "llnn", 5, call_length_chain},
   {"lining_free_length", "nnn", 1, call_lining_free_length},
   {"lining_length", "nnn", 4, call_lining_length},
+  {"loop_slack", "nnnnnnt", 2, call_loop_slack},
+  {"neck_bust_doubts", "nn", 1, call_neck_bust_doubts},
   {"off_centre_opening", "nnnnnn", 8, call_off_centre_opening},
   {"owf", "nn", 3, call_owf},
+  {"panel_by_triangles", "nccllcccl", 9, call_panel_by_triangles},
   {"parse_length", "t", 1, call_parse_length},
+  {"remaining_width", "nnnnn", 1, call_remaining_width},
   {"round_set", "ln", 3, call_round_set},
   {"round_to", "nnt", 1, call_round_to},
   {"sectioned_band", "lnnt", 5, call_sectioned_band},
   {"shaped_band", "nnn", 5, call_shaped_band},
+  {"share", "nnn", 1, call_share},
   {"shrink_pair", "nnnn", 6, call_shrink_pair},
   {"spacing_through", "nnnn", 5, call_spacing_through},
   {"straight_band", "nnnnnt", 3, call_straight_band},
   {"straight_band_depth", "nnnt", 1, call_straight_band_depth},
+  {"tolerance_stack", "nn", 2, call_tolerance_stack},
+  {"tolerance_stack_list", "lc", 4, call_tolerance_stack_list},
+  {"trilaterate", "nnn", 5, call_trilaterate},
+  {"waist_hip_doubts", "nn", 1, call_waist_hip_doubts},
   {NULL, NULL, 0, NULL},
 };

@@ -1,16 +1,19 @@
 //! Written by `cargo xtask generate` from the doc comments of the core; do not edit.
+use crate::{
+    door,
+    ufunc::{Scalar, add_every, add_one},
+};
 use numpy::{IntoPyArray, PyReadonlyArray1};
-use pyo3::{prelude::*, IntoPyObjectExt};
+use pyo3::{IntoPyObjectExt, prelude::*};
 use recloth::Error;
-use crate::{door, ufunc::{Scalar, add_every, add_one}};
-fn read_band_make(
-    argument: &'static str,
-    value: f64,
-) -> (recloth::band::BandMake, Option<Error>) {
+fn read_band_make(argument: &'static str, value: f64) -> (recloth::band::BandMake, Option<Error>) {
     match value {
         0.0 => (recloth::band::BandMake::Folded, None),
         1.0 => (recloth::band::BandMake::Faced, None),
-        _ => (recloth::band::BandMake::Folded, Some(door::bad_choice(argument, value))),
+        _ => (
+            recloth::band::BandMake::Folded,
+            Some(door::bad_choice(argument, value)),
+        ),
     }
 }
 fn read_binding_fold(
@@ -20,9 +23,10 @@ fn read_binding_fold(
     match value {
         0.0 => (recloth::bias::BindingFold::Single, None),
         1.0 => (recloth::bias::BindingFold::Double, None),
-        _ => {
-            (recloth::bias::BindingFold::Single, Some(door::bad_choice(argument, value)))
-        }
+        _ => (
+            recloth::bias::BindingFold::Single,
+            Some(door::bad_choice(argument, value)),
+        ),
     }
 }
 fn read_button_shape(
@@ -32,23 +36,21 @@ fn read_button_shape(
     match value {
         0.0 => (recloth::closure::ButtonShape::Flat, None),
         1.0 => (recloth::closure::ButtonShape::Ball, None),
-        _ => {
-            (
-                recloth::closure::ButtonShape::Flat,
-                Some(door::bad_choice(argument, value)),
-            )
-        }
+        _ => (
+            recloth::closure::ButtonShape::Flat,
+            Some(door::bad_choice(argument, value)),
+        ),
     }
 }
-fn read_rounding(
-    argument: &'static str,
-    value: f64,
-) -> (recloth::tape::Rounding, Option<Error>) {
+fn read_rounding(argument: &'static str, value: f64) -> (recloth::tape::Rounding, Option<Error>) {
     match value {
         0.0 => (recloth::tape::Rounding::Nearest, None),
         1.0 => (recloth::tape::Rounding::Up, None),
         2.0 => (recloth::tape::Rounding::Down, None),
-        _ => (recloth::tape::Rounding::Nearest, Some(door::bad_choice(argument, value))),
+        _ => (
+            recloth::tape::Rounding::Nearest,
+            Some(door::bad_choice(argument, value)),
+        ),
     }
 }
 fn read_square_ends(
@@ -60,15 +62,13 @@ fn read_square_ends(
         1.0 => (recloth::band::SquareEnds::First, None),
         2.0 => (recloth::band::SquareEnds::Last, None),
         3.0 => (recloth::band::SquareEnds::Both, None),
-        _ => {
-            (recloth::band::SquareEnds::Neither, Some(door::bad_choice(argument, value)))
-        }
+        _ => (
+            recloth::band::SquareEnds::Neither,
+            Some(door::bad_choice(argument, value)),
+        ),
     }
 }
-fn read_style(
-    argument: &'static str,
-    value: f64,
-) -> (recloth::tape::Style, Option<Error>) {
+fn read_style(argument: &'static str, value: f64) -> (recloth::tape::Style, Option<Error>) {
     match value {
         0.0 => (recloth::tape::Style::Exact, None),
         1.0 => (recloth::tape::Style::Mm, None),
@@ -85,7 +85,10 @@ fn read_style(
         12.0 => (recloth::tape::Style::InchMark, None),
         13.0 => (recloth::tape::Style::FootEighth, None),
         14.0 => (recloth::tape::Style::YardEighth, None),
-        _ => (recloth::tape::Style::Exact, Some(door::bad_choice(argument, value))),
+        _ => (
+            recloth::tape::Style::Exact,
+            Some(door::bad_choice(argument, value)),
+        ),
     }
 }
 /// `recloth::wet::bath_volume`.
@@ -97,16 +100,16 @@ impl Scalar<2, 3> for bath_volume {
     fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
         let [mass_g, ratio] = given;
         let answer = recloth::wet::bath_volume(mass_g, ratio)?;
-        Ok([answer.volume_ml, f64::from(answer.doubts), f64::from(answer.cautions)])
+        Ok([
+            answer.volume_ml,
+            f64::from(answer.doubts),
+            f64::from(answer.cautions),
+        ])
     }
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
-fn one_bath_volume<'py>(
-    py: Python<'py>,
-    mass_g: f64,
-    ratio: f64,
-) -> PyResult<Bound<'py, PyAny>> {
+fn one_bath_volume<'py>(py: Python<'py>, mass_g: f64, ratio: f64) -> PyResult<Bound<'py, PyAny>> {
     let answer = bath_volume::call([mass_g, ratio])
         .map_err(|error| door::raise(py, "bath_volume", &error))?;
     (answer[0], answer[1] as u32, answer[2] as u32).into_bound_py_any(py)
@@ -125,10 +128,7 @@ impl Scalar<1, 1> for bias_along_selvedge {
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
-fn one_bias_along_selvedge<'py>(
-    py: Python<'py>,
-    width: f64,
-) -> PyResult<Bound<'py, PyAny>> {
+fn one_bias_along_selvedge<'py>(py: Python<'py>, width: f64) -> PyResult<Bound<'py, PyAny>> {
     let answer = bias_along_selvedge::call([width])
         .map_err(|error| door::raise(py, "bias_along_selvedge", &error))?;
     (answer[0]).into_bound_py_any(py)
@@ -147,11 +147,7 @@ impl Scalar<2, 1> for bias_square {
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
-fn one_bias_square<'py>(
-    py: Python<'py>,
-    length: f64,
-    width: f64,
-) -> PyResult<Bound<'py, PyAny>> {
+fn one_bias_square<'py>(py: Python<'py>, length: f64, width: f64) -> PyResult<Bound<'py, PyAny>> {
     let answer = bias_square::call([length, width])
         .map_err(|error| door::raise(py, "bias_square", &error))?;
     (answer[0]).into_bound_py_any(py)
@@ -178,6 +174,30 @@ fn one_bias_strip_length<'py>(
     let answer = bias_strip_length::call([side, width])
         .map_err(|error| door::raise(py, "bias_strip_length", &error))?;
     (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::bias::binding_strips`.
+#[allow(non_camel_case_types)]
+struct binding_strips;
+impl Scalar<3, 2> for binding_strips {
+    const WHOLE: [bool; 2] = [true, false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 2], Error> {
+        let [length, strip, join] = given;
+        let answer = recloth::bias::binding_strips(length, strip, join)?;
+        Ok([f64::from(answer.count), answer.spare])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_binding_strips<'py>(
+    py: Python<'py>,
+    length: f64,
+    strip: f64,
+    join: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = binding_strips::call([length, strip, join])
+        .map_err(|error| door::raise(py, "binding_strips", &error))?;
+    (answer[0] as u32, answer[1]).into_bound_py_any(py)
 }
 /// `recloth::bias::binding_width`.
 #[allow(non_camel_case_types)]
@@ -208,6 +228,25 @@ fn one_binding_width<'py>(
     let answer = binding_width::call([finished, turn, thickness, fold])
         .map_err(|error| door::raise(py, "binding_width", &error))?;
     (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::body::body_length_doubts`.
+#[allow(non_camel_case_types)]
+struct body_length_doubts;
+impl Scalar<1, 1> for body_length_doubts {
+    const WHOLE: [bool; 1] = [true];
+    #[inline]
+    fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
+        let [length] = given;
+        let answer = recloth::body::body_length_doubts(length)?;
+        Ok([f64::from(answer)])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_body_length_doubts<'py>(py: Python<'py>, length: f64) -> PyResult<Bound<'py, PyAny>> {
+    let answer = body_length_doubts::call([length])
+        .map_err(|error| door::raise(py, "body_length_doubts", &error))?;
+    (answer[0] as u32).into_bound_py_any(py)
 }
 /// `recloth::tape::button_diameter`.
 #[allow(non_camel_case_types)]
@@ -262,16 +301,16 @@ impl Scalar<7, 3> for button_loop {
         let [diameter, thickness, cord, gap, stretch, seam, shape] = given;
         let (shape, shape_bad) = read_button_shape("shape", shape);
         let answer = door::settle(
-            recloth::closure::button_loop(
-                diameter,
-                thickness,
-                cord,
-                gap,
-                stretch,
-                seam,
-                shape,
-            ),
-            &["diameter", "thickness", "cord", "gap", "stretch", "seam", "shape"],
+            recloth::closure::button_loop(diameter, thickness, cord, gap, stretch, seam, shape),
+            &[
+                "diameter",
+                "thickness",
+                "cord",
+                "gap",
+                "stretch",
+                "seam",
+                "shape",
+            ],
             &[shape_bad],
         )?;
         Ok([answer.visible, answer.cut, f64::from(answer.cautions)])
@@ -289,15 +328,7 @@ fn one_button_loop<'py>(
     seam: f64,
     shape: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
-    let answer = button_loop::call([
-            diameter,
-            thickness,
-            cord,
-            gap,
-            stretch,
-            seam,
-            shape,
-        ])
+    let answer = button_loop::call([diameter, thickness, cord, gap, stretch, seam, shape])
         .map_err(|error| door::raise(py, "button_loop", &error))?;
     (answer[0], answer[1], answer[2] as u32).into_bound_py_any(py)
 }
@@ -385,7 +416,9 @@ fn one_circle_skirt_fraction<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = circle_skirt_fraction::call([waist, length, cloth_width, pieces])
         .map_err(|error| door::raise(py, "circle_skirt_fraction", &error))?;
-    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5], answer[6])
+    (
+        answer[0], answer[1], answer[2], answer[3], answer[4], answer[5], answer[6],
+    )
         .into_bound_py_any(py)
 }
 /// `recloth::skirt::circle_skirt_longest`.
@@ -424,7 +457,9 @@ fn one_circle_skirt_longest<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = circle_skirt_longest::call([waist, fraction, cloth_width, pieces])
         .map_err(|error| door::raise(py, "circle_skirt_longest", &error))?;
-    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5], answer[6])
+    (
+        answer[0], answer[1], answer[2], answer[3], answer[4], answer[5], answer[6],
+    )
         .into_bound_py_any(py)
 }
 #[pyfunction]
@@ -485,13 +520,8 @@ impl Scalar<2, 2> for dart {
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
-fn one_dart<'py>(
-    py: Python<'py>,
-    intake: f64,
-    length: f64,
-) -> PyResult<Bound<'py, PyAny>> {
-    let answer = dart::call([intake, length])
-        .map_err(|error| door::raise(py, "dart", &error))?;
+fn one_dart<'py>(py: Python<'py>, intake: f64, length: f64) -> PyResult<Bound<'py, PyAny>> {
+    let answer = dart::call([intake, length]).map_err(|error| door::raise(py, "dart", &error))?;
     (answer[0], answer[1]).into_bound_py_any(py)
 }
 /// `recloth::dart::dart_in_panel`.
@@ -504,14 +534,14 @@ impl Scalar<5, 5> for dart_in_panel {
         let [panel_width, wanted_width, count, largest_intake, length] = given;
         let (count, count_bad) = door::count("count", count, 1);
         let answer = door::settle(
-            recloth::dart::dart_in_panel(
-                panel_width,
-                wanted_width,
-                count,
-                largest_intake,
-                length,
-            ),
-            &["panel_width", "wanted_width", "count", "largest_intake", "length"],
+            recloth::dart::dart_in_panel(panel_width, wanted_width, count, largest_intake, length),
+            &[
+                "panel_width",
+                "wanted_width",
+                "count",
+                "largest_intake",
+                "length",
+            ],
             &[count_bad],
         )?;
         Ok([
@@ -533,13 +563,7 @@ fn one_dart_in_panel<'py>(
     largest_intake: f64,
     length: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
-    let answer = dart_in_panel::call([
-            panel_width,
-            wanted_width,
-            count,
-            largest_intake,
-            length,
-        ])
+    let answer = dart_in_panel::call([panel_width, wanted_width, count, largest_intake, length])
         .map_err(|error| door::raise(py, "dart_in_panel", &error))?;
     (answer[0], answer[1], answer[2], answer[3], answer[4] as u32).into_bound_py_any(py)
 }
@@ -621,19 +645,38 @@ fn one_even_spacing<'py>(
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
-fn one_format_length<'py>(
-    py: Python<'py>,
-    length: f64,
-    style: f64,
-) -> PyResult<Bound<'py, PyAny>> {
+fn one_format_length<'py>(py: Python<'py>, length: f64, style: f64) -> PyResult<Bound<'py, PyAny>> {
     let (style, style_bad) = read_style("style", style);
     let answer = door::settle(
-            recloth::tape::format_length(length, style),
-            &["length", "style"],
-            &[style_bad],
-        )
-        .map_err(|error| door::raise(py, "format_length", &error))?;
+        recloth::tape::format_length(length, style),
+        &["length", "style"],
+        &[style_bad],
+    )
+    .map_err(|error| door::raise(py, "format_length", &error))?;
     answer.as_str().into_bound_py_any(py)
+}
+/// `recloth::body::front_back_doubts`.
+#[allow(non_camel_case_types)]
+struct front_back_doubts;
+impl Scalar<2, 1> for front_back_doubts {
+    const WHOLE: [bool; 1] = [true];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
+        let [front, back] = given;
+        let answer = recloth::body::front_back_doubts(front, back)?;
+        Ok([f64::from(answer)])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_front_back_doubts<'py>(
+    py: Python<'py>,
+    front: f64,
+    back: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = front_back_doubts::call([front, back])
+        .map_err(|error| door::raise(py, "front_back_doubts", &error))?;
+    (answer[0] as u32).into_bound_py_any(py)
 }
 /// `recloth::fullness::gather_ratio`.
 #[allow(non_camel_case_types)]
@@ -644,16 +687,17 @@ impl Scalar<2, 4> for gather_ratio {
     fn call(given: [f64; 2]) -> Result<[f64; 4], Error> {
         let [flat, finished] = given;
         let answer = recloth::fullness::gather_ratio(flat, finished)?;
-        Ok([answer.flat, answer.taken_up, answer.ratio, f64::from(answer.doubts)])
+        Ok([
+            answer.flat,
+            answer.taken_up,
+            answer.ratio,
+            f64::from(answer.doubts),
+        ])
     }
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
-fn one_gather_ratio<'py>(
-    py: Python<'py>,
-    flat: f64,
-    finished: f64,
-) -> PyResult<Bound<'py, PyAny>> {
+fn one_gather_ratio<'py>(py: Python<'py>, flat: f64, finished: f64) -> PyResult<Bound<'py, PyAny>> {
     let answer = gather_ratio::call([flat, finished])
         .map_err(|error| door::raise(py, "gather_ratio", &error))?;
     (answer[0], answer[1], answer[2], answer[3] as u32).into_bound_py_any(py)
@@ -667,19 +711,39 @@ impl Scalar<2, 4> for gathers {
     fn call(given: [f64; 2]) -> Result<[f64; 4], Error> {
         let [finished, ratio] = given;
         let answer = recloth::fullness::gathers(finished, ratio)?;
-        Ok([answer.flat, answer.taken_up, answer.ratio, f64::from(answer.doubts)])
+        Ok([
+            answer.flat,
+            answer.taken_up,
+            answer.ratio,
+            f64::from(answer.doubts),
+        ])
     }
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
-fn one_gathers<'py>(
-    py: Python<'py>,
-    finished: f64,
-    ratio: f64,
-) -> PyResult<Bound<'py, PyAny>> {
-    let answer = gathers::call([finished, ratio])
-        .map_err(|error| door::raise(py, "gathers", &error))?;
+fn one_gathers<'py>(py: Python<'py>, finished: f64, ratio: f64) -> PyResult<Bound<'py, PyAny>> {
+    let answer =
+        gathers::call([finished, ratio]).map_err(|error| door::raise(py, "gathers", &error))?;
     (answer[0], answer[1], answer[2], answer[3] as u32).into_bound_py_any(py)
+}
+/// `recloth::body::girth_doubts`.
+#[allow(non_camel_case_types)]
+struct girth_doubts;
+impl Scalar<1, 1> for girth_doubts {
+    const WHOLE: [bool; 1] = [true];
+    #[inline]
+    fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
+        let [girth] = given;
+        let answer = recloth::body::girth_doubts(girth)?;
+        Ok([f64::from(answer)])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_girth_doubts<'py>(py: Python<'py>, girth: f64) -> PyResult<Bound<'py, PyAny>> {
+    let answer =
+        girth_doubts::call([girth]).map_err(|error| door::raise(py, "girth_doubts", &error))?;
+    (answer[0] as u32).into_bound_py_any(py)
 }
 /// `recloth::closure::holes_left`.
 #[allow(non_camel_case_types)]
@@ -714,9 +778,7 @@ fn one_holes_left<'py>(
 #[allow(non_camel_case_types)]
 struct knife_pleats;
 impl Scalar<3, 9> for knife_pleats {
-    const WHOLE: [bool; 9] = [
-        false, false, true, false, false, false, false, false, true,
-    ];
+    const WHOLE: [bool; 9] = [false, false, true, false, false, false, false, false, true];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
         let [finished, count, depth] = given;
@@ -766,9 +828,7 @@ fn one_knife_pleats<'py>(
 #[allow(non_camel_case_types)]
 struct knife_pleats_count;
 impl Scalar<3, 9> for knife_pleats_count {
-    const WHOLE: [bool; 9] = [
-        false, false, true, false, false, false, false, false, true,
-    ];
+    const WHOLE: [bool; 9] = [false, false, true, false, false, false, false, false, true];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
         let [flat, finished, depth] = given;
@@ -813,9 +873,7 @@ fn one_knife_pleats_count<'py>(
 #[allow(non_camel_case_types)]
 struct knife_pleats_depth;
 impl Scalar<3, 9> for knife_pleats_depth {
-    const WHOLE: [bool; 9] = [
-        false, false, true, false, false, false, false, false, true,
-    ];
+    const WHOLE: [bool; 9] = [false, false, true, false, false, false, false, false, true];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
         let [flat, finished, count] = given;
@@ -865,9 +923,7 @@ fn one_knife_pleats_depth<'py>(
 #[allow(non_camel_case_types)]
 struct knife_pleats_finished;
 impl Scalar<3, 9> for knife_pleats_finished {
-    const WHOLE: [bool; 9] = [
-        false, false, true, false, false, false, false, false, true,
-    ];
+    const WHOLE: [bool; 9] = [false, false, true, false, false, false, false, false, true];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
         let [flat, count, depth] = given;
@@ -913,6 +969,33 @@ fn one_knife_pleats_finished<'py>(
     )
         .into_bound_py_any(py)
 }
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_length_chain<'py>(
+    py: Python<'py>,
+    lengths: PyReadonlyArray1<'py, f64>,
+    factors: PyReadonlyArray1<'py, f64>,
+    total: f64,
+    unknown: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let lengths = lengths.as_slice()?;
+    let factors = factors.as_slice()?;
+    let (unknown, unknown_bad) = door::count("unknown", unknown, 0);
+    let answer = door::settle(
+        recloth::chain::length_chain(lengths, factors, total, unknown),
+        &["lengths", "factors", "total", "unknown"],
+        &[unknown_bad],
+    )
+    .map_err(|error| door::raise(py, "length_chain", &error))?;
+    (
+        answer.value,
+        answer.plus,
+        answer.minus,
+        answer.worst_per_mm,
+        answer.likely_per_mm,
+    )
+        .into_bound_py_any(py)
+}
 /// `recloth::lining::lining_free_length`.
 #[allow(non_camel_case_types)]
 struct lining_free_length;
@@ -946,7 +1029,12 @@ impl Scalar<3, 4> for lining_length {
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [length, hem_depth, clearance] = given;
         let answer = recloth::lining::lining_length(length, hem_depth, clearance)?;
-        Ok([answer.seam_to_seam, answer.straight, answer.spare, answer.fold])
+        Ok([
+            answer.seam_to_seam,
+            answer.straight,
+            answer.spare,
+            answer.fold,
+        ])
     }
 }
 #[pyfunction]
@@ -961,6 +1049,66 @@ fn one_lining_length<'py>(
         .map_err(|error| door::raise(py, "lining_length", &error))?;
     (answer[0], answer[1], answer[2], answer[3]).into_bound_py_any(py)
 }
+/// `recloth::closure::loop_slack`.
+#[allow(non_camel_case_types)]
+struct loop_slack;
+impl Scalar<7, 2> for loop_slack {
+    const WHOLE: [bool; 2] = [false, true];
+    #[inline]
+    fn call(given: [f64; 7]) -> Result<[f64; 2], Error> {
+        let [length, diameter, thickness, cord, gap, stretch, shape] = given;
+        let (shape, shape_bad) = read_button_shape("shape", shape);
+        let answer = door::settle(
+            recloth::closure::loop_slack(length, diameter, thickness, cord, gap, stretch, shape),
+            &[
+                "length",
+                "diameter",
+                "thickness",
+                "cord",
+                "gap",
+                "stretch",
+                "shape",
+            ],
+            &[shape_bad],
+        )?;
+        Ok([answer.slack, f64::from(answer.doubts)])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_loop_slack<'py>(
+    py: Python<'py>,
+    length: f64,
+    diameter: f64,
+    thickness: f64,
+    cord: f64,
+    gap: f64,
+    stretch: f64,
+    shape: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = loop_slack::call([length, diameter, thickness, cord, gap, stretch, shape])
+        .map_err(|error| door::raise(py, "loop_slack", &error))?;
+    (answer[0], answer[1] as u32).into_bound_py_any(py)
+}
+/// `recloth::body::neck_bust_doubts`.
+#[allow(non_camel_case_types)]
+struct neck_bust_doubts;
+impl Scalar<2, 1> for neck_bust_doubts {
+    const WHOLE: [bool; 1] = [true];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
+        let [neck, bust] = given;
+        let answer = recloth::body::neck_bust_doubts(neck, bust)?;
+        Ok([f64::from(answer)])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_neck_bust_doubts<'py>(py: Python<'py>, neck: f64, bust: f64) -> PyResult<Bound<'py, PyAny>> {
+    let answer = neck_bust_doubts::call([neck, bust])
+        .map_err(|error| door::raise(py, "neck_bust_doubts", &error))?;
+    (answer[0] as u32).into_bound_py_any(py)
+}
 /// `recloth::opening::off_centre_opening`.
 #[allow(non_camel_case_types)]
 struct off_centre_opening;
@@ -968,7 +1116,14 @@ impl Scalar<6, 8> for off_centre_opening {
     const WHOLE: [bool; 8] = [false, false, false, false, false, false, false, true];
     #[inline]
     fn call(given: [f64; 6]) -> Result<[f64; 8], Error> {
-        let [front, shift, extension, allowance, wide_panel, dart_distance] = given;
+        let [
+            front,
+            shift,
+            extension,
+            allowance,
+            wide_panel,
+            dart_distance,
+        ] = given;
         let answer = recloth::opening::off_centre_opening(
             front,
             shift,
@@ -1001,14 +1156,14 @@ fn one_off_centre_opening<'py>(
     dart_distance: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = off_centre_opening::call([
-            front,
-            shift,
-            extension,
-            allowance,
-            wide_panel,
-            dart_distance,
-        ])
-        .map_err(|error| door::raise(py, "off_centre_opening", &error))?;
+        front,
+        shift,
+        extension,
+        allowance,
+        wide_panel,
+        dart_distance,
+    ])
+    .map_err(|error| door::raise(py, "off_centre_opening", &error))?;
     (
         answer[0],
         answer[1],
@@ -1030,15 +1185,71 @@ impl Scalar<2, 3> for owf {
     fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
         let [mass_g, pct] = given;
         let answer = recloth::wet::owf(mass_g, pct)?;
-        Ok([answer.amount_g, f64::from(answer.doubts), f64::from(answer.cautions)])
+        Ok([
+            answer.amount_g,
+            f64::from(answer.doubts),
+            f64::from(answer.cautions),
+        ])
     }
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
 fn one_owf<'py>(py: Python<'py>, mass_g: f64, pct: f64) -> PyResult<Bound<'py, PyAny>> {
-    let answer = owf::call([mass_g, pct])
-        .map_err(|error| door::raise(py, "owf", &error))?;
+    let answer = owf::call([mass_g, pct]).map_err(|error| door::raise(py, "owf", &error))?;
     (answer[0], answer[1] as u32, answer[2] as u32).into_bound_py_any(py)
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_panel_by_triangles<'py>(
+    py: Python<'py>,
+    base: f64,
+    starts: PyReadonlyArray1<'py, u32>,
+    ends: PyReadonlyArray1<'py, u32>,
+    from_start: PyReadonlyArray1<'py, f64>,
+    from_end: PyReadonlyArray1<'py, f64>,
+    sides: PyReadonlyArray1<'py, u32>,
+    spare_starts: PyReadonlyArray1<'py, u32>,
+    spare_ends: PyReadonlyArray1<'py, u32>,
+    spare_readings: PyReadonlyArray1<'py, f64>,
+) -> PyResult<Bound<'py, PyAny>> {
+    let starts = starts.as_slice()?;
+    let ends = ends.as_slice()?;
+    let from_start = from_start.as_slice()?;
+    let from_end = from_end.as_slice()?;
+    let sides = sides.as_slice()?;
+    let spare_starts = spare_starts.as_slice()?;
+    let spare_ends = spare_ends.as_slice()?;
+    let spare_readings = spare_readings.as_slice()?;
+    let mut along = vec![0.0; door::room(starts.len(), 2, usize::MAX)];
+    let mut across = vec![0.0; door::room(starts.len(), 2, usize::MAX)];
+    let mut misfits = vec![0.0; door::room(spare_starts.len(), 0, usize::MAX)];
+    let answer = recloth::panel::panel_by_triangles(
+        base,
+        starts,
+        ends,
+        from_start,
+        from_end,
+        sides,
+        spare_starts,
+        spare_ends,
+        spare_readings,
+        &mut along,
+        &mut across,
+        &mut misfits,
+    )
+    .map_err(|error| door::raise(py, "panel_by_triangles", &error))?;
+    (
+        along.into_pyarray(py),
+        across.into_pyarray(py),
+        misfits.into_pyarray(py),
+        answer.area,
+        answer.perimeter,
+        answer.largest_misfit,
+        answer.weakest_corner,
+        answer.weakest_per_mm,
+        answer.doubts,
+    )
+        .into_bound_py_any(py)
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
@@ -1046,6 +1257,37 @@ fn one_parse_length<'py>(py: Python<'py>, text: &str) -> PyResult<Bound<'py, PyA
     let answer = recloth::tape::parse_length(text)
         .map_err(|error| door::raise(py, "parse_length", &error))?;
     answer.into_bound_py_any(py)
+}
+/// `recloth::body::remaining_width`.
+#[allow(non_camel_case_types)]
+struct remaining_width;
+impl Scalar<5, 1> for remaining_width {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 5]) -> Result<[f64; 1], Error> {
+        let [girth, ease, other_width, parts, intake] = given;
+        let (parts, parts_bad) = door::count("parts", parts, 1);
+        let answer = door::settle(
+            recloth::body::remaining_width(girth, ease, other_width, parts, intake),
+            &["girth", "ease", "other_width", "parts", "intake"],
+            &[parts_bad],
+        )?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_remaining_width<'py>(
+    py: Python<'py>,
+    girth: f64,
+    ease: f64,
+    other_width: f64,
+    parts: f64,
+    intake: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = remaining_width::call([girth, ease, other_width, parts, intake])
+        .map_err(|error| door::raise(py, "remaining_width", &error))?;
+    (answer[0]).into_bound_py_any(py)
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
@@ -1102,11 +1344,11 @@ fn one_sectioned_band<'py>(
     let (ends, ends_bad) = read_square_ends("ends", ends);
     let mut tops = vec![0.0; door::room(lengths.len(), 0, usize::MAX)];
     let answer = door::settle(
-            recloth::band::sectioned_band(lengths, depth, top, ends, &mut tops),
-            &["lengths", "depth", "top", "ends", "tops"],
-            &[ends_bad],
-        )
-        .map_err(|error| door::raise(py, "sectioned_band", &error))?;
+        recloth::band::sectioned_band(lengths, depth, top, ends, &mut tops),
+        &["lengths", "depth", "top", "ends", "tops"],
+        &[ends_bad],
+    )
+    .map_err(|error| door::raise(py, "sectioned_band", &error))?;
     (
         tops.into_pyarray(py),
         answer.slant,
@@ -1146,6 +1388,35 @@ fn one_shaped_band<'py>(
         .map_err(|error| door::raise(py, "shaped_band", &error))?;
     (answer[0], answer[1], answer[2], answer[3], answer[4]).into_bound_py_any(py)
 }
+/// `recloth::body::share`.
+#[allow(non_camel_case_types)]
+struct share;
+impl Scalar<3, 1> for share {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
+        let [girth, ease, parts] = given;
+        let (parts, parts_bad) = door::count("parts", parts, 1);
+        let answer = door::settle(
+            recloth::body::share(girth, ease, parts),
+            &["girth", "ease", "parts"],
+            &[parts_bad],
+        )?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_share<'py>(
+    py: Python<'py>,
+    girth: f64,
+    ease: f64,
+    parts: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer =
+        share::call([girth, ease, parts]).map_err(|error| door::raise(py, "share", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
 /// `recloth::cloth::shrink_pair`.
 #[allow(non_camel_case_types)]
 struct shrink_pair;
@@ -1154,12 +1425,8 @@ impl Scalar<4, 6> for shrink_pair {
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 6], Error> {
         let [shell, lining, shell_change_pct, lining_change_pct] = given;
-        let answer = recloth::cloth::shrink_pair(
-            shell,
-            lining,
-            shell_change_pct,
-            lining_change_pct,
-        )?;
+        let answer =
+            recloth::cloth::shrink_pair(shell, lining, shell_change_pct, lining_change_pct)?;
         Ok([
             answer.shell_after,
             answer.lining_after,
@@ -1181,7 +1448,14 @@ fn one_shrink_pair<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = shrink_pair::call([shell, lining, shell_change_pct, lining_change_pct])
         .map_err(|error| door::raise(py, "shrink_pair", &error))?;
-    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5] as u32)
+    (
+        answer[0],
+        answer[1],
+        answer[2],
+        answer[3],
+        answer[4],
+        answer[5] as u32,
+    )
         .into_bound_py_any(py)
 }
 #[pyfunction]
@@ -1196,11 +1470,11 @@ fn one_spacing_through<'py>(
     let (count, count_bad) = door::count("count", count, 3);
     let mut places = vec![0.0; door::room(count as usize, 0, 1000)];
     let answer = door::settle(
-            recloth::closure::spacing_through(first, last, through, count, &mut places),
-            &["first", "last", "through", "count", "places"],
-            &[count_bad],
-        )
-        .map_err(|error| door::raise(py, "spacing_through", &error))?;
+        recloth::closure::spacing_through(first, last, through, count, &mut places),
+        &["first", "last", "through", "count", "places"],
+        &[count_bad],
+    )
+    .map_err(|error| door::raise(py, "spacing_through", &error))?;
     (
         places.into_pyarray(py),
         answer.pitch_before,
@@ -1224,7 +1498,11 @@ impl Scalar<6, 3> for straight_band {
             &["waist", "overlap", "depth", "allowance", "turn", "make"],
             &[make_bad],
         )?;
-        Ok([answer.cut_length, answer.cut_width, f64::from(answer.strips)])
+        Ok([
+            answer.cut_length,
+            answer.cut_width,
+            f64::from(answer.strips),
+        ])
     }
 }
 #[pyfunction]
@@ -1271,6 +1549,102 @@ fn one_straight_band_depth<'py>(
     let answer = straight_band_depth::call([cut_width, allowance, turn, make])
         .map_err(|error| door::raise(py, "straight_band_depth", &error))?;
     (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::chain::tolerance_stack`.
+#[allow(non_camel_case_types)]
+struct tolerance_stack;
+impl Scalar<2, 2> for tolerance_stack {
+    const WHOLE: [bool; 2] = [false, false];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 2], Error> {
+        let [seams, error_each] = given;
+        let (seams, seams_bad) = door::count("seams", seams, 0);
+        let answer = door::settle(
+            recloth::chain::tolerance_stack(seams, error_each),
+            &["seams", "error_each"],
+            &[seams_bad],
+        )?;
+        Ok([answer.worst, answer.likely])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_tolerance_stack<'py>(
+    py: Python<'py>,
+    seams: f64,
+    error_each: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = tolerance_stack::call([seams, error_each])
+        .map_err(|error| door::raise(py, "tolerance_stack", &error))?;
+    (answer[0], answer[1]).into_bound_py_any(py)
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_tolerance_stack_list<'py>(
+    py: Python<'py>,
+    errors: PyReadonlyArray1<'py, f64>,
+    edges: PyReadonlyArray1<'py, u32>,
+) -> PyResult<Bound<'py, PyAny>> {
+    let errors = errors.as_slice()?;
+    let edges = edges.as_slice()?;
+    let answer = recloth::chain::tolerance_stack_list(errors, edges)
+        .map_err(|error| door::raise(py, "tolerance_stack_list", &error))?;
+    (
+        answer.worst,
+        answer.likely,
+        answer.largest,
+        answer.largest_part,
+    )
+        .into_bound_py_any(py)
+}
+/// `recloth::panel::trilaterate`.
+#[allow(non_camel_case_types)]
+struct trilaterate;
+impl Scalar<3, 5> for trilaterate {
+    const WHOLE: [bool; 5] = [false, false, false, false, true];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 5], Error> {
+        let [base, from_start, from_end] = given;
+        let answer = recloth::panel::trilaterate(base, from_start, from_end)?;
+        Ok([
+            answer.along,
+            answer.across,
+            answer.along_per_mm,
+            answer.across_per_mm,
+            f64::from(answer.doubts),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_trilaterate<'py>(
+    py: Python<'py>,
+    base: f64,
+    from_start: f64,
+    from_end: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = trilaterate::call([base, from_start, from_end])
+        .map_err(|error| door::raise(py, "trilaterate", &error))?;
+    (answer[0], answer[1], answer[2], answer[3], answer[4] as u32).into_bound_py_any(py)
+}
+/// `recloth::body::waist_hip_doubts`.
+#[allow(non_camel_case_types)]
+struct waist_hip_doubts;
+impl Scalar<2, 1> for waist_hip_doubts {
+    const WHOLE: [bool; 1] = [true];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
+        let [waist, hip] = given;
+        let answer = recloth::body::waist_hip_doubts(waist, hip)?;
+        Ok([f64::from(answer)])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_waist_hip_doubts<'py>(py: Python<'py>, waist: f64, hip: f64) -> PyResult<Bound<'py, PyAny>> {
+    let answer = waist_hip_doubts::call([waist, hip])
+        .map_err(|error| door::raise(py, "waist_hip_doubts", &error))?;
+    (answer[0] as u32).into_bound_py_any(py)
 }
 /// Adds everything generated to the compiled module.
 pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
@@ -1343,6 +1717,28 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<bias_strip_length, 2, 1>(module, c"all_bias_strip_length")?;
     module.add_function(wrap_pyfunction!(one_bias_strip_length, module)?)?;
     add_one::<
+        binding_strips,
+        3,
+        2,
+        0,
+    >(
+        module,
+        c"binding_strips_count",
+        c"Number of strips of one length to join for a binding.\n\nNumber of strips.\nInputs: length (mm, 1 to 1000000); strip (mm, 10 to 100000); join (mm, 0 to 10000, < strip).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        binding_strips,
+        3,
+        2,
+        1,
+    >(
+        module,
+        c"binding_strips_spare",
+        c"Number of strips of one length to join for a binding.\n\nWhat the joined strips are longer than needed (mm).\nInputs: length (mm, 1 to 1000000); strip (mm, 10 to 100000); join (mm, 0 to 10000, < strip).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<binding_strips, 3, 2>(module, c"all_binding_strips")?;
+    module.add_function(wrap_pyfunction!(one_binding_strips, module)?)?;
+    add_one::<
         binding_width,
         4,
         1,
@@ -1354,6 +1750,18 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<binding_width, 4, 1>(module, c"all_binding_width")?;
     module.add_function(wrap_pyfunction!(one_binding_width, module)?)?;
+    add_one::<
+        body_length_doubts,
+        1,
+        1,
+        0,
+    >(
+        module,
+        c"body_length_doubts",
+        c"Doubts on a length of the body: back length, shoulder, sleeve, skirt.\n\nThe doubts (bits).\nInputs: length (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<body_length_doubts, 1, 1>(module, c"all_body_length_doubts")?;
+    module.add_function(wrap_pyfunction!(one_body_length_doubts, module)?)?;
     add_one::<
         button_diameter,
         1,
@@ -1753,6 +2161,18 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(one_even_spacing, module)?)?;
     module.add_function(wrap_pyfunction!(one_format_length, module)?)?;
     add_one::<
+        front_back_doubts,
+        2,
+        1,
+        0,
+    >(
+        module,
+        c"front_back_doubts",
+        c"Doubts on a front and a back at one level, together.\n\nThe doubts (bits).\nInputs: front (mm, 1 to 100000); back (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<front_back_doubts, 2, 1>(module, c"all_front_back_doubts")?;
+    module.add_function(wrap_pyfunction!(one_front_back_doubts, module)?)?;
+    add_one::<
         gather_ratio,
         2,
         4,
@@ -1836,6 +2256,18 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<gathers, 2, 4>(module, c"all_gathers")?;
     module.add_function(wrap_pyfunction!(one_gathers, module)?)?;
+    add_one::<
+        girth_doubts,
+        1,
+        1,
+        0,
+    >(
+        module,
+        c"girth_doubts",
+        c"Doubts on the girth of a trunk: chest, waist or hip.\n\nThe doubts (bits).\nInputs: girth (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<girth_doubts, 1, 1>(module, c"all_girth_doubts")?;
+    module.add_function(wrap_pyfunction!(one_girth_doubts, module)?)?;
     add_one::<
         holes_left,
         3,
@@ -2246,6 +2678,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<knife_pleats_finished, 3, 9>(module, c"all_knife_pleats_finished")?;
     module.add_function(wrap_pyfunction!(one_knife_pleats_finished, module)?)?;
+    module.add_function(wrap_pyfunction!(one_length_chain, module)?)?;
     add_one::<
         lining_free_length,
         3,
@@ -2300,6 +2733,40 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<lining_length, 3, 4>(module, c"all_lining_length")?;
     module.add_function(wrap_pyfunction!(one_lining_length, module)?)?;
+    add_one::<
+        loop_slack,
+        7,
+        2,
+        0,
+    >(
+        module,
+        c"loop_slack_slack",
+        c"Slack of a loop there is, or of one chosen, on a button.\n\nWhat the loop is longer than the one that just passes; negative when it is too short (mm).\nInputs: length (mm, 1 to 2000); diameter (mm, 1 to 200); thickness (mm, 0 to 100); cord (mm, 0 to 50); gap (mm, 0 to 500); stretch (0 to 3); shape.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        loop_slack,
+        7,
+        2,
+        1,
+    >(
+        module,
+        c"loop_slack_doubts",
+        c"Slack of a loop there is, or of one chosen, on a button.\n\nDoubts raised (bits).\nInputs: length (mm, 1 to 2000); diameter (mm, 1 to 200); thickness (mm, 0 to 100); cord (mm, 0 to 50); gap (mm, 0 to 500); stretch (0 to 3); shape.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<loop_slack, 7, 2>(module, c"all_loop_slack")?;
+    module.add_function(wrap_pyfunction!(one_loop_slack, module)?)?;
+    add_one::<
+        neck_bust_doubts,
+        2,
+        1,
+        0,
+    >(
+        module,
+        c"neck_bust_doubts",
+        c"Doubts on a neck and a bust together.\n\nThe doubts (bits).\nInputs: neck (mm, 1 to 100000); bust (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<neck_bust_doubts, 2, 1>(module, c"all_neck_bust_doubts")?;
+    module.add_function(wrap_pyfunction!(one_neck_bust_doubts, module)?)?;
     add_one::<
         off_centre_opening,
         6,
@@ -2414,7 +2881,20 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<owf, 2, 3>(module, c"all_owf")?;
     module.add_function(wrap_pyfunction!(one_owf, module)?)?;
+    module.add_function(wrap_pyfunction!(one_panel_by_triangles, module)?)?;
     module.add_function(wrap_pyfunction!(one_parse_length, module)?)?;
+    add_one::<
+        remaining_width,
+        5,
+        1,
+        0,
+    >(
+        module,
+        c"remaining_width",
+        c"Width of the panels still to be made, when the others are given.\n\nThe width of each remaining panel inside the seams (mm).\nInputs: girth (mm, 1 to 100000); ease (mm, -10000 to 10000); other_width (mm, 0 to 100000); parts (1 to 64); intake (mm, 0 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<remaining_width, 5, 1>(module, c"all_remaining_width")?;
+    module.add_function(wrap_pyfunction!(one_remaining_width, module)?)?;
     module.add_function(wrap_pyfunction!(one_round_set, module)?)?;
     add_one::<
         round_to,
@@ -2481,6 +2961,18 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<shaped_band, 3, 5>(module, c"all_shaped_band")?;
     module.add_function(wrap_pyfunction!(one_shaped_band, module)?)?;
+    add_one::<
+        share,
+        3,
+        1,
+        0,
+    >(
+        module,
+        c"share",
+        c"One panel's share of a girth.\n\nThe width of each panel inside the seams (mm).\nInputs: girth (mm, 1 to 100000); ease (mm, -10000 to 10000); parts (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<share, 3, 1>(module, c"all_share")?;
+    module.add_function(wrap_pyfunction!(one_share, module)?)?;
     add_one::<
         shrink_pair,
         4,
@@ -2588,5 +3080,92 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<straight_band_depth, 4, 1>(module, c"all_straight_band_depth")?;
     module.add_function(wrap_pyfunction!(one_straight_band_depth, module)?)?;
+    add_one::<
+        tolerance_stack,
+        2,
+        2,
+        0,
+    >(
+        module,
+        c"tolerance_stack_worst",
+        c"How far a girth made of equal seams may be off.\n\nWhen every error falls the same way (mm).\nInputs: seams (0 to 1000); error_each (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        tolerance_stack,
+        2,
+        2,
+        1,
+    >(
+        module,
+        c"tolerance_stack_likely",
+        c"How far a girth made of equal seams may be off.\n\nWhen they fall by chance: the root of the sum of their squares (mm).\nInputs: seams (0 to 1000); error_each (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<tolerance_stack, 2, 2>(module, c"all_tolerance_stack")?;
+    module.add_function(wrap_pyfunction!(one_tolerance_stack, module)?)?;
+    module.add_function(wrap_pyfunction!(one_tolerance_stack_list, module)?)?;
+    add_one::<
+        trilaterate,
+        3,
+        5,
+        0,
+    >(
+        module,
+        c"trilaterate_along",
+        c"A point measured by tape from both ends of a base.\n\nFrom the start along the base, negative behind the start (mm).\nInputs: base (mm, 1 to 100000); from_start (mm, 1 to 100000); from_end (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        trilaterate,
+        3,
+        5,
+        1,
+    >(
+        module,
+        c"trilaterate_across",
+        c"A point measured by tape from both ends of a base.\n\nSquare to the base (mm).\nInputs: base (mm, 1 to 100000); from_start (mm, 1 to 100000); from_end (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        trilaterate,
+        3,
+        5,
+        2,
+    >(
+        module,
+        c"trilaterate_along_per_mm",
+        c"A point measured by tape from both ends of a base.\n\nHow far along the base the point moves at worst, for each mm that both readings are off.\nInputs: base (mm, 1 to 100000); from_start (mm, 1 to 100000); from_end (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        trilaterate,
+        3,
+        5,
+        3,
+    >(
+        module,
+        c"trilaterate_across_per_mm",
+        c"A point measured by tape from both ends of a base.\n\nHow far across the base the point moves at worst, for each mm that both readings are off.\nInputs: base (mm, 1 to 100000); from_start (mm, 1 to 100000); from_end (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        trilaterate,
+        3,
+        5,
+        4,
+    >(
+        module,
+        c"trilaterate_doubts",
+        c"A point measured by tape from both ends of a base.\n\n`TRIANGLE_FLAT` when `across_per_mm` passes 5, `TRIANGLE_TALL` when `along_per_mm` does (bits).\nInputs: base (mm, 1 to 100000); from_start (mm, 1 to 100000); from_end (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<trilaterate, 3, 5>(module, c"all_trilaterate")?;
+    module.add_function(wrap_pyfunction!(one_trilaterate, module)?)?;
+    add_one::<
+        waist_hip_doubts,
+        2,
+        1,
+        0,
+    >(
+        module,
+        c"waist_hip_doubts",
+        c"Doubts on a waist and a hip together.\n\nThe doubts (bits).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<waist_hip_doubts, 2, 1>(module, c"all_waist_hip_doubts")?;
+    module.add_function(wrap_pyfunction!(one_waist_hip_doubts, module)?)?;
     Ok(())
 }

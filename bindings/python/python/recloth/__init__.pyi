@@ -96,6 +96,10 @@ class BathVolume(NamedTuple, Generic[_N, _W]):
     doubts: _W
     cautions: _W
 
+class BindingStrips(NamedTuple, Generic[_N, _W]):
+    count: _W
+    spare: _N
+
 class ButtonForHole(NamedTuple, Generic[_N]):
     diameter: _N
     creep: _N
@@ -165,11 +169,22 @@ class KnifePleats(NamedTuple, Generic[_N, _W]):
     ratio: _N
     doubts: _W
 
+class LengthChain(NamedTuple):
+    value: float
+    plus: float
+    minus: float
+    worst_per_mm: float
+    likely_per_mm: float
+
 class LiningLength(NamedTuple, Generic[_N]):
     seam_to_seam: _N
     straight: _N
     spare: _N
     fold: _N
+
+class LoopSlack(NamedTuple, Generic[_N, _W]):
+    slack: _N
+    doubts: _W
 
 class OffCentreOpening(NamedTuple, Generic[_N, _W]):
     narrow_to_line: _N
@@ -185,6 +200,17 @@ class Owf(NamedTuple, Generic[_N, _W]):
     amount_g: _N
     doubts: _W
     cautions: _W
+
+class PanelByTriangles(NamedTuple):
+    along: NDArray[np.float64]
+    across: NDArray[np.float64]
+    misfits: NDArray[np.float64]
+    area: float
+    perimeter: float
+    largest_misfit: float
+    weakest_corner: int
+    weakest_per_mm: float
+    doubts: int
 
 class RoundedSet(NamedTuple):
     tapes: NDArray[np.float64]
@@ -224,6 +250,23 @@ class StraightBand(NamedTuple, Generic[_N, _W]):
     cut_length: _N
     cut_width: _N
     strips: _W
+
+class ToleranceStack(NamedTuple, Generic[_N]):
+    worst: _N
+    likely: _N
+
+class ToleranceStackList(NamedTuple):
+    worst: float
+    likely: float
+    largest: int
+    largest_part: float
+
+class Trilaterate(NamedTuple, Generic[_N, _W]):
+    along: _N
+    across: _N
+    along_per_mm: _N
+    across_per_mm: _N
+    doubts: _W
 
 @overload
 def bath_volume(mass_g: float, ratio: float) -> BathVolume[float, int]: ...  # type: ignore[overload-overlap]
@@ -366,6 +409,46 @@ def bias_strip_length(side: ArrayLike, width: ArrayLike) -> NDArray[np.float64]:
     """
 
 @overload
+def binding_strips(length: float, strip: float, join: float = ...) -> BindingStrips[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def binding_strips(length: ArrayLike, strip: ArrayLike, join: ArrayLike = ...) -> BindingStrips[NDArray[np.float64], NDArray[np.uint32]]:
+    """Number of strips of one length to join for a binding.
+
+    Each join takes `join` off the two strips together: `count` is the least with
+    `count · strip - (count - 1) · join >= length`. Strips joined on the straight grain, at 45°, lose their own width and
+    the two allowances at each join; straight strips joined end to end lose the two allowances.
+
+    Parameters
+    ----------
+    length : array_like
+        length of binding needed, corners and ends included (mm, 1 to 1000000)
+    strip : array_like
+        length of each strip, measured along one edge (mm, 10 to 100000)
+    join : array_like, default 0
+        length lost at each join (mm, 0 to 10000, < strip)
+
+    Returns
+    -------
+    count : int
+        Number of strips
+    spare : float
+        What the joined strips are longer than needed (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `join` when it takes a whole strip, or so much
+        that more than 100000 strips are needed.
+
+    Notes
+    -----
+    Source: Arithmetic. `tests/vectors/binding_strips.csv` has published and hand-worked rows.
+
+    Example: binding_strips(length=3000, strip=900, join=50) gives count 4, spare 450
+    """
+
+@overload
 def binding_width(finished: float, turn: float, thickness: float = ..., fold: BindingFold | str | int = ...) -> float: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -403,6 +486,40 @@ def binding_width(finished: ArrayLike, turn: ArrayLike, thickness: ArrayLike = .
     rows.
 
     Example: binding_width(finished=8, turn=8, thickness=0, fold='single') gives 32
+    """
+
+@overload
+def body_length_doubts(length: float) -> int: ...  # type: ignore[overload-overlap]
+
+@overload
+def body_length_doubts(length: ArrayLike) -> NDArray[np.uint32]:
+    """Doubts on a length of the body: back length, shoulder, sleeve, skirt.
+
+    Below 100 mm (`BODY_LENGTH_SMALL`) it is likely in centimetres or inches; above 2000 mm (`BODY_LENGTH_LARGE`) it is
+    longer than a tall person. A length over 100 cm given in centimetres passes unseen.
+
+    Parameters
+    ----------
+    length : array_like
+        a length of the body (mm, 1 to 100000)
+
+    Returns
+    -------
+    int
+        The doubts (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Thresholds are common practice, no source, set outside the 5th percentile of women's shoulder length, 120 mm, and the
+    95th of men's stature, 1870 mm, in Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*,
+    NATICK/TR-15/007.
+
+    Example: body_length_doubts(length=424.5) gives 0
     """
 
 @overload
@@ -486,8 +603,8 @@ def button_loop(diameter: ArrayLike, thickness: ArrayLike, cord: ArrayLike, gap:
 
     The way round the button is `P = 2 · (diameter + thickness)` for a flat one, `π · diameter` for a ball; the middle of
     the cord lies half its thickness further out all round, and its ends are sewn `gap` apart:
-    `visible = (P + π · cord - gap) / (1 + stretch)`, `cut = visible + 2 · seam`. A loop more than 2 mm longer opens by
-    itself (common practice, no source). Try one before cutting all.
+    `visible = (P + π · cord - gap) / (1 + stretch)`, `cut = visible + 2 · seam`. For a loop
+    there is, see `loop_slack`. Try one before cutting all.
 
     Parameters
     ----------
@@ -1017,6 +1134,39 @@ def format_length(length: float, style: Style | str | int = ...) -> str:
     """
 
 @overload
+def front_back_doubts(front: float, back: float) -> int: ...  # type: ignore[overload-overlap]
+
+@overload
+def front_back_doubts(front: ArrayLike, back: ArrayLike) -> NDArray[np.uint32]:
+    """Doubts on a front and a back at one level, together.
+
+    One more than one and a half times the other (`FRONT_BACK_APART`) may be whole against half.
+
+    Parameters
+    ----------
+    front : array_like
+        width of the front (mm, 1 to 100000)
+    back : array_like
+        width of the back (mm, 1 to 100000)
+
+    Returns
+    -------
+    int
+        The doubts (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Common practice, no source: whole against half gives 2, and a threshold of 1.5 leaves room for a full bust or seat.
+
+    Example: front_back_doubts(front=500, back=440) gives 0
+    """
+
+@overload
 def gather_ratio(flat: float, finished: float) -> Gathers[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -1095,6 +1245,38 @@ def gathers(finished: ArrayLike, ratio: ArrayLike) -> Gathers[NDArray[np.float64
     practice, no source.
 
     Example: gathers(finished=240, ratio=1.75) gives flat 420, taken_up 180, ratio 1.75, doubts 0
+    """
+
+@overload
+def girth_doubts(girth: float) -> int: ...  # type: ignore[overload-overlap]
+
+@overload
+def girth_doubts(girth: ArrayLike) -> NDArray[np.uint32]:
+    """Doubts on the girth of a trunk: chest, waist or hip.
+
+    Below 300 mm (`GIRTH_SMALL`) it is likely in centimetres or inches; above 2000 mm (`GIRTH_LARGE`) taken twice.
+
+    Parameters
+    ----------
+    girth : array_like
+        girth of chest, waist or hip (mm, 1 to 100000)
+
+    Returns
+    -------
+    int
+        The doubts (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Thresholds are common practice, no source, set well outside the 5th and 95th percentiles of chest, waist and hip,
+    710 to 1207 mm, in Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*, NATICK/TR-15/007.
+
+    Example: girth_doubts(girth=852) gives 0
     """
 
 @overload
@@ -1347,6 +1529,52 @@ def knife_pleats_finished(flat: ArrayLike, count: ArrayLike, depth: ArrayLike) -
     Example: knife_pleats_finished(flat=2160, count=24, depth=30) gives flat 2160, finished 720, count 24, show 30, depth 30, intake 60, taken_up 1440, ratio 3, doubts 0
     """
 
+def length_chain(lengths: Sequence[float] | NDArray[Any], factors: Sequence[float] | NDArray[Any], total: float, unknown: int) -> LengthChain:
+    """The one unknown of a chain of lengths.
+
+    The chain is `total = factor · length + factor · length + …`: a factor of 1 for a length that adds, -1 for a seam
+    allowance that is lost, 2 for one that is lost or won on both edges, 0.5 for half a girth. `unknown` is the index of
+    the length sought, or the number of lengths when the total is sought. What stands in the unknown's place is not used,
+    but must be in range: write 0.
+
+    Parameters
+    ----------
+    lengths : sequence of float
+        the lengths (mm, 0 to 100000, 1 to 1000 items)
+    factors : sequence of float
+        how many times each counts, minus where lost (-100 to 100, as many as lengths)
+    total : float
+        what they come to (mm, 0 to 10000000000)
+    unknown : int
+        index of the length sought; their number: total (0 to 1000)
+
+    Returns
+    -------
+    value : float
+        The length sought (mm)
+    plus : float
+        What the known terms with a plus add up to (mm)
+    minus : float
+        What the known terms with a minus take away (mm)
+    worst_per_mm : float
+        How far the value is off at worst, for each mm that every known length may be off
+    likely_per_mm : float
+        How far the value is off in the usual case, for each mm that every known length may be off
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange` or `Count`, naming the argument. `NoSolution` naming `unknown`: there is no such length;
+        `factors`: the one at the unknown is below 1e-6 either way; `total`: the answer would be negative, with the totals
+        that would do (or the sum itself, where the total is sought).
+
+    Notes
+    -----
+    Source: Arithmetic; errors as in `tolerance_stack`.
+
+    Example: length_chain(lengths=[640, 10, 35], factors=[1, -1, 1], total=0, unknown=3) gives value 665, plus 675, minus 10, worst_per_mm 3, likely_per_mm 1.7321
+    """
+
 @overload
 def lining_free_length(length: float, clearance: float, hem: float) -> float: ...  # type: ignore[overload-overlap]
 
@@ -1425,6 +1653,86 @@ def lining_length(length: ArrayLike, hem_depth: ArrayLike, clearance: ArrayLike)
     hand-worked rows.
 
     Example: lining_length(length=560, hem_depth=45, clearance=20) gives seam_to_seam 565, straight 515, spare 50, fold 25
+    """
+
+@overload
+def loop_slack(length: float, diameter: float, thickness: float, cord: float, gap: float = ..., stretch: float = ..., shape: ButtonShape | str | int = ...) -> LoopSlack[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def loop_slack(length: ArrayLike, diameter: ArrayLike, thickness: ArrayLike, cord: ArrayLike, gap: ArrayLike = ..., stretch: ArrayLike = ..., shape: ButtonShape | str | int = ...) -> LoopSlack[NDArray[np.float64], NDArray[np.uint32]]:
+    """Slack of a loop there is, or of one chosen, on a button.
+
+    `slack = length - visible`, where `visible` is what `button_loop` gives for the same button.
+
+    Parameters
+    ----------
+    length : array_like
+        length of the loop that shows, not stretched (mm, 1 to 2000)
+    diameter : array_like
+        diameter of the button (mm, 1 to 200)
+    thickness : array_like
+        thickness of a flat button; not used for a ball (mm, 0 to 100)
+    cord : array_like
+        thickness of the cord (mm, 0 to 50)
+    gap : array_like, default 0
+        between the loop's two ends where they are sewn (mm, 0 to 500)
+    stretch : array_like, default 0
+        how much the cord may stretch: 0.3 is 30 % (0 to 3)
+    shape : ButtonShape, default "flat"
+        shape of the button
+
+    Returns
+    -------
+    slack : float
+        What the loop is longer than the one that just passes; negative when it is too short (mm)
+    doubts : int
+        Doubts raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `gap` when it is as wide as the way round.
+
+    Notes
+    -----
+    Source: Plane geometry; the 2 mm behind the doubt `LOOP_LOOSE` are common practice, no source. `tests/vectors/loop_slack.csv`
+    has hand-worked rows.
+
+    Example: loop_slack(length=28, diameter=10, thickness=3, cord=1.5, gap=4, stretch=0, shape='flat') gives slack 1.29, doubts 0
+    """
+
+@overload
+def neck_bust_doubts(neck: float, bust: float) -> int: ...  # type: ignore[overload-overlap]
+
+@overload
+def neck_bust_doubts(neck: ArrayLike, bust: ArrayLike) -> NDArray[np.uint32]:
+    """Doubts on a neck and a bust together.
+
+    A neck of more than half the bust (`NECK_OVER_HALF_BUST`) may be the two in each other's place, or half a bust.
+
+    Parameters
+    ----------
+    neck : array_like
+        girth of neck (mm, 1 to 100000)
+    bust : array_like
+        girth of bust or chest (mm, 1 to 100000)
+
+    Returns
+    -------
+    int
+        The doubts (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Common practice, no source. The 95th percentile of neck is below half the 5th of chest, women 363 and 824 mm, men 443
+    and 922 mm, in Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*, NATICK/TR-15/007.
+
+    Example: neck_bust_doubts(neck=328, bust=940) gives 0
     """
 
 @overload
@@ -1524,6 +1832,75 @@ def owf(mass_g: ArrayLike, pct: ArrayLike) -> Owf[NDArray[np.float64], NDArray[n
     Example: owf(mass_g=380, pct=15) gives amount_g 57, doubts 0, cautions 3
     """
 
+def panel_by_triangles(base: float, starts: Sequence[int] | NDArray[Any], ends: Sequence[int] | NDArray[Any], from_start: Sequence[float] | NDArray[Any], from_end: Sequence[float] | NDArray[Any], sides: Sequence[int] | NDArray[Any], spare_starts: Sequence[int] | NDArray[Any], spare_ends: Sequence[int] | NDArray[Any], spare_readings: Sequence[float] | NDArray[Any]) -> PanelByTriangles:
+    """Corners and area of a panel measured by tape in triangles, with its spare readings checked.
+
+    Number the corners around the panel, from 0, in either direction; corner 1 is `base` from corner 0. Every further
+    corner, in order, is read from two corners before it, `starts` and `ends`, and lies to the left (0) or right (1) as
+    seen from the start towards the end. Any other distance between two corners is a spare reading: at least one, the
+    other diagonal, tells a misread tape, and cloth that lay off grain.
+
+    `along` and `across` get a place for each corner: corner 0 at 0, 0 and corner 1 at `base`, 0; left is positive across.
+    `misfits` gets a length for each spare reading: as the corners have it, less the reading.
+
+    Parameters
+    ----------
+    base : float
+        from corner 0 to corner 1 (mm, 1 to 100000)
+    starts : sequence of int
+        corner the first reading is from (0 to 63, 1 to 62 items)
+    ends : sequence of int
+        corner the second reading is from (0 to 63, as many as starts)
+    from_start : sequence of float
+        first reading of each further corner (mm, 1 to 100000, as many as starts)
+    from_end : sequence of float
+        second reading of each further corner (mm, 1 to 100000, as many as starts)
+    sides : sequence of int
+        0 left, 1 right, seen from start to end (0 to 1, as many as starts)
+    spare_starts : sequence of int
+        one corner of each spare reading (0 to 63, 0 to 200 items)
+    spare_ends : sequence of int
+        the other corner (0 to 63, as many as spare_starts)
+    spare_readings : sequence of float
+        distance between them (mm, 1 to 100000, as many as spare_starts)
+
+    Returns
+    -------
+    along : array
+        each corner along the base (mm)
+    across : array
+        each corner square to it (mm)
+    misfits : array
+        what each spare reading misses (mm)
+    area : float
+        Area within the corners (mm2)
+    perimeter : float
+        Way round the corners (mm)
+    largest_misfit : float
+        Largest misfit of a spare reading, without its sign (mm)
+    weakest_corner : int
+        The corner whose own triangle holds it least
+    weakest_per_mm : float
+        How far that corner moves at worst along or across its base, for each mm that its readings are off
+    doubts : int
+        `TRIANGLE_FLAT` and `TRIANGLE_TALL` of any corner, `SPARE_MISFIT` when a spare reading misses by over 0.5 % (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange`, `Count` or `Room`, naming the argument. `NoSolution` naming `starts` or `ends`: not a corner
+        before this one, twice the same, or two in one place; `from_end`: no triangle, with the readings that make one;
+        `sides`: the way round the corners crosses itself, most likely at this one; `spare_starts` or `spare_ends`: no such
+        corner, or twice the same.
+
+    Notes
+    -----
+    Source: Triangles as in `trilaterate`; area by the shoelace formula (Gauss). Spare readings to 0.5 %: common practice, no
+    source.
+
+    Example: panel_by_triangles(base=500, starts=[0], ends=[1], from_start=[300], from_end=[400], sides=[0], spare_starts=[0], spare_ends=[2], spare_readings=[301]) gives along 0 500 180, across 0 0 240, misfits -1, area 60000, perimeter 1200, largest_misfit 1, weakest_corner 2, weakest_per_mm 1.4, doubts 0
+    """
+
 def parse_length(text: str) -> float:
     """A length as it is written.
 
@@ -1560,6 +1937,47 @@ def parse_length(text: str) -> float:
     Source: 1 in = 25.4 mm, 1 ft = 12 in, 1 yd = 36 in, exact by the international yard and pound agreement of 1959.
 
     Example: parse_length(text='31 3/8 in') gives 796.925
+    """
+
+@overload
+def remaining_width(girth: float, ease: float, other_width: float, parts: int = ..., intake: float = ...) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def remaining_width(girth: ArrayLike, ease: ArrayLike, other_width: ArrayLike, parts: ArrayLike = ..., intake: ArrayLike = ...) -> NDArray[np.float64]:
+    """Width of the panels still to be made, when the others are given.
+
+    `remaining = (girth + ease - other_width) / parts + intake`, inside the seams: what the given panels leave of the
+    girth, shared over the rest, and the darts or pleats of each added.
+
+    Parameters
+    ----------
+    girth : array_like
+        girth of the body (mm, 1 to 100000)
+    ease : array_like
+        what the garment has more (mm, -10000 to 10000)
+    other_width : array_like
+        the given panels together, inside seams and darts (mm, 0 to 100000)
+    parts : array_like of int, default 1
+        number of panels still to be made, all equal (1 to 64)
+    intake : array_like, default 0
+        darts or pleats in each of them (mm, 0 to 10000)
+
+    Returns
+    -------
+    float
+        The width of each remaining panel inside the seams (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `ease`: it takes the whole girth away;
+        `other_width`: the given panels leave nothing.
+
+    Notes
+    -----
+    Source: Arithmetic; `tests/vectors/remaining_width.csv` has published rows.
+
+    Example: remaining_width(girth=720, ease=20, other_width=410, parts=2, intake=25) gives 190
     """
 
 def round_set(lengths: Sequence[float] | NDArray[Any], graduation: float = ...) -> RoundedSet:
@@ -1723,6 +2141,41 @@ def shaped_band(lower: ArrayLike, upper: ArrayLike, depth: ArrayLike) -> ShapedB
     circumferences); `tests/vectors/shaped_band.csv` has published and hand-worked rows.
 
     Example: shaped_band(lower=700, upper=676, depth=50) gives inner_radius 1408.33, outer_radius 1458.33, angle_deg 27.50, sagitta 41.80, area_mm2 34400
+    """
+
+@overload
+def share(girth: float, ease: float = ..., parts: int = ...) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def share(girth: ArrayLike, ease: ArrayLike = ..., parts: ArrayLike = ...) -> NDArray[np.float64]:
+    """One panel's share of a girth.
+
+    `share = (girth + ease) / parts`, inside the seams. Ease is negative in cloth that stretches.
+
+    Parameters
+    ----------
+    girth : array_like
+        girth of the body (mm, 1 to 100000)
+    ease : array_like, default 0
+        what the garment has more (mm, -10000 to 10000)
+    parts : array_like of int, default 4
+        number of equal panels (1 to 64)
+
+    Returns
+    -------
+    float
+        The width of each panel inside the seams (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `ease`: it takes the whole girth away.
+
+    Notes
+    -----
+    Source: Arithmetic; `tests/vectors/share.csv` has published rows.
+
+    Example: share(girth=1000, ease=60, parts=4) gives 265
     """
 
 @overload
@@ -1902,6 +2355,163 @@ def straight_band_depth(cut_width: ArrayLike, allowance: ArrayLike, turn: ArrayL
     Source: Arithmetic. `tests/vectors/straight_band_depth.csv` has hand-worked rows.
 
     Example: straight_band_depth(cut_width=50, allowance=10, turn=0, make='folded') gives 15
+    """
+
+@overload
+def tolerance_stack(seams: int, error_each: float = ...) -> ToleranceStack[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def tolerance_stack(seams: ArrayLike, error_each: ArrayLike = ...) -> ToleranceStack[NDArray[np.float64]]:
+    """How far a girth made of equal seams may be off.
+
+    A seam sewn `error_each` beside its line takes that much from both of its edges: `worst = 2 · seams · error_each`,
+    `likely = 2 · error_each · √seams`. Where the ease at the waist is less than the worst case, try on before the band is
+    cut.
+
+    Parameters
+    ----------
+    seams : array_like of int
+        number of seams, darts counted as one each (0 to 1000)
+    error_each : array_like, default 1
+        how far beside its line a seam may be sewn (mm, 0 to 100)
+
+    Returns
+    -------
+    worst : float
+        When every error falls the same way (mm)
+    likely : float
+        When they fall by chance: the root of the sum of their squares (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Worst case by arithmetic; independent errors add as the root of the sum of their squares: JCGM 100:2008, *Guide to the
+    expression of uncertainty in measurement*, 5.1.2.
+
+    Example: tolerance_stack(seams=6, error_each=1) gives worst 12, likely 4.899
+    """
+
+def tolerance_stack_list(errors: Sequence[float] | NDArray[Any], edges: Sequence[int] | NDArray[Any]) -> ToleranceStackList:
+    """How far a length made of unlike terms may be off, and which of them adds most.
+
+    Each term's error counts once for each of its edges: 2 for a seam, 1 for a fold or a raw edge, 0 for a term that is
+    sure.
+
+    Parameters
+    ----------
+    errors : sequence of float
+        how far each term may be off (mm, 0 to 1000, 1 to 1000 items)
+    edges : sequence of int
+        how many times each error counts (0 to 100, as many as errors)
+
+    Returns
+    -------
+    worst : float
+        When every error falls the same way (mm)
+    likely : float
+        When they fall by chance: the root of the sum of their squares (mm)
+    largest : int
+        Index of the term that adds most, of equals the first
+    largest_part : float
+        What that term adds to the worst case (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange` or `Count`, naming the argument.
+
+    Notes
+    -----
+    Source: As `tolerance_stack`.
+
+    Example: tolerance_stack_list(errors=[1, 1, 1, 1, 2], edges=[2, 2, 2, 2, 1]) gives worst 10, likely 4.472, largest 0, largest_part 2
+    """
+
+@overload
+def trilaterate(base: float, from_start: float, from_end: float) -> Trilaterate[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def trilaterate(base: ArrayLike, from_start: ArrayLike, from_end: ArrayLike) -> Trilaterate[NDArray[np.float64], NDArray[np.uint32]]:
+    """A point measured by tape from both ends of a base.
+
+    `along = (from_start² - from_end² + base²) / 2 base`, `across = √(from_start² - along²)`. An error of 1 mm in both
+    readings moves the point by at most `along_per_mm` and `across_per_mm`; that of the base is not counted. Choose bases
+    that make both small: a point about half as far off as the base is long.
+
+    Parameters
+    ----------
+    base : array_like
+        between the two known points (mm, 1 to 100000)
+    from_start : array_like
+        reading from the start of the base (mm, 1 to 100000)
+    from_end : array_like
+        reading from the end of the base (mm, 1 to 100000)
+
+    Returns
+    -------
+    along : float
+        From the start along the base, negative behind the start (mm)
+    across : float
+        Square to the base (mm)
+    along_per_mm : float
+        How far along the base the point moves at worst, for each mm that both readings are off
+    across_per_mm : float
+        How far across the base the point moves at worst, for each mm that both readings are off
+    doubts : int
+        `TRIANGLE_FLAT` when `across_per_mm` passes 5, `TRIANGLE_TALL` when `along_per_mm` does (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `from_end`, with the readings between which the
+        three make a triangle.
+
+    Notes
+    -----
+    Source: Law of cosines; the height by W. Kahan, *Miscalculating Area and Angles of a Needle-like Triangle* (2014), which keeps
+    its digits in flat triangles. Doubt over 5: common practice of survey, no source.
+
+    Example: trilaterate(base=500, from_start=300, from_end=400) gives along 180, across 240, along_per_mm 1.4, across_per_mm 1.4, doubts 0
+    """
+
+@overload
+def waist_hip_doubts(waist: float, hip: float) -> int: ...  # type: ignore[overload-overlap]
+
+@overload
+def waist_hip_doubts(waist: ArrayLike, hip: ArrayLike) -> NDArray[np.uint32]:
+    """Doubts on a waist and a hip together.
+
+    A waist above the hip (`WAIST_OVER_HIP`) may be the two in each other's place, and is also the shape of some bodies.
+    A hip more than 450 mm above the waist (`HIP_FAR_OVER_WAIST`) may be half a waist.
+
+    Parameters
+    ----------
+    waist : array_like
+        girth of waist (mm, 1 to 100000)
+    hip : array_like
+        girth of hip (mm, 1 to 100000)
+
+    Returns
+    -------
+    int
+        The doubts (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Thresholds are common practice, no source. Hip less waist is 57 to 252 mm for women and -21 to 164 mm for men (5th and
+    95th percentiles, from the data of Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*,
+    NATICK/TR-15/007): more than one man in twenty has the first doubt.
+
+    Example: waist_hip_doubts(waist=852, hip=1016) gives 0
     """
 
 __all__: list[str]

@@ -120,6 +120,12 @@ BathVolume.doubts.__doc__ = "Doubts raised (bits)"
 BathVolume.cautions.__doc__ = "Cautions raised (bits)"
 
 
+BindingStrips = namedtuple("BindingStrips", ["count", "spare"], module="recloth")
+BindingStrips.__doc__ = "Strips to join for a binding."
+BindingStrips.count.__doc__ = "Number of strips"
+BindingStrips.spare.__doc__ = "What the joined strips are longer than needed (mm)"
+
+
 ButtonForHole = namedtuple("ButtonForHole", ["diameter", "creep"], module="recloth")
 ButtonForHole.__doc__ = "The button for a slit there is, and how far a cross hole lets the front out."
 ButtonForHole.diameter.__doc__ = "Largest diameter of a flat button (mm)"
@@ -211,12 +217,27 @@ KnifePleats.ratio.__doc__ = "Flat over finished: 3 where pleats just touch"
 KnifePleats.doubts.__doc__ = "Doubts raised (bits)"
 
 
+LengthChain = namedtuple("LengthChain", ["value", "plus", "minus", "worst_per_mm", "likely_per_mm"], module="recloth")
+LengthChain.__doc__ = "The unknown of a chain of lengths, and how sure it is."
+LengthChain.value.__doc__ = "The length sought (mm)"
+LengthChain.plus.__doc__ = "What the known terms with a plus add up to (mm)"
+LengthChain.minus.__doc__ = "What the known terms with a minus take away (mm)"
+LengthChain.worst_per_mm.__doc__ = "How far the value is off at worst, for each mm that every known length may be off"
+LengthChain.likely_per_mm.__doc__ = "How far the value is off in the usual case, for each mm that every known length may be off"
+
+
 LiningLength = namedtuple("LiningLength", ["seam_to_seam", "straight", "spare", "fold"], module="recloth")
 LiningLength.__doc__ = "Length of a lining that is sewn to the top of the shell's hem, with a fold."
 LiningLength.seam_to_seam.__doc__ = "Lining from its upper seam to the seam at the top of the hem, without allowances (mm)"
 LiningLength.straight.__doc__ = "The shell's own distance between these two seams (mm)"
 LiningLength.spare.__doc__ = "What the lining is longer by, which lies in the fold (mm)"
 LiningLength.fold.__doc__ = "Depth of the fold, from the hem's top seam down (mm)"
+
+
+LoopSlack = namedtuple("LoopSlack", ["slack", "doubts"], module="recloth")
+LoopSlack.__doc__ = "A loop there is, compared with the one that just passes over its button."
+LoopSlack.slack.__doc__ = "What the loop is longer than the one that just passes; negative when it is too short (mm)"
+LoopSlack.doubts.__doc__ = "Doubts raised (bits)"
 
 
 OffCentreOpening = namedtuple("OffCentreOpening", ["narrow_to_line", "wide_to_line", "narrow_cut", "wide_cut", "largest_shift", "dart_to_narrow", "dart_to_wide", "doubts"], module="recloth")
@@ -236,6 +257,19 @@ Owf.__doc__ = "What goes into a bath."
 Owf.amount_g.__doc__ = "Mass to weigh out (g)"
 Owf.doubts.__doc__ = "Doubts raised (bits)"
 Owf.cautions.__doc__ = "Cautions raised (bits)"
+
+
+PanelByTriangles = namedtuple("PanelByTriangles", ["along", "across", "misfits", "area", "perimeter", "largest_misfit", "weakest_corner", "weakest_per_mm", "doubts"], module="recloth")
+PanelByTriangles.__doc__ = "A panel of corners measured by tape."
+PanelByTriangles.along.__doc__ = "each corner along the base (mm)"
+PanelByTriangles.across.__doc__ = "each corner square to it (mm)"
+PanelByTriangles.misfits.__doc__ = "what each spare reading misses (mm)"
+PanelByTriangles.area.__doc__ = "Area within the corners (mm2)"
+PanelByTriangles.perimeter.__doc__ = "Way round the corners (mm)"
+PanelByTriangles.largest_misfit.__doc__ = "Largest misfit of a spare reading, without its sign (mm)"
+PanelByTriangles.weakest_corner.__doc__ = "The corner whose own triangle holds it least"
+PanelByTriangles.weakest_per_mm.__doc__ = "How far that corner moves at worst along or across its base, for each mm that its readings are off"
+PanelByTriangles.doubts.__doc__ = "`TRIANGLE_FLAT` and `TRIANGLE_TALL` of any corner, `SPARE_MISFIT` when a spare reading misses by over 0.5 % (bits)"
 
 
 RoundedSet = namedtuple("RoundedSet", ["tapes", "total", "largest_change"], module="recloth")
@@ -287,6 +321,29 @@ StraightBand.__doc__ = "The strip a straight band is cut from."
 StraightBand.cut_length.__doc__ = "Length to cut, allowances included (mm)"
 StraightBand.cut_width.__doc__ = "Width to cut, allowances included (mm)"
 StraightBand.strips.__doc__ = "How many such strips"
+
+
+ToleranceStack = namedtuple("ToleranceStack", ["worst", "likely"], module="recloth")
+ToleranceStack.__doc__ = "How far a row of equal seams may be off."
+ToleranceStack.worst.__doc__ = "When every error falls the same way (mm)"
+ToleranceStack.likely.__doc__ = "When they fall by chance: the root of the sum of their squares (mm)"
+
+
+ToleranceStackList = namedtuple("ToleranceStackList", ["worst", "likely", "largest", "largest_part"], module="recloth")
+ToleranceStackList.__doc__ = "How far a set of unlike terms may be off."
+ToleranceStackList.worst.__doc__ = "When every error falls the same way (mm)"
+ToleranceStackList.likely.__doc__ = "When they fall by chance: the root of the sum of their squares (mm)"
+ToleranceStackList.largest.__doc__ = "Index of the term that adds most, of equals the first"
+ToleranceStackList.largest_part.__doc__ = "What that term adds to the worst case (mm)"
+
+
+Trilaterate = namedtuple("Trilaterate", ["along", "across", "along_per_mm", "across_per_mm", "doubts"], module="recloth")
+Trilaterate.__doc__ = "A point measured by tape from both ends of a base, and how sure it is."
+Trilaterate.along.__doc__ = "From the start along the base, negative behind the start (mm)"
+Trilaterate.across.__doc__ = "Square to the base (mm)"
+Trilaterate.along_per_mm.__doc__ = "How far along the base the point moves at worst, for each mm that both readings are off"
+Trilaterate.across_per_mm.__doc__ = "How far across the base the point moves at worst, for each mm that both readings are off"
+Trilaterate.doubts.__doc__ = "`TRIANGLE_FLAT` when `across_per_mm` passes 5, `TRIANGLE_TALL` when `along_per_mm` does (bits)"
 
 
 def bath_volume(mass_g, ratio):
@@ -429,6 +486,46 @@ def bias_strip_length(side, width):
     return _call.scalars("bias_strip_length", None, ("side", "width",), (side, width,))
 
 
+def binding_strips(length, strip, join=0.0):
+    """Number of strips of one length to join for a binding.
+
+    Each join takes `join` off the two strips together: `count` is the least with
+    `count · strip - (count - 1) · join >= length`. Strips joined on the straight grain, at 45°, lose their own width and
+    the two allowances at each join; straight strips joined end to end lose the two allowances.
+
+    Parameters
+    ----------
+    length : array_like
+        length of binding needed, corners and ends included (mm, 1 to 1000000)
+    strip : array_like
+        length of each strip, measured along one edge (mm, 10 to 100000)
+    join : array_like, default 0
+        length lost at each join (mm, 0 to 10000, < strip)
+
+    Returns
+    -------
+    count : int
+        Number of strips
+    spare : float
+        What the joined strips are longer than needed (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `join` when it takes a whole strip, or so much
+        that more than 100000 strips are needed.
+
+    Notes
+    -----
+    Source: Arithmetic. `tests/vectors/binding_strips.csv` has published and hand-worked rows.
+
+    Example: binding_strips(length=3000, strip=900, join=50) gives count 4, spare 450
+    """
+    if type(length) is float and type(strip) is float and type(join) is float:
+        return _new(BindingStrips, _core.one_binding_strips(length, strip, join))
+    return _call.scalars("binding_strips", BindingStrips, ("length", "strip", "join",), (length, strip, join,))
+
+
 def binding_width(finished, turn, thickness=0.0, fold="single"):
     """Width to cut a binding of a given finished width.
 
@@ -468,6 +565,40 @@ def binding_width(finished, turn, thickness=0.0, fold="single"):
     if type(finished) is float and type(turn) is float and type(thickness) is float:
         return _core.one_binding_width(finished, turn, thickness, fold)
     return _call.scalars("binding_width", None, ("finished", "turn", "thickness", "fold",), (finished, turn, thickness, fold,))
+
+
+def body_length_doubts(length):
+    """Doubts on a length of the body: back length, shoulder, sleeve, skirt.
+
+    Below 100 mm (`BODY_LENGTH_SMALL`) it is likely in centimetres or inches; above 2000 mm (`BODY_LENGTH_LARGE`) it is
+    longer than a tall person. A length over 100 cm given in centimetres passes unseen.
+
+    Parameters
+    ----------
+    length : array_like
+        a length of the body (mm, 1 to 100000)
+
+    Returns
+    -------
+    int
+        The doubts (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Thresholds are common practice, no source, set outside the 5th percentile of women's shoulder length, 120 mm, and the
+    95th of men's stature, 1870 mm, in Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*,
+    NATICK/TR-15/007.
+
+    Example: body_length_doubts(length=424.5) gives 0
+    """
+    if type(length) is float:
+        return _core.one_body_length_doubts(length)
+    return _call.scalars("body_length_doubts", None, ("length",), (length,))
 
 
 def button_diameter(lines):
@@ -547,8 +678,8 @@ def button_loop(diameter, thickness, cord, gap=0.0, stretch=0.0, seam=12.0, shap
 
     The way round the button is `P = 2 · (diameter + thickness)` for a flat one, `π · diameter` for a ball; the middle of
     the cord lies half its thickness further out all round, and its ends are sewn `gap` apart:
-    `visible = (P + π · cord - gap) / (1 + stretch)`, `cut = visible + 2 · seam`. A loop more than 2 mm longer opens by
-    itself (common practice, no source). Try one before cutting all.
+    `visible = (P + π · cord - gap) / (1 + stretch)`, `cut = visible + 2 · seam`. For a loop
+    there is, see `loop_slack`. Try one before cutting all.
 
     Parameters
     ----------
@@ -1088,6 +1219,39 @@ def format_length(length, style="exact"):
     return _core.one_format_length(length, style)
 
 
+def front_back_doubts(front, back):
+    """Doubts on a front and a back at one level, together.
+
+    One more than one and a half times the other (`FRONT_BACK_APART`) may be whole against half.
+
+    Parameters
+    ----------
+    front : array_like
+        width of the front (mm, 1 to 100000)
+    back : array_like
+        width of the back (mm, 1 to 100000)
+
+    Returns
+    -------
+    int
+        The doubts (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Common practice, no source: whole against half gives 2, and a threshold of 1.5 leaves room for a full bust or seat.
+
+    Example: front_back_doubts(front=500, back=440) gives 0
+    """
+    if type(front) is float and type(back) is float:
+        return _core.one_front_back_doubts(front, back)
+    return _call.scalars("front_back_doubts", None, ("front", "back",), (front, back,))
+
+
 def gather_ratio(flat, finished):
     """Ratio of gathers that a strip there is gives on a line.
 
@@ -1167,6 +1331,38 @@ def gathers(finished, ratio):
     if type(finished) is float and type(ratio) is float:
         return _new(Gathers, _core.one_gathers(finished, ratio))
     return _call.scalars("gathers", Gathers, ("finished", "ratio",), (finished, ratio,))
+
+
+def girth_doubts(girth):
+    """Doubts on the girth of a trunk: chest, waist or hip.
+
+    Below 300 mm (`GIRTH_SMALL`) it is likely in centimetres or inches; above 2000 mm (`GIRTH_LARGE`) taken twice.
+
+    Parameters
+    ----------
+    girth : array_like
+        girth of chest, waist or hip (mm, 1 to 100000)
+
+    Returns
+    -------
+    int
+        The doubts (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Thresholds are common practice, no source, set well outside the 5th and 95th percentiles of chest, waist and hip,
+    710 to 1207 mm, in Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*, NATICK/TR-15/007.
+
+    Example: girth_doubts(girth=852) gives 0
+    """
+    if type(girth) is float:
+        return _core.one_girth_doubts(girth)
+    return _call.scalars("girth_doubts", None, ("girth",), (girth,))
 
 
 def holes_left(edge, first, pitch):
@@ -1419,6 +1615,56 @@ def knife_pleats_finished(flat, count, depth):
     return _call.scalars("knife_pleats_finished", KnifePleats, ("flat", "count", "depth",), (flat, count, depth,))
 
 
+def length_chain(lengths, factors, total, unknown):
+    """The one unknown of a chain of lengths.
+
+    The chain is `total = factor · length + factor · length + …`: a factor of 1 for a length that adds, -1 for a seam
+    allowance that is lost, 2 for one that is lost or won on both edges, 0.5 for half a girth. `unknown` is the index of
+    the length sought, or the number of lengths when the total is sought. What stands in the unknown's place is not used,
+    but must be in range: write 0.
+
+    Parameters
+    ----------
+    lengths : sequence of float
+        the lengths (mm, 0 to 100000, 1 to 1000 items)
+    factors : sequence of float
+        how many times each counts, minus where lost (-100 to 100, as many as lengths)
+    total : float
+        what they come to (mm, 0 to 10000000000)
+    unknown : int
+        index of the length sought; their number: total (0 to 1000)
+
+    Returns
+    -------
+    value : float
+        The length sought (mm)
+    plus : float
+        What the known terms with a plus add up to (mm)
+    minus : float
+        What the known terms with a minus take away (mm)
+    worst_per_mm : float
+        How far the value is off at worst, for each mm that every known length may be off
+    likely_per_mm : float
+        How far the value is off in the usual case, for each mm that every known length may be off
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange` or `Count`, naming the argument. `NoSolution` naming `unknown`: there is no such length;
+        `factors`: the one at the unknown is below 1e-6 either way; `total`: the answer would be negative, with the totals
+        that would do (or the sum itself, where the total is sought).
+
+    Notes
+    -----
+    Source: Arithmetic; errors as in `tolerance_stack`.
+
+    Example: length_chain(lengths=[640, 10, 35], factors=[1, -1, 1], total=0, unknown=3) gives value 665, plus 675, minus 10, worst_per_mm 3, likely_per_mm 1.7321
+    """
+    lengths = _call.numbers_of(lengths, "length_chain", "lengths")
+    factors = _call.numbers_of(factors, "length_chain", "factors")
+    return _new(LengthChain, _core.one_length_chain(lengths, factors, total, unknown))
+
+
 def lining_free_length(length, clearance, hem):
     """Length to cut a lining that hangs free of the shell's hem, below its upper seam line.
 
@@ -1497,6 +1743,87 @@ def lining_length(length, hem_depth, clearance):
     if type(length) is float and type(hem_depth) is float and type(clearance) is float:
         return _new(LiningLength, _core.one_lining_length(length, hem_depth, clearance))
     return _call.scalars("lining_length", LiningLength, ("length", "hem_depth", "clearance",), (length, hem_depth, clearance,))
+
+
+def loop_slack(length, diameter, thickness, cord, gap=0.0, stretch=0.0, shape="flat"):
+    """Slack of a loop there is, or of one chosen, on a button.
+
+    `slack = length - visible`, where `visible` is what `button_loop` gives for the same button.
+
+    Parameters
+    ----------
+    length : array_like
+        length of the loop that shows, not stretched (mm, 1 to 2000)
+    diameter : array_like
+        diameter of the button (mm, 1 to 200)
+    thickness : array_like
+        thickness of a flat button; not used for a ball (mm, 0 to 100)
+    cord : array_like
+        thickness of the cord (mm, 0 to 50)
+    gap : array_like, default 0
+        between the loop's two ends where they are sewn (mm, 0 to 500)
+    stretch : array_like, default 0
+        how much the cord may stretch: 0.3 is 30 % (0 to 3)
+    shape : ButtonShape, default "flat"
+        shape of the button
+
+    Returns
+    -------
+    slack : float
+        What the loop is longer than the one that just passes; negative when it is too short (mm)
+    doubts : int
+        Doubts raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `gap` when it is as wide as the way round.
+
+    Notes
+    -----
+    Source: Plane geometry; the 2 mm behind the doubt `LOOP_LOOSE` are common practice, no source. `tests/vectors/loop_slack.csv`
+    has hand-worked rows.
+
+    Example: loop_slack(length=28, diameter=10, thickness=3, cord=1.5, gap=4, stretch=0, shape='flat') gives slack 1.29, doubts 0
+    """
+    shape = _call.choice(ButtonShape, shape, "loop_slack", "shape")
+    if type(length) is float and type(diameter) is float and type(thickness) is float and type(cord) is float and type(gap) is float and type(stretch) is float:
+        return _new(LoopSlack, _core.one_loop_slack(length, diameter, thickness, cord, gap, stretch, shape))
+    return _call.scalars("loop_slack", LoopSlack, ("length", "diameter", "thickness", "cord", "gap", "stretch", "shape",), (length, diameter, thickness, cord, gap, stretch, shape,))
+
+
+def neck_bust_doubts(neck, bust):
+    """Doubts on a neck and a bust together.
+
+    A neck of more than half the bust (`NECK_OVER_HALF_BUST`) may be the two in each other's place, or half a bust.
+
+    Parameters
+    ----------
+    neck : array_like
+        girth of neck (mm, 1 to 100000)
+    bust : array_like
+        girth of bust or chest (mm, 1 to 100000)
+
+    Returns
+    -------
+    int
+        The doubts (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Common practice, no source. The 95th percentile of neck is below half the 5th of chest, women 363 and 824 mm, men 443
+    and 922 mm, in Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*, NATICK/TR-15/007.
+
+    Example: neck_bust_doubts(neck=328, bust=940) gives 0
+    """
+    if type(neck) is float and type(bust) is float:
+        return _core.one_neck_bust_doubts(neck, bust)
+    return _call.scalars("neck_bust_doubts", None, ("neck", "bust",), (neck, bust,))
 
 
 def off_centre_opening(front, shift, extension, allowance, wide_panel, dart_distance):
@@ -1596,6 +1923,85 @@ def owf(mass_g, pct):
     return _call.scalars("owf", Owf, ("mass_g", "pct",), (mass_g, pct,))
 
 
+def panel_by_triangles(base, starts, ends, from_start, from_end, sides, spare_starts, spare_ends, spare_readings):
+    """Corners and area of a panel measured by tape in triangles, with its spare readings checked.
+
+    Number the corners around the panel, from 0, in either direction; corner 1 is `base` from corner 0. Every further
+    corner, in order, is read from two corners before it, `starts` and `ends`, and lies to the left (0) or right (1) as
+    seen from the start towards the end. Any other distance between two corners is a spare reading: at least one, the
+    other diagonal, tells a misread tape, and cloth that lay off grain.
+
+    `along` and `across` get a place for each corner: corner 0 at 0, 0 and corner 1 at `base`, 0; left is positive across.
+    `misfits` gets a length for each spare reading: as the corners have it, less the reading.
+
+    Parameters
+    ----------
+    base : float
+        from corner 0 to corner 1 (mm, 1 to 100000)
+    starts : sequence of int
+        corner the first reading is from (0 to 63, 1 to 62 items)
+    ends : sequence of int
+        corner the second reading is from (0 to 63, as many as starts)
+    from_start : sequence of float
+        first reading of each further corner (mm, 1 to 100000, as many as starts)
+    from_end : sequence of float
+        second reading of each further corner (mm, 1 to 100000, as many as starts)
+    sides : sequence of int
+        0 left, 1 right, seen from start to end (0 to 1, as many as starts)
+    spare_starts : sequence of int
+        one corner of each spare reading (0 to 63, 0 to 200 items)
+    spare_ends : sequence of int
+        the other corner (0 to 63, as many as spare_starts)
+    spare_readings : sequence of float
+        distance between them (mm, 1 to 100000, as many as spare_starts)
+
+    Returns
+    -------
+    along : array
+        each corner along the base (mm)
+    across : array
+        each corner square to it (mm)
+    misfits : array
+        what each spare reading misses (mm)
+    area : float
+        Area within the corners (mm2)
+    perimeter : float
+        Way round the corners (mm)
+    largest_misfit : float
+        Largest misfit of a spare reading, without its sign (mm)
+    weakest_corner : int
+        The corner whose own triangle holds it least
+    weakest_per_mm : float
+        How far that corner moves at worst along or across its base, for each mm that its readings are off
+    doubts : int
+        `TRIANGLE_FLAT` and `TRIANGLE_TALL` of any corner, `SPARE_MISFIT` when a spare reading misses by over 0.5 % (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange`, `Count` or `Room`, naming the argument. `NoSolution` naming `starts` or `ends`: not a corner
+        before this one, twice the same, or two in one place; `from_end`: no triangle, with the readings that make one;
+        `sides`: the way round the corners crosses itself, most likely at this one; `spare_starts` or `spare_ends`: no such
+        corner, or twice the same.
+
+    Notes
+    -----
+    Source: Triangles as in `trilaterate`; area by the shoelace formula (Gauss). Spare readings to 0.5 %: common practice, no
+    source.
+
+    Example: panel_by_triangles(base=500, starts=[0], ends=[1], from_start=[300], from_end=[400], sides=[0], spare_starts=[0], spare_ends=[2], spare_readings=[301]) gives along 0 500 180, across 0 0 240, misfits -1, area 60000, perimeter 1200, largest_misfit 1, weakest_corner 2, weakest_per_mm 1.4, doubts 0
+    """
+    starts = _call.counts_of(starts, "panel_by_triangles", "starts")
+    ends = _call.counts_of(ends, "panel_by_triangles", "ends")
+    from_start = _call.numbers_of(from_start, "panel_by_triangles", "from_start")
+    from_end = _call.numbers_of(from_end, "panel_by_triangles", "from_end")
+    sides = _call.counts_of(sides, "panel_by_triangles", "sides")
+    spare_starts = _call.counts_of(spare_starts, "panel_by_triangles", "spare_starts")
+    spare_ends = _call.counts_of(spare_ends, "panel_by_triangles", "spare_ends")
+    spare_readings = _call.numbers_of(spare_readings, "panel_by_triangles", "spare_readings")
+    return _new(PanelByTriangles, _core.one_panel_by_triangles(base, starts, ends, from_start, from_end, sides, spare_starts, spare_ends, spare_readings))
+
+
 def parse_length(text):
     """A length as it is written.
 
@@ -1634,6 +2040,47 @@ def parse_length(text):
     Example: parse_length(text='31 3/8 in') gives 796.925
     """
     return _core.one_parse_length(text)
+
+
+def remaining_width(girth, ease, other_width, parts=1, intake=0.0):
+    """Width of the panels still to be made, when the others are given.
+
+    `remaining = (girth + ease - other_width) / parts + intake`, inside the seams: what the given panels leave of the
+    girth, shared over the rest, and the darts or pleats of each added.
+
+    Parameters
+    ----------
+    girth : array_like
+        girth of the body (mm, 1 to 100000)
+    ease : array_like
+        what the garment has more (mm, -10000 to 10000)
+    other_width : array_like
+        the given panels together, inside seams and darts (mm, 0 to 100000)
+    parts : array_like of int, default 1
+        number of panels still to be made, all equal (1 to 64)
+    intake : array_like, default 0
+        darts or pleats in each of them (mm, 0 to 10000)
+
+    Returns
+    -------
+    float
+        The width of each remaining panel inside the seams (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `ease`: it takes the whole girth away;
+        `other_width`: the given panels leave nothing.
+
+    Notes
+    -----
+    Source: Arithmetic; `tests/vectors/remaining_width.csv` has published rows.
+
+    Example: remaining_width(girth=720, ease=20, other_width=410, parts=2, intake=25) gives 190
+    """
+    if type(girth) is float and type(ease) is float and type(other_width) is float and type(intake) is float and type(parts) is int:
+        return _core.one_remaining_width(girth, ease, other_width, parts, intake)
+    return _call.scalars("remaining_width", None, ("girth", "ease", "other_width", "parts", "intake",), (girth, ease, other_width, parts, intake,))
 
 
 def round_set(lengths, graduation=1.0):
@@ -1805,6 +2252,41 @@ def shaped_band(lower, upper, depth):
     if type(lower) is float and type(upper) is float and type(depth) is float:
         return _new(ShapedBand, _core.one_shaped_band(lower, upper, depth))
     return _call.scalars("shaped_band", ShapedBand, ("lower", "upper", "depth",), (lower, upper, depth,))
+
+
+def share(girth, ease=0.0, parts=4):
+    """One panel's share of a girth.
+
+    `share = (girth + ease) / parts`, inside the seams. Ease is negative in cloth that stretches.
+
+    Parameters
+    ----------
+    girth : array_like
+        girth of the body (mm, 1 to 100000)
+    ease : array_like, default 0
+        what the garment has more (mm, -10000 to 10000)
+    parts : array_like of int, default 4
+        number of equal panels (1 to 64)
+
+    Returns
+    -------
+    float
+        The width of each panel inside the seams (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `ease`: it takes the whole girth away.
+
+    Notes
+    -----
+    Source: Arithmetic; `tests/vectors/share.csv` has published rows.
+
+    Example: share(girth=1000, ease=60, parts=4) gives 265
+    """
+    if type(girth) is float and type(ease) is float and type(parts) is int:
+        return _core.one_share(girth, ease, parts)
+    return _call.scalars("share", None, ("girth", "ease", "parts",), (girth, ease, parts,))
 
 
 def shrink_pair(shell, lining, shell_change_pct, lining_change_pct):
@@ -1990,6 +2472,167 @@ def straight_band_depth(cut_width, allowance, turn=0.0, make="folded"):
     return _call.scalars("straight_band_depth", None, ("cut_width", "allowance", "turn", "make",), (cut_width, allowance, turn, make,))
 
 
+def tolerance_stack(seams, error_each=1.0):
+    """How far a girth made of equal seams may be off.
+
+    A seam sewn `error_each` beside its line takes that much from both of its edges: `worst = 2 · seams · error_each`,
+    `likely = 2 · error_each · √seams`. Where the ease at the waist is less than the worst case, try on before the band is
+    cut.
+
+    Parameters
+    ----------
+    seams : array_like of int
+        number of seams, darts counted as one each (0 to 1000)
+    error_each : array_like, default 1
+        how far beside its line a seam may be sewn (mm, 0 to 100)
+
+    Returns
+    -------
+    worst : float
+        When every error falls the same way (mm)
+    likely : float
+        When they fall by chance: the root of the sum of their squares (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Worst case by arithmetic; independent errors add as the root of the sum of their squares: JCGM 100:2008, *Guide to the
+    expression of uncertainty in measurement*, 5.1.2.
+
+    Example: tolerance_stack(seams=6, error_each=1) gives worst 12, likely 4.899
+    """
+    if type(error_each) is float and type(seams) is int:
+        return _new(ToleranceStack, _core.one_tolerance_stack(seams, error_each))
+    return _call.scalars("tolerance_stack", ToleranceStack, ("seams", "error_each",), (seams, error_each,))
+
+
+def tolerance_stack_list(errors, edges):
+    """How far a length made of unlike terms may be off, and which of them adds most.
+
+    Each term's error counts once for each of its edges: 2 for a seam, 1 for a fold or a raw edge, 0 for a term that is
+    sure.
+
+    Parameters
+    ----------
+    errors : sequence of float
+        how far each term may be off (mm, 0 to 1000, 1 to 1000 items)
+    edges : sequence of int
+        how many times each error counts (0 to 100, as many as errors)
+
+    Returns
+    -------
+    worst : float
+        When every error falls the same way (mm)
+    likely : float
+        When they fall by chance: the root of the sum of their squares (mm)
+    largest : int
+        Index of the term that adds most, of equals the first
+    largest_part : float
+        What that term adds to the worst case (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange` or `Count`, naming the argument.
+
+    Notes
+    -----
+    Source: As `tolerance_stack`.
+
+    Example: tolerance_stack_list(errors=[1, 1, 1, 1, 2], edges=[2, 2, 2, 2, 1]) gives worst 10, likely 4.472, largest 0, largest_part 2
+    """
+    errors = _call.numbers_of(errors, "tolerance_stack_list", "errors")
+    edges = _call.counts_of(edges, "tolerance_stack_list", "edges")
+    return _new(ToleranceStackList, _core.one_tolerance_stack_list(errors, edges))
+
+
+def trilaterate(base, from_start, from_end):
+    """A point measured by tape from both ends of a base.
+
+    `along = (from_start² - from_end² + base²) / 2 base`, `across = √(from_start² - along²)`. An error of 1 mm in both
+    readings moves the point by at most `along_per_mm` and `across_per_mm`; that of the base is not counted. Choose bases
+    that make both small: a point about half as far off as the base is long.
+
+    Parameters
+    ----------
+    base : array_like
+        between the two known points (mm, 1 to 100000)
+    from_start : array_like
+        reading from the start of the base (mm, 1 to 100000)
+    from_end : array_like
+        reading from the end of the base (mm, 1 to 100000)
+
+    Returns
+    -------
+    along : float
+        From the start along the base, negative behind the start (mm)
+    across : float
+        Square to the base (mm)
+    along_per_mm : float
+        How far along the base the point moves at worst, for each mm that both readings are off
+    across_per_mm : float
+        How far across the base the point moves at worst, for each mm that both readings are off
+    doubts : int
+        `TRIANGLE_FLAT` when `across_per_mm` passes 5, `TRIANGLE_TALL` when `along_per_mm` does (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `from_end`, with the readings between which the
+        three make a triangle.
+
+    Notes
+    -----
+    Source: Law of cosines; the height by W. Kahan, *Miscalculating Area and Angles of a Needle-like Triangle* (2014), which keeps
+    its digits in flat triangles. Doubt over 5: common practice of survey, no source.
+
+    Example: trilaterate(base=500, from_start=300, from_end=400) gives along 180, across 240, along_per_mm 1.4, across_per_mm 1.4, doubts 0
+    """
+    if type(base) is float and type(from_start) is float and type(from_end) is float:
+        return _new(Trilaterate, _core.one_trilaterate(base, from_start, from_end))
+    return _call.scalars("trilaterate", Trilaterate, ("base", "from_start", "from_end",), (base, from_start, from_end,))
+
+
+def waist_hip_doubts(waist, hip):
+    """Doubts on a waist and a hip together.
+
+    A waist above the hip (`WAIST_OVER_HIP`) may be the two in each other's place, and is also the shape of some bodies.
+    A hip more than 450 mm above the waist (`HIP_FAR_OVER_WAIST`) may be half a waist.
+
+    Parameters
+    ----------
+    waist : array_like
+        girth of waist (mm, 1 to 100000)
+    hip : array_like
+        girth of hip (mm, 1 to 100000)
+
+    Returns
+    -------
+    int
+        The doubts (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Thresholds are common practice, no source. Hip less waist is 57 to 252 mm for women and -21 to 164 mm for men (5th and
+    95th percentiles, from the data of Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*,
+    NATICK/TR-15/007): more than one man in twenty has the first doubt.
+
+    Example: waist_hip_doubts(waist=852, hip=1016) gives 0
+    """
+    if type(waist) is float and type(hip) is float:
+        return _core.one_waist_hip_doubts(waist, hip)
+    return _call.scalars("waist_hip_doubts", None, ("waist", "hip",), (waist, hip,))
+
+
 __all__ = [
     "BandMake",
     "BindingFold",
@@ -1998,6 +2641,7 @@ __all__ = [
     "SquareEnds",
     "Style",
     "BathVolume",
+    "BindingStrips",
     "ButtonForHole",
     "ButtonLoop",
     "CircleSkirt",
@@ -2009,20 +2653,28 @@ __all__ = [
     "Gathers",
     "HolesLeft",
     "KnifePleats",
+    "LengthChain",
     "LiningLength",
+    "LoopSlack",
     "OffCentreOpening",
     "Owf",
+    "PanelByTriangles",
     "RoundedSet",
     "SectionedBand",
     "ShapedBand",
     "ShrinkPair",
     "SpacingThrough",
     "StraightBand",
+    "ToleranceStack",
+    "ToleranceStackList",
+    "Trilaterate",
     "bath_volume",
     "bias_along_selvedge",
     "bias_square",
     "bias_strip_length",
+    "binding_strips",
     "binding_width",
+    "body_length_doubts",
     "button_diameter",
     "button_for_hole",
     "button_loop",
@@ -2038,24 +2690,36 @@ __all__ = [
     "dimensional_change",
     "even_spacing",
     "format_length",
+    "front_back_doubts",
     "gather_ratio",
     "gathers",
+    "girth_doubts",
     "holes_left",
     "knife_pleats",
     "knife_pleats_count",
     "knife_pleats_depth",
     "knife_pleats_finished",
+    "length_chain",
     "lining_free_length",
     "lining_length",
+    "loop_slack",
+    "neck_bust_doubts",
     "off_centre_opening",
     "owf",
+    "panel_by_triangles",
     "parse_length",
+    "remaining_width",
     "round_set",
     "round_to",
     "sectioned_band",
     "shaped_band",
+    "share",
     "shrink_pair",
     "spacing_through",
     "straight_band",
     "straight_band_depth",
+    "tolerance_stack",
+    "tolerance_stack_list",
+    "trilaterate",
+    "waist_hip_doubts",
 ]

@@ -7,7 +7,10 @@ bath_volume_cautions: np.ufunc
 bias_along_selvedge: np.ufunc
 bias_square: np.ufunc
 bias_strip_length: np.ufunc
+binding_strips_count: np.ufunc
+binding_strips_spare: np.ufunc
 binding_width: np.ufunc
+body_length_doubts: np.ufunc
 button_diameter: np.ufunc
 button_for_hole_diameter: np.ufunc
 button_for_hole_creep: np.ufunc
@@ -45,6 +48,7 @@ dart_in_panel_doubts: np.ufunc
 dart_turned: np.ufunc
 dimensional_change: np.ufunc
 even_spacing: np.ufunc
+front_back_doubts: np.ufunc
 gather_ratio_flat: np.ufunc
 gather_ratio_taken_up: np.ufunc
 gather_ratio_ratio: np.ufunc
@@ -53,6 +57,7 @@ gathers_flat: np.ufunc
 gathers_taken_up: np.ufunc
 gathers_ratio: np.ufunc
 gathers_doubts: np.ufunc
+girth_doubts: np.ufunc
 holes_left_count: np.ufunc
 holes_left_last: np.ufunc
 holes_left_to_end: np.ufunc
@@ -98,6 +103,9 @@ lining_length_seam_to_seam: np.ufunc
 lining_length_straight: np.ufunc
 lining_length_spare: np.ufunc
 lining_length_fold: np.ufunc
+loop_slack_slack: np.ufunc
+loop_slack_doubts: np.ufunc
+neck_bust_doubts: np.ufunc
 off_centre_opening_narrow_to_line: np.ufunc
 off_centre_opening_wide_to_line: np.ufunc
 off_centre_opening_narrow_cut: np.ufunc
@@ -109,12 +117,14 @@ off_centre_opening_doubts: np.ufunc
 owf_amount_g: np.ufunc
 owf_doubts: np.ufunc
 owf_cautions: np.ufunc
+remaining_width: np.ufunc
 round_to: np.ufunc
 shaped_band_inner_radius: np.ufunc
 shaped_band_outer_radius: np.ufunc
 shaped_band_angle_deg: np.ufunc
 shaped_band_sagitta: np.ufunc
 shaped_band_area_mm2: np.ufunc
+share: np.ufunc
 shrink_pair_shell_after: np.ufunc
 shrink_pair_lining_after: np.ufunc
 shrink_pair_below: np.ufunc
@@ -125,6 +135,14 @@ straight_band_cut_length: np.ufunc
 straight_band_cut_width: np.ufunc
 straight_band_strips: np.ufunc
 straight_band_depth: np.ufunc
+tolerance_stack_worst: np.ufunc
+tolerance_stack_likely: np.ufunc
+trilaterate_along: np.ufunc
+trilaterate_across: np.ufunc
+trilaterate_along_per_mm: np.ufunc
+trilaterate_across_per_mm: np.ufunc
+trilaterate_doubts: np.ufunc
+waist_hip_doubts: np.ufunc
 
 __all__ = [
     "bath_volume_volume_ml",
@@ -133,7 +151,10 @@ __all__ = [
     "bias_along_selvedge",
     "bias_square",
     "bias_strip_length",
+    "binding_strips_count",
+    "binding_strips_spare",
     "binding_width",
+    "body_length_doubts",
     "button_diameter",
     "button_for_hole_diameter",
     "button_for_hole_creep",
@@ -171,6 +192,7 @@ __all__ = [
     "dart_turned",
     "dimensional_change",
     "even_spacing",
+    "front_back_doubts",
     "gather_ratio_flat",
     "gather_ratio_taken_up",
     "gather_ratio_ratio",
@@ -179,6 +201,7 @@ __all__ = [
     "gathers_taken_up",
     "gathers_ratio",
     "gathers_doubts",
+    "girth_doubts",
     "holes_left_count",
     "holes_left_last",
     "holes_left_to_end",
@@ -224,6 +247,9 @@ __all__ = [
     "lining_length_straight",
     "lining_length_spare",
     "lining_length_fold",
+    "loop_slack_slack",
+    "loop_slack_doubts",
+    "neck_bust_doubts",
     "off_centre_opening_narrow_to_line",
     "off_centre_opening_wide_to_line",
     "off_centre_opening_narrow_cut",
@@ -235,12 +261,14 @@ __all__ = [
     "owf_amount_g",
     "owf_doubts",
     "owf_cautions",
+    "remaining_width",
     "round_to",
     "shaped_band_inner_radius",
     "shaped_band_outer_radius",
     "shaped_band_angle_deg",
     "shaped_band_sagitta",
     "shaped_band_area_mm2",
+    "share",
     "shrink_pair_shell_after",
     "shrink_pair_lining_after",
     "shrink_pair_below",
@@ -251,4 +279,12 @@ __all__ = [
     "straight_band_cut_width",
     "straight_band_strips",
     "straight_band_depth",
+    "tolerance_stack_worst",
+    "tolerance_stack_likely",
+    "trilaterate_along",
+    "trilaterate_across",
+    "trilaterate_along_per_mm",
+    "trilaterate_across_per_mm",
+    "trilaterate_doubts",
+    "waist_hip_doubts",
 ]
