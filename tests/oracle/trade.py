@@ -191,8 +191,8 @@ def off_centre_opening(row):
     narrow = (row["front"] - 2 * row["shift"]) / 2 + row["allowance"]
     wide = (row["front"] + 2 * row["shift"]) / 2 + row["allowance"]
     dart = row["dart_distance"] - row["shift"]
-    off = dart < 0 and -dart >= stand
-    in_stand = not off and (dart < stand or row["dart_distance"] + row["shift"] < stand)
+    off = dart + stand <= 0
+    in_stand = not off and dart < stand
     return {
         "narrow_to_line": narrow,
         "wide_to_line": wide,

@@ -302,7 +302,7 @@ pub struct SectionedBand {
 /// assert_eq!((band.slant, tops), (6.0, [134.0, 318.0, 224.0]));
 /// assert!((band.join_kink_deg - 13.69).abs() < 0.005);
 /// let error = sectioned_band(&[5.0, 695.0], 50.0, 676.0, SquareEnds::Both, &mut tops).unwrap_err();
-/// assert_eq!(error.to_string(), "lengths[0] = 5 leaves no solution: it must be at least 12");
+/// assert_eq!(error.to_string(), "lengths[0] = 5 leaves no solution: it must be at least 19");
 /// # Ok::<(), recloth::Error>(())
 /// ```
 pub fn sectioned_band(
@@ -328,28 +328,21 @@ pub fn sectioned_band(
         return Err(Error::no_solution("top", top, bottom, bottom));
     };
     let last = lengths.len() - 1;
-    let taken = |index: usize| {
-        let first_end = if index == 0 && ends.first() {
-            0.0
-        } else {
-            slant
-        };
-        let last_end = if index == last && ends.last() {
-            0.0
-        } else {
-            slant
-        };
-        first_end + last_end
+    let slanted_of = |index: usize| {
+        let first = !(index == 0 && ends.first());
+        let last = !(index == last && ends.last());
+        f64::from(u32::from(first) + u32::from(last))
     };
     for (index, &length) in lengths.iter().enumerate() {
-        if length <= taken(index) {
-            return Err(
-                Error::no_solution("lengths", length, taken(index), f64::NAN).at_index(index),
-            );
+        let own = slanted_of(index);
+        if length <= own * slant {
+            // A longer section has more to lose, of which its own ends take their part.
+            let least = own * (bottom - length - top) / (slanted - own);
+            return Err(Error::no_solution("lengths", length, least, f64::NAN).at_index(index));
         }
     }
     for (index, (place, &length)) in tops.iter_mut().zip(lengths).enumerate() {
-        *place = length - taken(index);
+        *place = length - slanted_of(index) * slant;
     }
     let end_angle_deg = libm::atan2(slant, depth).to_degrees();
     Ok(SectionedBand {
@@ -487,5 +480,24 @@ mod tests {
         assert!(sectioned_band(&[695.0, 5.0], 50.0, 676.0, SquareEnds::Both, &mut tops).is_err());
         assert!(curved_band(&[350.0; 2], 50.0, 700.0, &mut tops).is_err());
         assert_eq!(tops, [-1.0; 2]);
+    }
+
+    #[test]
+    fn what_an_error_asks_for_would_do() {
+        let (more, less) = (1.0 + 1e-12, 1.0 - 1e-12);
+        let depth = |allowance| straight_band_depth(50.0, allowance, 2.0, BandMake::Folded);
+        let largest = depth(40.0).unwrap_err().max();
+        assert!(depth(largest * less).is_ok() && depth(largest).is_err());
+        let band = |upper| shaped_band(700.0, upper, 50.0);
+        let least = band(1.0).unwrap_err().min();
+        assert!(band(least * more).is_ok() && band(least * less).is_err());
+        assert_eq!(band(710.0).unwrap_err().max(), 700.0);
+        // Where even a cone fits, there is no least.
+        assert!(shaped_band(300.0, 310.0, 50.0).unwrap_err().min().is_nan());
+        let mut tops = [0.0; 2];
+        let mut section =
+            |length| sectioned_band(&[length, 695.0], 50.0, 676.0, SquareEnds::Both, &mut tops);
+        let least = section(5.0).unwrap_err().min();
+        assert!(section(least * more).is_ok() && section(least * less).is_err());
     }
 }

@@ -163,6 +163,9 @@ pub fn binding_width(
     })
 }
 
+/// The most strips after the first: a binding of more is a slip.
+const MOST_FURTHER: f64 = 99_999.0;
+
 /// Strips to join for a binding.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
@@ -208,8 +211,8 @@ pub fn binding_strips(length: f64, strip: f64, join: f64) -> Result<BindingStrip
     // The first strip counts whole, each further one without its join. Lengths given in inches may pass a whole number
     // by a rounding.
     let further = libm::ceil((length - strip) / (strip - join) * (1.0 - 1e-12)).max(0.0);
-    if join >= strip || further >= 1e5 {
-        let largest = strip - libm::fmax(length - strip, 0.0) / 1e5;
+    if join >= strip || further > MOST_FURTHER {
+        let largest = strip - (length - strip).max(0.0) / MOST_FURTHER;
         return Err(Error::no_solution("join", join, 0.0, largest));
     }
     let joined = strip + further * (strip - join);
@@ -251,5 +254,13 @@ mod tests {
         let true_bias = bias_along_selvedge(100.0).unwrap();
         let short = 1.0 - (100.0 * 4.0 / 3.0) / true_bias;
         assert!(short > 0.05 && short < 0.06);
+    }
+
+    #[test]
+    fn what_an_error_asks_for_would_do() {
+        let strips = |join| binding_strips(1e6, 20.0, join);
+        let largest = strips(19.0).unwrap_err().max();
+        assert!(strips(largest * (1.0 - 1e-9)).is_ok() && strips(largest * (1.0 + 1e-9)).is_err());
+        assert_eq!(bias_square(50.0, 60.0).unwrap_err().max(), 50.0);
     }
 }

@@ -528,4 +528,15 @@ mod tests {
         assert!(spacing_through(0.0, 90.0, 30.0, 4, &mut short).is_err());
         assert_eq!(short, [-1.0; 3]);
     }
+
+    #[test]
+    fn what_an_error_asks_for_would_do() {
+        let holes = |first| holes_left(610.0, first, 90.0);
+        assert!(holes(holes(700.0).unwrap_err().max()).is_ok());
+        let start = |start| button_for_hole(22.0, 3.5, start);
+        assert!(start(start(30.0).unwrap_err().max()).is_ok());
+        let gap = |gap| button_loop(10.0, 3.0, 1.5, gap, 0.0, 12.0, ButtonShape::Flat);
+        let widest = gap(100.0).unwrap_err().max();
+        assert!(gap(widest).is_err() && gap(widest - 1e-9).is_ok());
+    }
 }

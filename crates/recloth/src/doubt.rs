@@ -37,7 +37,7 @@ bits! { DOUBTS, "Every doubt.",
     DART_LONG = 13, "The dart is longer than 178 mm, below where the hip is usually measured.";
     DARTS_CLOSE = 14, "Darts spread evenly over this width lie less than 25 mm apart.";
     DART_IN_STAND = 15, "A dart falls within the button stand: move it, or take its intake at that side seam.";
-    DART_OFF_PANEL = 16, "A dart falls beyond the opening edge of the narrow panel: take its intake elsewhere.";
+    DART_OFF_PANEL = 16, "A dart falls on or beyond the opening edge of the narrow panel: take its intake elsewhere.";
     BAND_FLARED = 17, "The upper edge is longer than the lower: the band stands away from the body.";
     GATHERS_SCANT = 18, "Gathers of less than 1.2 times look like a mistake.";
     PLEATS_OVERLAP = 19, "The underlay is deeper than the pleat shows: pleats lie over each other, in more than three layers.";

@@ -311,4 +311,17 @@ mod tests {
             approx::assert_relative_eq!(by_finished.finished, 720.0, max_relative = 1e-12);
         }
     }
+
+    #[test]
+    fn what_an_error_asks_for_would_do() {
+        let count = |depth| knife_pleats_count(1e5, 700.0, depth);
+        let least = count(1.0).unwrap_err().min();
+        assert_eq!(count(least).unwrap().count, 1000);
+        let deepest = |depth| knife_pleats_count(1500.0, 700.0, depth);
+        let largest = deepest(500.0).unwrap_err().max();
+        assert_eq!(deepest(largest).unwrap().count, 1);
+        let finished = |depth| knife_pleats_finished(2160.0, 24, depth);
+        let largest = finished(60.0).unwrap_err().max();
+        assert!(finished(largest).is_err() && finished(largest * (1.0 - 1e-12)).is_ok());
+    }
 }

@@ -101,9 +101,10 @@ pub fn off_centre_opening(
     let dart_to_narrow = dart_distance - shift;
     let dart_to_wide = dart_distance + shift;
     let mut doubts = 0;
-    if dart_to_narrow <= -extension && dart_to_narrow < 0.0 {
+    // The wide front's dart is never nearer to its line than the narrow front's.
+    if dart_to_narrow <= -extension {
         doubts |= DART_OFF_PANEL;
-    } else if dart_to_narrow < extension || dart_to_wide < extension {
+    } else if dart_to_narrow < extension {
         doubts |= DART_IN_STAND;
     }
     Ok(OffCentreOpening {
@@ -139,5 +140,19 @@ mod tests {
         let at = |shift| off_centre_opening(380.0, shift, 18.0, 10.0, 300.0, 90.0);
         assert!(at(at(0.0).unwrap().largest_shift).is_ok());
         assert!(at(100.001).is_err());
+    }
+
+    #[test]
+    fn what_an_error_asks_for_would_do() {
+        let panel = |wide| off_centre_opening(380.0, 0.0, 18.0, 10.0, wide, 90.0);
+        let least = panel(150.0).unwrap_err().min();
+        assert_eq!(least, 200.0);
+        assert!(panel(least).is_ok());
+        // With cloth enough, half the front is the bound, and the narrow front must keep something of it.
+        let shift = |shift| off_centre_opening(380.0, shift, 18.0, 10.0, 900.0, 90.0);
+        assert_eq!(shift(300.0).unwrap_err().max(), 190.0);
+        assert!(shift(190.0).is_err() && shift(189.999).is_ok());
+        let dart = |distance| off_centre_opening(380.0, 0.0, 18.0, 10.0, 300.0, distance);
+        assert!(dart(dart(191.0).unwrap_err().max()).is_ok());
     }
 }

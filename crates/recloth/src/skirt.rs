@@ -338,4 +338,19 @@ mod tests {
             );
         }
     }
+
+    #[test]
+    fn the_width_an_error_asks_for_is_the_least_that_does() {
+        let (more, less) = (1.0 + 1e-12, 1.0 - 1e-12);
+        for pieces in [1, 2, 5] {
+            let longest = |cloth| circle_skirt_longest(710.0, 0.75, cloth, pieces);
+            let least = longest(1.0).unwrap_err().min();
+            assert!(longest(least * more).is_ok() && longest(least * less).is_err());
+            for length in [0.0, 20.0, 600.0] {
+                let fullest = |cloth| circle_skirt_fraction(710.0, length, cloth, pieces);
+                let least = fullest(1.0).unwrap_err().min();
+                assert!(fullest(least * more).is_ok() && fullest(least * less).is_err());
+            }
+        }
+    }
 }
