@@ -6,6 +6,7 @@ use recloth::{Error, ErrorKind};
 use crate::font::{ASCENT, CAPITAL, DESCENT, text_width};
 use crate::hatch::hatch;
 use crate::ink::bounds_of;
+use crate::path::{closed_path, map_path, open_path};
 use crate::{Page, Pen, Tone};
 
 /// Shapes at true scale: lengths in mm, x to the right, y up. Later shapes lie on top of earlier ones.
@@ -372,36 +373,6 @@ impl Shape {
             }
         }
     }
-}
-
-/// A path of straight lines through points.
-pub(crate) fn open_path(points: &[Point]) -> BezPath {
-    let first = points.iter().take(1).map(|&point| PathEl::MoveTo(point));
-    let rest = points.iter().skip(1).map(|&point| PathEl::LineTo(point));
-    first.chain(rest).collect()
-}
-
-/// A path of straight lines through points and back to the first.
-pub(crate) fn closed_path(points: &[Point]) -> BezPath {
-    let mut path = open_path(points);
-    if !points.is_empty() {
-        path.push(PathEl::ClosePath);
-    }
-    path
-}
-
-/// The path with every point mapped.
-fn map_path(path: &BezPath, map: impl Fn(Point) -> Point) -> BezPath {
-    path.elements()
-        .iter()
-        .map(|element| match *element {
-            PathEl::MoveTo(p) => PathEl::MoveTo(map(p)),
-            PathEl::LineTo(p) => PathEl::LineTo(map(p)),
-            PathEl::QuadTo(a, p) => PathEl::QuadTo(map(a), map(p)),
-            PathEl::CurveTo(a, b, p) => PathEl::CurveTo(map(a), map(b), map(p)),
-            PathEl::ClosePath => PathEl::ClosePath,
-        })
-        .collect()
 }
 
 fn check_element(element: &PathEl) -> Result<(), Error> {

@@ -51,7 +51,7 @@ pub(crate) fn hatch(path: &BezPath, spacing: f64) -> BezPath {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::drawing::closed_path;
+    use crate::path::closed_path;
 
     #[test]
     fn lines_cover_a_square_and_leave_its_hole() {

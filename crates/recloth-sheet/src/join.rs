@@ -40,11 +40,10 @@ impl<'a> Joins<'a> {
         let (row, column) = (self.row, self.column);
         let window = self.grid.window(row, column);
         let cell = self.grid.cell(row, column);
-        let corner = |x: f64, y: f64| Point::new(x, y);
         // Trimmed along the left and above, laid over the tab of the neighbour there.
         if column > 0 && self.grid.is_printed(row, column - 1) {
-            let (from, to) = (corner(cell.x0, cell.y1), corner(cell.x0, cell.y0));
-            marks.segment(Pen::Trim, from, corner(cell.x0, window.y0));
+            let (from, to) = (Point::new(cell.x0, cell.y1), Point::new(cell.x0, cell.y0));
+            marks.segment(Pen::Trim, from, Point::new(cell.x0, window.y0));
             self.lozenges(
                 marks,
                 from,
@@ -54,8 +53,8 @@ impl<'a> Joins<'a> {
             );
         }
         if row > 0 && self.grid.is_printed(row - 1, column) {
-            let (from, to) = (corner(cell.x0, cell.y1), corner(cell.x1, cell.y1));
-            marks.segment(Pen::Trim, from, corner(window.x1, cell.y1));
+            let (from, to) = (Point::new(cell.x0, cell.y1), Point::new(cell.x1, cell.y1));
+            marks.segment(Pen::Trim, from, Point::new(window.x1, cell.y1));
             self.lozenges(
                 marks,
                 from,
@@ -66,13 +65,13 @@ impl<'a> Joins<'a> {
         }
         // On the right and below the tab for the neighbour begins.
         if self.grid.is_printed(row, column + 1) {
-            let (from, to) = (corner(cell.x1, cell.y1), corner(cell.x1, cell.y0));
-            marks.segment(Pen::Construction, from, corner(cell.x1, window.y0));
+            let (from, to) = (Point::new(cell.x1, cell.y1), Point::new(cell.x1, cell.y0));
+            marks.segment(Pen::Construction, from, Point::new(cell.x1, window.y0));
             self.lozenges(marks, from, to, Vec2::new(-1.0, 0.0), (row, column, false));
         }
         if self.grid.is_printed(row + 1, column) {
-            let (from, to) = (corner(cell.x0, cell.y0), corner(cell.x1, cell.y0));
-            marks.segment(Pen::Construction, from, corner(window.x1, cell.y0));
+            let (from, to) = (Point::new(cell.x0, cell.y0), Point::new(cell.x1, cell.y0));
+            marks.segment(Pen::Construction, from, Point::new(window.x1, cell.y0));
             self.lozenges(marks, from, to, Vec2::new(0.0, 1.0), (row, column, true));
         }
     }

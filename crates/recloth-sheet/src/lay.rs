@@ -3,8 +3,9 @@
 use kurbo::{BezPath, Point, Rect, Vec2};
 use recloth::Error;
 
-use crate::drawing::{Group, closed_path, open_path};
+use crate::drawing::Group;
 use crate::font::{shorten, wrap};
+use crate::path::{closed_path, open_path};
 use crate::place::{Plot, Room, extent, set};
 use crate::{Drawing, Label, Pen, Shape, Tone};
 

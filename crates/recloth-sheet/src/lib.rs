@@ -29,6 +29,7 @@ mod ink;
 mod join;
 mod lay;
 mod paper;
+mod path;
 mod pdf;
 mod pen;
 mod piece;

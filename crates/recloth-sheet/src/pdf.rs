@@ -193,7 +193,7 @@ fn grey(ink: f64) -> krilla::paint::Paint {
 }
 
 fn rectangle(rect: Rect) -> BezPath {
-    crate::drawing::closed_path(&[
+    crate::path::closed_path(&[
         Point::new(rect.x0, rect.y0),
         Point::new(rect.x1, rect.y0),
         Point::new(rect.x1, rect.y1),

@@ -1,14 +1,17 @@
 //! A piece drawn to cut from: its lines, marks, grain, and what a cutter must read on it.
 
-use kurbo::{BezPath, Point, Vec2};
+mod marks;
+
+use kurbo::{Point, Vec2};
 use recloth::Error;
-use recloth::outline::{CutLine, CutSegment, Dart, Hand, Mark, Piece, Role, Segment};
+use recloth::outline::{CutLine, CutSegment, Hand, Piece, Role};
 use recloth::tape::{Style, format_length};
 
-use crate::drawing::{Group, closed_path};
+use crate::drawing::Group;
 use crate::font::wrap;
 use crate::ink::flatten;
 use crate::lay::grain_arrow;
+use crate::path::{closed_path, runs, scaled};
 use crate::place::{Plot, Room, extent, set};
 use crate::{Drawing, Label, Pen, Shape, Tone};
 
@@ -69,7 +72,10 @@ pub fn piece_drawing(piece: &Piece, options: &PieceOptions) -> Result<Drawing, E
     let mut sketch = Sketch {
         piece,
         options,
-        room: Room::new(flatten(&scaled_ring(&seam, options.scale))),
+        room: Room::new(flatten(&scaled(
+            &runs(seam.segments(), &|_| true),
+            options.scale,
+        ))),
         groups: Vec::new(),
     };
     sketch.lines(&cut, &seam);
@@ -142,48 +148,6 @@ impl Sketch<'_> {
         self.finish("lines", "Cut line, seam line and folds", drawing);
     }
 
-    /// Notches, from the cut line towards the seam.
-    fn notches(&mut self, cut: &CutLine) {
-        let mut drawing = Drawing::new("");
-        let mut names = Vec::new();
-        let notches = self
-            .piece
-            .edges()
-            .iter()
-            .enumerate()
-            .flat_map(|(index, edge)| edge.notches.iter().map(move |notch| (index, notch)));
-        for ((edge, notch), carried) in notches.zip(cut.notches()) {
-            let Some((_, outward)) = self.piece.at(edge, notch.distance) else {
-                continue;
-            };
-            let (from, seam) = (self.place(carried.cut), self.place(carried.seam));
-            let to_seam = libm::hypot(seam.x - from.x, seam.y - from.y);
-            // Where cut line and seam line are one, the notch is only a mark on the piece.
-            let reach = if to_seam > 0.1 {
-                (to_seam * 0.6).min(NOTCH)
-            } else {
-                NOTCH / 2.0
-            };
-            let aside = Vec2::new(-outward.y, outward.x) * 2.5;
-            for mark in 0..carried.marks {
-                let along = aside * (f64::from(mark) - f64::from(carried.marks - 1) / 2.0);
-                let ends = [from + along, from + along - outward * reach];
-                drawing.segment(Pen::Notch, ends[0], ends[1]);
-                self.room.take_line(&ends);
-            }
-            names.push((seam, outward, notch.name.clone()));
-        }
-        for (seam, outward, name) in names {
-            let lines = [name];
-            if let Some((plot, size)) = self.beside(seam, outward * -1.0, 0.0, &lines) {
-                drawing
-                    .shapes
-                    .extend(set(&lines, size, &plot).into_iter().map(Shape::Label));
-            }
-        }
-        self.finish("notches", "Notches", drawing);
-    }
-
     /// A free plot for small text, a little way from a point; none where there is no room.
     fn beside(
         &mut self,
@@ -219,90 +183,6 @@ impl Sketch<'_> {
             }
         }
         None
-    }
-
-    /// Darts, drill points, lines and buttonholes.
-    fn marks(&mut self) {
-        let mut drawing = Drawing::new("");
-        let mut names: Vec<(Point, Vec2, String)> = Vec::new();
-        let right = Vec2::new(1.0, 0.0);
-        for mark in self.piece.marks() {
-            let name = mark.name().to_owned();
-            match mark {
-                Mark::Dart(dart) => {
-                    let tip = self.dart(&mut drawing, dart);
-                    names.push((tip.0, tip.1, name));
-                }
-                Mark::Drill { at, .. } => {
-                    let at = self.place(*at);
-                    self.drill(&mut drawing, at);
-                    names.push((at + right * 1.5, right, name));
-                }
-                Mark::Line { curve, .. } => {
-                    let path = curve_path(curve);
-                    let path = scaled(&path, self.options.scale);
-                    for line in flatten(&path) {
-                        self.room.take_line(&line);
-                    }
-                    drawing.line(Pen::Mark, path);
-                    let (middle, along) = curve.at(curve.length() / 2.0);
-                    names.push((self.place(middle), Vec2::new(-along.y, along.x), name));
-                }
-                Mark::Buttonhole { ends, .. } => {
-                    let ends = ends.map(|end| self.place(end));
-                    let along = unit(ends[1] - ends[0]);
-                    let tick = Vec2::new(-along.y, along.x) * 2.0;
-                    drawing.segment(Pen::Mark, ends[0], ends[1]);
-                    for end in ends {
-                        drawing.segment(Pen::Mark, end - tick, end + tick);
-                        self.room.take_line(&[end - tick, end + tick]);
-                    }
-                    self.room.take_line(&ends);
-                    names.push((ends[1] + along * 1.5, along, name));
-                }
-                _ => {}
-            }
-        }
-        for (at, way, name) in names {
-            let lines = [name];
-            if let Some((plot, size)) = self.beside(at, way, 0.0, &lines) {
-                drawing
-                    .shapes
-                    .extend(set(&lines, size, &plot).into_iter().map(Shape::Label));
-            }
-        }
-        self.finish("marks", "Darts and marks", drawing);
-    }
-
-    /// A dart: its legs are sewn, its middle is folded, its point is a drill point. Gives where its name may stand.
-    fn dart(&mut self, drawing: &mut Drawing, dart: &Dart) -> (Point, Vec2) {
-        let point = self.place(dart.point);
-        let legs = dart.legs.map(|leg| self.place(leg));
-        let middle = legs[0].midpoint(legs[1]);
-        drawing.polyline(Pen::Seam, &[legs[0], point, legs[1]]);
-        drawing.segment(Pen::Construction, middle, point);
-        self.room.take_line(&[legs[0], point, legs[1]]);
-        self.room.take_line(&[middle, point]);
-        self.drill(drawing, point);
-        let way = unit(point - middle);
-        (point + way * 1.5, way)
-    }
-
-    /// A drill point: a ring with its middle marked.
-    fn drill(&mut self, drawing: &mut Drawing, at: Point) {
-        let half = Segment::about(at, 1.5, 0.0, 180.0);
-        let other = Segment::about(at, 1.5, 180.0, 180.0);
-        let mut ring = BezPath::new();
-        ring.move_to(half.start);
-        append(&mut ring, &half);
-        append(&mut ring, &other);
-        ring.close_path();
-        drawing.line(Pen::Mark, ring);
-        for arm in [Vec2::new(0.6, 0.0), Vec2::new(0.0, 0.6)] {
-            drawing.segment(Pen::Mark, at - arm, at + arm);
-        }
-        let arm = Vec2::new(1.5, 1.5);
-        self.room.take_line(&[at - arm, at + arm]);
     }
 
     /// The grain line.
@@ -362,9 +242,7 @@ impl Sketch<'_> {
         let lines = ["lay on the fold".to_owned()];
         let middle = inner[0].midpoint(inner[1]);
         if let Some((plot, size)) = self.beside(middle, inward, angle_deg, &lines) {
-            drawing
-                .shapes
-                .extend(set(&lines, size, &plot).into_iter().map(Shape::Label));
+            write(drawing, &lines, size, &plot);
         }
     }
 
@@ -402,9 +280,7 @@ impl Sketch<'_> {
             });
             match found {
                 Some((plot, size)) => {
-                    drawing
-                        .shapes
-                        .extend(set(&lines, size, &plot).into_iter().map(Shape::Label));
+                    write(&mut drawing, &lines, size, &plot);
                 }
                 None if left_over.contains(&lines[0]) => {}
                 None => left_over.extend(lines),
@@ -447,6 +323,12 @@ impl Sketch<'_> {
         drawing.shapes.extend(labels.into_iter().map(Shape::Label));
         self.finish("name", "Name and cutting instruction", drawing);
     }
+}
+
+/// Adds lines of text in a plot.
+fn write(drawing: &mut Drawing, lines: &[String], size: f64, plot: &Plot) {
+    let labels = set(lines, size, plot);
+    drawing.shapes.extend(labels.into_iter().map(Shape::Label));
 }
 
 /// How to cut a piece, in words, a line each.
@@ -493,84 +375,5 @@ fn unit(v: Vec2) -> Vec2 {
         v * (1.0 / length)
     } else {
         Vec2::ZERO
-    }
-}
-
-/// The wanted parts of a closed line, each run of neighbours as one sub-path.
-fn runs(parts: &[CutSegment], wanted: &dyn Fn(&CutSegment) -> bool) -> BezPath {
-    let mut path = BezPath::new();
-    let Some(first) = parts.iter().position(|part| !wanted(part)) else {
-        // The whole ring.
-        for (index, part) in parts.iter().enumerate() {
-            if index == 0 {
-                path.move_to(part.segment.start);
-            }
-            append(&mut path, &part.segment);
-        }
-        if !parts.is_empty() {
-            path.close_path();
-        }
-        return path;
-    };
-    let mut drawing = false;
-    for part in parts[first..].iter().chain(&parts[..first]) {
-        if wanted(part) {
-            if !drawing {
-                path.move_to(part.segment.start);
-            }
-            append(&mut path, &part.segment);
-        }
-        drawing = wanted(part);
-    }
-    path
-}
-
-fn scaled_ring(line: &CutLine, scale: f64) -> BezPath {
-    scaled(&runs(line.segments(), &|_| true), scale)
-}
-
-fn scaled(path: &BezPath, scale: f64) -> BezPath {
-    match (Shape::Line {
-        pen: Pen::Cut,
-        path: path.clone(),
-    })
-    .mapped(scale, Vec2::ZERO)
-    {
-        Shape::Line { path, .. } => path,
-        _ => BezPath::new(),
-    }
-}
-
-fn curve_path(curve: &recloth::outline::Curve) -> BezPath {
-    let mut path = BezPath::new();
-    path.move_to(curve.start());
-    match curve {
-        recloth::outline::Curve::Segment(segment) => append(&mut path, segment),
-        recloth::outline::Curve::Cubic(cubic) => path.curve_to(cubic.p1, cubic.p2, cubic.p3),
-    }
-    path
-}
-
-/// Adds a line or arc to a path that ends where it starts; arcs as cubics that each turn at most 22.5°, which stray from
-/// the arc by less than a five-millionth of its radius.
-fn append(path: &mut BezPath, segment: &Segment) {
-    if segment.is_line() {
-        path.line_to(segment.end);
-        return;
-    }
-    let parts = (segment.sweep_deg().abs() / 22.5).ceil().clamp(1.0, 16.0) as u32;
-    let step = segment.length() / f64::from(parts);
-    for part in 0..parts {
-        let mut arc = segment.part(step * f64::from(part), step * f64::from(part + 1));
-        if part + 1 == parts {
-            arc.end = segment.end;
-        }
-        // Handles of 4/3 tan(sweep/4) radii along the tangents: the usual cubic for an arc.
-        let reach = 4.0 / 3.0 * arc.bulge.abs() * arc.radius();
-        path.curve_to(
-            arc.start + arc.start_tangent() * reach,
-            arc.end - arc.end_tangent() * reach,
-            arc.end,
-        );
     }
 }

@@ -74,7 +74,7 @@ impl Room {
             .extend(points.windows(2).map(|ends| (ends[0], ends[1])));
     }
 
-    /// Keeps clear of a closed outline, its inside too if it is small enough to hold no plot.
+    /// Keeps clear of a closed outline.
     pub(crate) fn take_ring(&mut self, points: &[Point]) {
         self.take_line(points);
         if let (Some(first), Some(last)) = (points.first(), points.last()) {

@@ -1,0 +1,134 @@
+//! What is marked on a piece: notches, darts, drill points, lines, buttonholes.
+
+use kurbo::{BezPath, Point, Vec2};
+use recloth::outline::{CutLine, Dart, Mark, Segment};
+
+use super::{NOTCH, Sketch, unit, write};
+use crate::ink::flatten;
+use crate::path::{append, curve_path, scaled};
+use crate::{Drawing, Pen};
+
+impl Sketch<'_> {
+    /// Notches, from the cut line towards the seam.
+    pub(super) fn notches(&mut self, cut: &CutLine) {
+        let mut drawing = Drawing::new("");
+        let mut names = Vec::new();
+        let notches = self
+            .piece
+            .edges()
+            .iter()
+            .enumerate()
+            .flat_map(|(index, edge)| edge.notches.iter().map(move |notch| (index, notch)));
+        for ((edge, notch), carried) in notches.zip(cut.notches()) {
+            let Some((_, outward)) = self.piece.at(edge, notch.distance) else {
+                continue;
+            };
+            let (from, seam) = (self.place(carried.cut), self.place(carried.seam));
+            let to_seam = libm::hypot(seam.x - from.x, seam.y - from.y);
+            // Where cut line and seam line are one, the notch is only a mark on the piece.
+            let reach = if to_seam > 0.1 {
+                (to_seam * 0.6).min(NOTCH)
+            } else {
+                NOTCH / 2.0
+            };
+            let aside = Vec2::new(-outward.y, outward.x) * 2.5;
+            for mark in 0..carried.marks {
+                let along =
+                    aside * (f64::from(mark) - f64::from(carried.marks.saturating_sub(1)) / 2.0);
+                let ends = [from + along, from + along - outward * reach];
+                drawing.segment(Pen::Notch, ends[0], ends[1]);
+                self.room.take_line(&ends);
+            }
+            names.push((seam, outward, notch.name.clone()));
+        }
+        for (seam, outward, name) in names {
+            let lines = [name];
+            if let Some((plot, size)) = self.beside(seam, outward * -1.0, 0.0, &lines) {
+                write(&mut drawing, &lines, size, &plot);
+            }
+        }
+        self.finish("notches", "Notches", drawing);
+    }
+
+    /// Darts, drill points, lines and buttonholes.
+    pub(super) fn marks(&mut self) {
+        let mut drawing = Drawing::new("");
+        let mut names: Vec<(Point, Vec2, String)> = Vec::new();
+        let right = Vec2::new(1.0, 0.0);
+        for mark in self.piece.marks() {
+            let name = mark.name().to_owned();
+            match mark {
+                Mark::Dart(dart) => {
+                    let tip = self.dart(&mut drawing, dart);
+                    names.push((tip.0, tip.1, name));
+                }
+                Mark::Drill { at, .. } => {
+                    let at = self.place(*at);
+                    self.drill(&mut drawing, at);
+                    names.push((at + right * 1.5, right, name));
+                }
+                Mark::Line { curve, .. } => {
+                    let path = curve_path(curve);
+                    let path = scaled(&path, self.options.scale);
+                    for line in flatten(&path) {
+                        self.room.take_line(&line);
+                    }
+                    drawing.line(Pen::Mark, path);
+                    let (middle, along) = curve.at(curve.length() / 2.0);
+                    names.push((self.place(middle), Vec2::new(-along.y, along.x), name));
+                }
+                Mark::Buttonhole { ends, .. } => {
+                    let ends = ends.map(|end| self.place(end));
+                    let along = unit(ends[1] - ends[0]);
+                    let tick = Vec2::new(-along.y, along.x) * 2.0;
+                    drawing.segment(Pen::Mark, ends[0], ends[1]);
+                    for end in ends {
+                        drawing.segment(Pen::Mark, end - tick, end + tick);
+                        self.room.take_line(&[end - tick, end + tick]);
+                    }
+                    self.room.take_line(&ends);
+                    names.push((ends[1] + along * 1.5, along, name));
+                }
+                _ => {}
+            }
+        }
+        for (at, way, name) in names {
+            let lines = [name];
+            if let Some((plot, size)) = self.beside(at, way, 0.0, &lines) {
+                write(&mut drawing, &lines, size, &plot);
+            }
+        }
+        self.finish("marks", "Darts and marks", drawing);
+    }
+
+    /// A dart: its legs are sewn, its middle is folded, its point is a drill point. Gives where its name may stand.
+    fn dart(&mut self, drawing: &mut Drawing, dart: &Dart) -> (Point, Vec2) {
+        let point = self.place(dart.point);
+        let legs = dart.legs.map(|leg| self.place(leg));
+        let middle = legs[0].midpoint(legs[1]);
+        drawing.polyline(Pen::Seam, &[legs[0], point, legs[1]]);
+        drawing.segment(Pen::Construction, middle, point);
+        self.room.take_line(&[legs[0], point, legs[1]]);
+        self.room.take_line(&[middle, point]);
+        self.drill(drawing, point);
+        let way = unit(point - middle);
+        (point + way * 1.5, way)
+    }
+
+    /// A drill point: a ring with its middle marked.
+    fn drill(&mut self, drawing: &mut Drawing, at: Point) {
+        let half = Segment::about(at, 1.5, 0.0, 180.0);
+        let other = Segment::about(at, 1.5, 180.0, 180.0);
+        let mut ring = BezPath::new();
+        ring.move_to(half.start);
+        append(&mut ring, &half);
+        append(&mut ring, &other);
+        ring.close_path();
+        drawing.line(Pen::Mark, ring);
+        for arm in [Vec2::new(0.6, 0.0), Vec2::new(0.0, 0.6)] {
+            drawing.segment(Pen::Mark, at - arm, at + arm);
+        }
+        let arm = Vec2::new(1.5, 1.5);
+        self.room.take_line(&[at - arm, at + arm]);
+    }
+}
