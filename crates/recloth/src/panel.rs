@@ -1,5 +1,21 @@
 //! Panels measured by tape: corners, area, what is usable, and the rectangles in it.
 
+#[cfg(feature = "alloc")]
+mod clearance;
+#[cfg(feature = "alloc")]
+mod rectangle;
+#[cfg(feature = "alloc")]
+mod ring;
+#[cfg(feature = "alloc")]
+mod usable;
+#[cfg(feature = "alloc")]
+mod window;
+
+#[cfg(feature = "alloc")]
+pub use rectangle::{PanelRectangle, largest_rectangle};
+#[cfg(feature = "alloc")]
+pub use usable::{UsablePanel, UsablePart, usable_panel};
+
 use crate::{
     Error,
     doubt::{SPARE_MISFIT, TRIANGLE_FLAT, TRIANGLE_TALL},

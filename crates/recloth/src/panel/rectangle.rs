@@ -1,0 +1,176 @@
+//! The largest rectangle on grain in a panel of any shape.
+
+use alloc::vec::Vec;
+
+use kurbo::{Point, Vec2};
+
+use super::ring::{self, Place, Ring};
+use super::window::{self, Span};
+use crate::Error;
+
+/// A rectangle on grain in a panel.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[non_exhaustive]
+pub struct PanelRectangle {
+    /// The corner from which the width runs across the grain, and the height along it to the left of the width (mm).
+    pub corner: Point,
+    /// Width across the grain (mm).
+    pub width: f64,
+    /// Height along the grain (mm).
+    pub height: f64,
+    /// Direction of the grain, counter-clockwise from the x axis (deg).
+    pub grain_deg: f64,
+    /// Area (mm2).
+    pub area_mm2: f64,
+}
+
+impl PanelRectangle {
+    /// The four corners, counter-clockwise from [`corner`](Self::corner) (mm).
+    pub fn corners(&self) -> [Point; 4] {
+        let (across, along) = axes(self.grain_deg);
+        let (width, height) = (self.width * across, self.height * along);
+        let corner = self.corner;
+        [
+            corner,
+            corner + width,
+            corner + width + height,
+            corner + height,
+        ]
+    }
+}
+
+/// Largest rectangle, one side on grain, that a panel of any shape holds.
+///
+/// | argument    | unit | range                             | default | meaning                                   |
+/// |-------------|------|-----------------------------------|---------|-------------------------------------------|
+/// | `outline`   | mm   | -1e5..=1e5 each, 3..=10000 points | -       | corners in order, either way round        |
+/// | `holes`     | mm   | -1e5..=1e5 each, 0..=1000 holes of 3..=10000 points | - | corners of each hole, either way round |
+/// | `grain_deg` | deg  | -360..=360                        | 90      | the grain, counter-clockwise from the x axis; 90 is up |
+///
+/// The rectangle may touch the outline and the holes. Holes may overlap the outline and one another. It is the largest
+/// there is, but for rounding: its corners as returned by [`PanelRectangle::corners`] are proved, exactly, to enclose
+/// only cloth, and where rounding put one outside, each side is drawn in by at most 1e-6 mm. Of rectangles of one size it
+/// is the first found from the side where the grain lies to the left.
+///
+/// # Errors
+/// - `NotFinite`, `OutOfRange`, `Count`, naming the argument and the place in its list.
+/// - `Outline`: the outline or a hole touches or crosses itself or has no area.
+/// - `NoSolution` naming `holes`: they leave no cloth. Naming `outline`: it is too thin to hold a rectangle.
+///
+/// # Source
+/// Plane geometry, shown in `window.rs`; known answers, working by hand and an independent program in
+/// `tests/vectors/largest_rectangle.csv` and `tests/oracle/panel.py`.
+///
+/// # Examples
+/// A gore 400 mm wide at the hem, 600 mm high: half its area, half its height.
+/// ```
+/// use recloth::panel::largest_rectangle;
+/// let gore = [(0.0, 0.0), (400.0, 0.0), (200.0, 600.0)].map(kurbo::Point::from);
+/// let rectangle = largest_rectangle(&gore, &[], 90.0)?;
+/// assert!((rectangle.width - 200.0).abs() < 1e-5);
+/// assert!((rectangle.height - 300.0).abs() < 1e-5);
+///
+/// let crossed = [(0.0, 0.0), (400.0, 600.0), (400.0, 0.0), (0.0, 500.0)].map(kurbo::Point::from);
+/// let error = largest_rectangle(&crossed, &[], 90.0).unwrap_err();
+/// assert_eq!(error.kind(), recloth::ErrorKind::Outline);
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn largest_rectangle(
+    outline: &[Point],
+    holes: &[Vec<Point>],
+    grain_deg: f64,
+) -> Result<PanelRectangle, Error> {
+    let outline = Ring::new("outline", outline, None)?;
+    Error::check_items("holes", holes.len(), 0, 1000)?;
+    let mut rings = alloc::vec![outline.points];
+    for (index, hole) in holes.iter().enumerate() {
+        rings.push(Ring::new("holes", hole, Some(index))?.points);
+    }
+    let grain_deg = Error::check("grain_deg", grain_deg, -360.0, 360.0)?;
+
+    let (across, along) = axes(grain_deg);
+    let on_grain = |point: &Point| {
+        let point = point.to_vec2();
+        Point::new(point.dot(across), point.dot(along))
+    };
+    let turned: Vec<Vec<Point>> = rings
+        .iter()
+        .map(|ring| ring.iter().map(on_grain).collect())
+        .collect();
+    let found = window::largest(&turned);
+    found
+        .and_then(|span| proved(span, grain_deg, &rings))
+        .ok_or_else(|| {
+            let (argument, value) = match holes.len() {
+                0 => ("outline", ring::area(&rings[0])),
+                count => ("holes", count as f64),
+            };
+            Error::no_solution(argument, value, f64::NAN, f64::NAN)
+        })
+}
+
+/// The rectangle drawn in by as little as proves it to enclose only cloth.
+fn proved(span: Span, grain_deg: f64, rings: &[Vec<Point>]) -> Option<PanelRectangle> {
+    let (across, along) = axes(grain_deg);
+    [0.0, 1e-10, 1e-9, 1e-8, 1e-7, 1e-6]
+        .into_iter()
+        .map(|inset| {
+            let (x, y) = (span.x[0] + inset, span.y[0] + inset);
+            let (width, height) = (span.x[1] - inset - x, span.y[1] - inset - y);
+            PanelRectangle {
+                corner: (x * across + y * along).to_point(),
+                width,
+                height,
+                grain_deg,
+                area_mm2: width * height,
+            }
+        })
+        .find(|rectangle| {
+            rectangle.width > 0.0
+                && rectangle.height > 0.0
+                && encloses_only_cloth(&rectangle.corners(), rings)
+        })
+}
+
+/// Whether a convex quadrilateral lies in the first ring and clear of the others, touching allowed: no edge enters it,
+/// and its middle is cloth.
+fn encloses_only_cloth(corners: &[Point; 4], rings: &[Vec<Point>]) -> bool {
+    let sides: Vec<(Point, Point)> = ring::edges(corners).collect();
+    let enters = |a: Point, b: Point| {
+        // A segment and a convex shape that do not overlap are parted by the line of the segment or of a side.
+        let parted_by_side = sides
+            .iter()
+            .any(|&(c, d)| ring::side(c, d, a) <= 0.0 && ring::side(c, d, b) <= 0.0);
+        let beside = |sign: f64| {
+            corners
+                .iter()
+                .all(|&corner| sign * ring::side(a, b, corner) >= 0.0)
+        };
+        !parted_by_side && !beside(1.0) && !beside(-1.0)
+    };
+    let middle = corners[0].midpoint(corners[2]);
+    ring::place(&rings[0], middle) == Place::Inside
+        && rings[1..]
+            .iter()
+            .all(|hole| ring::place(hole, middle) == Place::Outside)
+        && !rings
+            .iter()
+            .flat_map(|ring| ring::edges(ring))
+            .any(|(a, b)| enters(a, b))
+}
+
+/// Unit vectors across the grain (its right-hand side) and along it; exact for right angles.
+fn axes(grain_deg: f64) -> (Vec2, Vec2) {
+    let along = match libm::fmod(grain_deg + 360.0, 360.0) {
+        0.0 => Vec2::new(1.0, 0.0),
+        90.0 => Vec2::new(0.0, 1.0),
+        180.0 => Vec2::new(-1.0, 0.0),
+        270.0 => Vec2::new(0.0, -1.0),
+        angle_deg => {
+            let (sin, cos) = libm::sincos(angle_deg.to_radians());
+            Vec2::new(cos, sin)
+        }
+    };
+    (Vec2::new(along.y, -along.x), along)
+}
