@@ -17,9 +17,9 @@ struct Row {
 impl Row {
     fn text(&self, name: &str) -> &str {
         let column = self.head.iter().position(|head| head == name);
-        self.cells
-            .get(column.unwrap_or_else(|| panic!("no column {name}")))
-            .unwrap()
+        column
+            .and_then(|column| self.cells.get(column))
+            .unwrap_or_else(|| panic!("no column {name}"))
     }
 
     fn number(&self, name: &str) -> f64 {
@@ -30,7 +30,7 @@ impl Row {
         let rings = self.text(name).split(';').map(|ring| {
             let values = numbers(ring);
             assert!(
-                values.len() % 2 == 0,
+                values.len().is_multiple_of(2),
                 "{}: odd number of values",
                 self.text("id")
             );
@@ -45,7 +45,7 @@ impl Row {
     /// What is wrong with the outputs of a good row, or with the status and the argument named of a bad one.
     fn complaints(&self, answer: Result<Vec<(&str, f64)>, Error>) -> Vec<String> {
         let id = self.text("id");
-        let status: i32 = self.text("status").parse().unwrap();
+        let status: i32 = self.text("status").parse().expect("a status");
         match answer {
             Ok(outputs) if status == 0 => outputs
                 .iter()
@@ -68,7 +68,7 @@ impl Row {
     fn close(&self, want: f64, value: f64) -> bool {
         match self.text("tolerance") {
             "exact" => want.to_bits() == value.to_bits(),
-            tolerance => (want - value).abs() <= tolerance.parse().unwrap(),
+            tolerance => (want - value).abs() <= tolerance.parse().expect("a tolerance"),
         }
     }
 }
@@ -87,13 +87,13 @@ fn rows(name: &str) -> Vec<Row> {
         "{}/../../tests/vectors/{name}.csv",
         env!("CARGO_MANIFEST_DIR")
     );
-    let mut reader = csv::Reader::from_path(&path).unwrap();
-    let head = reader.headers().unwrap().clone();
+    let mut reader = csv::Reader::from_path(&path).expect("a vectors file");
+    let head = reader.headers().expect("a head").clone();
     let rows: Vec<Row> = reader
         .records()
         .map(|cells| Row {
             head: head.clone(),
-            cells: cells.unwrap(),
+            cells: cells.expect("a row as long as the head"),
         })
         .collect();
     assert_eq!(rows[0].text("id"), "base");

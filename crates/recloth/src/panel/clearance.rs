@@ -104,3 +104,53 @@ fn nearest(point: Point, barriers: &[Barrier]) -> (usize, f64) {
     }
     best
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn square(low: f64, high: f64) -> Vec<Point> {
+        [(low, low), (high, low), (high, high), (low, high)]
+            .map(Point::from)
+            .to_vec()
+    }
+
+    fn barriers(ring: &[Point], clear: f64) -> Vec<Barrier> {
+        ring::edges(ring)
+            .map(|(from, to)| Barrier {
+                from,
+                to,
+                clear,
+                extra: 0.0,
+            })
+            .collect()
+    }
+
+    #[test]
+    fn each_way_of_coming_too_near_is_seen() {
+        let outline = square(0.0, 100.0);
+        let near =
+            |kept: &[Vec<Point>], clear: f64| too_near(kept, &barriers(&outline, clear), &outline);
+        assert_eq!(near(&[square(10.0, 90.0)], 10.0), [false; 4]);
+        assert_eq!(near(&[square(10.0, 90.0)], 10.0 + 1e-6), [true; 4]);
+        assert_eq!(near(core::slice::from_ref(&outline), 0.0), [false; 4]);
+        // Past every edge, and wholly past one.
+        assert_eq!(near(&[square(-1e-6, 100.0 + 1e-6)], 0.0), [true; 4]);
+        let mut beside = square(10.0, 90.0);
+        beside.iter_mut().for_each(|point| point.x += 100.0);
+        assert_eq!(near(&[beside], 0.0), [false, true, false, false]);
+    }
+
+    #[test]
+    fn a_flaw_left_whole_inside_is_seen() {
+        let outline = square(0.0, 100.0);
+        let flaw = square(40.0, 60.0);
+        let mut all = barriers(&outline, 0.0);
+        all.extend(barriers(&flaw, 0.0));
+        let flawed = |kept: &[Vec<Point>]| too_near(kept, &all, &outline)[4..].contains(&true);
+        assert!(flawed(core::slice::from_ref(&outline)));
+        assert!(!flawed(&[outline.clone(), flaw.clone()]));
+        assert!(!flawed(&[outline.clone(), square(30.0, 70.0)]));
+        assert!(flawed(&[outline.clone(), square(41.0, 59.0)]));
+    }
+}

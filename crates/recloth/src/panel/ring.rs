@@ -10,9 +10,6 @@ use crate::{Error, ErrorKind};
 /// The farthest a point may lie from the origin along either axis (mm).
 const FARTHEST: f64 = 1e5;
 
-/// The most points a ring may have.
-const MOST_POINTS: usize = 10_000;
-
 /// A simple polygon, counter-clockwise, no point repeated.
 pub(super) struct Ring {
     /// The corners.
@@ -30,14 +27,15 @@ pub(super) enum Place {
 }
 
 impl Ring {
-    /// The ring through `given`, when it is a simple polygon. `at` is the place of the ring in a list of rings; without
-    /// it an error gives the place of the point.
+    /// The ring through `given`, when it is a simple polygon of at most `most` points. `at` is the place of the ring in a
+    /// list of rings; without it an error gives the place of the point.
     pub(super) fn new(
         argument: &'static str,
         given: &[Point],
+        most: usize,
         at: Option<usize>,
     ) -> Result<Ring, Error> {
-        check_points(argument, given, 3, at)?;
+        check_points(argument, given, (3, most), at)?;
         let mut points: Vec<Point> = Vec::with_capacity(given.len());
         let mut edges = Vec::with_capacity(given.len());
         for (index, &point) in given.iter().enumerate() {
@@ -71,10 +69,10 @@ impl Ring {
 pub(super) fn check_points(
     argument: &'static str,
     points: &[Point],
-    least: usize,
+    items: (usize, usize),
     at: Option<usize>,
 ) -> Result<(), Error> {
-    Error::check_items(argument, points.len(), least, MOST_POINTS).map_err(|error| match at {
+    Error::check_items(argument, points.len(), items.0, items.1).map_err(|error| match at {
         Some(index) => error.at_index(index),
         None => error,
     })?;
@@ -195,4 +193,116 @@ fn is_counter_clockwise(points: &[Point]) -> bool {
         points[first],
         points[(first + 1) % count],
     ) > 0.0
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const SQUARE: [(f64, f64); 4] = [(0.0, 0.0), (10.0, 0.0), (10.0, 10.0), (0.0, 10.0)];
+
+    fn points(list: &[(f64, f64)]) -> Vec<Point> {
+        list.iter().map(|&point| Point::from(point)).collect()
+    }
+
+    fn ring(list: &[(f64, f64)]) -> Result<Ring, Error> {
+        Ring::new("outline", &points(list), 100, None)
+    }
+
+    #[test]
+    fn a_ring_is_counter_clockwise_and_remembers_the_edges_given() {
+        let same = ring(&SQUARE).unwrap();
+        assert_eq!(
+            (same.points, same.edges),
+            (points(&SQUARE), alloc::vec![0, 1, 2, 3])
+        );
+        let mut reversed = SQUARE;
+        reversed.reverse();
+        let turned = ring(&reversed).unwrap();
+        assert_eq!(turned.points, points(&SQUARE));
+        // Given (0,10) (10,10) (10,0) (0,0), the edge from (0,0) to (10,0) led from the third to the fourth.
+        assert_eq!(turned.edges, [2, 1, 0, 3]);
+        // Repeated corners start no edge, first and last included.
+        let repeated = ring(&[
+            SQUARE[0], SQUARE[1], SQUARE[1], SQUARE[2], SQUARE[3], SQUARE[0],
+        ])
+        .unwrap();
+        assert_eq!(
+            (repeated.points.len(), repeated.edges),
+            (4, alloc::vec![0, 2, 3, 4])
+        );
+    }
+
+    #[test]
+    fn what_is_no_ring_is_refused_where_it_fails() {
+        let fault = |list: &[(f64, f64)]| {
+            let error = ring(list).err().unwrap();
+            (error.kind(), error.at())
+        };
+        // Crossed, flat, a spike, a corner on an edge, a corner on a corner.
+        let crossed = [(0.0, 0.0), (10.0, 10.0), (10.0, 0.0), (0.0, 10.0)];
+        assert_eq!(fault(&crossed), (ErrorKind::Outline, Some(0)));
+        assert_eq!(
+            fault(&[(0.0, 0.0), (5.0, 0.0), (10.0, 0.0)]).0,
+            ErrorKind::Outline
+        );
+        let spike = [
+            (0.0, 0.0),
+            (10.0, 0.0),
+            (20.0, 0.0),
+            (10.0, 0.0),
+            (0.0, 10.0),
+        ];
+        assert_eq!(fault(&spike).0, ErrorKind::Outline);
+        let on_edge = [
+            (0.0, 0.0),
+            (10.0, 0.0),
+            (10.0, 10.0),
+            (5.0, 0.0),
+            (0.0, 10.0),
+        ];
+        assert_eq!(fault(&on_edge).0, ErrorKind::Outline);
+        let on_corner = [
+            (0.0, 0.0),
+            (4.0, 4.0),
+            (8.0, 0.0),
+            (8.0, 8.0),
+            (4.0, 4.0),
+            (0.0, 8.0),
+        ];
+        assert_eq!(fault(&on_corner).0, ErrorKind::Outline);
+        assert_eq!(
+            fault(&[(0.0, 0.0), (10.0, f64::NAN), (0.0, 10.0)]),
+            (ErrorKind::NotFinite, Some(1))
+        );
+        assert_eq!(fault(&SQUARE[..2]), (ErrorKind::Count, None));
+        assert_eq!(fault(&[(1.0, 1.0); 5]).0, ErrorKind::Outline);
+        // A straight corner is none the worse.
+        assert!(ring(&[(0.0, 0.0), (5.0, 0.0), (10.0, 0.0), (0.0, 10.0)]).is_ok());
+    }
+
+    #[test]
+    fn places_are_told_to_the_last_bit() {
+        let slope = points(&[(0.0, 0.0), (3.0, 1.0), (0.0, 9.0)]);
+        let above = f64::from_bits((1.0_f64 / 3.0).to_bits() + 1);
+        let below = f64::from_bits((1.0_f64 / 3.0).to_bits() - 1);
+        // 1/3 itself is rounded down.
+        assert_eq!(place(&slope, Point::new(1.0, 1.0 / 3.0)), Place::Outside);
+        assert_eq!(place(&slope, Point::new(1.0, below)), Place::Outside);
+        assert_eq!(place(&slope, Point::new(1.0, above)), Place::Inside);
+        assert_eq!(place(&slope, Point::new(1.5, 0.5)), Place::Border);
+        assert_eq!(place(&slope, Point::new(3.0, 1.0)), Place::Border);
+        // A ray through a corner counts once.
+        assert_eq!(place(&slope, Point::new(0.5, 1.0)), Place::Inside);
+        assert_eq!(place(&slope, Point::new(-0.5, 1.0)), Place::Outside);
+    }
+
+    #[test]
+    fn areas_have_a_sign() {
+        let mut square = points(&SQUARE);
+        assert_eq!(area(&square), 100.0);
+        square.reverse();
+        assert_eq!(area(&square), -100.0);
+        assert_eq!(area(&[]), 0.0);
+    }
 }

@@ -19,7 +19,10 @@ use crate::{Error, ErrorKind};
 const GRID: f64 = 1e6;
 
 /// The first extra distance given to an edge that rounding left short (mm); each later one is four times the last.
-const FIRST_EXTRA: f64 = 2e-6;
+const FIRST_EXTRA: f64 = 1e-5;
+
+/// The most points an outline or a flaw may have: the work of a cut grows with their number squared.
+const MOST_POINTS: usize = 2000;
 
 /// What is left of a panel.
 #[derive(Clone, Debug, PartialEq)]
@@ -51,9 +54,9 @@ pub struct UsablePart {
 ///
 /// | argument    | unit | range                             | default | meaning                                    |
 /// |-------------|------|-----------------------------------|---------|--------------------------------------------|
-/// | `outline`   | mm   | -1e5..=1e5 each, 3..=10000 points | -       | corners in order, either way round         |
+/// | `outline`   | mm   | -1e5..=1e5 each, 3..=2000 points  | -       | corners in order, either way round         |
 /// | `losses`    | mm   | 0..=1e4 each, as outline          | -       | lost along the edge from each corner to the next |
-/// | `flaws`     | mm   | -1e5..=1e5 each, 0..=1000 flaws of 1..=10000 points | - | a spot (1 point), a tear (2) or a patch (its corners) each |
+/// | `flaws`     | mm   | -1e5..=1e5 each, 0..=1000 flaws of 1..=2000 points | - | a spot (1 point), a tear (2) or a patch (its corners) each |
 /// | `margin`    | mm   | 0..=1e4                           | 0       | left round each flaw                       |
 /// | `accuracy` | mm   | 0.01..=10                         | 0.1     | most that rounding may cost at any place   |
 ///
@@ -95,7 +98,7 @@ pub fn usable_panel(
     margin: f64,
     accuracy: f64,
 ) -> Result<UsablePanel, Error> {
-    let panel = Ring::new("outline", outline, None)?;
+    let panel = Ring::new("outline", outline, MOST_POINTS, None)?;
     let items = (outline.len(), outline.len());
     let losses = Error::check_list("losses", losses, 0.0, 1e4, items)?;
     Error::check_items("flaws", flaws.len(), 0, 1000)?;
@@ -155,9 +158,9 @@ pub fn usable_panel(
 /// A flaw as a ring: spots and tears as they are, a patch counter-clockwise.
 fn flaw_ring(flaw: &[Point], index: usize) -> Result<Vec<Point>, Error> {
     if flaw.len() >= 3 {
-        return Ok(Ring::new("flaws", flaw, Some(index))?.points);
+        return Ok(Ring::new("flaws", flaw, MOST_POINTS, Some(index))?.points);
     }
-    ring::check_points("flaws", flaw, 1, Some(index))?;
+    ring::check_points("flaws", flaw, (1, 2), Some(index))?;
     let mut points = flaw.to_vec();
     points.dedup();
     Ok(points)
