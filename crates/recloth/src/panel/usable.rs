@@ -58,7 +58,7 @@ pub struct UsablePart {
 /// | `losses`    | mm   | 0..=1e4 each, as outline          | -       | lost along the edge from each corner to the next |
 /// | `flaws`     | mm   | -1e5..=1e5 each, 0..=1000 flaws of 1..=2000 points | - | a spot (1 point), a tear (2) or a patch (its corners) each |
 /// | `margin`    | mm   | 0..=1e4                           | 0       | left round each flaw                       |
-/// | `accuracy` | mm   | 0.01..=10                         | 0.1     | most that rounding may cost at any place   |
+/// | `accuracy`  | mm   | 0.01..=10                         | 0.1     | most that rounding may cost at any place   |
 ///
 /// Every point returned is at least the loss from each old edge and the margin from each flaw, measured straight, also
 /// across a notch. Turned corners of what is lost are arcs; they are cut as chords on the safe side. All that could be
