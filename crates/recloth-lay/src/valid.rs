@@ -112,14 +112,14 @@ fn check_ring(argument: &'static str, points: &[Point]) -> Result<(), recloth::E
 }
 
 /// On which side of the line from a to b the point c lies: 1 left, -1 right, 0 on it, exactly.
-fn side(a: Point, b: Point, c: Point) -> i32 {
+pub(crate) fn side(a: Point, b: Point, c: Point) -> i32 {
     let at = |p: Point| Coord { x: p.x, y: p.y };
     let area = orient2d(at(a), at(b), at(c));
     i32::from(area > 0.0) - i32::from(area < 0.0)
 }
 
 /// Whether two closed segments have a point in common, exactly.
-fn meet((a, b): (Point, Point), (c, d): (Point, Point)) -> bool {
+pub(crate) fn meet((a, b): (Point, Point), (c, d): (Point, Point)) -> bool {
     let apart = |a: f64, b: f64, c: f64, d: f64| a.max(b) < c.min(d) || c.max(d) < a.min(b);
     !apart(a.x, b.x, c.x, d.x)
         && !apart(a.y, b.y, c.y, d.y)

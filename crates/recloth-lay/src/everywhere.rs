@@ -1,0 +1,333 @@
+//! The proof by exclusion: all positions of a piece on a panel, at all tilts, in groups that are each shown impossible.
+//!
+//! A group is a box of shifts and turns. Over a box no point of the piece moves from where it is at the middle by more
+//! than half the box's diagonal and its own distance from the pivot times half the span of turns. So when a point of
+//! the piece is off the cloth by more than that at the middle, or a point of the panel's edge lies within the piece by
+//! more than that, the whole box is impossible; otherwise the box is halved. Points are off or within by more than the
+//! checker's tolerance too, so what is excluded here no checker would accept. A middle where nothing is wrong is offered
+//! as a place.
+
+use core::f64::consts::PI;
+
+use kurbo::{Point, Vec2};
+
+use crate::bounds::{grain_turn, ways};
+use crate::lay::sin_cos_deg;
+use crate::shape::{bounds, length};
+use crate::{Hand, Panel, Part, Placement};
+
+/// Rounding and the checker's tolerances together, generously (mm).
+const SLACK: f64 = 1e-5;
+/// Boxes within which no point moves further than this are given up (mm).
+const LEAST: f64 = 0.02;
+
+/// What came of looking everywhere.
+pub(crate) enum Outcome {
+    /// Nothing is wrong here, as far as this can see.
+    Place(Placement),
+    /// Every box is excluded.
+    Nowhere,
+    /// Neither, within the work allowed.
+    Unknown,
+}
+
+/// Looks everywhere on a panel for a place for one piece.
+pub(crate) fn look(
+    part: (usize, &Part),
+    hand: Hand,
+    panel: (usize, &Panel),
+    budget: u64,
+    work: &mut u64,
+) -> Outcome {
+    let (part_index, part) = part;
+    let (panel_index, panel) = panel;
+    let scene = Scene::new(part, panel);
+    let (low, high) = bounds(&panel.outline);
+    let end = *work + budget;
+    let mut known = true;
+    for mirrored in ways(part, hand, panel) {
+        let pivot = scene.pivot(mirrored);
+        let square = grain_turn(part, panel, mirrored);
+        let turned: &[f64] = match panel.nap && !part.either_way {
+            true => &[0.0],
+            false => &[0.0, 180.0],
+        };
+        // The pivot is within the hull of the piece, so within the panel's box wherever the piece is on the cloth.
+        let mut boxes: Vec<Group> = turned
+            .iter()
+            .map(|half| Group {
+                middle: low.midpoint(high),
+                half: (high - low) / 2.0 + Vec2::new(SLACK, SLACK),
+                turn_deg: square + half,
+                half_turn_deg: part.tilt_deg + 1e-8,
+            })
+            .collect();
+        while let Some(group) = boxes.pop() {
+            if *work > end {
+                return Outcome::Unknown;
+            }
+            let by_turn = scene.radius * group.half_turn_deg * (PI / 180.0);
+            let reach = Reach {
+                shift: length(group.half),
+                turn: group.half_turn_deg * (PI / 180.0),
+                most: length(group.half) + by_turn,
+            };
+            let placement = Placement {
+                part: part_index,
+                hand,
+                panel: panel_index,
+                mirrored,
+                turn_deg: group.turn_deg,
+                shift: pivot.shift_to(group.middle, group.turn_deg),
+            };
+            match scene.judge(&pivot, group.middle, group.turn_deg, &reach, work) {
+                Judgement::Impossible => {}
+                Judgement::Clear => return Outcome::Place(placement),
+                Judgement::Unclear if reach.most < LEAST => known = false,
+                Judgement::Unclear => boxes.extend(group.halves(by_turn)),
+            }
+        }
+    }
+    match known {
+        true => Outcome::Nowhere,
+        false => Outcome::Unknown,
+    }
+}
+
+/// A box of positions.
+struct Group {
+    middle: Point,
+    half: Vec2,
+    turn_deg: f64,
+    half_turn_deg: f64,
+}
+
+impl Group {
+    /// Halved across whatever moves the piece most.
+    fn halves(&self, by_turn: f64) -> [Group; 2] {
+        let Group {
+            middle,
+            half,
+            turn_deg,
+            half_turn_deg,
+        } = *self;
+        if by_turn > half.x.max(half.y) {
+            let quarter = half_turn_deg / 2.0;
+            [-quarter, quarter].map(|off| Group {
+                middle,
+                half,
+                turn_deg: turn_deg + off,
+                half_turn_deg: quarter,
+            })
+        } else {
+            let step = match half.x > half.y {
+                true => Vec2::new(half.x / 2.0, 0.0),
+                false => Vec2::new(0.0, half.y / 2.0),
+            };
+            [-1.0, 1.0].map(|sign| Group {
+                middle: middle + step * sign,
+                half: half - step,
+                turn_deg,
+                half_turn_deg,
+            })
+        }
+    }
+}
+
+/// How far points move over a box: shift and turn (rad), and the most any point of the piece moves.
+struct Reach {
+    shift: f64,
+    turn: f64,
+    most: f64,
+}
+
+enum Judgement {
+    Impossible,
+    Clear,
+    Unclear,
+}
+
+/// The piece about its pivot, and the panel, each as edges and as points spread along them.
+struct Scene {
+    edges: Vec<(Point, Point)>,
+    spread: Vec<Point>,
+    centre: Point,
+    radius: f64,
+    outline: Shape,
+    holes: Vec<Shape>,
+    flaws: Vec<(Shape, f64)>,
+}
+
+struct Shape {
+    edges: Vec<(Point, Point)>,
+    closed: bool,
+    spread: Vec<Point>,
+}
+
+/// The piece mirrored or not, about its centre.
+struct Pivot {
+    centre: Point,
+    edges: Vec<(Point, Point)>,
+    spread: Vec<Point>,
+}
+
+impl Pivot {
+    /// The shift of a placement that brings the pivot to a point.
+    fn shift_to(&self, to: Point, turn_deg: f64) -> Vec2 {
+        let (sin, cos) = sin_cos_deg(turn_deg);
+        let c = self.centre;
+        to - Point::new(cos * c.x - sin * c.y, sin * c.x + cos * c.y)
+    }
+}
+
+impl Scene {
+    fn new(part: &Part, panel: &Panel) -> Scene {
+        let (low, high) = bounds(&part.outline);
+        let centre = low.midpoint(high);
+        let piece = Shape::new(&part.outline);
+        let radius = part
+            .outline
+            .iter()
+            .fold(0.0, |far: f64, &p| far.max(length(p - centre)));
+        Scene {
+            edges: piece.edges,
+            spread: piece.spread,
+            centre,
+            radius,
+            outline: Shape::new(&panel.outline),
+            holes: panel.holes.iter().map(|hole| Shape::new(hole)).collect(),
+            flaws: panel
+                .flaws
+                .iter()
+                .map(|flaw| (Shape::new(&flaw.outline), flaw.margin))
+                .collect(),
+        }
+    }
+
+    fn pivot(&self, mirrored: bool) -> Pivot {
+        let sign = if mirrored { -1.0 } else { 1.0 };
+        let flip = |p: Point| Point::new(sign * p.x, p.y);
+        let about = |p: &Point| flip(*p) - flip(self.centre).to_vec2();
+        Pivot {
+            centre: flip(self.centre),
+            edges: self
+                .edges
+                .iter()
+                .map(|(p, q)| (about(p), about(q)))
+                .collect(),
+            spread: self.spread.iter().map(about).collect(),
+        }
+    }
+
+    /// Judges all positions of a box by its middle.
+    fn judge(
+        &self,
+        pivot: &Pivot,
+        middle: Point,
+        turn_deg: f64,
+        reach: &Reach,
+        work: &mut u64,
+    ) -> Judgement {
+        let (sin, cos) = sin_cos_deg(turn_deg);
+        let lie = |p: Point| {
+            Point::new(
+                cos * p.x - sin * p.y + middle.x,
+                sin * p.x + cos * p.y + middle.y,
+            )
+        };
+        let mut clear = true;
+        for &point in &pivot.spread {
+            let moves = reach.shift + length(point.to_vec2()) * reach.turn + SLACK;
+            let p = lie(point);
+            *work += self.outline.edges.len() as u64;
+            // Positive where the point is on the cloth.
+            let mut room = self.outline.depth(p);
+            for hole in &self.holes {
+                *work += hole.edges.len() as u64;
+                room = room.min(-hole.depth(p));
+            }
+            for (flaw, margin) in &self.flaws {
+                *work += flaw.edges.len() as u64;
+                room = room.min(-flaw.depth(p) - margin);
+            }
+            if room < -moves {
+                return Judgement::Impossible;
+            }
+            clear &= room > 0.0;
+        }
+        let piece = Shape {
+            edges: pivot.edges.iter().map(|&(p, q)| (lie(p), lie(q))).collect(),
+            closed: true,
+            spread: Vec::new(),
+        };
+        let shapes = self
+            .holes
+            .iter()
+            .chain(self.flaws.iter().map(|(flaw, _)| flaw));
+        for shape in shapes.chain([&self.outline]) {
+            for &point in &shape.spread {
+                *work += piece.edges.len() as u64;
+                let depth = piece.depth(point);
+                if depth > reach.most + SLACK {
+                    return Judgement::Impossible;
+                }
+                clear &= depth < 0.0;
+            }
+        }
+        match clear {
+            true => Judgement::Clear,
+            false => Judgement::Unclear,
+        }
+    }
+}
+
+impl Shape {
+    fn new(points: &[Point]) -> Shape {
+        let n = points.len();
+        let count = if n > 2 { n } else { 1 };
+        let edges: Vec<(Point, Point)> = (0..count)
+            .map(|i| (points[i], points[(i + 1) % n]))
+            .collect();
+        let around: f64 = edges.iter().map(|&(p, q)| length(q - p)).sum();
+        let step = (around / 48.0).max(f64::MIN_POSITIVE);
+        let spread = edges
+            .iter()
+            .flat_map(|&(p, q)| {
+                let pieces = (length(q - p) / step).ceil().clamp(1.0, 48.0);
+                (0..pieces as u32).map(move |i| p.lerp(q, f64::from(i) / pieces))
+            })
+            .chain((n == 2).then(|| points[1]))
+            .collect();
+        Shape {
+            edges,
+            closed: n > 2,
+            spread,
+        }
+    }
+
+    /// How deep a point is inside; negative outside: the distance from the edge.
+    fn depth(&self, p: Point) -> f64 {
+        let mut distance = f64::INFINITY;
+        let mut inside = false;
+        for &(a, b) in &self.edges {
+            let (run, to) = (b - a, p - a);
+            let square = run.dot(run);
+            let far = if square > 0.0 {
+                (to.dot(run) / square).clamp(0.0, 1.0)
+            } else {
+                0.0
+            };
+            let off = to - run * far;
+            distance = distance.min(off.dot(off));
+            if (a.y <= p.y) != (b.y <= p.y) && (run.cross(to) > 0.0) == (b.y > a.y) {
+                inside = !inside;
+            }
+        }
+        let distance = distance.sqrt();
+        if inside && self.closed {
+            distance
+        } else {
+            -distance
+        }
+    }
+}

@@ -1,0 +1,446 @@
+//! What fits, where, and what proves that something does not.
+
+use crate::bounds::{Bound, area, area_slack, quick, usable_area};
+use crate::everywhere::{Outcome, look};
+use crate::search::{Kind, Search, together};
+use crate::valid::check_inputs;
+use crate::{Complaint, Error, Hand, Lay, Panel, Part, Placement, Unplaced, check};
+
+/// How to look.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(default, deny_unknown_fields)
+)]
+pub struct Options {
+    /// Least distance between the cut lines of two pieces (mm, 0 to 1000). It is not kept from the panel's edge.
+    pub spacing: f64,
+    /// Number the search's chances start from: the same seed gives the same lay, another may give a better one.
+    pub seed: u64,
+    /// How many evaluations to stop after. One is a glance at one position, or at two edges that may hold a piece in
+    /// place; the time per evaluation is about the same in every job. What is begun is finished, so a little more may
+    /// be used.
+    pub budget: u64,
+}
+
+impl Default for Options {
+    /// No spacing, seed 1, and about two seconds of one ordinary processor.
+    fn default() -> Options {
+        Options {
+            spacing: 0.0,
+            seed: 1,
+            budget: 300_000_000,
+        }
+    }
+}
+
+/// Whether one piece, by itself, has a place on one panel.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+pub enum Answer {
+    /// Yes: here, as the checker has confirmed.
+    Fits(Placement),
+    /// No, and this proves it.
+    Cannot(Bound),
+    /// No place was found and none was excluded.
+    Undecided,
+}
+
+/// The answer for one part, hand and panel.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[non_exhaustive]
+pub struct Alone {
+    /// Index of the part.
+    pub part: usize,
+    /// Which hand.
+    pub hand: Hand,
+    /// Index of the panel.
+    pub panel: usize,
+    /// The answer.
+    pub answer: Answer,
+}
+
+/// What proves that not all pieces have a place together.
+#[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum Shortage {
+    /// A piece that can lie on no panel at all.
+    NoPanel {
+        /// Index of the part.
+        part: usize,
+        /// Which hand.
+        hand: Hand,
+    },
+    /// Pieces that can lie on certain panels only and have more area than these.
+    Area {
+        /// Indices of those panels.
+        panels: Vec<usize>,
+        /// Area of the pieces that can lie nowhere else (mm²).
+        needed_mm2: f64,
+        /// Area of those panels (mm²).
+        there_mm2: f64,
+    },
+    /// Large pieces, no two of which share a panel by area, that outnumber what the panels can take.
+    TooFew {
+        /// How many large pieces there are.
+        pieces: u32,
+        /// How many of them the panels can take at most.
+        taken: u32,
+    },
+}
+
+/// Whether all pieces have a place together.
+#[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+pub enum Together {
+    /// Yes: the lay has them all.
+    Fit,
+    /// No, and this proves it.
+    Cannot(Shortage),
+    /// The lay found has not all of them, and nothing proves that none has.
+    Undecided,
+}
+
+/// The answers of [`fit`].
+#[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[non_exhaustive]
+pub struct Fit {
+    /// For each part and wanted hand, for each panel: whether the piece alone has a place there.
+    pub alone: Vec<Alone>,
+    /// Whether all have a place together.
+    pub together: Together,
+    /// The best lay found, confirmed by the checker.
+    pub lay: Lay,
+    /// Share of each panel that the lay covers (0 to 1), holes and flaws not counted where that is certain.
+    pub shares: Vec<f64>,
+    /// Share of all panels together that the lay covers (0 to 1).
+    pub share: f64,
+    /// How many evaluations were made.
+    pub evaluations: u64,
+}
+
+/// Which pieces fit on which panels, where all of them go together, or what proves that they cannot.
+///
+/// Placements are always confirmed by [`check`](crate::check()); *cannot* always names its proof; failing to find a
+/// place is *undecided*. The same inputs, seed and budget give the same answer on every machine.
+///
+/// # Errors
+/// A value outside its range, an outline that touches or crosses itself, or more than 2000 pieces, naming the part,
+/// panel or option.
+///
+/// # Examples
+/// ```
+/// use recloth_lay::{Answer, Bound, Options, Panel, Part, Together, fit};
+/// let rectangle = |width: f64, height: f64| [(0.0, 0.0), (width, 0.0), (width, height), (0.0, height)];
+/// let cloth = [Panel::new("skirt back", rectangle(400.0, 700.0))];
+/// let pair = Part { as_drawn: 1, mirrored: 1, ..Part::new("pocket", rectangle(200.0, 700.0)) };
+/// let found = fit(&[pair], &cloth, &Options::default())?;
+/// assert_eq!((found.together, found.lay.placements.len(), found.share), (Together::Fit, 2, 1.0));
+///
+/// let band = [Part::new("band", rectangle(60.0, 710.0))];
+/// let found = fit(&band, &cloth, &Options::default())?;
+/// let Answer::Cannot(bound) = found.alone[0].answer else { unreachable!() };
+/// assert_eq!(bound, Bound::Along { needed: 710.0, there: 700.0 });
+/// assert_eq!(bound.short_by(), Some(10.0));
+/// # Ok::<(), recloth_lay::Error>(())
+/// ```
+pub fn fit(parts: &[Part], panels: &[Panel], options: &Options) -> Result<Fit, Error> {
+    check_inputs(parts, panels)?;
+    recloth::Error::check("spacing", options.spacing, 0.0, 1000.0)
+        .map_err(|error| Error::new("options", error))?;
+    let kinds: Vec<Kind> = (0..parts.len())
+        .flat_map(|part| Hand::BOTH.map(|hand| Kind { part, hand }))
+        .filter(|kind| parts[kind.part].count(kind.hand) > 0)
+        .collect();
+    let pieces: Vec<Kind> = kinds
+        .iter()
+        .flat_map(|&kind| (0..parts[kind.part].count(kind.hand)).map(move |_| kind))
+        .collect();
+    recloth::Error::check_items("parts", pieces.len(), 0, 2000)
+        .map_err(|error| Error::new("pieces of all parts", error))?;
+
+    let mut search = Search::new(parts, panels, options.spacing);
+    let alone = answers(&mut search, parts, panels, &kinds, options.budget / 2);
+    let answer = |kind: Kind, panel: usize| {
+        let row = kinds.iter().position(|&other| other == kind);
+        row.map_or(Answer::Undecided, |row| {
+            alone[row * panels.len() + panel].answer
+        })
+    };
+    let may = |kind: Kind, panel: usize| !matches!(answer(kind, panel), Answer::Cannot(_));
+    let shortage = shortage(parts, panels, &pieces, &may);
+    let rest = options.budget.saturating_sub(search.work);
+    let (placements, mut left) = together(&mut search, &pieces, &may, options.seed, rest);
+    let mut found = placements;
+    // A piece of more corners than the search looks at may still have its proven place on a panel that is empty.
+    left.retain(|&piece| {
+        let kind = pieces[piece];
+        let empty = (0..panels.len()).find_map(|panel| {
+            match (
+                answer(kind, panel),
+                found.iter().any(|at| at.panel == panel),
+            ) {
+                (Answer::Fits(placement), false) => Some(placement),
+                _ => None,
+            }
+        });
+        found.extend(empty);
+        empty.is_none()
+    });
+    let lay = proven(parts, panels, options.spacing, found);
+
+    let used = |panel: usize| {
+        lay.placements
+            .iter()
+            .filter(|placement| placement.panel == panel)
+            .map(|placement| area(&parts[placement.part].outline))
+            .sum::<f64>()
+    };
+    let share = |used: f64, of: f64| if of > 0.0 { (used / of).min(1.0) } else { 0.0 };
+    let shares: Vec<f64> = (0..panels.len())
+        .map(|panel| share(used(panel), search.usable[panel]))
+        .collect();
+    let all = share(
+        (0..panels.len()).map(used).sum(),
+        search.usable.iter().sum(),
+    );
+    let together = match (lay.unplaced.is_empty(), shortage) {
+        (true, _) => Together::Fit,
+        (false, Some(shortage)) => Together::Cannot(shortage),
+        (false, None) => Together::Undecided,
+    };
+    Ok(Fit {
+        alone,
+        together,
+        lay,
+        shares,
+        share: all,
+        evaluations: search.work,
+    })
+}
+
+/// The table of pieces and panels: quick bounds, then the search, then the proof by exclusion for what is still open.
+fn answers(
+    search: &mut Search<'_>,
+    parts: &[Part],
+    panels: &[Panel],
+    kinds: &[Kind],
+    budget: u64,
+) -> Vec<Alone> {
+    let confirmed = |placement: Placement| {
+        let part = Part {
+            as_drawn: u32::from(placement.hand == Hand::AsDrawn),
+            mirrored: u32::from(placement.hand == Hand::Mirrored),
+            ..parts[placement.part].clone()
+        };
+        let lay = Lay {
+            placements: vec![Placement {
+                part: 0,
+                panel: 0,
+                ..placement
+            }],
+            ..Lay::default()
+        };
+        check(
+            &[part],
+            core::slice::from_ref(&panels[placement.panel]),
+            &lay,
+        )
+        .is_ok()
+    };
+    let mut alone = Vec::with_capacity(kinds.len() * panels.len());
+    for &kind in kinds {
+        for (panel, cloth) in panels.iter().enumerate() {
+            let answer = match quick(&parts[kind.part], kind.hand, cloth) {
+                Some(bound) => Answer::Cannot(bound),
+                None if search.work > budget => Answer::Undecided,
+                None => search
+                    .alone(kind, panel, &confirmed)
+                    .map_or(Answer::Undecided, Answer::Fits),
+            };
+            alone.push(Alone {
+                part: kind.part,
+                hand: kind.hand,
+                panel,
+                answer,
+            });
+        }
+    }
+    let mut open = alone
+        .iter()
+        .filter(|row| row.answer == Answer::Undecided)
+        .count() as u64;
+    for row in alone
+        .iter_mut()
+        .filter(|row| row.answer == Answer::Undecided)
+    {
+        let each = budget.saturating_sub(search.work) / open.max(1);
+        open -= 1;
+        let (part, panel) = (
+            (row.part, &parts[row.part]),
+            (row.panel, &panels[row.panel]),
+        );
+        row.answer = match look(part, row.hand, panel, each, &mut search.work) {
+            Outcome::Nowhere => Answer::Cannot(Bound::Everywhere),
+            Outcome::Place(placement) if confirmed(placement) => Answer::Fits(placement),
+            Outcome::Place(_) | Outcome::Unknown => Answer::Undecided,
+        };
+    }
+    alone
+}
+
+/// The lay that the checker confirms: all placements, or as many of them, in turn, as it accepts.
+fn proven(parts: &[Part], panels: &[Panel], spacing: f64, placements: Vec<Placement>) -> Lay {
+    let with = |placements: Vec<Placement>| {
+        let mut unplaced = Vec::new();
+        for (part, wanted) in parts.iter().enumerate() {
+            for hand in Hand::BOTH {
+                let there = placements
+                    .iter()
+                    .filter(|placement| placement.part == part && placement.hand == hand)
+                    .count();
+                let count = wanted.count(hand).saturating_sub(there as u32);
+                if count > 0 {
+                    unplaced.push(Unplaced { part, hand, count });
+                }
+            }
+        }
+        Lay {
+            placements,
+            unplaced,
+            spacing,
+        }
+    };
+    let whole = with(placements);
+    let Err(complaints) = check(parts, panels, &whole) else {
+        return whole;
+    };
+    // The search's rounding has let something through: keep what is right.
+    if complaints
+        .iter()
+        .any(|complaint| matches!(complaint, Complaint::Input(_)))
+    {
+        return with(Vec::new());
+    }
+    let mut kept: Vec<Placement> = Vec::new();
+    for placement in whole.placements {
+        kept.push(placement);
+        if check(parts, panels, &with(kept.clone())).is_err() {
+            kept.pop();
+        }
+    }
+    with(kept)
+}
+
+/// A proof that not all pieces have a place together, if there is one.
+fn shortage(
+    parts: &[Part],
+    panels: &[Panel],
+    pieces: &[Kind],
+    may: &dyn Fn(Kind, usize) -> bool,
+) -> Option<Shortage> {
+    let allowed: Vec<Vec<usize>> = pieces
+        .iter()
+        .map(|&kind| {
+            (0..panels.len())
+                .filter(|&panel| may(kind, panel))
+                .collect()
+        })
+        .collect();
+    if let Some(piece) = allowed.iter().position(Vec::is_empty) {
+        return Some(Shortage::NoPanel {
+            part: pieces[piece].part,
+            hand: pieces[piece].hand,
+        });
+    }
+    let areas: Vec<f64> = parts.iter().map(|part| area(&part.outline)).collect();
+    let slacks: Vec<f64> = parts.iter().map(|part| area_slack(&part.outline)).collect();
+    let usable: Vec<f64> = panels.iter().map(usable_area).collect();
+    let loose: Vec<f64> = panels
+        .iter()
+        .map(|panel| area_slack(&panel.outline))
+        .collect();
+
+    // More area than the panels it can go to.
+    let mut sets: Vec<&Vec<usize>> = allowed.iter().collect();
+    let all: Vec<usize> = (0..panels.len()).collect();
+    sets.push(&all);
+    sets.sort();
+    sets.dedup();
+    for set in sets {
+        let inside = |piece: &usize| {
+            allowed[*piece]
+                .iter()
+                .all(|panel| set.binary_search(panel).is_ok())
+        };
+        let bound: Vec<usize> = (0..pieces.len()).filter(inside).collect();
+        let needed_mm2: f64 = bound.iter().map(|&piece| areas[pieces[piece].part]).sum();
+        let slack: f64 = bound.iter().map(|&piece| slacks[pieces[piece].part]).sum();
+        let there_mm2: f64 = set.iter().map(|&panel| usable[panel]).sum();
+        let loose: f64 = set.iter().map(|&panel| loose[panel]).sum();
+        if needed_mm2 > there_mm2 + slack + loose {
+            return Some(Shortage::Area {
+                panels: set.clone(),
+                needed_mm2,
+                there_mm2,
+            });
+        }
+    }
+
+    // More large pieces than panels: each has over half the area of every panel it can go to.
+    let large: Vec<usize> = (0..pieces.len())
+        .filter(|&piece| {
+            let part = pieces[piece].part;
+            allowed[piece]
+                .iter()
+                .all(|&panel| areas[part] - slacks[part] > (usable[panel] + loose[panel]) / 2.0)
+        })
+        .collect();
+    let taken = matched(&large, &allowed, panels.len());
+    (taken < large.len()).then_some(Shortage::TooFew {
+        pieces: large.len() as u32,
+        taken: taken as u32,
+    })
+}
+
+/// How many pieces can have a panel each (augmenting paths).
+fn matched(pieces: &[usize], allowed: &[Vec<usize>], panels: usize) -> usize {
+    fn give(
+        piece: usize,
+        allowed: &[Vec<usize>],
+        holder: &mut [Option<usize>],
+        seen: &mut [bool],
+    ) -> bool {
+        for &panel in &allowed[piece] {
+            if !seen[panel] {
+                seen[panel] = true;
+                if holder[panel].is_none_or(|other| give(other, allowed, holder, seen)) {
+                    holder[panel] = Some(piece);
+                    return true;
+                }
+            }
+        }
+        false
+    }
+    let mut holder = vec![None; panels];
+    pieces
+        .iter()
+        .filter(|&&piece| give(piece, allowed, &mut holder, &mut vec![false; panels]))
+        .count()
+}
