@@ -19,8 +19,7 @@ pub struct Options {
     /// Number the search's chances start from: the same seed gives the same lay, another may give a better one.
     pub seed: u64,
     /// How many evaluations to stop after. One is a glance at one position, or at two edges that may hold a piece in
-    /// place; the time per evaluation is about the same in every job. What is begun is finished, so a little more may
-    /// be used.
+    /// place; a million take some hundredths of a second. What is begun is finished, so a little more may be used.
     pub budget: u64,
 }
 
@@ -30,7 +29,7 @@ impl Default for Options {
         Options {
             spacing: 0.0,
             seed: 1,
-            budget: 300_000_000,
+            budget: 200_000_000,
         }
     }
 }

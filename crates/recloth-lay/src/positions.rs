@@ -68,20 +68,23 @@ pub(crate) struct Blocked {
 impl Blocked {
     pub(crate) fn new(sums: Vec<Convex>, work: &mut u64) -> Blocked {
         let mut sides = Vec::new();
+        let mut covered: Vec<(f64, f64)> = Vec::new();
         for (index, sum) in sums.iter().enumerate() {
             let n = sum.points.len();
+            *work += (4 * n * sums.len()) as u64;
             for i in 0..n {
-                let mut seen = vec![(sum.points[i], sum.points[(i + 1) % n])];
-                for (other_index, other) in sums.iter().enumerate() {
-                    if other_index != index {
-                        *work += 2 * seen.len() as u64;
-                        seen = seen
-                            .into_iter()
-                            .flat_map(|side| other.outside(side))
-                            .collect();
+                let (a, b) = (sum.points[i], sum.points[(i + 1) % n]);
+                covered.clear();
+                let others = sums.iter().enumerate().filter(|(other, _)| *other != index);
+                covered.extend(others.filter_map(|(_, other)| other.covers((a, b))));
+                covered.sort_by(|x, y| x.0.total_cmp(&y.0));
+                let mut from = 0.0;
+                for &(low, high) in covered.iter().chain([&(1.0, 1.0)]) {
+                    if low > from {
+                        sides.push((a.lerp(b, from), a.lerp(b, low)));
                     }
+                    from = high.max(from);
                 }
-                sides.extend(seen);
             }
         }
         let corners: Vec<Point> = sums.iter().flat_map(|sum| [sum.low, sum.high]).collect();

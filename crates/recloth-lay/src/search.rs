@@ -194,13 +194,16 @@ impl<'a> Search<'a> {
         }
         along.sort_by(|a, b| a.0.total_cmp(&b.0).then(a.1.total_cmp(&b.1)));
         let spread = [most, -most, most / 2.0, -most / 2.0];
+        let most_tilts = if most > 10.0 { 12 } else { 5 };
         for tilt in along
             .into_iter()
             .map(|(_, tilt)| tilt)
             .take(24)
             .chain(spread)
         {
-            if tilts.len() < 9 && tilts.iter().all(|other: &f64| (other - tilt).abs() > 1e-4) {
+            if tilts.len() < most_tilts
+                && tilts.iter().all(|other: &f64| (other - tilt).abs() > 1e-4)
+            {
                 tilts.push(tilt);
             }
         }

@@ -280,17 +280,24 @@ impl Convex {
                 .all(|(square, least)| square.dot(p.to_vec2()) - least > TOUCH)
     }
 
-    /// The stretches of a segment that are outside, or on the edge.
-    pub(crate) fn outside(&self, (a, b): (Point, Point)) -> Vec<(Point, Point)> {
+    /// The stretch of a segment that is inside, not merely on the edge, as shares of its length.
+    pub(crate) fn covers(&self, (a, b): (Point, Point)) -> Option<(f64, f64)> {
+        if a.x.max(b.x) <= self.low.x
+            || a.x.min(b.x) >= self.high.x
+            || a.y.max(b.y) <= self.low.y
+            || a.y.min(b.y) >= self.high.y
+        {
+            return None;
+        }
         let (mut from, mut to) = (0.0_f64, 1.0_f64);
         for (square, least) in &self.sides {
+            let least = least + TOUCH / 4.0;
             let (start, end) = (
                 square.dot(a.to_vec2()) - least,
                 square.dot(b.to_vec2()) - least,
             );
-            let (start, end) = (start - TOUCH / 4.0, end - TOUCH / 4.0);
             if start <= 0.0 && end <= 0.0 {
-                return vec![(a, b)];
+                return None;
             }
             if start < 0.0 {
                 from = from.max(start / (start - end));
@@ -298,17 +305,7 @@ impl Convex {
                 to = to.min(start / (start - end));
             }
         }
-        if from >= to {
-            return vec![(a, b)];
-        }
-        let mut stretches = Vec::new();
-        if from > 0.0 {
-            stretches.push((a, a.lerp(b, from)));
-        }
-        if to < 1.0 {
-            stretches.push((a.lerp(b, to), b));
-        }
-        stretches
+        (from < to).then_some((from, to))
     }
 }
 

@@ -466,17 +466,17 @@ fn spacing_is_kept() {
 fn the_same_seed_gives_the_same_lay_and_the_order_of_panels_names_them() {
     let (parts, panels) = house_coat();
     let options = Options {
-        budget: 5_000_000,
+        budget: 150_000_000,
         ..Options::default()
     };
     let first = found_with(&parts, &panels, &options);
     assert_eq!(first, found_with(&parts, &panels, &options));
     let other = found_with(&parts, &panels, &Options { seed: 2, ..options });
     assert_ne!(first.lay, other.lay);
-    let rows: Vec<(usize, usize)> = first
+    let rows: Vec<(usize, Hand, usize)> = first
         .alone
         .iter()
-        .map(|row| (row.part, row.panel))
+        .map(|row| (row.part, row.hand, row.panel))
         .collect();
     let mut sorted = rows.clone();
     sorted.sort_unstable();
@@ -514,7 +514,7 @@ fn a_hundred_and_twenty_pieces_end_within_the_budget() {
         },
     ];
     let options = Options {
-        budget: 20_000_000,
+        budget: 60_000_000,
         ..Options::default()
     };
     let found = found_with(&parts, &panels, &options);

@@ -33,7 +33,7 @@ fn outline(edges: &[((f64, f64), f64)]) -> Vec<Point> {
 }
 
 /// Invented: the panels of a long linen house-coat, and pieces of a wrap skirt, a waistcoat and a child's pinafore.
-pub fn house_coat() -> (Vec<Part>, Vec<Panel>) {
+pub(super) fn house_coat() -> (Vec<Part>, Vec<Panel>) {
     let front = outline(&[
         ((0.0, 0.0), 0.0),
         ((480.0, 0.0), 0.0),
