@@ -78,7 +78,7 @@
 // A dart falls within the button stand: move it, or take its intake at that side seam.
 #define RECLOTH_DOUBT_DART_IN_STAND 32768
 
-// A dart falls beyond the opening edge of the narrow panel: take its intake elsewhere.
+// A dart falls on or beyond the opening edge of the narrow panel: take its intake elsewhere.
 #define RECLOTH_DOUBT_DART_OFF_PANEL 65536
 
 // The upper edge is longer than the lower: the band stands away from the body.

@@ -92,7 +92,7 @@ pub const RECLOTH_DOUBT_DART_LONG: u32 = 8192;
 pub const RECLOTH_DOUBT_DARTS_CLOSE: u32 = 16384;
 /// A dart falls within the button stand: move it, or take its intake at that side seam.
 pub const RECLOTH_DOUBT_DART_IN_STAND: u32 = 32768;
-/// A dart falls beyond the opening edge of the narrow panel: take its intake elsewhere.
+/// A dart falls on or beyond the opening edge of the narrow panel: take its intake elsewhere.
 pub const RECLOTH_DOUBT_DART_OFF_PANEL: u32 = 65536;
 /// The upper edge is longer than the lower: the band stands away from the body.
 pub const RECLOTH_DOUBT_BAND_FLARED: u32 = 131072;
@@ -2851,7 +2851,7 @@ pub extern "C" fn recloth_doubt_text(bit: u32) -> *const c_char {
                 .as_ptr()
         }
         65536 => {
-            c"A dart falls beyond the opening edge of the narrow panel: take its intake elsewhere."
+            c"A dart falls on or beyond the opening edge of the narrow panel: take its intake elsewhere."
                 .as_ptr()
         }
         131072 => {
