@@ -9,11 +9,13 @@ mod cut_line;
 mod edge;
 mod fit;
 mod mark;
+mod mirror;
 mod parallel;
 mod piece;
 mod ring;
 mod segment;
 mod vector;
+mod walk;
 
 pub use curve::Curve;
 pub use cut_line::{CutLine, CutNotch, CutSegment};
@@ -21,6 +23,7 @@ pub use edge::{Corner, Drawn, Edge, Notch, POINT_LIMIT, Role};
 pub use mark::{Dart, Mark};
 pub use piece::{Cutting, Hand, Piece, sentence};
 pub use segment::Segment;
+pub use walk::{Walk, WalkNotch, Way};
 
 #[cfg(test)]
 mod tests;

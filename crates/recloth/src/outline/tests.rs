@@ -181,3 +181,234 @@ fn marks_and_instructions_are_checked() {
     assert_eq!((odd.min(), odd.max()), (2.0, 4.0));
     assert!(piece.with_grain(Line::new((0.0, 0.0), (0.0, 0.0))).is_err());
 }
+
+#[test]
+fn a_piece_on_a_fold_is_unfolded_to_twice_its_area() {
+    let half = front();
+    let whole = half.unfold().unwrap();
+    assert!((whole.area() - 2.0 * half.area()).abs() < 1e-6);
+    assert_eq!(whole.edges().len(), 10);
+    assert_eq!(whole.fold(), None);
+    assert_eq!(whole.bounds().x0, -210.0);
+    // The whole is its own mirror image; the half alone, with a seam in place of the fold, is not.
+    assert!(!whole.handed(0.01).unwrap());
+    let seamed = half.edges().iter().cloned().map(|e| match e.role {
+        Role::Fold => Edge {
+            role: Role::Seam,
+            ..e
+        },
+        _ => e,
+    });
+    assert!(
+        Piece::new("half", seamed.collect())
+            .unwrap()
+            .handed(0.01)
+            .unwrap()
+    );
+    // Both cut lines are the same, but for where cubics are fitted.
+    let (one, two) = (half.cut_line(0.01).unwrap(), whole.cut_line(0.01).unwrap());
+    assert!((2.0 * one.area() - two.area()).abs() < 0.01 * two.length());
+}
+
+#[test]
+fn what_is_on_a_piece_makes_it_handed() {
+    let plain = square(|e| e).unwrap();
+    assert!(!plain.handed(0.1).unwrap());
+    assert!(plain.handed(f64::NAN).is_err());
+    let drill = |x: f64, y: f64| Mark::Drill {
+        name: "pocket".into(),
+        at: (x, y).into(),
+    };
+    let marked = |marks| {
+        plain
+            .clone()
+            .with_marks(marks)
+            .unwrap()
+            .handed(0.1)
+            .unwrap()
+    };
+    assert!(!marked(vec![drill(30.0, 50.0)]));
+    assert!(!marked(vec![drill(30.0, 30.0)]));
+    assert!(marked(vec![drill(30.0, 20.0)]));
+    // Two marks that are each other's mirror image.
+    assert!(!marked(vec![drill(30.0, 20.0), drill(70.0, 20.0)]));
+    // The diagonal is a mirror line of the square, but not of one with upright grain and a mark off the middle.
+    let upright = Line::new((50.0, 10.0), (50.0, 90.0));
+    let grained = plain.clone().with_grain(upright).unwrap();
+    assert!(!grained.handed(0.1).unwrap());
+    let corner = grained.with_marks(vec![drill(30.0, 30.0)]).unwrap();
+    assert!(corner.handed(0.1).unwrap());
+    // One edge with another allowance: still its own mirror image; two neighbours with different ones: not.
+    let wide = |names: &'static [&'static str]| {
+        square(move |e| match names.iter().position(|n| *n == e.name) {
+            Some(i) => Edge {
+                allowance: 20.0 + i as f64,
+                ..e
+            },
+            None => e,
+        })
+        .unwrap()
+        .handed(0.1)
+        .unwrap()
+    };
+    assert!(!wide(&["1"]));
+    assert!(wide(&["1", "2"]));
+}
+
+#[test]
+fn walking_pairs_notches_and_counts_the_difference() {
+    let notched = |length: f64, at: &[(&str, f64)]| {
+        let corners = [(0.0, 0.0), (length, 0.0), (length, 9.0), (0.0, 9.0)];
+        let edges = (0..4).map(|i| {
+            let edge = Edge::seam(
+                i.to_string(),
+                Curve::line(corners[i], corners[(i + 1) % 4]),
+                1.0,
+            );
+            if i > 0 {
+                return edge;
+            }
+            at.iter()
+                .fold(edge, |edge, (name, far)| edge.notch(*name, *far, 1))
+        });
+        Piece::new("strip", edges.collect()).unwrap()
+    };
+    let sleeve = notched(452.0, &[("front", 100.0), ("top", 230.0), ("back", 340.0)]);
+    let armhole = notched(440.0, &[("back", 110.0), ("front", 342.0), ("lost", 9.0)]);
+    let walk = sleeve.walk(&[0], &armhole, &[0], Way::Against).unwrap();
+    assert_eq!(
+        (walk.length, walk.other_length, walk.difference),
+        (452.0, 440.0, 12.0)
+    );
+    let found: Vec<_> = walk
+        .notches
+        .iter()
+        .map(|n| (n.name.as_str(), n.difference()))
+        .collect();
+    assert_eq!(
+        found,
+        [
+            ("front", Some(2.0)),
+            ("top", None),
+            ("back", Some(10.0)),
+            ("lost", None)
+        ]
+    );
+    let along = sleeve.walk(&[0, 1], &armhole, &[0], Way::Along).unwrap();
+    assert_eq!(along.difference, 21.0);
+    assert_eq!(along.notches[0].difference(), Some(-242.0));
+    let error = sleeve.walk(&[0], &armhole, &[4], Way::Along).unwrap_err();
+    assert_eq!((error.argument(), error.max()), ("edge", 3.0));
+    assert!(sleeve.walk(&[], &armhole, &[0], Way::Along).is_err());
+}
+
+#[test]
+fn far_apart_edges_that_collide_close_the_gap_or_are_refused() {
+    // A comb: a slot 15 wide and 100 deep, allowance 10. Both long sides of the slot lose their cut line.
+    let comb = |slot: f64| {
+        let x = 100.0 + slot;
+        let corners: [(f64, f64); 8] = [
+            (0.0, 0.0),
+            (300.0, 0.0),
+            (300.0, 200.0),
+            (x, 200.0),
+            (x, 100.0),
+            (100.0, 100.0),
+            (100.0, 200.0),
+            (0.0, 200.0),
+        ];
+        let edges = (0..8).map(|i| {
+            Edge::seam(
+                i.to_string(),
+                Curve::line(corners[i], corners[(i + 1) % 8]),
+                10.0,
+            )
+        });
+        Piece::new("comb", edges.collect()).unwrap()
+    };
+    let error = comb(15.0).cut_line(0.1).unwrap_err();
+    assert_eq!((error.kind(), error.at()), (ErrorKind::NoSolution, Some(3)));
+    assert_eq!(
+        comb(15.0).sentence(&error),
+        "piece \"comb\", edge \"3\": allowance[3] = 10 leaves no solution"
+    );
+    // With a slot of 50, what is left of it is 30 wide and 100 deep: by hand, 320 · 220 less 30 · 100.
+    let cut = comb(50.0).cut_line(0.1).unwrap();
+    assert!((cut.area() - (320.0 * 220.0 - 30.0 * 100.0)).abs() < 1e-9);
+}
+
+#[test]
+fn inward_arcs_tighter_than_the_allowance_come_to_a_point() {
+    // An inward corner rounded with radius 5, allowance 10: the parallels of both straight sides meet at (90, 90).
+    let piece = Piece::new(
+        "inner",
+        vec![
+            Edge::seam("bottom", Curve::line((0.0, 0.0), (200.0, 0.0)), 10.0),
+            Edge::seam("right", Curve::line((200.0, 0.0), (200.0, 80.0)), 10.0),
+            Edge::seam("step", Curve::line((200.0, 80.0), (85.0, 80.0)), 10.0),
+            Edge::seam(
+                "round",
+                Curve::Segment(Segment::about((85.0, 85.0), 5.0, 270.0, -90.0)),
+                10.0,
+            ),
+            Edge::seam("wall", Curve::line((80.0, 85.0), (80.0, 200.0)), 10.0),
+            Edge::seam("top", Curve::line((80.0, 200.0), (0.0, 200.0)), 10.0),
+            Edge::seam("left", Curve::line((0.0, 200.0), (0.0, 0.0)), 10.0),
+        ],
+    )
+    .unwrap();
+    let cut = piece.cut_line(0.1).unwrap();
+    assert!(cut.distance((90.0, 90.0)) < 1e-9);
+    // By hand: the L of 220 · 220 less 120 · 120, from corner (90, 90) to (210, 210).
+    assert!((cut.area() - (220.0 * 220.0 - 120.0 * 120.0)).abs() < 1e-9);
+    assert!(cut.segments().iter().all(|s| s.segment.is_line()));
+}
+
+#[test]
+fn cloth_already_cut_has_its_seam_line_inside() {
+    // F13 by hand: a strip drawn 50 as cut, allowance 10: 30 is left between seams; 300 less 20 along it.
+    let corners = [(0.0, 0.0), (300.0, 0.0), (300.0, 50.0), (0.0, 50.0)];
+    let strip = |allowance: f64| {
+        let edges = (0..4).map(|i| {
+            Edge::seam(
+                "edge",
+                Curve::line(corners[i], corners[(i + 1) % 4]),
+                allowance,
+            )
+            .already_cut()
+        });
+        Piece::new("strip", edges.collect()).unwrap()
+    };
+    let seam = strip(10.0).seam_line(0.1).unwrap();
+    assert!((seam.area() - 280.0 * 30.0).abs() < 1e-9);
+    assert_eq!(strip(10.0).cut_line(0.1).unwrap().area(), 15_000.0);
+    let error = strip(26.0).seam_line(0.1).unwrap_err();
+    assert_eq!(
+        (error.kind(), error.argument(), error.at()),
+        (ErrorKind::NoSolution, "allowance", Some(0))
+    );
+    // One edge already cut, the others not: the cut line runs on along it.
+    let mixed = Piece::new(
+        "mixed",
+        strip(10.0)
+            .edges()
+            .iter()
+            .cloned()
+            .enumerate()
+            .map(|(i, e)| {
+                if i == 0 {
+                    e
+                } else {
+                    Edge {
+                        drawn: Drawn::Seam,
+                        ..e
+                    }
+                }
+            })
+            .collect(),
+    )
+    .unwrap();
+    assert_eq!(mixed.cut_line(0.1).unwrap().area(), 320.0 * 60.0);
+    assert_eq!(mixed.seam_line(0.1).unwrap().area(), 300.0 * 40.0);
+    assert!(mixed.cut_line(f64::NAN).is_err() && mixed.cut_line(1e-9).is_err());
+}
