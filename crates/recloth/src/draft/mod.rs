@@ -1,1 +1,107 @@
 //! Pieces drafted from measures.
+//!
+//! Each draft is a struct of measures (mm) with a method `draft`, which gives pieces drawn as seam lines, with named
+//! edges, roles, allowances, notches and a cutting instruction, or an error that names the measure to change. y points
+//! up; waists are at the top, hems at the bottom, centres at the left.
+//!
+//! ```
+//! use recloth::draft::{Allowances, Centre, SkirtPanel};
+//! let front = SkirtPanel {
+//!     name: "front".into(),
+//!     panel_width: 242.0,
+//!     waist: 190.0,
+//!     hip: 250.0,
+//!     hip_depth: 200.0,
+//!     length: 600.0,
+//!     hem_width: 290.0,
+//!     darts: 1,
+//!     largest_intake: 30.0,
+//!     dart_length: 110.0,
+//!     side_rise: 12.0,
+//!     centre: Centre::Fold,
+//!     allowances: Allowances { seam: 15.0, hem: 40.0 },
+//! };
+//! let piece = &front.draft()?.pieces[0];
+//! let waist: f64 = piece.edges().iter().filter(|e| e.name.starts_with("waist")).map(|e| e.length()).sum();
+//! assert!((waist - 190.0).abs() < 1e-9);
+//! let wide = SkirtPanel { waist: 250.0, ..front };
+//! assert_eq!(wide.draft().unwrap_err().to_string(), "waist = 250 leaves no solution: it must be between 1 and 242");
+//! # Ok::<(), recloth::Error>(())
+//! ```
+
+mod circle_sector;
+mod gathered_strip;
+mod panel_lining;
+mod patch_pocket;
+mod sectioned_band;
+mod skirt_panel;
+mod straight_band;
+
+use alloc::vec::Vec;
+
+use crate::outline::Piece;
+
+pub use circle_sector::CircleSector;
+pub use gathered_strip::GatheredStrip;
+pub use panel_lining::{Hang, PanelLining};
+pub use patch_pocket::PatchPocket;
+pub use sectioned_band::SectionedBand;
+pub use skirt_panel::{Centre, SkirtPanel};
+pub use straight_band::StraightBand;
+
+/// What a draft gives.
+#[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct Draft {
+    /// The pieces.
+    pub pieces: Vec<Piece>,
+    /// Doubts raised (bits of [`crate::doubt`]).
+    pub doubts: u32,
+}
+
+impl Draft {
+    pub(crate) fn new(pieces: Vec<Piece>, doubts: u32) -> Draft {
+        Draft { pieces, doubts }
+    }
+}
+
+/// Allowances by role.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Allowances {
+    /// Of every seam (mm), 0 to 1000.
+    pub seam: f64,
+    /// Of the hem (mm), 0 to 1000.
+    pub hem: f64,
+}
+
+impl Default for Allowances {
+    /// Seams 15 mm, as home patterns have (common practice, no source); hem 40 mm, near the 1 1/2 in of a straight or
+    /// A-line skirt (common practice, no source); far too deep for a circle skirt.
+    fn default() -> Allowances {
+        Allowances {
+            seam: 15.0,
+            hem: 40.0,
+        }
+    }
+}
+
+impl Allowances {
+    pub(crate) fn check(self) -> Result<Allowances, crate::Error> {
+        crate::Error::check("seam", self.seam, 0.0, 1e3)?;
+        crate::Error::check("hem", self.hem, 0.0, 1e3)?;
+        Ok(self)
+    }
+}
+
+/// An upright grain line in the middle of a box, for a piece drafted upright.
+pub(crate) fn upright(piece: Piece) -> Result<Piece, crate::Error> {
+    let bounds = piece.bounds();
+    let (x, y) = (bounds.center().x, bounds.center().y);
+    let half = bounds.height() * 0.3;
+    piece.with_grain(kurbo::Line::new((x, y - half), (x, y + half)))
+}
+
+#[cfg(test)]
+mod tests;
