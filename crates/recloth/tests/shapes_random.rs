@@ -189,6 +189,9 @@ fn usable_panels_keep_clear_and_keep_all_else() {
         for part in &usable.parts {
             holed += part.holes.len();
             area += part.area_mm2;
+            // Good for further use: rings that touch nothing of their own.
+            let rectangle = largest_rectangle(&part.outline, &part.holes, 90.0);
+            assert!(rectangle.is_ok(), "{case}: {rectangle:?}");
             for ring in [&part.outline].into_iter().chain(&part.holes) {
                 for (a, b) in edges(ring) {
                     for step in 0..8 {
@@ -513,6 +516,57 @@ fn odd_input_gives_an_error_or_an_answer_and_never_a_panic() {
         }
     }
     assert!(good > 500);
+}
+
+#[test]
+fn flaws_that_touch_in_a_point_leave_rings_that_can_be_used() {
+    let square = |x: f64, y: f64, side: f64| {
+        [(x, y), (x + side, y), (x + side, y + side), (x, y + side)]
+            .map(Point::from)
+            .to_vec()
+    };
+    let use_of = |flaws: &[Vec<Point>]| {
+        let usable = usable_panel(&square(0.0, 0.0, 300.0), &[0.0; 4], flaws, 0.0, 0.1).unwrap();
+        for part in &usable.parts {
+            largest_rectangle(&part.outline, &part.holes, 90.0).unwrap();
+        }
+        (usable.parts.len(), usable.area_mm2)
+    };
+    let diagonal = [square(100.0, 100.0, 50.0), square(150.0, 150.0, 50.0)];
+    assert_eq!(use_of(&diagonal), (1, 85_000.0));
+    let at_the_edge = [(0.0, 150.0), (50.0, 120.0), (50.0, 180.0)].map(Point::from);
+    assert_eq!(use_of(&[at_the_edge.to_vec()]), (1, 88_500.0));
+    let corner_to_corner = [(0.0, 150.0), (150.0, 0.0), (300.0, 150.0), (150.0, 300.0)];
+    assert_eq!(
+        use_of(&[corner_to_corner.map(Point::from).to_vec()]),
+        (4, 45_000.0)
+    );
+    // Four patches round a square of good cloth, touching it and one another at its corners.
+    let round = [
+        (100.0, 100.0),
+        (150.0, 150.0),
+        (200.0, 100.0),
+        (150.0, 50.0),
+    ];
+    assert_eq!(
+        use_of(&round.map(|(x, y)| square(x, y, 50.0))),
+        (2, 80_000.0)
+    );
+}
+
+#[test]
+fn far_from_the_origin_the_answer_is_the_same() {
+    let mut random = Random(7);
+    for case in 0..100 {
+        let outline = random.star(Point::ZERO, 500.0, 3 + case % 20);
+        let far = Vec2::new(99_500.0, -99_500.0);
+        let moved: Vec<Point> = outline.iter().map(|&point| point + far).collect();
+        let grain_deg = random.between(0.0, 360.0);
+        let here = largest_rectangle(&outline, &[], grain_deg).unwrap();
+        let there = largest_rectangle(&moved, &[], grain_deg).unwrap();
+        let drawn_in = 4e-6 * (here.width + here.height);
+        assert!((here.area_mm2 - there.area_mm2).abs() < drawn_in, "{case}");
+    }
 }
 
 #[test]

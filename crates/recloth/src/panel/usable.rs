@@ -55,21 +55,22 @@ pub struct UsablePart {
 /// | argument    | unit | range                             | default | meaning                                    |
 /// |-------------|------|-----------------------------------|---------|--------------------------------------------|
 /// | `outline`   | mm   | -1e5..=1e5 each, 3..=2000 points  | -       | corners in order, either way round         |
-/// | `losses`    | mm   | 0..=1e4 each, as outline          | -       | lost along the edge from each corner to the next |
+/// | `losses`    | mm   | 0..=1e3 each, as outline          | -       | lost along the edge from each corner to the next |
 /// | `flaws`     | mm   | -1e5..=1e5 each, 0..=1000 flaws of 1..=2000 points | - | a spot (1 point), a tear (2) or a patch (its corners) each |
-/// | `margin`    | mm   | 0..=1e4                           | 0       | left round each flaw                       |
+/// | `margin`    | mm   | 0..=1e3                           | 0       | left round each flaw                       |
 /// | `accuracy`  | mm   | 0.01..=10                         | 0.1     | most that rounding may cost at any place   |
 ///
 /// Every point returned is at least the loss from each old edge and the margin from each flaw, measured straight, also
 /// across a notch. Turned corners of what is lost are arcs; they are cut as chords on the safe side. All that could be
 /// kept is kept, save what is within `accuracy` of what is lost, and slivers of a mean width below twice the accuracy.
 /// The cut is made on a grid of 1e-6 mm, then proved on the coordinates returned to 1e-9 mm; where it is short, the
-/// strip is widened by a little and the cut made again. A part may touch itself or another in single points. A corner
-/// given twice running is one corner; the loss of the edge of no length between them counts for nothing.
+/// strip is widened by a little and the cut made again. A hole may touch the outline or another hole in single points. A
+/// corner given twice running is one corner; the loss of the edge of no length between them counts for nothing.
 ///
 /// # Errors
 /// - `NotFinite`, `OutOfRange`, `Count`, naming the argument and the place in its list.
-/// - `Outline`: the outline, or a flaw of three or more points, touches or crosses itself or has no area.
+/// - `Outline`: the outline, or a flaw of three or more points, touches or crosses itself or has no area;
+///   or nothing is lost, yet the outline is nowhere wide enough to keep.
 /// - `NoSolution` naming `flaws`: this flaw lies wholly outside the panel. Naming `margin`: a spot or a tear has no area
 ///   of its own and needs a margin of at least the accuracy. Naming `losses` (the largest), `margin` or `flaws`: nothing
 ///   is left. Naming `accuracy`: the cut could not be proved within it.
@@ -100,14 +101,14 @@ pub fn usable_panel(
 ) -> Result<UsablePanel, Error> {
     let panel = Ring::new("outline", outline, MOST_POINTS, None)?;
     let items = (outline.len(), outline.len());
-    let losses = Error::check_list("losses", losses, 0.0, 1e4, items)?;
+    let losses = Error::check_list("losses", losses, 0.0, 1e3, items)?;
     Error::check_items("flaws", flaws.len(), 0, 1000)?;
     let flaws = flaws
         .iter()
         .enumerate()
         .map(|(index, flaw)| flaw_ring(flaw, index))
         .collect::<Result<Vec<_>, _>>()?;
-    let margin = Error::check("margin", margin, 0.0, 1e4)?;
+    let margin = Error::check("margin", margin, 0.0, 1e3)?;
     let accuracy = Error::check("accuracy", accuracy, 0.01, 10.0)?;
     for (index, flaw) in flaws.iter().enumerate() {
         if !touches(&panel.points, flaw) {
