@@ -1,0 +1,245 @@
+"""Lays, by shapely: what the checker says of random lays, right and spoilt, and whether what fit proves impossible is.
+
+Every lay is judged again from the parts, the panels and the placements alone: the placed coordinates, the grain, the
+sides and the counts by plain arithmetic, what lies inside or over what by shapely. Depths and distances are asked at two
+tolerances, one narrower and one wider than the library's; where the two differ, the case is counted and left out, and
+there must be few. Where the library has proved that a piece has no place on a panel, random places are tried in vain.
+
+`python3 tests/oracle/lay.py` runs the example `random_lays` and reads it; `python3 tests/oracle/lay.py FILE` reads its
+output from a file, `-` from the standard input. Needs shapely and cargo.
+"""
+
+import json
+import math
+import pathlib
+import random
+import subprocess
+import sys
+
+from shapely import LineString, Point, Polygon
+from shapely.prepared import prep
+
+ROOT = pathlib.Path(__file__).resolve().parents[2]
+# The library's tolerance is 1e-6 mm. Shapely erodes by half a depth on either side, rounded corners of a narrow
+# piece by more, so a lay of fit may touch but never reach LOOSE.
+TIGHT, LOOSE = 1e-7, 1e-3
+TRIES = 60
+
+
+def xy(points):
+    return [(point["x"], point["y"]) for point in points]
+
+
+def place(points, at):
+    """Mirrored, turned, shifted."""
+    angle = math.radians(at["turn_deg"])
+    sin, cos = math.sin(angle), math.cos(angle)
+    for x, y in points:
+        x = -x if at["mirrored"] else x
+        yield cos * x - sin * y + at["shift"]["x"], sin * x + cos * y + at["shift"]["y"]
+
+
+def flaw_shape(points):
+    match len(set(points)):
+        case 1:
+            return Point(points[0])
+        case 2:
+            return LineString(points)
+        case _:
+            return Polygon(points)
+
+
+def overlaps(a, b, depth):
+    """Whether a and b share more than a rim of about this depth."""
+    if a.distance(b) > 0:
+        return False
+    return a.buffer(-depth / 2, join_style="mitre").intersects(b.buffer(-depth / 2, join_style="mitre"))
+
+
+def runs_into(thing, piece, depth):
+    """Whether a spot or slit is inside a piece by more than this depth."""
+    return piece.buffer(-depth, join_style="mitre").intersects(thing)
+
+
+def turned(angle):
+    """Between -180 and 180."""
+    return math.remainder(angle, 360)
+
+
+class Judge:
+    """Complaints that are certain, and those that hang on the tolerance."""
+
+    def __init__(self):
+        self.certain, self.doubtful = set(), set()
+
+    def say(self, kind, *where, tight, loose):
+        if loose:
+            self.certain.add((kind, *where))
+        elif tight:
+            self.doubtful.add((kind, *where))
+
+
+def judge(lay, parts, panels):
+    said = Judge()
+    laid = []
+    for index, at in enumerate(lay["placements"]):
+        part, panel = parts[at["part"]], panels[at["panel"]]
+        lie(said, index, at, part, panel)
+        piece = Polygon(list(place(xy(part["outline"]), at)))
+        if not piece.is_valid:
+            piece = piece.buffer(0)
+        spot(said, index, piece, panel)
+        for other, (where, shape) in enumerate(laid):
+            if where != at["panel"]:
+                continue
+            deep = [overlaps(shape, piece, depth) for depth in (TIGHT, LOOSE)]
+            said.say("overlap", other, index, tight=deep[0], loose=deep[1])
+            gap, spacing = shape.distance(piece), lay["spacing"]
+            if spacing > 0 and not deep[0]:
+                said.say("too_close", other, index, tight=gap < spacing - TIGHT, loose=gap < spacing - 2e-6)
+            elif spacing > 0 and not deep[1]:
+                said.doubtful.add(("too_close", other, index))
+        laid.append((at["panel"], piece))
+    for index, part in enumerate(parts):
+        for hand in ("as_drawn", "mirrored"):
+            there = sum(at["part"] == index and at["hand"] == hand for at in lay["placements"])
+            there += sum(left["count"] for left in lay["unplaced"] if left["part"] == index and left["hand"] == hand)
+            if there != part[hand]:
+                said.certain.add(("count", part["name"], hand))
+    return said
+
+
+def lie(said, index, at, part, panel):
+    """Grain, nap and side."""
+    grain = 180 - part["grain_deg"] if at["mirrored"] else part["grain_deg"]
+    off = abs(turned(grain + at["turn_deg"] - panel["grain_deg"]))
+    one_way = panel["nap"] and not part["either_way"]
+    tilt = off if one_way else min(off, 180 - off)
+    kind = "against_nap" if one_way and 180 - off <= part["tilt_deg"] + 1e-9 else "off_grain"
+    said.say(kind, index, tight=tilt > part["tilt_deg"], loose=tilt > part["tilt_deg"] + 2e-9)
+    if panel["faces"] == "one":
+        face_down = at["mirrored"] != (at["hand"] == "mirrored")
+        if part["shows"] == "both":
+            said.certain.add(("one_face", index))
+        elif part["shows"] in ("right", "wrong") and face_down == (part["shows"] == "right"):
+            said.certain.add(("wrong_side", index))
+
+
+def spot(said, index, piece, panel):
+    """Inside the panel, clear of holes and flaws."""
+    cloth = Polygon(xy(panel["outline"]))
+    out = [not cloth.buffer(depth, join_style="mitre").covers(piece) for depth in (TIGHT, LOOSE)]
+    said.say("outside", index, tight=out[0], loose=out[1])
+    for number, hole in enumerate(panel["holes"]):
+        deep = [overlaps(piece, Polygon(xy(hole)), depth) for depth in (TIGHT, LOOSE)]
+        said.say("on_hole", index, number, tight=deep[0], loose=deep[1])
+    for number, flaw in enumerate(panel["flaws"]):
+        shape = flaw_shape(xy(flaw["outline"]))
+        over = overlaps if shape.geom_type == "Polygon" else lambda a, b, depth: runs_into(b, a, depth)
+        deep = [over(piece, shape, depth) for depth in (TIGHT, LOOSE)]
+        said.say("on_flaw", index, number, tight=deep[0], loose=deep[1])
+        gap, margin = shape.distance(piece), flaw["margin"]
+        if margin > 0 and not deep[0]:
+            said.say("near_flaw", index, number, tight=gap < margin - TIGHT, loose=gap < margin - 2e-6)
+        elif margin > 0 and not deep[1]:
+            said.doubtful.add(("near_flaw", index, number))
+
+
+def complaints(row):
+    """The library's complaints in the same form."""
+    for complaint in row["complaints"]:
+        ((kind, told),) = complaint.items()
+        if kind == "count":
+            yield kind, told["part"], told["hand"]
+        elif "second" in told:
+            yield kind, told["first"], told["second"]
+        elif kind in ("on_hole", "on_flaw", "near_flaw"):
+            yield kind, told["placement"], told["hole" if kind == "on_hole" else "flaw"]
+        else:
+            yield kind, told["placement"]
+
+
+def refute(row, chance):
+    """A place for something proved to have none, if one is found."""
+    for answer in row["cannot"]:
+        part, panel = row["parts"][answer["part"]], row["panels"][answer["panel"]]
+        if answer["answer"]["cannot"] == "one_face":
+            continue
+        cloth = Polygon(xy(panel["outline"]))
+        room = prep(cloth)
+        left, low, right, high = cloth.bounds
+        for _ in range(TRIES):
+            face_up = answer["hand"] == "mirrored"
+            fixed = panel["faces"] == "one" and part["shows"] != "either"
+            mirrored = face_up != (part["shows"] == "wrong") if fixed else chance.random() < 0.5
+            grain = 180 - part["grain_deg"] if mirrored else part["grain_deg"]
+            turn = panel["grain_deg"] - grain + chance.uniform(-1, 1) * part["tilt_deg"]
+            if chance.random() < 0.5 and not (panel["nap"] and not part["either_way"]):
+                turn += 180
+            at = {"mirrored": mirrored, "turn_deg": turn, "shift": {"x": 0, "y": 0}}
+            piece = Polygon(list(place(xy(part["outline"]), at)))
+            # Somewhere in the box of the cloth, which is all the room there is.
+            x0, y0, x1, y1 = piece.bounds
+            dx = chance.uniform(*sorted((left - x0, right - x1)))
+            dy = chance.uniform(*sorted((low - y0, high - y1)))
+            piece = Polygon([(x + dx, y + dy) for x, y in piece.exterior.coords])
+            if room.covers(piece):
+                said = Judge()
+                spot(said, 0, piece, panel)
+                if not said.certain and not said.doubtful:
+                    return answer, at, (dx, dy)
+    return None
+
+
+def check(row, chance):
+    """What is wrong with a row; and whether it was clear and right, clear and wrong, or left out."""
+    for at, points in zip(row["lay"]["placements"], row["placed"], strict=True):
+        mine = place(xy(row["parts"][at["part"]]["outline"]), at)
+        for (x, y), point in zip(mine, points, strict=True):
+            if math.dist((x, y), (point["x"], point["y"])) > 1e-9:
+                return f"placed at {point}, not at {x, y}", None
+    told = set(complaints(row))
+    said = judge(row["lay"], row["parts"], row["panels"])
+    missed, invented = said.certain - told, told - said.certain - said.doubtful
+    if missed or invented:
+        return f"not complained of: {missed}; complained of wrongly: {invented}", None
+    if row["from_fit"] and (told or said.certain):
+        return "fit gave a lay that is wrong", None
+    found = refute(row, chance)
+    if found:
+        return f"proved impossible, but there is a place: {found}", None
+    return None, "wrong" if said.certain else "left out" if said.doubtful and told else "right"
+
+
+def lines(arguments):
+    if arguments:
+        return sys.stdin if arguments[0] == "-" else open(arguments[0], encoding="utf-8")
+    command = ["cargo", "run", "--quiet", "--package", "recloth-lay", "--features", "serde", "--example", "random_lays"]
+    return subprocess.run(command, cwd=ROOT, check=True, capture_output=True, text=True).stdout.splitlines()
+
+
+def main(arguments):
+    chance = random.Random(1)
+    counts = {"right": 0, "wrong": 0, "left out": 0}
+    kinds, cannot, failed = set(), 0, 0
+    for number, line in enumerate(lines(arguments), 1):
+        row = json.loads(line)
+        fault, verdict = check(row, chance)
+        if fault:
+            failed += 1
+            print(f"line {number}: {fault}", file=sys.stderr)
+            continue
+        counts[verdict] += 1
+        cannot += len(row["cannot"])
+        kinds.update(kind for kind, *_ in complaints(row))
+    checked = counts["right"] + counts["wrong"]
+    print(
+        f"{checked} lays checked: {counts['right']} right, {counts['wrong']} wrong in {len(kinds)} ways, "
+        f"{counts['left out']} left out; {cannot} refusals tried"
+    )
+    few = counts["left out"] * 20 <= checked
+    return 0 if checked and counts["right"] and counts["wrong"] and few and not failed else 1
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))
