@@ -1,12 +1,15 @@
 //! The book of Recloth as a crate: every Rust block of every page is a doctest of it, and its preprocessor turns a
 //! page as written into a page as read.
 //!
-//! A page is Markdown with four additions, each handled by one module:
+//! A page is Markdown with five additions, each handled by one module:
 //! - [`vector`]: `{{#vector FUNCTION ROW COLUMN DECIMALS}}`, a number out of the CSV row the tests check;
+//! - [`brief`]: `{{#brief PATH}}`, what the demo's brief says;
 //! - [`maths`]: LaTeX between dollar signs, shown as MathML;
 //! - [`doors`]: one example in Rust, Python and C in consecutive fenced blocks, shown as tabs;
 //! - [`figure`]: `{{#figure NAME Caption.}}`, a drawing made by recloth.
 
+pub mod brief;
+pub mod directive;
 pub mod doors;
 pub mod figure;
 pub mod figures;

@@ -5,31 +5,14 @@
 
 use std::path::Path;
 
-const OPEN: &str = "{{#vector ";
+use crate::directive;
 
 /// `text` with every `{{#vector …}}` replaced, from the CSV files in `vectors`.
 ///
 /// # Errors
 /// A sentence naming the directive, where the file, the row or the column is missing or its cell is no number.
 pub fn expand(text: &str, vectors: &Path) -> Result<String, String> {
-    let mut out = String::with_capacity(text.len());
-    let mut rest = text;
-    while let Some(start) = rest.find(OPEN) {
-        let (before, from) = rest.split_at(start);
-        let inner = &from[OPEN.len()..];
-        let Some(end) = inner.find("}}") else {
-            return Err(format!("{OPEN}… is not closed by }}}}"));
-        };
-        let words = &inner[..end];
-        out.push_str(before);
-        out.push_str(
-            &number(words, vectors)
-                .map_err(|reason| format!("{{{{#vector {words}}}}}: {reason}"))?,
-        );
-        rest = &inner[end + 2..];
-    }
-    out.push_str(rest);
-    Ok(out)
+    directive::expand(text, "vector", |words| number(words, vectors))
 }
 
 fn number(words: &str, vectors: &Path) -> Result<String, String> {
