@@ -4,8 +4,7 @@ A page's Python blocks share their names from top to bottom. A C block that has 
 compiled with every warning an error, linked with the C library and run. A `text` block right after either is what it
 prints, compared line by line. Rust blocks are doctests of the crate `recloth-book`.
 
-Where the C header and library lie can be told by RECLOTH_C_INCLUDE and RECLOTH_C_LIB; without them they are where a
-plain `cargo build -p recloth-c` leaves them.
+RECLOTH_LIBRARY is the folder of the C library; without it, where a plain `cargo build -p recloth-c` leaves it.
 """
 
 import contextlib
@@ -19,9 +18,9 @@ from pathlib import Path
 from sybil import Region, Sybil
 
 TOP = Path(__file__).resolve().parent.parent
-INCLUDE = Path(os.environ.get("RECLOTH_C_INCLUDE", TOP / "bindings" / "c" / "include"))
+INCLUDE = TOP / "bindings" / "c" / "include"
 TARGET = Path(os.environ.get("CARGO_TARGET_DIR", TOP / "target"))
-LIBRARY = Path(os.environ.get("RECLOTH_C_LIB", TARGET / "debug"))
+LIBRARY = Path(os.environ.get("RECLOTH_LIBRARY", TARGET / "debug"))
 
 BLOCK = re.compile(
     r"^```(?P<language>python|c)\n(?P<code>.*?)^```\n(?:\s*^```text\n(?P<output>.*?)^```\n)?",

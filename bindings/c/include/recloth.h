@@ -176,6 +176,152 @@ typedef int32_t recloth_status;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
+// How a straight band gets its two layers.
+enum recloth_band_make
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+  // One strip folded along its upper edge.
+  RECLOTH_BAND_MAKE_FOLDED = 0,
+  // Two strips, an outer and an inner, joined along the upper edge.
+  RECLOTH_BAND_MAKE_FACED = 1,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum recloth_band_make recloth_band_make;
+#else
+typedef int32_t recloth_band_make;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// How a binding is folded over an edge.
+enum recloth_binding_fold
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+  // One layer: both long edges are turned in.
+  RECLOTH_BINDING_FOLD_SINGLE = 0,
+  // Two layers, French binding: the strip is folded along its middle, both raw edges sewn in one seam.
+  RECLOTH_BINDING_FOLD_DOUBLE = 1,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum recloth_binding_fold recloth_binding_fold;
+#else
+typedef int32_t recloth_binding_fold;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// The shape of a button.
+enum recloth_button_shape
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+  // A disc: the loop goes over both faces.
+  RECLOTH_BUTTON_SHAPE_FLAT = 0,
+  // A ball: the loop goes over its greatest circle.
+  RECLOTH_BUTTON_SHAPE_BALL = 1,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum recloth_button_shape recloth_button_shape;
+#else
+typedef int32_t recloth_button_shape;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// Which graduation a length is rounded to.
+enum recloth_rounding
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+  // The nearer graduation; from the middle, the one further from zero.
+  RECLOTH_ROUNDING_NEAREST = 0,
+  // The next graduation that is not less.
+  RECLOTH_ROUNDING_UP = 1,
+  // The next graduation that is not more.
+  RECLOTH_ROUNDING_DOWN = 2,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum recloth_rounding recloth_rounding;
+#else
+typedef int32_t recloth_rounding;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// Which ends of a band in sections are cut square to the lower edge.
+enum recloth_square_ends
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+  // Neither end: the band closes in a ring, or both ends slant.
+  RECLOTH_SQUARE_ENDS_NEITHER = 0,
+  // The first section's free end.
+  RECLOTH_SQUARE_ENDS_FIRST = 1,
+  // The last section's free end.
+  RECLOTH_SQUARE_ENDS_LAST = 2,
+  // Both free ends.
+  RECLOTH_SQUARE_ENDS_BOTH = 3,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum recloth_square_ends recloth_square_ends;
+#else
+typedef int32_t recloth_square_ends;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// How a length is printed.
+enum recloth_style
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+  // Millimetres with every digit: reading it gives the same number, to the last bit.
+  RECLOTH_STYLE_EXACT = 0,
+  // Whole millimetres: `797 mm`.
+  RECLOTH_STYLE_MM = 1,
+  // Half millimetres: `58.5 mm`.
+  RECLOTH_STYLE_MM_HALF = 2,
+  // Centimetres to the millimetre: `58.4 cm`.
+  RECLOTH_STYLE_CM = 3,
+  // Centimetres to the millimetre with a decimal comma: `58,4 cm`.
+  RECLOTH_STYLE_CM_COMMA = 4,
+  // Metres to the centimetre: `1.20 m`.
+  RECLOTH_STYLE_METRE = 5,
+  // Metres to the centimetre with a decimal comma: `1,20 m`.
+  RECLOTH_STYLE_METRE_COMMA = 6,
+  // Inches and halves: `31 1/2 in`.
+  RECLOTH_STYLE_INCH_HALF = 7,
+  // Inches and quarters: `31 1/4 in`.
+  RECLOTH_STYLE_INCH_QUARTER = 8,
+  // Inches and eighths: `31 3/8 in`.
+  RECLOTH_STYLE_INCH_EIGHTH = 9,
+  // Inches and sixteenths: `31 3/16 in`.
+  RECLOTH_STYLE_INCH_SIXTEENTH = 10,
+  // Inches and thirty-seconds: `31 3/32 in`.
+  RECLOTH_STYLE_INCH_THIRTY_SECOND = 11,
+  // Inches and eighths as one sign, with the inch mark: `31⅜"`.
+  RECLOTH_STYLE_INCH_MARK = 12,
+  // Feet, inches and eighths: `2 ft 3 1/8 in`.
+  RECLOTH_STYLE_FOOT_EIGHTH = 13,
+  // Yards, inches and eighths: `2 yd 4 1/8 in`.
+  RECLOTH_STYLE_YARD_EIGHTH = 14,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum recloth_style recloth_style;
+#else
+typedef int32_t recloth_style;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
 // What was wrong: which argument, what it was and what would do.
 typedef struct {
   // The status, as it was returned.

@@ -59,7 +59,7 @@ pub(crate) fn generate(root: &Path, check: bool) -> Result<(), String> {
         settle(
             root,
             "bindings/c/include/recloth.h",
-            &header::header(root)?,
+            &header::header(root, &spec)?,
             check,
             &mut stale,
         )?;

@@ -2,13 +2,18 @@
 
 use std::path::Path;
 
-/// The header's text.
-pub(crate) fn header(root: &Path) -> Result<String, String> {
+use crate::spec::{Spec, snake};
+
+/// The header's text. Choices cross as plain numbers, so no function names their types: they are asked for.
+pub(crate) fn header(root: &Path, spec: &Spec) -> Result<String, String> {
     let folder = root.join("bindings/c");
     let config = cbindgen::Config::from_file(folder.join("cbindgen.toml"))?;
     let mut builder = cbindgen::Builder::new().with_config(config);
     for source in ["boundary.rs", "generated.rs"] {
         builder = builder.with_src(folder.join("src").join(source));
+    }
+    for choice in &spec.choices {
+        builder = builder.include_item(format!("recloth_{}", snake(&choice.name)));
     }
     let bindings = builder.generate().map_err(|error| error.to_string())?;
     let mut bytes = Vec::new();
