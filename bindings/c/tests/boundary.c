@@ -72,7 +72,7 @@ static void texts(void) {
 static void lists(void) {
   double lengths[3] = {10.4, 10.4, 10.2};
   double tapes[3] = {-1, -1, -1};
-  recloth_round_set_t set;
+  recloth_rounded_set_t set;
   recloth_error_t error;
   CHECK(recloth_round_set(lengths, 3, 1, tapes, 2, &set, &error) == RECLOTH_STATUS_ROOM);
   CHECK(strcmp(error.argument, "tapes") == 0 && error.min == 3 && tapes[0] == -1);

@@ -41,7 +41,9 @@ pub(crate) fn compile(
         .args(STRICT)
         .args(flags)
         .arg("-Ibindings/c/include")
-        .arg(source);
+        .arg(source)
+        // `-x c++` must not hold for the archive too.
+        .args(["-x", "none"]);
     if shared {
         command
             .arg(format!("-L{}", library.display()))
@@ -78,13 +80,7 @@ pub(crate) fn tests(context: &Context) -> Result<Count, String> {
         (C99, SANITIZED, false),
         (CPP17, SANITIZED, false),
     ] {
-        // `-x c++` would hold for the archive too.
-        let compiler: Vec<&str> = if compiler == CPP17 && !shared {
-            vec!["g++", "-std=c++17", "-xc++"]
-        } else {
-            compiler.to_vec()
-        };
-        let program = compile(context, &compiler, flags, source, shared)?;
+        let program = compile(context, compiler, flags, source, shared)?;
         count = count + counted(context.command(program, ["check", "tests/vectors"]))?;
     }
     for source in ["bindings/c/tests/boundary.c"] {
