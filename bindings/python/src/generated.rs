@@ -1,19 +1,16 @@
 //! Written by `cargo xtask generate` from the doc comments of the core; do not edit.
-use crate::{
-    door,
-    ufunc::{Scalar, add_every, add_one},
-};
 use numpy::{IntoPyArray, PyReadonlyArray1};
-use pyo3::{IntoPyObjectExt, prelude::*};
+use pyo3::{prelude::*, IntoPyObjectExt};
 use recloth::Error;
-fn read_band_make(argument: &'static str, value: f64) -> (recloth::band::BandMake, Option<Error>) {
+use crate::{door, ufunc::{Scalar, add_every, add_one}};
+fn read_band_make(
+    argument: &'static str,
+    value: f64,
+) -> (recloth::band::BandMake, Option<Error>) {
     match value {
         0.0 => (recloth::band::BandMake::Folded, None),
         1.0 => (recloth::band::BandMake::Faced, None),
-        _ => (
-            recloth::band::BandMake::Folded,
-            Some(door::bad_choice(argument, value)),
-        ),
+        _ => (recloth::band::BandMake::Folded, Some(door::bad_choice(argument, value))),
     }
 }
 fn read_binding_fold(
@@ -23,10 +20,9 @@ fn read_binding_fold(
     match value {
         0.0 => (recloth::bias::BindingFold::Single, None),
         1.0 => (recloth::bias::BindingFold::Double, None),
-        _ => (
-            recloth::bias::BindingFold::Single,
-            Some(door::bad_choice(argument, value)),
-        ),
+        _ => {
+            (recloth::bias::BindingFold::Single, Some(door::bad_choice(argument, value)))
+        }
     }
 }
 fn read_button_shape(
@@ -36,21 +32,23 @@ fn read_button_shape(
     match value {
         0.0 => (recloth::closure::ButtonShape::Flat, None),
         1.0 => (recloth::closure::ButtonShape::Ball, None),
-        _ => (
-            recloth::closure::ButtonShape::Flat,
-            Some(door::bad_choice(argument, value)),
-        ),
+        _ => {
+            (
+                recloth::closure::ButtonShape::Flat,
+                Some(door::bad_choice(argument, value)),
+            )
+        }
     }
 }
-fn read_rounding(argument: &'static str, value: f64) -> (recloth::tape::Rounding, Option<Error>) {
+fn read_rounding(
+    argument: &'static str,
+    value: f64,
+) -> (recloth::tape::Rounding, Option<Error>) {
     match value {
         0.0 => (recloth::tape::Rounding::Nearest, None),
         1.0 => (recloth::tape::Rounding::Up, None),
         2.0 => (recloth::tape::Rounding::Down, None),
-        _ => (
-            recloth::tape::Rounding::Nearest,
-            Some(door::bad_choice(argument, value)),
-        ),
+        _ => (recloth::tape::Rounding::Nearest, Some(door::bad_choice(argument, value))),
     }
 }
 fn read_square_ends(
@@ -62,13 +60,15 @@ fn read_square_ends(
         1.0 => (recloth::band::SquareEnds::First, None),
         2.0 => (recloth::band::SquareEnds::Last, None),
         3.0 => (recloth::band::SquareEnds::Both, None),
-        _ => (
-            recloth::band::SquareEnds::Neither,
-            Some(door::bad_choice(argument, value)),
-        ),
+        _ => {
+            (recloth::band::SquareEnds::Neither, Some(door::bad_choice(argument, value)))
+        }
     }
 }
-fn read_style(argument: &'static str, value: f64) -> (recloth::tape::Style, Option<Error>) {
+fn read_style(
+    argument: &'static str,
+    value: f64,
+) -> (recloth::tape::Style, Option<Error>) {
     match value {
         0.0 => (recloth::tape::Style::Exact, None),
         1.0 => (recloth::tape::Style::Mm, None),
@@ -85,10 +85,7 @@ fn read_style(argument: &'static str, value: f64) -> (recloth::tape::Style, Opti
         12.0 => (recloth::tape::Style::InchMark, None),
         13.0 => (recloth::tape::Style::FootEighth, None),
         14.0 => (recloth::tape::Style::YardEighth, None),
-        _ => (
-            recloth::tape::Style::Exact,
-            Some(door::bad_choice(argument, value)),
-        ),
+        _ => (recloth::tape::Style::Exact, Some(door::bad_choice(argument, value))),
     }
 }
 /// `recloth::wet::bath_volume`.
@@ -100,16 +97,16 @@ impl Scalar<2, 3> for bath_volume {
     fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
         let [mass_g, ratio] = given;
         let answer = recloth::wet::bath_volume(mass_g, ratio)?;
-        Ok([
-            answer.volume_ml,
-            f64::from(answer.doubts),
-            f64::from(answer.cautions),
-        ])
+        Ok([answer.volume_ml, f64::from(answer.doubts), f64::from(answer.cautions)])
     }
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
-fn one_bath_volume<'py>(py: Python<'py>, mass_g: f64, ratio: f64) -> PyResult<Bound<'py, PyAny>> {
+fn one_bath_volume<'py>(
+    py: Python<'py>,
+    mass_g: f64,
+    ratio: f64,
+) -> PyResult<Bound<'py, PyAny>> {
     let answer = bath_volume::call([mass_g, ratio])
         .map_err(|error| door::raise(py, "bath_volume", &error))?;
     (answer[0], answer[1] as u32, answer[2] as u32).into_bound_py_any(py)
@@ -128,7 +125,10 @@ impl Scalar<1, 1> for bias_along_selvedge {
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
-fn one_bias_along_selvedge<'py>(py: Python<'py>, width: f64) -> PyResult<Bound<'py, PyAny>> {
+fn one_bias_along_selvedge<'py>(
+    py: Python<'py>,
+    width: f64,
+) -> PyResult<Bound<'py, PyAny>> {
     let answer = bias_along_selvedge::call([width])
         .map_err(|error| door::raise(py, "bias_along_selvedge", &error))?;
     (answer[0]).into_bound_py_any(py)
@@ -147,7 +147,11 @@ impl Scalar<2, 1> for bias_square {
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
-fn one_bias_square<'py>(py: Python<'py>, length: f64, width: f64) -> PyResult<Bound<'py, PyAny>> {
+fn one_bias_square<'py>(
+    py: Python<'py>,
+    length: f64,
+    width: f64,
+) -> PyResult<Bound<'py, PyAny>> {
     let answer = bias_square::call([length, width])
         .map_err(|error| door::raise(py, "bias_square", &error))?;
     (answer[0]).into_bound_py_any(py)
@@ -243,7 +247,10 @@ impl Scalar<1, 1> for body_length_doubts {
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
-fn one_body_length_doubts<'py>(py: Python<'py>, length: f64) -> PyResult<Bound<'py, PyAny>> {
+fn one_body_length_doubts<'py>(
+    py: Python<'py>,
+    length: f64,
+) -> PyResult<Bound<'py, PyAny>> {
     let answer = body_length_doubts::call([length])
         .map_err(|error| door::raise(py, "body_length_doubts", &error))?;
     (answer[0] as u32).into_bound_py_any(py)
@@ -301,16 +308,16 @@ impl Scalar<7, 3> for button_loop {
         let [diameter, thickness, cord, gap, stretch, seam, shape] = given;
         let (shape, shape_bad) = read_button_shape("shape", shape);
         let answer = door::settle(
-            recloth::closure::button_loop(diameter, thickness, cord, gap, stretch, seam, shape),
-            &[
-                "diameter",
-                "thickness",
-                "cord",
-                "gap",
-                "stretch",
-                "seam",
-                "shape",
-            ],
+            recloth::closure::button_loop(
+                diameter,
+                thickness,
+                cord,
+                gap,
+                stretch,
+                seam,
+                shape,
+            ),
+            &["diameter", "thickness", "cord", "gap", "stretch", "seam", "shape"],
             &[shape_bad],
         )?;
         Ok([answer.visible, answer.cut, f64::from(answer.cautions)])
@@ -328,7 +335,15 @@ fn one_button_loop<'py>(
     seam: f64,
     shape: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
-    let answer = button_loop::call([diameter, thickness, cord, gap, stretch, seam, shape])
+    let answer = button_loop::call([
+            diameter,
+            thickness,
+            cord,
+            gap,
+            stretch,
+            seam,
+            shape,
+        ])
         .map_err(|error| door::raise(py, "button_loop", &error))?;
     (answer[0], answer[1], answer[2] as u32).into_bound_py_any(py)
 }
@@ -416,9 +431,7 @@ fn one_circle_skirt_fraction<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = circle_skirt_fraction::call([waist, length, cloth_width, pieces])
         .map_err(|error| door::raise(py, "circle_skirt_fraction", &error))?;
-    (
-        answer[0], answer[1], answer[2], answer[3], answer[4], answer[5], answer[6],
-    )
+    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5], answer[6])
         .into_bound_py_any(py)
 }
 /// `recloth::skirt::circle_skirt_longest`.
@@ -457,9 +470,7 @@ fn one_circle_skirt_longest<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = circle_skirt_longest::call([waist, fraction, cloth_width, pieces])
         .map_err(|error| door::raise(py, "circle_skirt_longest", &error))?;
-    (
-        answer[0], answer[1], answer[2], answer[3], answer[4], answer[5], answer[6],
-    )
+    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5], answer[6])
         .into_bound_py_any(py)
 }
 #[pyfunction]
@@ -520,8 +531,13 @@ impl Scalar<2, 2> for dart {
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
-fn one_dart<'py>(py: Python<'py>, intake: f64, length: f64) -> PyResult<Bound<'py, PyAny>> {
-    let answer = dart::call([intake, length]).map_err(|error| door::raise(py, "dart", &error))?;
+fn one_dart<'py>(
+    py: Python<'py>,
+    intake: f64,
+    length: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = dart::call([intake, length])
+        .map_err(|error| door::raise(py, "dart", &error))?;
     (answer[0], answer[1]).into_bound_py_any(py)
 }
 /// `recloth::dart::dart_in_panel`.
@@ -534,14 +550,14 @@ impl Scalar<5, 5> for dart_in_panel {
         let [panel_width, wanted_width, count, largest_intake, length] = given;
         let (count, count_bad) = door::count("count", count, 1);
         let answer = door::settle(
-            recloth::dart::dart_in_panel(panel_width, wanted_width, count, largest_intake, length),
-            &[
-                "panel_width",
-                "wanted_width",
-                "count",
-                "largest_intake",
-                "length",
-            ],
+            recloth::dart::dart_in_panel(
+                panel_width,
+                wanted_width,
+                count,
+                largest_intake,
+                length,
+            ),
+            &["panel_width", "wanted_width", "count", "largest_intake", "length"],
             &[count_bad],
         )?;
         Ok([
@@ -563,7 +579,13 @@ fn one_dart_in_panel<'py>(
     largest_intake: f64,
     length: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
-    let answer = dart_in_panel::call([panel_width, wanted_width, count, largest_intake, length])
+    let answer = dart_in_panel::call([
+            panel_width,
+            wanted_width,
+            count,
+            largest_intake,
+            length,
+        ])
         .map_err(|error| door::raise(py, "dart_in_panel", &error))?;
     (answer[0], answer[1], answer[2], answer[3], answer[4] as u32).into_bound_py_any(py)
 }
@@ -645,14 +667,18 @@ fn one_even_spacing<'py>(
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
-fn one_format_length<'py>(py: Python<'py>, length: f64, style: f64) -> PyResult<Bound<'py, PyAny>> {
+fn one_format_length<'py>(
+    py: Python<'py>,
+    length: f64,
+    style: f64,
+) -> PyResult<Bound<'py, PyAny>> {
     let (style, style_bad) = read_style("style", style);
     let answer = door::settle(
-        recloth::tape::format_length(length, style),
-        &["length", "style"],
-        &[style_bad],
-    )
-    .map_err(|error| door::raise(py, "format_length", &error))?;
+            recloth::tape::format_length(length, style),
+            &["length", "style"],
+            &[style_bad],
+        )
+        .map_err(|error| door::raise(py, "format_length", &error))?;
     answer.as_str().into_bound_py_any(py)
 }
 /// `recloth::body::front_back_doubts`.
@@ -687,17 +713,16 @@ impl Scalar<2, 4> for gather_ratio {
     fn call(given: [f64; 2]) -> Result<[f64; 4], Error> {
         let [flat, finished] = given;
         let answer = recloth::fullness::gather_ratio(flat, finished)?;
-        Ok([
-            answer.flat,
-            answer.taken_up,
-            answer.ratio,
-            f64::from(answer.doubts),
-        ])
+        Ok([answer.flat, answer.taken_up, answer.ratio, f64::from(answer.doubts)])
     }
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
-fn one_gather_ratio<'py>(py: Python<'py>, flat: f64, finished: f64) -> PyResult<Bound<'py, PyAny>> {
+fn one_gather_ratio<'py>(
+    py: Python<'py>,
+    flat: f64,
+    finished: f64,
+) -> PyResult<Bound<'py, PyAny>> {
     let answer = gather_ratio::call([flat, finished])
         .map_err(|error| door::raise(py, "gather_ratio", &error))?;
     (answer[0], answer[1], answer[2], answer[3] as u32).into_bound_py_any(py)
@@ -711,19 +736,18 @@ impl Scalar<2, 4> for gathers {
     fn call(given: [f64; 2]) -> Result<[f64; 4], Error> {
         let [finished, ratio] = given;
         let answer = recloth::fullness::gathers(finished, ratio)?;
-        Ok([
-            answer.flat,
-            answer.taken_up,
-            answer.ratio,
-            f64::from(answer.doubts),
-        ])
+        Ok([answer.flat, answer.taken_up, answer.ratio, f64::from(answer.doubts)])
     }
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
-fn one_gathers<'py>(py: Python<'py>, finished: f64, ratio: f64) -> PyResult<Bound<'py, PyAny>> {
-    let answer =
-        gathers::call([finished, ratio]).map_err(|error| door::raise(py, "gathers", &error))?;
+fn one_gathers<'py>(
+    py: Python<'py>,
+    finished: f64,
+    ratio: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = gathers::call([finished, ratio])
+        .map_err(|error| door::raise(py, "gathers", &error))?;
     (answer[0], answer[1], answer[2], answer[3] as u32).into_bound_py_any(py)
 }
 /// `recloth::body::girth_doubts`.
@@ -741,8 +765,8 @@ impl Scalar<1, 1> for girth_doubts {
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
 fn one_girth_doubts<'py>(py: Python<'py>, girth: f64) -> PyResult<Bound<'py, PyAny>> {
-    let answer =
-        girth_doubts::call([girth]).map_err(|error| door::raise(py, "girth_doubts", &error))?;
+    let answer = girth_doubts::call([girth])
+        .map_err(|error| door::raise(py, "girth_doubts", &error))?;
     (answer[0] as u32).into_bound_py_any(py)
 }
 /// `recloth::closure::holes_left`.
@@ -778,7 +802,9 @@ fn one_holes_left<'py>(
 #[allow(non_camel_case_types)]
 struct knife_pleats;
 impl Scalar<3, 9> for knife_pleats {
-    const WHOLE: [bool; 9] = [false, false, true, false, false, false, false, false, true];
+    const WHOLE: [bool; 9] = [
+        false, false, true, false, false, false, false, false, true,
+    ];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
         let [finished, count, depth] = given;
@@ -828,7 +854,9 @@ fn one_knife_pleats<'py>(
 #[allow(non_camel_case_types)]
 struct knife_pleats_count;
 impl Scalar<3, 9> for knife_pleats_count {
-    const WHOLE: [bool; 9] = [false, false, true, false, false, false, false, false, true];
+    const WHOLE: [bool; 9] = [
+        false, false, true, false, false, false, false, false, true,
+    ];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
         let [flat, finished, depth] = given;
@@ -873,7 +901,9 @@ fn one_knife_pleats_count<'py>(
 #[allow(non_camel_case_types)]
 struct knife_pleats_depth;
 impl Scalar<3, 9> for knife_pleats_depth {
-    const WHOLE: [bool; 9] = [false, false, true, false, false, false, false, false, true];
+    const WHOLE: [bool; 9] = [
+        false, false, true, false, false, false, false, false, true,
+    ];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
         let [flat, finished, count] = given;
@@ -923,7 +953,9 @@ fn one_knife_pleats_depth<'py>(
 #[allow(non_camel_case_types)]
 struct knife_pleats_finished;
 impl Scalar<3, 9> for knife_pleats_finished {
-    const WHOLE: [bool; 9] = [false, false, true, false, false, false, false, false, true];
+    const WHOLE: [bool; 9] = [
+        false, false, true, false, false, false, false, false, true,
+    ];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
         let [flat, count, depth] = given;
@@ -982,18 +1014,12 @@ fn one_length_chain<'py>(
     let factors = factors.as_slice()?;
     let (unknown, unknown_bad) = door::count("unknown", unknown, 0);
     let answer = door::settle(
-        recloth::chain::length_chain(lengths, factors, total, unknown),
-        &["lengths", "factors", "total", "unknown"],
-        &[unknown_bad],
-    )
-    .map_err(|error| door::raise(py, "length_chain", &error))?;
-    (
-        answer.value,
-        answer.plus,
-        answer.minus,
-        answer.worst_per_mm,
-        answer.likely_per_mm,
-    )
+            recloth::chain::length_chain(lengths, factors, total, unknown),
+            &["lengths", "factors", "total", "unknown"],
+            &[unknown_bad],
+        )
+        .map_err(|error| door::raise(py, "length_chain", &error))?;
+    (answer.value, answer.plus, answer.minus, answer.worst_per_mm, answer.likely_per_mm)
         .into_bound_py_any(py)
 }
 /// `recloth::lining::lining_free_length`.
@@ -1029,12 +1055,7 @@ impl Scalar<3, 4> for lining_length {
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [length, hem_depth, clearance] = given;
         let answer = recloth::lining::lining_length(length, hem_depth, clearance)?;
-        Ok([
-            answer.seam_to_seam,
-            answer.straight,
-            answer.spare,
-            answer.fold,
-        ])
+        Ok([answer.seam_to_seam, answer.straight, answer.spare, answer.fold])
     }
 }
 #[pyfunction]
@@ -1059,16 +1080,16 @@ impl Scalar<7, 2> for loop_slack {
         let [length, diameter, thickness, cord, gap, stretch, shape] = given;
         let (shape, shape_bad) = read_button_shape("shape", shape);
         let answer = door::settle(
-            recloth::closure::loop_slack(length, diameter, thickness, cord, gap, stretch, shape),
-            &[
-                "length",
-                "diameter",
-                "thickness",
-                "cord",
-                "gap",
-                "stretch",
-                "shape",
-            ],
+            recloth::closure::loop_slack(
+                length,
+                diameter,
+                thickness,
+                cord,
+                gap,
+                stretch,
+                shape,
+            ),
+            &["length", "diameter", "thickness", "cord", "gap", "stretch", "shape"],
             &[shape_bad],
         )?;
         Ok([answer.slack, f64::from(answer.doubts)])
@@ -1086,7 +1107,15 @@ fn one_loop_slack<'py>(
     stretch: f64,
     shape: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
-    let answer = loop_slack::call([length, diameter, thickness, cord, gap, stretch, shape])
+    let answer = loop_slack::call([
+            length,
+            diameter,
+            thickness,
+            cord,
+            gap,
+            stretch,
+            shape,
+        ])
         .map_err(|error| door::raise(py, "loop_slack", &error))?;
     (answer[0], answer[1] as u32).into_bound_py_any(py)
 }
@@ -1104,7 +1133,11 @@ impl Scalar<2, 1> for neck_bust_doubts {
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
-fn one_neck_bust_doubts<'py>(py: Python<'py>, neck: f64, bust: f64) -> PyResult<Bound<'py, PyAny>> {
+fn one_neck_bust_doubts<'py>(
+    py: Python<'py>,
+    neck: f64,
+    bust: f64,
+) -> PyResult<Bound<'py, PyAny>> {
     let answer = neck_bust_doubts::call([neck, bust])
         .map_err(|error| door::raise(py, "neck_bust_doubts", &error))?;
     (answer[0] as u32).into_bound_py_any(py)
@@ -1116,14 +1149,7 @@ impl Scalar<6, 8> for off_centre_opening {
     const WHOLE: [bool; 8] = [false, false, false, false, false, false, false, true];
     #[inline]
     fn call(given: [f64; 6]) -> Result<[f64; 8], Error> {
-        let [
-            front,
-            shift,
-            extension,
-            allowance,
-            wide_panel,
-            dart_distance,
-        ] = given;
+        let [front, shift, extension, allowance, wide_panel, dart_distance] = given;
         let answer = recloth::opening::off_centre_opening(
             front,
             shift,
@@ -1156,14 +1182,14 @@ fn one_off_centre_opening<'py>(
     dart_distance: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = off_centre_opening::call([
-        front,
-        shift,
-        extension,
-        allowance,
-        wide_panel,
-        dart_distance,
-    ])
-    .map_err(|error| door::raise(py, "off_centre_opening", &error))?;
+            front,
+            shift,
+            extension,
+            allowance,
+            wide_panel,
+            dart_distance,
+        ])
+        .map_err(|error| door::raise(py, "off_centre_opening", &error))?;
     (
         answer[0],
         answer[1],
@@ -1185,17 +1211,14 @@ impl Scalar<2, 3> for owf {
     fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
         let [mass_g, pct] = given;
         let answer = recloth::wet::owf(mass_g, pct)?;
-        Ok([
-            answer.amount_g,
-            f64::from(answer.doubts),
-            f64::from(answer.cautions),
-        ])
+        Ok([answer.amount_g, f64::from(answer.doubts), f64::from(answer.cautions)])
     }
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
 fn one_owf<'py>(py: Python<'py>, mass_g: f64, pct: f64) -> PyResult<Bound<'py, PyAny>> {
-    let answer = owf::call([mass_g, pct]).map_err(|error| door::raise(py, "owf", &error))?;
+    let answer = owf::call([mass_g, pct])
+        .map_err(|error| door::raise(py, "owf", &error))?;
     (answer[0], answer[1] as u32, answer[2] as u32).into_bound_py_any(py)
 }
 #[pyfunction]
@@ -1224,20 +1247,20 @@ fn one_panel_by_triangles<'py>(
     let mut across = vec![0.0; door::room(starts.len(), 2, usize::MAX)];
     let mut misfits = vec![0.0; door::room(spare_starts.len(), 0, usize::MAX)];
     let answer = recloth::panel::panel_by_triangles(
-        base,
-        starts,
-        ends,
-        from_start,
-        from_end,
-        sides,
-        spare_starts,
-        spare_ends,
-        spare_readings,
-        &mut along,
-        &mut across,
-        &mut misfits,
-    )
-    .map_err(|error| door::raise(py, "panel_by_triangles", &error))?;
+            base,
+            starts,
+            ends,
+            from_start,
+            from_end,
+            sides,
+            spare_starts,
+            spare_ends,
+            spare_readings,
+            &mut along,
+            &mut across,
+            &mut misfits,
+        )
+        .map_err(|error| door::raise(py, "panel_by_triangles", &error))?;
     (
         along.into_pyarray(py),
         across.into_pyarray(py),
@@ -1344,11 +1367,11 @@ fn one_sectioned_band<'py>(
     let (ends, ends_bad) = read_square_ends("ends", ends);
     let mut tops = vec![0.0; door::room(lengths.len(), 0, usize::MAX)];
     let answer = door::settle(
-        recloth::band::sectioned_band(lengths, depth, top, ends, &mut tops),
-        &["lengths", "depth", "top", "ends", "tops"],
-        &[ends_bad],
-    )
-    .map_err(|error| door::raise(py, "sectioned_band", &error))?;
+            recloth::band::sectioned_band(lengths, depth, top, ends, &mut tops),
+            &["lengths", "depth", "top", "ends", "tops"],
+            &[ends_bad],
+        )
+        .map_err(|error| door::raise(py, "sectioned_band", &error))?;
     (
         tops.into_pyarray(py),
         answer.slant,
@@ -1413,8 +1436,8 @@ fn one_share<'py>(
     ease: f64,
     parts: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
-    let answer =
-        share::call([girth, ease, parts]).map_err(|error| door::raise(py, "share", &error))?;
+    let answer = share::call([girth, ease, parts])
+        .map_err(|error| door::raise(py, "share", &error))?;
     (answer[0]).into_bound_py_any(py)
 }
 /// `recloth::cloth::shrink_pair`.
@@ -1425,8 +1448,12 @@ impl Scalar<4, 6> for shrink_pair {
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 6], Error> {
         let [shell, lining, shell_change_pct, lining_change_pct] = given;
-        let answer =
-            recloth::cloth::shrink_pair(shell, lining, shell_change_pct, lining_change_pct)?;
+        let answer = recloth::cloth::shrink_pair(
+            shell,
+            lining,
+            shell_change_pct,
+            lining_change_pct,
+        )?;
         Ok([
             answer.shell_after,
             answer.lining_after,
@@ -1448,14 +1475,7 @@ fn one_shrink_pair<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = shrink_pair::call([shell, lining, shell_change_pct, lining_change_pct])
         .map_err(|error| door::raise(py, "shrink_pair", &error))?;
-    (
-        answer[0],
-        answer[1],
-        answer[2],
-        answer[3],
-        answer[4],
-        answer[5] as u32,
-    )
+    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5] as u32)
         .into_bound_py_any(py)
 }
 #[pyfunction]
@@ -1470,11 +1490,11 @@ fn one_spacing_through<'py>(
     let (count, count_bad) = door::count("count", count, 3);
     let mut places = vec![0.0; door::room(count as usize, 0, 1000)];
     let answer = door::settle(
-        recloth::closure::spacing_through(first, last, through, count, &mut places),
-        &["first", "last", "through", "count", "places"],
-        &[count_bad],
-    )
-    .map_err(|error| door::raise(py, "spacing_through", &error))?;
+            recloth::closure::spacing_through(first, last, through, count, &mut places),
+            &["first", "last", "through", "count", "places"],
+            &[count_bad],
+        )
+        .map_err(|error| door::raise(py, "spacing_through", &error))?;
     (
         places.into_pyarray(py),
         answer.pitch_before,
@@ -1498,11 +1518,7 @@ impl Scalar<6, 3> for straight_band {
             &["waist", "overlap", "depth", "allowance", "turn", "make"],
             &[make_bad],
         )?;
-        Ok([
-            answer.cut_length,
-            answer.cut_width,
-            f64::from(answer.strips),
-        ])
+        Ok([answer.cut_length, answer.cut_width, f64::from(answer.strips)])
     }
 }
 #[pyfunction]
@@ -1589,12 +1605,7 @@ fn one_tolerance_stack_list<'py>(
     let edges = edges.as_slice()?;
     let answer = recloth::chain::tolerance_stack_list(errors, edges)
         .map_err(|error| door::raise(py, "tolerance_stack_list", &error))?;
-    (
-        answer.worst,
-        answer.likely,
-        answer.largest,
-        answer.largest_part,
-    )
+    (answer.worst, answer.likely, answer.largest, answer.largest_part)
         .into_bound_py_any(py)
 }
 /// `recloth::panel::trilaterate`.
@@ -1641,7 +1652,11 @@ impl Scalar<2, 1> for waist_hip_doubts {
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
-fn one_waist_hip_doubts<'py>(py: Python<'py>, waist: f64, hip: f64) -> PyResult<Bound<'py, PyAny>> {
+fn one_waist_hip_doubts<'py>(
+    py: Python<'py>,
+    waist: f64,
+    hip: f64,
+) -> PyResult<Bound<'py, PyAny>> {
     let answer = waist_hip_doubts::call([waist, hip])
         .map_err(|error| door::raise(py, "waist_hip_doubts", &error))?;
     (answer[0] as u32).into_bound_py_any(py)

@@ -1,6 +1,6 @@
 //! Written by `cargo xtask generate` from the doc comments of the core; do not edit.
-use crate::value::{self, Given, Got};
 use recloth::Error;
+use crate::value::{self, Given, Got};
 fn read_band_make(given: &Given) -> recloth::band::BandMake {
     match given.text() {
         "folded" => recloth::band::BandMake::Folded,
@@ -61,11 +61,12 @@ fn read_style(given: &Given) -> recloth::tape::Style {
 }
 fn bath_volume(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::wet::bath_volume(given[0].number(), given[1].number())?;
-    Ok(vec![
-        Got::Number(answer.volume_ml),
-        Got::Count(answer.doubts),
-        Got::Count(answer.cautions),
-    ])
+    Ok(
+        vec![
+            Got::Number(answer.volume_ml), Got::Count(answer.doubts), Got::Count(answer
+            .cautions),
+        ],
+    )
 }
 fn bias_along_selvedge(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::bias::bias_along_selvedge(given[0].number())?;
@@ -80,9 +81,12 @@ fn bias_strip_length(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(vec![Got::Number(answer)])
 }
 fn binding_strips(given: &[Given]) -> Result<Vec<Got>, Error> {
-    let answer =
-        recloth::bias::binding_strips(given[0].number(), given[1].number(), given[2].number())?;
-    Ok(vec![Got::Count(answer.count), Got::Number(answer.spare)])
+    let answer = recloth::bias::binding_strips(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(vec![Got::Count(answer.count), Got::Number(answer.spare),])
 }
 fn binding_width(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::bias::binding_width(
@@ -102,12 +106,12 @@ fn button_diameter(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(vec![Got::Number(answer)])
 }
 fn button_for_hole(given: &[Given]) -> Result<Vec<Got>, Error> {
-    let answer =
-        recloth::closure::button_for_hole(given[0].number(), given[1].number(), given[2].number())?;
-    Ok(vec![
-        Got::Number(answer.diameter),
-        Got::Number(answer.creep),
-    ])
+    let answer = recloth::closure::button_for_hole(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(vec![Got::Number(answer.diameter), Got::Number(answer.creep),])
 }
 fn button_loop(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::closure::button_loop(
@@ -119,25 +123,33 @@ fn button_loop(given: &[Given]) -> Result<Vec<Got>, Error> {
         given[5].number(),
         read_button_shape(&given[6]),
     )?;
-    Ok(vec![
-        Got::Number(answer.visible),
-        Got::Number(answer.cut),
-        Got::Count(answer.cautions),
-    ])
+    Ok(
+        vec![
+            Got::Number(answer.visible), Got::Number(answer.cut), Got::Count(answer
+            .cautions),
+        ],
+    )
 }
 fn buttonhole(given: &[Given]) -> Result<Vec<Got>, Error> {
-    let answer =
-        recloth::closure::buttonhole(given[0].number(), given[1].number(), given[2].number())?;
+    let answer = recloth::closure::buttonhole(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
     Ok(vec![Got::Number(answer)])
 }
 fn circle_skirt(given: &[Given]) -> Result<Vec<Got>, Error> {
-    let answer =
-        recloth::skirt::circle_skirt(given[0].number(), given[1].number(), given[2].number())?;
-    Ok(vec![
-        Got::Number(answer.waist_radius),
-        Got::Number(answer.hem_radius),
-        Got::Number(answer.hem_length),
-    ])
+    let answer = recloth::skirt::circle_skirt(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.waist_radius), Got::Number(answer.hem_radius),
+            Got::Number(answer.hem_length),
+        ],
+    )
 }
 fn circle_skirt_fraction(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::skirt::circle_skirt_fraction(
@@ -146,15 +158,14 @@ fn circle_skirt_fraction(given: &[Given]) -> Result<Vec<Got>, Error> {
         given[2].number(),
         given[3].count(),
     )?;
-    Ok(vec![
-        Got::Number(answer.fraction),
-        Got::Number(answer.length),
-        Got::Number(answer.waist_radius),
-        Got::Number(answer.hem_radius),
-        Got::Number(answer.hem_length),
-        Got::Number(answer.piece_angle_deg),
-        Got::Number(answer.cloth_length),
-    ])
+    Ok(
+        vec![
+            Got::Number(answer.fraction), Got::Number(answer.length), Got::Number(answer
+            .waist_radius), Got::Number(answer.hem_radius), Got::Number(answer
+            .hem_length), Got::Number(answer.piece_angle_deg), Got::Number(answer
+            .cloth_length),
+        ],
+    )
 }
 fn circle_skirt_longest(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::skirt::circle_skirt_longest(
@@ -163,43 +174,42 @@ fn circle_skirt_longest(given: &[Given]) -> Result<Vec<Got>, Error> {
         given[2].number(),
         given[3].count(),
     )?;
-    Ok(vec![
-        Got::Number(answer.fraction),
-        Got::Number(answer.length),
-        Got::Number(answer.waist_radius),
-        Got::Number(answer.hem_radius),
-        Got::Number(answer.hem_length),
-        Got::Number(answer.piece_angle_deg),
-        Got::Number(answer.cloth_length),
-    ])
+    Ok(
+        vec![
+            Got::Number(answer.fraction), Got::Number(answer.length), Got::Number(answer
+            .waist_radius), Got::Number(answer.hem_radius), Got::Number(answer
+            .hem_length), Got::Number(answer.piece_angle_deg), Got::Number(answer
+            .cloth_length),
+        ],
+    )
 }
 fn curved_band(given: &[Given]) -> Result<Vec<Got>, Error> {
-    let mut tops = vec![0.0; value::room(&given[0], 0)];
+    let mut tops = vec![0.0; value::room(& given[0], 0)];
     let answer = recloth::band::curved_band(
         given[0].numbers(),
         given[1].number(),
         given[2].number(),
         &mut tops,
     )?;
-    Ok(vec![
-        Got::Numbers(tops),
-        Got::Number(answer.inner_radius),
-        Got::Number(answer.outer_radius),
-        Got::Number(answer.angle_deg),
-        Got::Number(answer.sagitta),
-    ])
+    Ok(
+        vec![
+            Got::Numbers(tops), Got::Number(answer.inner_radius), Got::Number(answer
+            .outer_radius), Got::Number(answer.angle_deg), Got::Number(answer.sagitta),
+        ],
+    )
 }
 fn cut_for_change(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::cloth::cut_for_change(given[0].number(), given[1].number())?;
-    Ok(vec![
-        Got::Number(answer.cut),
-        Got::Number(answer.added),
-        Got::Count(answer.doubts),
-    ])
+    Ok(
+        vec![
+            Got::Number(answer.cut), Got::Number(answer.added), Got::Count(answer
+            .doubts),
+        ],
+    )
 }
 fn dart(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::dart::dart(given[0].number(), given[1].number())?;
-    Ok(vec![Got::Number(answer.leg), Got::Number(answer.angle_deg)])
+    Ok(vec![Got::Number(answer.leg), Got::Number(answer.angle_deg),])
 }
 fn dart_in_panel(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::dart::dart_in_panel(
@@ -209,26 +219,35 @@ fn dart_in_panel(given: &[Given]) -> Result<Vec<Got>, Error> {
         given[3].number(),
         given[4].number(),
     )?;
-    Ok(vec![
-        Got::Number(answer.intake_each),
-        Got::Number(answer.leftover),
-        Got::Number(answer.leg),
-        Got::Number(answer.kink_deg),
-        Got::Count(answer.doubts),
-    ])
+    Ok(
+        vec![
+            Got::Number(answer.intake_each), Got::Number(answer.leftover),
+            Got::Number(answer.leg), Got::Number(answer.kink_deg), Got::Count(answer
+            .doubts),
+        ],
+    )
 }
 fn dart_turned(given: &[Given]) -> Result<Vec<Got>, Error> {
-    let answer =
-        recloth::dart::dart_turned(given[0].number(), given[1].number(), given[2].number())?;
+    let answer = recloth::dart::dart_turned(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
     Ok(vec![Got::Number(answer)])
 }
 fn dimensional_change(given: &[Given]) -> Result<Vec<Got>, Error> {
-    let answer = recloth::cloth::dimensional_change(given[0].number(), given[1].number())?;
+    let answer = recloth::cloth::dimensional_change(
+        given[0].number(),
+        given[1].number(),
+    )?;
     Ok(vec![Got::Number(answer)])
 }
 fn even_spacing(given: &[Given]) -> Result<Vec<Got>, Error> {
-    let answer =
-        recloth::closure::even_spacing(given[0].number(), given[1].number(), given[2].count())?;
+    let answer = recloth::closure::even_spacing(
+        given[0].number(),
+        given[1].number(),
+        given[2].count(),
+    )?;
     Ok(vec![Got::Number(answer)])
 }
 fn format_length(given: &[Given]) -> Result<Vec<Got>, Error> {
@@ -241,50 +260,53 @@ fn front_back_doubts(given: &[Given]) -> Result<Vec<Got>, Error> {
 }
 fn gather_ratio(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::fullness::gather_ratio(given[0].number(), given[1].number())?;
-    Ok(vec![
-        Got::Number(answer.flat),
-        Got::Number(answer.taken_up),
-        Got::Number(answer.ratio),
-        Got::Count(answer.doubts),
-    ])
+    Ok(
+        vec![
+            Got::Number(answer.flat), Got::Number(answer.taken_up), Got::Number(answer
+            .ratio), Got::Count(answer.doubts),
+        ],
+    )
 }
 fn gathers(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::fullness::gathers(given[0].number(), given[1].number())?;
-    Ok(vec![
-        Got::Number(answer.flat),
-        Got::Number(answer.taken_up),
-        Got::Number(answer.ratio),
-        Got::Count(answer.doubts),
-    ])
+    Ok(
+        vec![
+            Got::Number(answer.flat), Got::Number(answer.taken_up), Got::Number(answer
+            .ratio), Got::Count(answer.doubts),
+        ],
+    )
 }
 fn girth_doubts(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::body::girth_doubts(given[0].number())?;
     Ok(vec![Got::Count(answer)])
 }
 fn holes_left(given: &[Given]) -> Result<Vec<Got>, Error> {
-    let answer =
-        recloth::closure::holes_left(given[0].number(), given[1].number(), given[2].number())?;
-    Ok(vec![
-        Got::Count(answer.count),
-        Got::Number(answer.last),
-        Got::Number(answer.to_end),
-        Got::Count(answer.doubts),
-    ])
+    let answer = recloth::closure::holes_left(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Count(answer.count), Got::Number(answer.last), Got::Number(answer
+            .to_end), Got::Count(answer.doubts),
+        ],
+    )
 }
 fn knife_pleats(given: &[Given]) -> Result<Vec<Got>, Error> {
-    let answer =
-        recloth::fullness::knife_pleats(given[0].number(), given[1].count(), given[2].number())?;
-    Ok(vec![
-        Got::Number(answer.flat),
-        Got::Number(answer.finished),
-        Got::Count(answer.count),
-        Got::Number(answer.show),
-        Got::Number(answer.depth),
-        Got::Number(answer.intake),
-        Got::Number(answer.taken_up),
-        Got::Number(answer.ratio),
-        Got::Count(answer.doubts),
-    ])
+    let answer = recloth::fullness::knife_pleats(
+        given[0].number(),
+        given[1].count(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.flat), Got::Number(answer.finished), Got::Count(answer
+            .count), Got::Number(answer.show), Got::Number(answer.depth),
+            Got::Number(answer.intake), Got::Number(answer.taken_up), Got::Number(answer
+            .ratio), Got::Count(answer.doubts),
+        ],
+    )
 }
 fn knife_pleats_count(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::fullness::knife_pleats_count(
@@ -292,17 +314,14 @@ fn knife_pleats_count(given: &[Given]) -> Result<Vec<Got>, Error> {
         given[1].number(),
         given[2].number(),
     )?;
-    Ok(vec![
-        Got::Number(answer.flat),
-        Got::Number(answer.finished),
-        Got::Count(answer.count),
-        Got::Number(answer.show),
-        Got::Number(answer.depth),
-        Got::Number(answer.intake),
-        Got::Number(answer.taken_up),
-        Got::Number(answer.ratio),
-        Got::Count(answer.doubts),
-    ])
+    Ok(
+        vec![
+            Got::Number(answer.flat), Got::Number(answer.finished), Got::Count(answer
+            .count), Got::Number(answer.show), Got::Number(answer.depth),
+            Got::Number(answer.intake), Got::Number(answer.taken_up), Got::Number(answer
+            .ratio), Got::Count(answer.doubts),
+        ],
+    )
 }
 fn knife_pleats_depth(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::fullness::knife_pleats_depth(
@@ -310,17 +329,14 @@ fn knife_pleats_depth(given: &[Given]) -> Result<Vec<Got>, Error> {
         given[1].number(),
         given[2].count(),
     )?;
-    Ok(vec![
-        Got::Number(answer.flat),
-        Got::Number(answer.finished),
-        Got::Count(answer.count),
-        Got::Number(answer.show),
-        Got::Number(answer.depth),
-        Got::Number(answer.intake),
-        Got::Number(answer.taken_up),
-        Got::Number(answer.ratio),
-        Got::Count(answer.doubts),
-    ])
+    Ok(
+        vec![
+            Got::Number(answer.flat), Got::Number(answer.finished), Got::Count(answer
+            .count), Got::Number(answer.show), Got::Number(answer.depth),
+            Got::Number(answer.intake), Got::Number(answer.taken_up), Got::Number(answer
+            .ratio), Got::Count(answer.doubts),
+        ],
+    )
 }
 fn knife_pleats_finished(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::fullness::knife_pleats_finished(
@@ -328,17 +344,14 @@ fn knife_pleats_finished(given: &[Given]) -> Result<Vec<Got>, Error> {
         given[1].count(),
         given[2].number(),
     )?;
-    Ok(vec![
-        Got::Number(answer.flat),
-        Got::Number(answer.finished),
-        Got::Count(answer.count),
-        Got::Number(answer.show),
-        Got::Number(answer.depth),
-        Got::Number(answer.intake),
-        Got::Number(answer.taken_up),
-        Got::Number(answer.ratio),
-        Got::Count(answer.doubts),
-    ])
+    Ok(
+        vec![
+            Got::Number(answer.flat), Got::Number(answer.finished), Got::Count(answer
+            .count), Got::Number(answer.show), Got::Number(answer.depth),
+            Got::Number(answer.intake), Got::Number(answer.taken_up), Got::Number(answer
+            .ratio), Got::Count(answer.doubts),
+        ],
+    )
 }
 fn length_chain(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::chain::length_chain(
@@ -347,13 +360,12 @@ fn length_chain(given: &[Given]) -> Result<Vec<Got>, Error> {
         given[2].number(),
         given[3].count(),
     )?;
-    Ok(vec![
-        Got::Number(answer.value),
-        Got::Number(answer.plus),
-        Got::Number(answer.minus),
-        Got::Number(answer.worst_per_mm),
-        Got::Number(answer.likely_per_mm),
-    ])
+    Ok(
+        vec![
+            Got::Number(answer.value), Got::Number(answer.plus), Got::Number(answer
+            .minus), Got::Number(answer.worst_per_mm), Got::Number(answer.likely_per_mm),
+        ],
+    )
 }
 fn lining_free_length(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::lining::lining_free_length(
@@ -364,14 +376,17 @@ fn lining_free_length(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(vec![Got::Number(answer)])
 }
 fn lining_length(given: &[Given]) -> Result<Vec<Got>, Error> {
-    let answer =
-        recloth::lining::lining_length(given[0].number(), given[1].number(), given[2].number())?;
-    Ok(vec![
-        Got::Number(answer.seam_to_seam),
-        Got::Number(answer.straight),
-        Got::Number(answer.spare),
-        Got::Number(answer.fold),
-    ])
+    let answer = recloth::lining::lining_length(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.seam_to_seam), Got::Number(answer.straight),
+            Got::Number(answer.spare), Got::Number(answer.fold),
+        ],
+    )
 }
 fn loop_slack(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::closure::loop_slack(
@@ -383,7 +398,7 @@ fn loop_slack(given: &[Given]) -> Result<Vec<Got>, Error> {
         given[5].number(),
         read_button_shape(&given[6]),
     )?;
-    Ok(vec![Got::Number(answer.slack), Got::Count(answer.doubts)])
+    Ok(vec![Got::Number(answer.slack), Got::Count(answer.doubts),])
 }
 fn neck_bust_doubts(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::body::neck_bust_doubts(given[0].number(), given[1].number())?;
@@ -398,29 +413,28 @@ fn off_centre_opening(given: &[Given]) -> Result<Vec<Got>, Error> {
         given[4].number(),
         given[5].number(),
     )?;
-    Ok(vec![
-        Got::Number(answer.narrow_to_line),
-        Got::Number(answer.wide_to_line),
-        Got::Number(answer.narrow_cut),
-        Got::Number(answer.wide_cut),
-        Got::Number(answer.largest_shift),
-        Got::Number(answer.dart_to_narrow),
-        Got::Number(answer.dart_to_wide),
-        Got::Count(answer.doubts),
-    ])
+    Ok(
+        vec![
+            Got::Number(answer.narrow_to_line), Got::Number(answer.wide_to_line),
+            Got::Number(answer.narrow_cut), Got::Number(answer.wide_cut),
+            Got::Number(answer.largest_shift), Got::Number(answer.dart_to_narrow),
+            Got::Number(answer.dart_to_wide), Got::Count(answer.doubts),
+        ],
+    )
 }
 fn owf(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::wet::owf(given[0].number(), given[1].number())?;
-    Ok(vec![
-        Got::Number(answer.amount_g),
-        Got::Count(answer.doubts),
-        Got::Count(answer.cautions),
-    ])
+    Ok(
+        vec![
+            Got::Number(answer.amount_g), Got::Count(answer.doubts), Got::Count(answer
+            .cautions),
+        ],
+    )
 }
 fn panel_by_triangles(given: &[Given]) -> Result<Vec<Got>, Error> {
-    let mut along = vec![0.0; value::room(&given[1], 2)];
-    let mut across = vec![0.0; value::room(&given[1], 2)];
-    let mut misfits = vec![0.0; value::room(&given[6], 0)];
+    let mut along = vec![0.0; value::room(& given[1], 2)];
+    let mut across = vec![0.0; value::room(& given[1], 2)];
+    let mut misfits = vec![0.0; value::room(& given[6], 0)];
     let answer = recloth::panel::panel_by_triangles(
         given[0].number(),
         given[1].counts(),
@@ -435,17 +449,14 @@ fn panel_by_triangles(given: &[Given]) -> Result<Vec<Got>, Error> {
         &mut across,
         &mut misfits,
     )?;
-    Ok(vec![
-        Got::Numbers(along),
-        Got::Numbers(across),
-        Got::Numbers(misfits),
-        Got::Number(answer.area),
-        Got::Number(answer.perimeter),
-        Got::Number(answer.largest_misfit),
-        Got::Count(answer.weakest_corner),
-        Got::Number(answer.weakest_per_mm),
-        Got::Count(answer.doubts),
-    ])
+    Ok(
+        vec![
+            Got::Numbers(along), Got::Numbers(across), Got::Numbers(misfits),
+            Got::Number(answer.area), Got::Number(answer.perimeter), Got::Number(answer
+            .largest_misfit), Got::Count(answer.weakest_corner), Got::Number(answer
+            .weakest_per_mm), Got::Count(answer.doubts),
+        ],
+    )
 }
 fn parse_length(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::tape::parse_length(given[0].text())?;
@@ -462,13 +473,18 @@ fn remaining_width(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(vec![Got::Number(answer)])
 }
 fn round_set(given: &[Given]) -> Result<Vec<Got>, Error> {
-    let mut tapes = vec![0.0; value::room(&given[0], 0)];
-    let answer = recloth::tape::round_set(given[0].numbers(), given[1].number(), &mut tapes)?;
-    Ok(vec![
-        Got::Numbers(tapes),
-        Got::Number(answer.total),
-        Got::Number(answer.largest_change),
-    ])
+    let mut tapes = vec![0.0; value::room(& given[0], 0)];
+    let answer = recloth::tape::round_set(
+        given[0].numbers(),
+        given[1].number(),
+        &mut tapes,
+    )?;
+    Ok(
+        vec![
+            Got::Numbers(tapes), Got::Number(answer.total), Got::Number(answer
+            .largest_change),
+        ],
+    )
 }
 fn round_to(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::tape::round_to(
@@ -479,7 +495,7 @@ fn round_to(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(vec![Got::Number(answer)])
 }
 fn sectioned_band(given: &[Given]) -> Result<Vec<Got>, Error> {
-    let mut tops = vec![0.0; value::room(&given[0], 0)];
+    let mut tops = vec![0.0; value::room(& given[0], 0)];
     let answer = recloth::band::sectioned_band(
         given[0].numbers(),
         given[1].number(),
@@ -487,27 +503,34 @@ fn sectioned_band(given: &[Given]) -> Result<Vec<Got>, Error> {
         read_square_ends(&given[3]),
         &mut tops,
     )?;
-    Ok(vec![
-        Got::Numbers(tops),
-        Got::Number(answer.slant),
-        Got::Number(answer.end_angle_deg),
-        Got::Number(answer.join_kink_deg),
-        Got::Count(answer.doubts),
-    ])
+    Ok(
+        vec![
+            Got::Numbers(tops), Got::Number(answer.slant), Got::Number(answer
+            .end_angle_deg), Got::Number(answer.join_kink_deg), Got::Count(answer
+            .doubts),
+        ],
+    )
 }
 fn shaped_band(given: &[Given]) -> Result<Vec<Got>, Error> {
-    let answer =
-        recloth::band::shaped_band(given[0].number(), given[1].number(), given[2].number())?;
-    Ok(vec![
-        Got::Number(answer.inner_radius),
-        Got::Number(answer.outer_radius),
-        Got::Number(answer.angle_deg),
-        Got::Number(answer.sagitta),
-        Got::Number(answer.area_mm2),
-    ])
+    let answer = recloth::band::shaped_band(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.inner_radius), Got::Number(answer.outer_radius),
+            Got::Number(answer.angle_deg), Got::Number(answer.sagitta),
+            Got::Number(answer.area_mm2),
+        ],
+    )
 }
 fn share(given: &[Given]) -> Result<Vec<Got>, Error> {
-    let answer = recloth::body::share(given[0].number(), given[1].number(), given[2].count())?;
+    let answer = recloth::body::share(
+        given[0].number(),
+        given[1].number(),
+        given[2].count(),
+    )?;
     Ok(vec![Got::Number(answer)])
 }
 fn shrink_pair(given: &[Given]) -> Result<Vec<Got>, Error> {
@@ -517,17 +540,16 @@ fn shrink_pair(given: &[Given]) -> Result<Vec<Got>, Error> {
         given[2].number(),
         given[3].number(),
     )?;
-    Ok(vec![
-        Got::Number(answer.shell_after),
-        Got::Number(answer.lining_after),
-        Got::Number(answer.below),
-        Got::Number(answer.shell_cut),
-        Got::Number(answer.lining_cut),
-        Got::Count(answer.doubts),
-    ])
+    Ok(
+        vec![
+            Got::Number(answer.shell_after), Got::Number(answer.lining_after),
+            Got::Number(answer.below), Got::Number(answer.shell_cut), Got::Number(answer
+            .lining_cut), Got::Count(answer.doubts),
+        ],
+    )
 }
 fn spacing_through(given: &[Given]) -> Result<Vec<Got>, Error> {
-    let mut places = vec![0.0; value::room(&given[3], 0)];
+    let mut places = vec![0.0; value::room(& given[3], 0)];
     let answer = recloth::closure::spacing_through(
         given[0].number(),
         given[1].number(),
@@ -535,13 +557,12 @@ fn spacing_through(given: &[Given]) -> Result<Vec<Got>, Error> {
         given[3].count(),
         &mut places,
     )?;
-    Ok(vec![
-        Got::Numbers(places),
-        Got::Number(answer.pitch_before),
-        Got::Number(answer.pitch_after),
-        Got::Count(answer.fixed),
-        Got::Count(answer.doubts),
-    ])
+    Ok(
+        vec![
+            Got::Numbers(places), Got::Number(answer.pitch_before), Got::Number(answer
+            .pitch_after), Got::Count(answer.fixed), Got::Count(answer.doubts),
+        ],
+    )
 }
 fn straight_band(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::band::straight_band(
@@ -552,11 +573,12 @@ fn straight_band(given: &[Given]) -> Result<Vec<Got>, Error> {
         given[4].number(),
         read_band_make(&given[5]),
     )?;
-    Ok(vec![
-        Got::Number(answer.cut_length),
-        Got::Number(answer.cut_width),
-        Got::Count(answer.strips),
-    ])
+    Ok(
+        vec![
+            Got::Number(answer.cut_length), Got::Number(answer.cut_width),
+            Got::Count(answer.strips),
+        ],
+    )
 }
 fn straight_band_depth(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::band::straight_band_depth(
@@ -569,27 +591,32 @@ fn straight_band_depth(given: &[Given]) -> Result<Vec<Got>, Error> {
 }
 fn tolerance_stack(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::chain::tolerance_stack(given[0].count(), given[1].number())?;
-    Ok(vec![Got::Number(answer.worst), Got::Number(answer.likely)])
+    Ok(vec![Got::Number(answer.worst), Got::Number(answer.likely),])
 }
 fn tolerance_stack_list(given: &[Given]) -> Result<Vec<Got>, Error> {
-    let answer = recloth::chain::tolerance_stack_list(given[0].numbers(), given[1].counts())?;
-    Ok(vec![
-        Got::Number(answer.worst),
-        Got::Number(answer.likely),
-        Got::Count(answer.largest),
-        Got::Number(answer.largest_part),
-    ])
+    let answer = recloth::chain::tolerance_stack_list(
+        given[0].numbers(),
+        given[1].counts(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.worst), Got::Number(answer.likely), Got::Count(answer
+            .largest), Got::Number(answer.largest_part),
+        ],
+    )
 }
 fn trilaterate(given: &[Given]) -> Result<Vec<Got>, Error> {
-    let answer =
-        recloth::panel::trilaterate(given[0].number(), given[1].number(), given[2].number())?;
-    Ok(vec![
-        Got::Number(answer.along),
-        Got::Number(answer.across),
-        Got::Number(answer.along_per_mm),
-        Got::Number(answer.across_per_mm),
-        Got::Count(answer.doubts),
-    ])
+    let answer = recloth::panel::trilaterate(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.along), Got::Number(answer.across), Got::Number(answer
+            .along_per_mm), Got::Number(answer.across_per_mm), Got::Count(answer.doubts),
+        ],
+    )
 }
 fn waist_hip_doubts(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::body::waist_hip_doubts(given[0].number(), given[1].number())?;
@@ -597,61 +624,63 @@ fn waist_hip_doubts(given: &[Given]) -> Result<Vec<Got>, Error> {
 }
 /// Calls a function by its name; None when there is no such function.
 pub fn call(name: &str, given: &[Given]) -> Option<Result<Vec<Got>, Error>> {
-    Some(match name {
-        "bath_volume" => bath_volume(given),
-        "bias_along_selvedge" => bias_along_selvedge(given),
-        "bias_square" => bias_square(given),
-        "bias_strip_length" => bias_strip_length(given),
-        "binding_strips" => binding_strips(given),
-        "binding_width" => binding_width(given),
-        "body_length_doubts" => body_length_doubts(given),
-        "button_diameter" => button_diameter(given),
-        "button_for_hole" => button_for_hole(given),
-        "button_loop" => button_loop(given),
-        "buttonhole" => buttonhole(given),
-        "circle_skirt" => circle_skirt(given),
-        "circle_skirt_fraction" => circle_skirt_fraction(given),
-        "circle_skirt_longest" => circle_skirt_longest(given),
-        "curved_band" => curved_band(given),
-        "cut_for_change" => cut_for_change(given),
-        "dart" => dart(given),
-        "dart_in_panel" => dart_in_panel(given),
-        "dart_turned" => dart_turned(given),
-        "dimensional_change" => dimensional_change(given),
-        "even_spacing" => even_spacing(given),
-        "format_length" => format_length(given),
-        "front_back_doubts" => front_back_doubts(given),
-        "gather_ratio" => gather_ratio(given),
-        "gathers" => gathers(given),
-        "girth_doubts" => girth_doubts(given),
-        "holes_left" => holes_left(given),
-        "knife_pleats" => knife_pleats(given),
-        "knife_pleats_count" => knife_pleats_count(given),
-        "knife_pleats_depth" => knife_pleats_depth(given),
-        "knife_pleats_finished" => knife_pleats_finished(given),
-        "length_chain" => length_chain(given),
-        "lining_free_length" => lining_free_length(given),
-        "lining_length" => lining_length(given),
-        "loop_slack" => loop_slack(given),
-        "neck_bust_doubts" => neck_bust_doubts(given),
-        "off_centre_opening" => off_centre_opening(given),
-        "owf" => owf(given),
-        "panel_by_triangles" => panel_by_triangles(given),
-        "parse_length" => parse_length(given),
-        "remaining_width" => remaining_width(given),
-        "round_set" => round_set(given),
-        "round_to" => round_to(given),
-        "sectioned_band" => sectioned_band(given),
-        "shaped_band" => shaped_band(given),
-        "share" => share(given),
-        "shrink_pair" => shrink_pair(given),
-        "spacing_through" => spacing_through(given),
-        "straight_band" => straight_band(given),
-        "straight_band_depth" => straight_band_depth(given),
-        "tolerance_stack" => tolerance_stack(given),
-        "tolerance_stack_list" => tolerance_stack_list(given),
-        "trilaterate" => trilaterate(given),
-        "waist_hip_doubts" => waist_hip_doubts(given),
-        _ => return None,
-    })
+    Some(
+        match name {
+            "bath_volume" => bath_volume(given),
+            "bias_along_selvedge" => bias_along_selvedge(given),
+            "bias_square" => bias_square(given),
+            "bias_strip_length" => bias_strip_length(given),
+            "binding_strips" => binding_strips(given),
+            "binding_width" => binding_width(given),
+            "body_length_doubts" => body_length_doubts(given),
+            "button_diameter" => button_diameter(given),
+            "button_for_hole" => button_for_hole(given),
+            "button_loop" => button_loop(given),
+            "buttonhole" => buttonhole(given),
+            "circle_skirt" => circle_skirt(given),
+            "circle_skirt_fraction" => circle_skirt_fraction(given),
+            "circle_skirt_longest" => circle_skirt_longest(given),
+            "curved_band" => curved_band(given),
+            "cut_for_change" => cut_for_change(given),
+            "dart" => dart(given),
+            "dart_in_panel" => dart_in_panel(given),
+            "dart_turned" => dart_turned(given),
+            "dimensional_change" => dimensional_change(given),
+            "even_spacing" => even_spacing(given),
+            "format_length" => format_length(given),
+            "front_back_doubts" => front_back_doubts(given),
+            "gather_ratio" => gather_ratio(given),
+            "gathers" => gathers(given),
+            "girth_doubts" => girth_doubts(given),
+            "holes_left" => holes_left(given),
+            "knife_pleats" => knife_pleats(given),
+            "knife_pleats_count" => knife_pleats_count(given),
+            "knife_pleats_depth" => knife_pleats_depth(given),
+            "knife_pleats_finished" => knife_pleats_finished(given),
+            "length_chain" => length_chain(given),
+            "lining_free_length" => lining_free_length(given),
+            "lining_length" => lining_length(given),
+            "loop_slack" => loop_slack(given),
+            "neck_bust_doubts" => neck_bust_doubts(given),
+            "off_centre_opening" => off_centre_opening(given),
+            "owf" => owf(given),
+            "panel_by_triangles" => panel_by_triangles(given),
+            "parse_length" => parse_length(given),
+            "remaining_width" => remaining_width(given),
+            "round_set" => round_set(given),
+            "round_to" => round_to(given),
+            "sectioned_band" => sectioned_band(given),
+            "shaped_band" => shaped_band(given),
+            "share" => share(given),
+            "shrink_pair" => shrink_pair(given),
+            "spacing_through" => spacing_through(given),
+            "straight_band" => straight_band(given),
+            "straight_band_depth" => straight_band_depth(given),
+            "tolerance_stack" => tolerance_stack(given),
+            "tolerance_stack_list" => tolerance_stack_list(given),
+            "trilaterate" => trilaterate(given),
+            "waist_hip_doubts" => waist_hip_doubts(given),
+            _ => return None,
+        },
+    )
 }
