@@ -331,3 +331,88 @@ impl Shape {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::chance::Chance;
+    use crate::{Lay, check, placed};
+
+    /// A notched panel, and the same shape scaled, turned end for end or over and tilted, as a piece that allows it.
+    fn case(chance: &mut Chance, scale: f64) -> (Part, Hand, Panel) {
+        let corners = 4 + chance.pick(5);
+        let outline: Vec<Point> = (0..corners)
+            .map(|i| {
+                let angle = 360.0 * (i as f64 + 0.6 * chance.share()) / corners as f64;
+                let (sin, cos) = sin_cos_deg(angle);
+                let far = 150.0 + 150.0 * chance.share();
+                Point::new(far * cos, far * sin)
+            })
+            .collect();
+        let hand = Hand::BOTH[chance.pick(2)];
+        let tilt_deg = 20.0 * chance.share();
+        let tilt = tilt_deg * (2.0 * chance.share() - 1.0);
+        let half = 180.0 * chance.pick(2) as f64;
+        let cloth_deg = 360.0 * chance.share();
+        // Back from the cloth to the piece: turn first, then mirror.
+        let turn = 360.0 * chance.share();
+        let back = Placement {
+            part: 0,
+            hand,
+            panel: 0,
+            mirrored: false,
+            turn_deg: -turn,
+            shift: Vec2::ZERO,
+        };
+        let mirrored = hand == Hand::Mirrored;
+        let shape: Vec<Point> = placed(&outline, &back)
+            .into_iter()
+            .map(|p| Point::new(if mirrored { -p.x } else { p.x } * scale, p.y * scale))
+            .collect();
+        let lying = cloth_deg + tilt + half - turn;
+        let part = Part {
+            grain_deg: (if mirrored { 180.0 - lying } else { lying }) % 360.0,
+            tilt_deg,
+            as_drawn: u32::from(!mirrored),
+            mirrored: u32::from(mirrored),
+            ..Part::new("same", shape)
+        };
+        let panel = Panel {
+            grain_deg: cloth_deg,
+            ..Panel::new("cloth", outline)
+        };
+        (part, hand, panel)
+    }
+
+    #[test]
+    fn a_place_that_is_there_is_never_excluded_and_one_that_cannot_be_is_never_offered() {
+        let mut chance = Chance::new(7);
+        let mut found = 0;
+        for _ in 0..40 {
+            let (part, hand, panel) = case(&mut chance, 0.97);
+            match look((0, &part), hand, (0, &panel), 20_000_000, &mut 0) {
+                Outcome::Nowhere => panic!("excluded: {part:?} {panel:?}"),
+                Outcome::Unknown => {}
+                Outcome::Place(placement) => {
+                    let lay = Lay {
+                        placements: vec![placement],
+                        ..Lay::default()
+                    };
+                    assert_eq!(check(&[part], &[panel], &lay), Ok(()));
+                    found += 1;
+                }
+            }
+        }
+        assert!(found > 30, "{found}");
+        let mut excluded = 0;
+        for _ in 0..40 {
+            let (part, hand, panel) = case(&mut chance, 1.03);
+            match look((0, &part), hand, (0, &panel), 20_000_000, &mut 0) {
+                Outcome::Nowhere => excluded += 1,
+                Outcome::Unknown => {}
+                Outcome::Place(place) => panic!("offered {place:?}: {part:?} {panel:?}"),
+            }
+        }
+        assert!(excluded > 30, "{excluded}");
+    }
+}

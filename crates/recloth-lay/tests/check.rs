@@ -2,7 +2,7 @@
 
 use kurbo::{Point, Vec2};
 use recloth_lay::{
-    Complaint, DEPTH, Faces, Flaw, Hand, Lay, Panel, Part, Placement, Shows, Unplaced, check,
+    Complaint, Faces, Flaw, Hand, Lay, Panel, Part, Placement, Shows, Unplaced, check,
 };
 
 fn rectangle(width: f64, height: f64) -> Vec<Point> {
@@ -88,8 +88,8 @@ fn a_hundredth_of_a_millimetre_into_each_other_or_out_of_the_panel_is_refused() 
 fn the_tolerance_is_where_it_says() {
     let (parts, panels) = two(rectangle(100.0, 100.0), rectangle(99.0, 100.0));
     let overlapping = |by: f64| lay([at(0, 0.0, 0.0), at(1, 100.0 - by, 0.0)]);
-    assert_eq!(check(&parts, &panels, &overlapping(0.9 * DEPTH)), Ok(()));
-    assert!(check(&parts, &panels, &overlapping(1.2 * DEPTH)).is_err());
+    assert_eq!(check(&parts, &panels, &overlapping(0.9e-6)), Ok(()));
+    assert!(check(&parts, &panels, &overlapping(1.2e-6)).is_err());
     let turned = |turn_deg: f64| {
         let tilting = Part {
             tilt_deg: 1.0,
@@ -207,6 +207,35 @@ fn an_island_may_lie_in_a_bay_of_its_own_shape() {
     );
     assert!(check(&parts, &panels, &lay([at(0, 0.0, 0.0), at(1, 49.99, 30.0)])).is_err());
     assert!(check(&parts, &panels, &lay([at(0, 0.0, 0.0), at(1, 50.0, 30.01)])).is_err());
+}
+
+#[test]
+fn a_plug_outside_a_ring_that_all_but_closes_leaves_the_panel() {
+    // The panel is a frame with a slit a ten-millionth of a millimetre wide; the piece fills what the frame leaves
+    // open, so all its edge is on the panel's edge but none of it on the cloth.
+    let frame = [
+        (50.0, 0.0),
+        (100.0, 0.0),
+        (100.0, 100.0),
+        (0.0, 100.0),
+        (0.0, 0.0),
+        (50.0 - 1e-7, 0.0),
+        (50.0 - 1e-7, 30.0),
+        (30.0, 30.0),
+        (30.0, 70.0),
+        (70.0, 70.0),
+        (70.0, 30.0),
+        (50.0, 30.0),
+    ];
+    let (parts, panels) = (
+        [Part::new("plug", rectangle(40.0, 40.0))],
+        [Panel::new("frame", frame)],
+    );
+    let found = complaints(&parts, &panels, &lay([at(0, 30.0, 30.0)]));
+    assert!(
+        matches!(found[..], [Complaint::Outside { .. }]),
+        "{found:?}"
+    );
 }
 
 #[test]
