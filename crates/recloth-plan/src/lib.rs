@@ -1,1 +1,32 @@
-//! Placeholder of the workspace's shape.
+//! A brief in, a plan out: pieces, lays, sheets, worksheet and the order of work.
+//!
+//! A brief is a TOML text: who it is for, what cloth there is, what to make of it. [`plan`] works everything out
+//! without touching a file; [`Plan::files`] gives what is written, [`write`] writes it into a folder. The command
+//! `recloth plan BRIEF --into FOLDER` does the three in turn. `book/demo/house-coat.toml` is a whole brief.
+#![forbid(unsafe_code)]
+
+mod baths;
+mod brief;
+mod cloth;
+mod components;
+mod files;
+mod garment;
+mod laying;
+mod measure;
+mod nearest;
+pub mod order;
+mod outputs;
+mod plan;
+mod steps;
+mod worksheet;
+
+pub use baths::{BathAmount, BathPlan};
+pub use brief::BriefError;
+pub use cloth::{Cloth, Flaw};
+pub use components::{Bears, Component};
+pub use files::{WriteError, write};
+pub use laying::Laid;
+pub use order::order_check;
+pub use plan::{CutPiece, Plan, plan};
+/// The lay's own types, as [`Laid`] holds them.
+pub use recloth_lay;

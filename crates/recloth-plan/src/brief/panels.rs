@@ -1,0 +1,322 @@
+//! The cloth there is: cloths, and the panels measured by tape.
+
+use std::ops::Range;
+
+use super::{At, BriefError, Sureness, Table, work};
+
+/// A kind of cloth in the heap.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Cloth {
+    pub(crate) name: String,
+    pub(crate) fibre: super::Fibre,
+    pub(crate) sure: Sureness,
+    /// Both faces look alike, so that a piece may be turned over.
+    pub(crate) two_faced: bool,
+    /// A nap, pile or one-way print.
+    pub(crate) one_way: bool,
+    /// How far a piece's grain may lie off the cloth's (degrees).
+    pub(crate) tilt_deg: f64,
+    /// Change in the wash before cutting, along and across the grain (%; minus is shrinkage).
+    pub(crate) change_pct: (f64, f64),
+}
+
+/// A panel as the tape found it.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct GivenPanel {
+    pub(crate) name: String,
+    /// Index of its cloth.
+    pub(crate) cloth: usize,
+    pub(crate) corners: Corners,
+    pub(crate) grain: Grain,
+    /// Lost all round: worn, frayed, pricked edges (mm), one for each edge.
+    pub(crate) losses: Vec<f64>,
+    pub(crate) flaws: Vec<GivenFlaw>,
+    pub(crate) span: Range<usize>,
+}
+
+/// How the corners were found. Edge `i` runs from corner `i` to the next.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum Corners {
+    /// Points along and up (mm), anticlockwise.
+    Points(Vec<(f64, f64)>),
+    /// Letters anticlockwise, and tape readings between them.
+    Readings {
+        letters: Vec<char>,
+        readings: Vec<Reading>,
+    },
+}
+
+/// One tape reading between two corners.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Reading {
+    pub(crate) from: usize,
+    pub(crate) to: usize,
+    pub(crate) length: f64,
+    pub(crate) span: Range<usize>,
+}
+
+/// Which way the warp runs.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) enum Grain {
+    /// Degrees anticlockwise from the first edge.
+    Angle(f64),
+    /// From one corner to another.
+    Between(usize, usize),
+}
+
+/// A scorch, stain, hole or worn place: a rectangle round it, in the panel's own directions.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct GivenFlaw {
+    pub(crate) what: String,
+    /// Its middle: along the first edge from the first corner, and square up from it (mm).
+    pub(crate) at: (f64, f64),
+    pub(crate) wide: f64,
+    pub(crate) high: f64,
+    /// How far to keep clear of it (mm).
+    pub(crate) clear: f64,
+}
+
+/// A panel of a garment is within this (mm): a fingertip to six metres.
+const SIDE: (f64, f64) = (5.0, 6000.0);
+const PLACE: (f64, f64) = (-6000.0, 6000.0);
+const LOSS: (f64, f64) = (0.0, 500.0);
+
+pub(super) fn cloths(top: &Table<'_>) -> Result<Vec<Cloth>, BriefError> {
+    let mut cloths = Vec::new();
+    for (name, table) in top.named_tables("cloths", "cloth")? {
+        let (fibre, sure) = work::fibre(&table)?;
+        let two_faced = table.choice("right_side", &[("one side", false), ("both sides", true)])?;
+        cloths.push(Cloth {
+            name,
+            fibre,
+            sure,
+            two_faced,
+            one_way: table.flag("one_way", false)?,
+            tilt_deg: table.opt_number("tilt_deg", (0.0, 90.0))?.unwrap_or(0.0),
+            change_pct: (
+                -table
+                    .opt_number("shrinks_along_pct", (-10.0, 40.0))?
+                    .unwrap_or(0.0),
+                -table
+                    .opt_number("shrinks_across_pct", (-10.0, 40.0))?
+                    .unwrap_or(0.0),
+            ),
+        });
+        table.done()?;
+    }
+    Ok(cloths)
+}
+
+pub(super) fn panels(top: &Table<'_>, cloths: &[Cloth]) -> Result<Vec<GivenPanel>, BriefError> {
+    let mut panels: Vec<GivenPanel> = Vec::new();
+    for table in top.tables("panels", "panel")? {
+        let name = table.text("name")?;
+        if panels.iter().any(|other| other.name == name.value) {
+            return Err(table.error(
+                &name.span,
+                format!("two panels are both called \"{}\"", name.value),
+                "Give each its own name: \"left sleeve\", \"right sleeve\".",
+            ));
+        }
+        let cloth = named(
+            &table,
+            "cloth",
+            cloths.iter().map(|cloth| cloth.name.as_str()),
+            "[cloths.NAME]",
+        )?;
+        let (corners, letters) = corners(&table)?;
+        let grain = grain(&table, &letters)?;
+        let losses = losses(&table, &letters)?;
+        let flaws = flaws(&table)?;
+        table.done()?;
+        let span = table.span.clone();
+        panels.push(GivenPanel {
+            name: name.value,
+            cloth,
+            corners,
+            grain,
+            losses,
+            flaws,
+            span,
+        });
+    }
+    Ok(panels)
+}
+
+/// The index of the name under this key among those the brief gives elsewhere.
+pub(super) fn named<'n>(
+    table: &Table<'_>,
+    key: &'static str,
+    names: impl Iterator<Item = &'n str> + Clone,
+    where_given: &str,
+) -> Result<usize, BriefError> {
+    let text = table.text(key)?;
+    match names.clone().position(|name| name == text.value) {
+        Some(index) => Ok(index),
+        None if names.clone().next().is_none() => Err(table.error(
+            &text.span,
+            format!(
+                "\"{key}\" is \"{}\", but the brief has no {where_given}",
+                text.value
+            ),
+            format!("Add {}.", where_given.replace("NAME", &text.value)),
+        )),
+        None => Err(table.not_offered(key, &text, names)),
+    }
+}
+
+fn corners(table: &Table<'_>) -> Result<(Corners, Vec<char>), BriefError> {
+    let ways = [
+        table.has("across") || table.has("along"),
+        table.has("corners"),
+        table.has("outline"),
+    ];
+    if ways.iter().filter(|way| **way).count() != 1 {
+        return Err(table.error(
+            &table.span,
+            format!("{} is measured in {} ways, not one", table.what, ["no", "", "two", "three"][ways.iter().filter(|way| **way).count()]),
+            "Give a rectangle (across and along the grain), or corners and readings between them, or an outline.",
+        ));
+    }
+    if ways[0] {
+        let (across, along) = (table.length("across", SIDE)?, table.length("along", SIDE)?);
+        let points = vec![(0.0, 0.0), (across, 0.0), (across, along), (0.0, along)];
+        return Ok((Corners::Points(points), letters(4)));
+    }
+    if let Some(points) = table.opt_points("outline", PLACE)? {
+        if points.len() < 3 || points.len() > 500 {
+            return Err(table.error(
+                &table.place("outline"),
+                format!("the outline of {} has {} points", table.what, points.len()),
+                "Give 3 to 500 points, anticlockwise, each [along, up].",
+            ));
+        }
+        let letters = letters(points.len());
+        return Ok((Corners::Points(points), letters));
+    }
+    let text = table.text("corners")?;
+    let letters: Vec<char> = text.value.chars().filter(|c| !c.is_whitespace()).collect();
+    let twice = letters
+        .iter()
+        .enumerate()
+        .any(|(i, c)| letters[..i].contains(c));
+    if letters.len() < 3
+        || letters.len() > 26
+        || twice
+        || !letters.iter().all(char::is_ascii_uppercase)
+    {
+        return Err(table.error(
+            &text.span,
+            format!("corners cannot be \"{}\"", text.value),
+            "Give each corner one capital letter, anticlockwise: corners = \"ABCD\".",
+        ));
+    }
+    let mut readings: Vec<Reading> = Vec::new();
+    for (name, length) in table.lettered("readings", SIDE)? {
+        let (from, to) = pair(table, &name, &letters)?;
+        if readings
+            .iter()
+            .any(|r| (r.from, r.to) == (from, to) || (r.to, r.from) == (from, to))
+        {
+            return Err(table.error(
+                &name.span,
+                format!("the reading {} is given twice", name.value),
+                "Keep one of the two; measure again if they differ.",
+            ));
+        }
+        readings.push(Reading {
+            from,
+            to,
+            length,
+            span: name.span,
+        });
+    }
+    Ok((
+        Corners::Readings {
+            letters: letters.clone(),
+            readings,
+        },
+        letters,
+    ))
+}
+
+/// A, B, C … for the corners of a rectangle or outline; beyond Z an edge has no letters.
+fn letters(count: usize) -> Vec<char> {
+    ('A'..='Z').take(count).collect()
+}
+
+/// Two letters to two corners.
+fn pair(
+    table: &Table<'_>,
+    name: &At<String>,
+    letters: &[char],
+) -> Result<(usize, usize), BriefError> {
+    let at: Vec<Option<usize>> = name
+        .value
+        .chars()
+        .map(|c| letters.iter().position(|letter| *letter == c))
+        .collect();
+    match at[..] {
+        [Some(from), Some(to)] if from != to => Ok((from, to)),
+        _ => Err(table.error(
+            &name.span,
+            format!(
+                "\"{}\" does not name two corners of {}",
+                name.value, table.what
+            ),
+            format!(
+                "Write two of the letters {}, as in AB.",
+                letters.iter().collect::<String>()
+            ),
+        )),
+    }
+}
+
+fn grain(table: &Table<'_>, letters: &[char]) -> Result<Grain, BriefError> {
+    if let Some(text) = table.opt_text("grain")? {
+        let (from, to) = pair(table, &text, letters)?;
+        return Ok(Grain::Between(from, to));
+    }
+    Ok(Grain::Angle(
+        table
+            .opt_number("grain_deg", (-360.0, 360.0))?
+            .unwrap_or(90.0),
+    ))
+}
+
+fn losses(table: &Table<'_>, letters: &[char]) -> Result<Vec<f64>, BriefError> {
+    let all = table.opt_length("loss", LOSS)?.unwrap_or(0.0);
+    let mut losses = vec![all; letters.len()];
+    for (name, loss) in table.lettered("losses", LOSS)? {
+        let (from, to) = pair(table, &name, letters)?;
+        let count = letters.len();
+        let edge = if (from + 1) % count == to {
+            from
+        } else if (to + 1) % count == from {
+            to
+        } else {
+            return Err(table.error(
+                &name.span,
+                format!("{} is not an edge of {}", name.value, table.what),
+                "An edge joins two neighbouring corners.",
+            ));
+        };
+        losses[edge] = loss;
+    }
+    Ok(losses)
+}
+
+fn flaws(table: &Table<'_>) -> Result<Vec<GivenFlaw>, BriefError> {
+    let mut flaws = Vec::new();
+    for flaw in table.tables("flaws", "flaw")? {
+        flaws.push(GivenFlaw {
+            what: flaw.text("what")?.value,
+            at: flaw.point("at", PLACE)?,
+            wide: flaw.length("wide", (0.5, 3000.0))?,
+            high: flaw.length("high", (0.5, 3000.0))?,
+            clear: flaw.opt_length("clear", LOSS)?.unwrap_or(0.0),
+        });
+        flaw.done()?;
+    }
+    Ok(flaws)
+}

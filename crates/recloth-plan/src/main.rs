@@ -1,0 +1,207 @@
+//! The command `recloth`.
+
+use std::io::{self, Write};
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+
+use clap::{Parser, Subcommand};
+use recloth_plan::{BriefError, Plan, plan, write};
+
+/// A brief that the help shows: short, and whole.
+const EXAMPLE: &str = include_str!("example.toml");
+
+const ABOUT: &str = "The arithmetic and geometry of remaking clothes";
+
+const PLAN_ABOUT: &str = "\
+Work out a plan from a brief: what fits on the cloth there is, where, how to cut it, and in which order to sew
+
+A brief is a text file in TOML. It tells who it is for, what cloth there is, panel by panel as the tape measures it, \
+and what to make. Lengths carry their unit: \"28 1/2 in\", \"72,5 cm\". A key that is not known is an error that names \
+the nearest one.
+
+Files written into the folder (one that is not there is made):
+  worksheet.html       to print for the cutting table: cut list, lays, lengths, baths, order of work, doubts, cautions
+  sheets-a4.pdf        every piece at full size on A4, with test squares and marks for pasting
+  sheets-letter.pdf    the same on Letter
+  pieces/*.svg         every piece by itself
+  plan.json            the whole plan for other programs, lengths in mm
+
+All of them are written, or none. A plan written there before is replaced; other files in the folder are left alone, \
+and where one is in the way nothing is written.
+
+Exit status:
+  0  everything has a place
+  1  the plan is written, but not every piece has a place: the summary says which
+  2  the brief must be changed (nothing is written), or a piece is larger than every panel of its cloth (the plan is \
+written, so that its drawing can be looked at), or the folder cannot be written";
+
+#[derive(Parser)]
+#[command(name = "recloth", version, about = ABOUT, subcommand_required = true, arg_required_else_help = true)]
+struct Command {
+    #[command(subcommand)]
+    task: Task,
+}
+
+#[derive(Subcommand)]
+enum Task {
+    #[command(about = PLAN_ABOUT.lines().next(), long_about = PLAN_ABOUT, after_long_help = after_help())]
+    Plan {
+        /// The brief, a TOML file
+        #[arg(value_name = "BRIEF")]
+        brief: PathBuf,
+        /// The folder to write into
+        #[arg(long, value_name = "FOLDER")]
+        into: PathBuf,
+    },
+}
+
+fn after_help() -> String {
+    format!(
+        "A brief, from first line to last:\n\n{}",
+        EXAMPLE.trim_end()
+    )
+}
+
+fn main() -> ExitCode {
+    let Task::Plan { brief, into } = Command::parse().task;
+    match run(&brief, &into) {
+        Ok(code) => code,
+        Err(message) => {
+            // Nowhere is left to tell of an error in telling an error.
+            let _ = writeln!(io::stderr(), "{message}");
+            ExitCode::from(2)
+        }
+    }
+}
+
+fn run(brief: &Path, into: &Path) -> Result<ExitCode, String> {
+    let name = brief.display().to_string();
+    let text = read(brief, &name).map_err(|error| error.to_string())?;
+    let plan = plan(&text, &name).map_err(|error| error.to_string())?;
+    write(&plan, into).map_err(|error| error.to_string())?;
+    // A closed pipe (`| head`) is no fault of the plan.
+    let _ = io::stdout().write_all(summary(&plan, into).as_bytes());
+    let too_large = plan.too_large();
+    if !too_large.is_empty() {
+        return Err(too_large
+            .iter()
+            .map(BriefError::to_string)
+            .collect::<Vec<_>>()
+            .join("\n"));
+    }
+    Ok(if plan.unplaced().is_empty() {
+        ExitCode::SUCCESS
+    } else {
+        ExitCode::from(1)
+    })
+}
+
+fn read(brief: &Path, name: &str) -> Result<String, ReadError> {
+    let bytes = std::fs::read(brief).map_err(|error| ReadError {
+        name: name.to_owned(),
+        line: None,
+        wrong: format!("the brief cannot be read: {error}"),
+        right: "Give the path of a brief, as in: recloth plan house-coat.toml --into out",
+    })?;
+    String::from_utf8(bytes).map_err(|error| {
+        let good = &error.as_bytes()[..error.utf8_error().valid_up_to()];
+        ReadError {
+            name: name.to_owned(),
+            line: Some(good.iter().filter(|&&byte| byte == b'\n').count() + 1),
+            wrong: String::from("the brief is not text in UTF-8"),
+            right: "Save it as plain text with the encoding UTF-8.",
+        }
+    })
+}
+
+struct ReadError {
+    name: String,
+    line: Option<usize>,
+    wrong: String,
+    right: &'static str,
+}
+
+impl std::fmt::Display for ReadError {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(f, "{}", self.name)?;
+        if let Some(line) = self.line {
+            write!(f, ":{line}")?;
+        }
+        write!(f, ": {}\n  {}", self.wrong, self.right)
+    }
+}
+
+/// What the terminal shows: what fits, where, what does not, doubts, and where the files are.
+fn summary(plan: &Plan, into: &Path) -> String {
+    let mut lines = vec![
+        plan.title.clone(),
+        String::new(),
+        plan.answer(),
+        String::new(),
+    ];
+    for laid in &plan.lays {
+        for (index, panel) in laid.panels.iter().enumerate() {
+            let mut on: Vec<(usize, u32)> = Vec::new();
+            for placement in laid.fit.lay.placements.iter().filter(|p| p.panel == index) {
+                let number = laid.pieces[placement.part];
+                match on.iter_mut().find(|(known, _)| *known == number) {
+                    Some((_, count)) => *count += 1,
+                    None => on.push((number, 1)),
+                }
+            }
+            on.sort_unstable();
+            let on: Vec<String> = on
+                .iter()
+                .map(|&(number, count)| {
+                    let name = plan.pieces[number - 1].piece.name();
+                    if count > 1 {
+                        format!("{count} x {name}")
+                    } else {
+                        name.to_owned()
+                    }
+                })
+                .collect();
+            let on = if on.is_empty() {
+                String::from("left over")
+            } else {
+                on.join(", ")
+            };
+            lines.push(format!("  {:<16} {on}", panel.name));
+        }
+    }
+    lines.push(String::new());
+    let halts = plan
+        .order
+        .steps
+        .iter()
+        .filter(|placed| placed.no_return.is_some())
+        .count();
+    lines.push(format!(
+        "{} steps, {halts} of which cannot be undone. {}",
+        plan.order.steps.len(),
+        match plan.doubts.len() {
+            0 => String::from("No doubts."),
+            1 => String::from("One doubt:"),
+            count => format!("{count} doubts:"),
+        }
+    ));
+    lines.extend(plan.doubts.iter().map(|doubt| format!("  - {doubt}")));
+    if plan.baths.is_empty() {
+        lines.push(String::from("Read the cautions on the worksheet first."));
+    } else {
+        lines.push(String::from(
+            "Read the cautions on the worksheet before the baths.",
+        ));
+    }
+    lines.push(String::new());
+    lines.push(format!(
+        "Print this for the cutting table: {}",
+        into.join("worksheet.html").display()
+    ));
+    lines.push(format!(
+        "Pieces at full size: {} (or -letter)",
+        into.join("sheets-a4.pdf").display()
+    ));
+    lines.push(String::new());
+    lines.join("\n")
+}

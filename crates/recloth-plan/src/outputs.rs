@@ -1,0 +1,234 @@
+//! What a plan is written as: worksheet, sheets, drawings, and the plan itself for machines.
+
+use kurbo::Rect;
+use recloth::Error;
+use recloth_lay::placed;
+use recloth_sheet::{
+    Drawing, LayPanel, LayPiece, Paper, PieceOptions, SheetOptions, lay_drawing, pdf,
+    piece_drawing, sheets, svg,
+};
+use serde::Serialize;
+
+use crate::baths::BathPlan;
+use crate::cloth::Cloth;
+use crate::files::PLAN;
+use crate::laying::Laid;
+use crate::order::Order;
+use crate::plan::{CutPiece, Plan, TOLERANCE};
+use crate::worksheet::worksheet;
+
+/// Width and height that a panel is drawn in (mm): two side by side on A4 or Letter.
+const LAY: (f64, f64) = (85.0, 150.0);
+
+impl Plan {
+    /// The plan's files, as name and content; names use `/`.
+    ///
+    /// `plan.json` (first: it lists the others), `worksheet.html`, `sheets-a4.pdf`, `sheets-letter.pdf` (all pieces at
+    /// full size) and `pieces/NUMBER-NAME.svg`. The same plan gives the same bytes.
+    ///
+    /// # Errors
+    /// [`Error`] when a drawing is beyond what a page can hold.
+    pub fn files(&self) -> Result<Vec<(String, Vec<u8>)>, Error> {
+        let drawings = self.drawings()?;
+        let mut files = Vec::new();
+        let lays = self
+            .lays
+            .iter()
+            .map(|laid| self.lay_svgs(laid))
+            .collect::<Result<Vec<_>, Error>>()?;
+        files.push((
+            String::from("worksheet.html"),
+            worksheet(self, &lays)?.into_bytes(),
+        ));
+        for (name, paper) in [
+            ("sheets-a4.pdf", Paper::A4),
+            ("sheets-letter.pdf", Paper::Letter),
+        ] {
+            let options = SheetOptions {
+                paper,
+                ..SheetOptions::default()
+            };
+            let pages = sheets(&self.title, &drawings, &options)?.pages;
+            files.push((name.to_owned(), pdf(&self.title, &pages)?));
+        }
+        for (piece, drawing) in self.pieces.iter().zip(&drawings) {
+            files.push((
+                format!("pieces/{}.svg", file_name(piece)),
+                svg(drawing)?.into_bytes(),
+            ));
+        }
+        let names: Vec<&str> = std::iter::once(PLAN)
+            .chain(files.iter().map(|(name, _)| name.as_str()))
+            .collect();
+        let json = self.json(&names);
+        files.insert(0, (PLAN.to_owned(), json.into_bytes()));
+        Ok(files)
+    }
+
+    fn drawings(&self) -> Result<Vec<Drawing>, Error> {
+        let options = PieceOptions {
+            tolerance: TOLERANCE,
+            style: self.tape.style,
+            ..PieceOptions::default()
+        };
+        self.pieces
+            .iter()
+            .map(|piece| {
+                let titled = piece.piece.clone().with_name(format!(
+                    "{}. {}",
+                    piece.number,
+                    piece.piece.name()
+                ));
+                piece_drawing(&titled, &options)
+            })
+            .collect()
+    }
+
+    /// A drawing of each panel of a lay with what lies on it.
+    fn lay_svgs(&self, laid: &Laid) -> Result<Vec<String>, Error> {
+        let panels = laid.panels.iter().zip(&laid.panel_of).enumerate();
+        panels
+            .map(|(index, (panel, &place))| {
+                let on_it = laid
+                    .fit
+                    .lay
+                    .placements
+                    .iter()
+                    .filter(|placement| placement.panel == index);
+                let pieces = on_it.map(|placement| {
+                    let number = laid.pieces[placement.part];
+                    let over = if placement.mirrored { " over" } else { "" };
+                    LayPiece {
+                        label: format!("{number}{over}"),
+                        outline: placed(&laid.parts[placement.part].outline, placement),
+                        grain_deg: None,
+                    }
+                });
+                let bounds = panel.outline.iter().fold(None, |all: Option<Rect>, point| {
+                    Some(all.map_or(Rect::from_points(*point, *point), |all| {
+                        all.union_pt(*point)
+                    }))
+                });
+                let bounds = bounds.unwrap_or(Rect::ZERO);
+                let size = format!(
+                    "{} by {}",
+                    self.tape.text(bounds.width()),
+                    self.tape.text(bounds.height())
+                );
+                let drawing = lay_drawing(
+                    &panel.name,
+                    &[LayPanel {
+                        name: panel.name.clone(),
+                        note: size,
+                        outline: panel.outline.clone(),
+                        holes: panel.holes.clone(),
+                        flaws: self.panels[place]
+                            .flaws
+                            .iter()
+                            .map(|flaw| flaw.outline.clone())
+                            .collect(),
+                        grain_deg: panel.grain_deg,
+                        pieces: pieces.collect(),
+                    }],
+                    LAY.0,
+                    LAY.1,
+                )?;
+                svg(&drawing)
+            })
+            .collect()
+    }
+
+    /// The plan for machines, as JSON.
+    fn json(&self, files: &[&str]) -> String {
+        let mut text = serde_json::to_string_pretty(&Json {
+            made_by: "recloth",
+            unit: "mm",
+            title: &self.title,
+            note: &self.note,
+            answer: self.answer(),
+            files,
+            pieces: &self.pieces,
+            panels: &self.panels,
+            lays: &self.lays,
+            sums: self
+                .sums
+                .iter()
+                .map(|sum| {
+                    let (tapes, total) = self.tape.set(
+                        &sum.terms
+                            .iter()
+                            .map(|(_, length)| *length)
+                            .collect::<Vec<_>>(),
+                    );
+                    JsonSum {
+                        what: &sum.what,
+                        terms: sum
+                            .terms
+                            .iter()
+                            .zip(tapes)
+                            .map(|((name, length), tape)| JsonTerm {
+                                name,
+                                length: *length,
+                                tape,
+                            })
+                            .collect(),
+                        total,
+                    }
+                })
+                .collect(),
+            baths: &self.baths,
+            order: &self.order,
+            doubts: &self.doubts,
+            cautions: &self.cautions,
+        })
+        // Every field is plain data with text keys, so this cannot fail; an empty plan would be told by its reader.
+        .unwrap_or_default();
+        text.push('\n');
+        text
+    }
+}
+
+#[derive(Serialize)]
+struct Json<'a> {
+    made_by: &'static str,
+    unit: &'static str,
+    title: &'a str,
+    note: &'a str,
+    answer: String,
+    files: &'a [&'a str],
+    pieces: &'a [CutPiece],
+    panels: &'a [Cloth],
+    lays: &'a [Laid],
+    sums: Vec<JsonSum<'a>>,
+    baths: &'a [BathPlan],
+    order: &'a Order,
+    doubts: &'a [String],
+    cautions: &'a [String],
+}
+
+#[derive(Serialize)]
+struct JsonSum<'a> {
+    what: &'a str,
+    terms: Vec<JsonTerm<'a>>,
+    total: f64,
+}
+
+#[derive(Serialize)]
+struct JsonTerm<'a> {
+    name: &'a str,
+    length: f64,
+    tape: f64,
+}
+
+/// A name that every file system takes: number and name, letters and digits of ASCII, the rest as hyphens.
+fn file_name(piece: &CutPiece) -> String {
+    let mut name = format!("{:02}-", piece.number);
+    for c in piece.piece.name().chars().take(60) {
+        if c.is_ascii_alphanumeric() {
+            name.push(c.to_ascii_lowercase());
+        } else if !name.ends_with('-') {
+            name.push('-');
+        }
+    }
+    name.trim_end_matches('-').to_owned()
+}

@@ -1,0 +1,248 @@
+//! The plan: everything worked out from a brief, before anything is written.
+
+use kurbo::Point;
+use recloth::outline::{CutLine, Piece};
+use serde::Serialize;
+
+use crate::baths::{BATH_CAUTIONS, BathPlan, bath_plan};
+use crate::brief::{Brief, BriefError};
+use crate::cloth::{Cloth, cloth};
+use crate::components::Bears;
+use crate::garment::{self, Sum};
+use crate::laying::{Laid, lay};
+use crate::measure::Tape;
+use crate::order::{Order, order_check};
+use crate::steps;
+
+/// How near arcs and flattened cut lines follow the true ones (mm): a tenth of a chalk line.
+pub(crate) const TOLERANCE: f64 = 0.05;
+
+/// A piece of a garment, ready to cut.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[non_exhaustive]
+pub struct CutPiece {
+    /// Its number on the worksheet and in the lays, from 1.
+    pub number: usize,
+    /// Name of its garment.
+    pub garment: String,
+    /// Seam lines, marks, grain and cutting instruction.
+    pub piece: Piece,
+    /// Its cut line.
+    pub cut_line: CutLine,
+    /// The cut line as corners, within 0.05 mm (mm).
+    pub outline: Vec<Point>,
+    /// Laid out with the others, but cut only when the order of work says so.
+    pub cut_later: bool,
+}
+
+/// Everything worked out from a brief.
+#[derive(Clone, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct Plan {
+    /// Title of the brief.
+    pub title: String,
+    /// Its note.
+    pub note: String,
+    /// The pieces.
+    pub pieces: Vec<CutPiece>,
+    /// The panels of cloth.
+    pub panels: Vec<Cloth>,
+    /// The lays, one for each cloth that pieces are cut from.
+    pub lays: Vec<Laid>,
+    /// The baths.
+    pub baths: Vec<BathPlan>,
+    /// The order of work.
+    pub order: Order,
+    /// What may be a slip or needs a second look.
+    pub doubts: Vec<String>,
+    /// What can hurt.
+    pub cautions: Vec<String>,
+    pub(crate) tape: Tape,
+    pub(crate) sums: Vec<Sum>,
+    /// Where each garment stands in the brief: name, line.
+    pub(crate) lines: Vec<(String, BriefError)>,
+}
+
+/// Cautions of any make.
+const CAUTIONS: &[&str] = &[
+    "Blades: cut away from the hand, close shears and rotary cutters when they are laid down, stop a seam ripper with a \
+     pin; count pins and needles back before a child wears the garment.",
+    "Irons: steam burns; press interfacing and unknown fibres through a cloth, coolest first.",
+];
+
+/// Works out a plan from the text of a brief; `name` is the brief's name in messages.
+///
+/// Pure: no file is read or written, and the same text gives the same plan on every machine.
+///
+/// # Errors
+/// [`BriefError`] with the line, what is wrong and what would be right. A piece that fits nowhere is no error: the plan
+/// says so ([`Plan::too_large`], [`Plan::unplaced`]).
+///
+/// # Examples
+/// ```
+/// let error = recloth_plan::plan("title = \"Coat\"\nprnt_in = \"centimetres\"", "coat.toml").unwrap_err();
+/// assert_eq!(error.to_string(), "coat.toml:2: the brief has an unknown key \"prnt_in\"\n  Is \"print_in\" meant?");
+/// ```
+pub fn plan(text: &str, name: &str) -> Result<Plan, BriefError> {
+    let brief = Brief::read(text, name)?;
+    let tape = brief.tape;
+    let mut doubts = Vec::new();
+    let mut cautions: Vec<String> = Vec::new();
+
+    let panels = brief
+        .panels
+        .iter()
+        .map(|panel| cloth(&brief, &tape, panel))
+        .collect::<Result<Vec<_>, _>>()?;
+    doubts.extend(panels.iter().flat_map(|panel| panel.doubts.iter().cloned()));
+
+    let mut pieces: Vec<CutPiece> = Vec::new();
+    let (mut sums, mut make_steps, mut lines) = (Vec::new(), Vec::new(), Vec::new());
+    for make in &brief.make {
+        let mut draft = garment::draft(&brief, make)?;
+        draft.add_steps(&mut make_steps);
+        lines.push((make.name.clone(), brief.error(&make.span, "", "")));
+        for piece in draft.pieces {
+            let cut_line = piece.cut_line(TOLERANCE).map_err(|error| {
+                brief.error(
+                    &make.span,
+                    format!(
+                        "the {} cannot be cut: {}",
+                        make.name,
+                        piece.sentence(&error)
+                    ),
+                    "Give smaller allowances, or larger measures.",
+                )
+            })?;
+            pieces.push(CutPiece {
+                number: pieces.len() + 1,
+                garment: make.name.clone(),
+                outline: cut_line.flatten(TOLERANCE),
+                cut_later: draft.later.iter().any(|name| name == piece.name()),
+                cut_line,
+                piece,
+            });
+        }
+        sums.extend(draft.sums);
+        doubts.extend(draft.doubts);
+        cautions.extend(draft.cautions.into_iter().map(str::to_owned));
+    }
+    doubts.extend(garment::body_doubts(&brief));
+
+    let lays = lay(&brief, &panels, &pieces)?;
+
+    let mut baths = Vec::new();
+    for bath in &brief.baths {
+        let planned = bath_plan(&brief, bath)
+            .map_err(|error| BriefError::new(&brief.file, None, format!("a bath: {error}"), ""))?;
+        for part in planned
+            .components
+            .iter()
+            .filter(|part| part.bears != Bears::Yes)
+        {
+            let doubt = format!(
+                "Baths: {} ({}): {}.",
+                part.part,
+                part.fibre,
+                part.bears.words()
+            );
+            if !doubts.contains(&doubt) {
+                doubts.push(doubt);
+            }
+        }
+        if planned.lots > 1 {
+            let doubt = format!(
+                "The pot takes the {} for the baths in {} lots: shades will differ from lot to lot, so keep what is sewn \
+                 together in one lot, and never part a panel.",
+                planned.cloth, planned.lots
+            );
+            if !doubts.contains(&doubt) {
+                doubts.push(doubt);
+            }
+        }
+        doubts.extend(
+            planned
+                .doubts
+                .iter()
+                .filter(|d| !doubts.contains(d))
+                .cloned()
+                .collect::<Vec<_>>(),
+        );
+        baths.push(planned);
+    }
+    if !baths.is_empty() {
+        cautions.extend(BATH_CAUTIONS.iter().map(|text| (*text).to_owned()));
+    }
+    cautions.extend(CAUTIONS.iter().map(|text| (*text).to_owned()));
+
+    let steps = steps::steps(&brief, make_steps);
+    let order = order_check(&steps).map_err(|error| {
+        let wrong = format!("the steps cannot be put in order: {error}");
+        let right = "Change the kind, the \"of\" or the \"after\" of one of your steps; names are those of the plan.";
+        match &brief.steps_span {
+            Some(span) => brief.error(span, wrong, right),
+            None => BriefError::new(&brief.file, None, wrong, right),
+        }
+    })?;
+    Ok(Plan {
+        title: brief.title.clone(),
+        note: brief.note.clone(),
+        pieces,
+        panels,
+        lays,
+        baths,
+        order,
+        doubts,
+        cautions,
+        tape,
+        sums,
+        lines,
+    })
+}
+
+impl Plan {
+    /// How many pieces are cut in all.
+    pub fn count(&self) -> u32 {
+        self.pieces
+            .iter()
+            .map(|piece| piece.piece.cutting().count)
+            .sum()
+    }
+
+    /// Numbers of the pieces that have no place in the lay found, with how many of each.
+    pub fn unplaced(&self) -> Vec<(usize, u32)> {
+        let mut unplaced: Vec<(usize, u32)> = Vec::new();
+        for laid in &self.lays {
+            for missing in &laid.fit.lay.unplaced {
+                let number = laid.pieces[missing.part];
+                match unplaced.iter_mut().find(|(known, _)| *known == number) {
+                    Some((_, count)) => *count += missing.count,
+                    None => unplaced.push((number, missing.count)),
+                }
+            }
+        }
+        unplaced.sort_unstable();
+        unplaced
+    }
+
+    /// Pieces that are larger than every panel of their cloth, each with the error that says so.
+    pub fn too_large(&self) -> Vec<BriefError> {
+        let mut errors = Vec::new();
+        for piece in &self.pieces {
+            let Some((wrong, right)) = self.proof(piece.number) else {
+                continue;
+            };
+            let place = self.lines.iter().find(|(name, _)| *name == piece.garment);
+            errors.push(match place {
+                Some((_, at)) => BriefError::new(at.file(), at.line(), wrong, right),
+                None => BriefError::new("", None, wrong, right),
+            });
+        }
+        errors
+    }
+
+    /// The piece of this number.
+    pub(crate) fn piece(&self, number: usize) -> &CutPiece {
+        &self.pieces[number - 1]
+    }
+}
