@@ -52,14 +52,24 @@ def word(value):
 
 
 def rows(folder, function):
+    """Each row as (id, the cells of the inputs, the other cells by their heading)."""
+    count = len(inputs(function))
     with open(Path(folder) / f"{function['name']}.csv", encoding="utf-8", newline="") as file:
-        yield from csv.DictReader(file)
+        reader = csv.reader(file)
+        headings = next(reader)
+        for cells in reader:
+            # An answer may repeat an input under its name: places, not headings, tell them apart.
+            rest = dict(zip(headings[count + 1 :], cells[count + 1 :], strict=True))
+            yield cells[0], cells[1 : count + 1], rest
 
 
-def answer(function, row):
-    given = [read(argument, row[argument["name"]]) for argument in inputs(function)]
+def given(function, cells):
+    return [read(argument, cell) for argument, cell in zip(inputs(function), cells, strict=True)]
+
+
+def answer(function, cells):
     try:
-        got = getattr(recloth, function["name"])(*given)
+        got = getattr(recloth, function["name"])(*given(function, cells))
     except recloth.ReclothError as error:
         at = "-" if error.at is None else error.at
         return f"{error.status}\t{error.argument}\t{at}"
@@ -70,5 +80,5 @@ def answer(function, row):
 if __name__ == "__main__":
     for folder in sys.argv[1:]:
         for function in spec()["functions"]:
-            for row in rows(folder, function):
-                print(f"{function['name']}\t{row['id']}\t{answer(function, row)}")
+            for name, cells, _ in rows(folder, function):
+                print(f"{function['name']}\t{name}\t{answer(function, cells)}")

@@ -37,25 +37,25 @@ def is_scalar(function):
 def test_every_row(function):
     call = getattr(recloth, function["name"])
     checked = 0
-    for row in answers.rows(VECTORS, function):
-        given = [answers.read(a, row[a["name"]]) for a in answers.inputs(function)]
+    for name, cells, row in answers.rows(VECTORS, function):
+        given = answers.given(function, cells)
         status = int(row["status"])
         if status:
             with pytest.raises(recloth.ReclothError) as caught:
                 call(*given)
-            assert caught.value.status == status, row["id"]
-            assert row["comment"].startswith(caught.value.argument + ":"), row["id"]
+            assert caught.value.status == status, name
+            assert row["comment"].startswith(caught.value.argument + ":"), name
         else:
             got = call(*given)
             parts = got if isinstance(got, tuple) else (got,)
-            for name, value in zip(answers.outputs(function), parts, strict=True):
-                if row[name]:
-                    assert same(row[name], value, row["tolerance"]), (row["id"], name, value)
+            for output, value in zip(answers.outputs(function), parts, strict=True):
+                if row[output]:
+                    assert same(row[output], value, row["tolerance"]), (name, output, value)
         checked += 1
     assert checked
 
 
-@pytest.mark.parametrize("function", filter(is_scalar, FUNCTIONS), ids=lambda f: f["name"])
+@pytest.mark.parametrize("function", list(filter(is_scalar, FUNCTIONS)), ids=lambda f: f["name"])
 def test_ufuncs_give_the_bits_of_the_function(function):
     """All rows at once, as arrays: each ufunc against the function row by row, NaN on error."""
     call = getattr(recloth, function["name"])
@@ -64,8 +64,8 @@ def test_ufuncs_give_the_bits_of_the_function(function):
         for argument in answers.inputs(function)
     ]
     columns, wanted = [], []
-    for row in answers.rows(VECTORS, function):
-        given = [answers.read(a, row[a["name"]]) for a in answers.inputs(function)]
+    for _, cells, _ in answers.rows(VECTORS, function):
+        given = answers.given(function, cells)
         columns.append([
             getattr(recloth, choice)[value.upper()] if choice else value
             for choice, value in zip(choices, given)

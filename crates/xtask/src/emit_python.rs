@@ -409,9 +409,7 @@ pub(crate) fn functions(spec: &Spec, base: &Base) -> Code {
         "{NOTE}\"\"\"Every function of the core, with names, defaults and named results.\"\"\"\n\n\
          from collections import namedtuple\nfrom enum import IntEnum\n\nfrom . import _call, _core\n\n_new = tuple.__new__\n"
     );
-    let mut all = Vec::new();
     for choice in &spec.choices {
-        all.push(choice.name.clone());
         let _ = writeln!(
             code,
             "\n\nclass {}(IntEnum):\n    \"\"\"{}\"\"\"\n",
@@ -429,7 +427,6 @@ pub(crate) fn functions(spec: &Spec, base: &Base) -> Code {
         let _ = writeln!(code, "\n\n{}.__module__ = \"recloth\"", choice.name);
     }
     for (name, function) in records(spec) {
-        all.push(name.clone());
         let parts = parts(function);
         let fields: Vec<_> = parts
             .iter()
@@ -456,14 +453,9 @@ pub(crate) fn functions(spec: &Spec, base: &Base) -> Code {
         }
     }
     for function in &spec.functions {
-        all.push(function.name.clone());
         define(function, base, &mut code);
     }
-    let listed: Vec<_> = all
-        .iter()
-        .map(|name| format!("    \"{name}\",\n"))
-        .collect();
-    let _ = writeln!(code, "\n\n__all__ = [\n{}]", listed.concat());
+    let _ = writeln!(code, "\n\n__all__ = [\n{}]", listed(&exported(spec)));
     Code::text(code)
 }
 
@@ -706,7 +698,7 @@ pub(crate) fn stub(spec: &Spec, hand: &str, base: &Base) -> Code {
     let mut code = format!(
         "{NOTE}from collections.abc import Sequence\nfrom enum import IntEnum\n\
          from typing import Any, Generic, NamedTuple, TypeVar, overload\n\n\
-         import numpy as np\nfrom numpy.typing import ArrayLike, NDArray\n\n{hand}\n\
+         import numpy as np\nfrom numpy._typing import _ArrayLikeFloat_co\nfrom numpy.typing import NDArray\n\n{hand}\n\
          _N = TypeVar(\"_N\")\n_W = TypeVar(\"_W\")\n"
     );
     for choice in &spec.choices {
@@ -736,14 +728,59 @@ pub(crate) fn stub(spec: &Spec, hand: &str, base: &Base) -> Code {
                 (_, true, false) => "int",
                 (_, false, false) => "float",
             };
-            let _ = writeln!(code, "    {}: {ty}", part.name);
+            // Two names that every tuple has as methods.
+            let hides = matches!(part.name.as_str(), "count" | "index");
+            let ignore = if hides {
+                "  # type: ignore[assignment]"
+            } else {
+                ""
+            };
+            let _ = writeln!(code, "    {}: {ty}{ignore}", part.name);
         }
     }
     for function in &spec.functions {
         stub_function(function, base, &mut code);
     }
-    code.push_str("\n__all__: list[str]\n");
+    let mut all: Vec<String> = hand
+        .lines()
+        .filter_map(hand_name)
+        .map(str::to_owned)
+        .collect();
+    all.extend(exported(spec));
+    all.sort_unstable();
+    all.dedup();
+    let _ = writeln!(code, "\n__all__ = [\n{}]", listed(&all));
     Code::text(code)
+}
+
+/// The public name that a line of the part written by hand declares, if it declares one.
+fn hand_name(line: &str) -> Option<&str> {
+    let rest = line
+        .strip_prefix("def ")
+        .or(line.strip_prefix("class "))
+        .unwrap_or(line);
+    if let Some(module) = line.strip_prefix("from . import ") {
+        return module.split(" as ").next();
+    }
+    let end = rest.find(|letter: char| !letter.is_alphanumeric() && letter != '_')?;
+    let declares = rest.len() < line.len() || rest[end..].starts_with(": ");
+    let hidden = rest.starts_with('_') && !rest.starts_with("__");
+    (declares && end > 0 && !hidden).then(|| &rest[..end])
+}
+
+/// Every generated name: choices, records and functions.
+fn exported(spec: &Spec) -> Vec<String> {
+    let choices = spec.choices.iter().map(|choice| choice.name.clone());
+    let records = records(spec).into_iter().map(|(name, _)| name);
+    let functions = spec.functions.iter().map(|function| function.name.clone());
+    choices.chain(records).chain(functions).collect()
+}
+
+fn listed(names: &[String]) -> String {
+    names
+        .iter()
+        .map(|name| format!("    \"{name}\",\n"))
+        .collect()
 }
 
 fn generic(answer: &Answer) -> &'static str {
@@ -790,7 +827,7 @@ fn stub_function(function: &Function, base: &Base, code: &mut String) {
             (Kind::Choice(choice), _) => format!(": {choice} | str | int"),
             (Kind::Count, false) => ": int".into(),
             (_, false) => ": float".into(),
-            (_, true) => ": ArrayLike".into(),
+            (_, true) => ": _ArrayLikeFloat_co".into(),
         };
         let number = if many { "NDArray[np.float64]" } else { "float" };
         let whole = if many { "NDArray[np.uint32]" } else { "int" };
@@ -806,7 +843,7 @@ fn stub_function(function: &Function, base: &Base, code: &mut String) {
         } else {
             number.into()
         };
-        // A float is ArrayLike too: the first overload that fits is meant.
+        // A float is array-like too: the first overload that fits is meant.
         let ignore = if many {
             ""
         } else {

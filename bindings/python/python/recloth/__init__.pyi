@@ -4,7 +4,8 @@ from enum import IntEnum
 from typing import Any, Generic, NamedTuple, TypeVar, overload
 
 import numpy as np
-from numpy.typing import ArrayLike, NDArray
+from numpy._typing import _ArrayLikeFloat_co
+from numpy.typing import NDArray
 
 from . import ufuncs as ufuncs
 
@@ -97,7 +98,7 @@ class BathVolume(NamedTuple, Generic[_N, _W]):
     cautions: _W
 
 class BindingStrips(NamedTuple, Generic[_N, _W]):
-    count: _W
+    count: _W  # type: ignore[assignment]
     spare: _N
 
 class ButtonForHole(NamedTuple, Generic[_N]):
@@ -153,7 +154,7 @@ class Gathers(NamedTuple, Generic[_N, _W]):
     doubts: _W
 
 class HolesLeft(NamedTuple, Generic[_N, _W]):
-    count: _W
+    count: _W  # type: ignore[assignment]
     last: _N
     to_end: _N
     doubts: _W
@@ -161,7 +162,7 @@ class HolesLeft(NamedTuple, Generic[_N, _W]):
 class KnifePleats(NamedTuple, Generic[_N, _W]):
     flat: _N
     finished: _N
-    count: _W
+    count: _W  # type: ignore[assignment]
     show: _N
     depth: _N
     intake: _N
@@ -272,7 +273,7 @@ class Trilaterate(NamedTuple, Generic[_N, _W]):
 def bath_volume(mass_g: float, ratio: float) -> BathVolume[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def bath_volume(mass_g: ArrayLike, ratio: ArrayLike) -> BathVolume[NDArray[np.float64], NDArray[np.uint32]]:
+def bath_volume(mass_g: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co) -> BathVolume[NDArray[np.float64], NDArray[np.uint32]]:
     """Volume of a bath from the dry mass of goods and the liquor ratio.
 
     `volume = mass · ratio`, a litre of liquor taken as a kilogram: 20 is 20 litres a kilogram, often written 1:20. The
@@ -311,7 +312,7 @@ def bath_volume(mass_g: ArrayLike, ratio: ArrayLike) -> BathVolume[NDArray[np.fl
 def bias_along_selvedge(width: float) -> float: ...  # type: ignore[overload-overlap]
 
 @overload
-def bias_along_selvedge(width: ArrayLike) -> NDArray[np.float64]:
+def bias_along_selvedge(width: _ArrayLikeFloat_co) -> NDArray[np.float64]:
     """Distance along the selvedge between the cuts of a true bias strip.
 
     A strip of width `w`, measured square to its edges, lies at 45° to the selvedge and meets it over `w · √2`. The old
@@ -343,7 +344,7 @@ def bias_along_selvedge(width: ArrayLike) -> NDArray[np.float64]:
 def bias_square(length: float, width: float) -> float: ...  # type: ignore[overload-overlap]
 
 @overload
-def bias_square(length: ArrayLike, width: ArrayLike) -> NDArray[np.float64]:
+def bias_square(length: _ArrayLikeFloat_co, width: _ArrayLikeFloat_co) -> NDArray[np.float64]:
     """Side of the square of cloth that holds a bias strip of a given length and width.
 
     `side = √(length · width)`: the strip's area as a square, which the continuous tube comes near to. It is the least:
@@ -378,7 +379,7 @@ def bias_square(length: ArrayLike, width: ArrayLike) -> NDArray[np.float64]:
 def bias_strip_length(side: float, width: float) -> float: ...  # type: ignore[overload-overlap]
 
 @overload
-def bias_strip_length(side: ArrayLike, width: ArrayLike) -> NDArray[np.float64]:
+def bias_strip_length(side: _ArrayLikeFloat_co, width: _ArrayLikeFloat_co) -> NDArray[np.float64]:
     """Length of bias strip that a square of cloth gives.
 
     `length = side² / width`, the other way of `bias_square`. It is the most: seams and end triangles take from it (72
@@ -412,7 +413,7 @@ def bias_strip_length(side: ArrayLike, width: ArrayLike) -> NDArray[np.float64]:
 def binding_strips(length: float, strip: float, join: float = ...) -> BindingStrips[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def binding_strips(length: ArrayLike, strip: ArrayLike, join: ArrayLike = ...) -> BindingStrips[NDArray[np.float64], NDArray[np.uint32]]:
+def binding_strips(length: _ArrayLikeFloat_co, strip: _ArrayLikeFloat_co, join: _ArrayLikeFloat_co = ...) -> BindingStrips[NDArray[np.float64], NDArray[np.uint32]]:
     """Number of strips of one length to join for a binding.
 
     Each join takes `join` off the two strips together: `count` is the least with
@@ -452,7 +453,7 @@ def binding_strips(length: ArrayLike, strip: ArrayLike, join: ArrayLike = ...) -
 def binding_width(finished: float, turn: float, thickness: float = ..., fold: BindingFold | str | int = ...) -> float: ...  # type: ignore[overload-overlap]
 
 @overload
-def binding_width(finished: ArrayLike, turn: ArrayLike, thickness: ArrayLike = ..., fold: BindingFold | str | int = ...) -> NDArray[np.float64]:
+def binding_width(finished: _ArrayLikeFloat_co, turn: _ArrayLikeFloat_co, thickness: _ArrayLikeFloat_co = ..., fold: BindingFold | str | int = ...) -> NDArray[np.float64]:
     """Width to cut a binding of a given finished width.
 
     Single: `2 · finished + 2 · turn + thickness`. Double: `2 · (2 · finished + turn + thickness)`. With a turn as wide as
@@ -492,7 +493,7 @@ def binding_width(finished: ArrayLike, turn: ArrayLike, thickness: ArrayLike = .
 def body_length_doubts(length: float) -> int: ...  # type: ignore[overload-overlap]
 
 @overload
-def body_length_doubts(length: ArrayLike) -> NDArray[np.uint32]:
+def body_length_doubts(length: _ArrayLikeFloat_co) -> NDArray[np.uint32]:
     """Doubts on a length of the body: back length, shoulder, sleeve, skirt.
 
     Below 100 mm (`BODY_LENGTH_SMALL`) it is likely in centimetres or inches; above 2000 mm (`BODY_LENGTH_LARGE`) it is
@@ -526,7 +527,7 @@ def body_length_doubts(length: ArrayLike) -> NDArray[np.uint32]:
 def button_diameter(lines: float) -> float: ...  # type: ignore[overload-overlap]
 
 @overload
-def button_diameter(lines: ArrayLike) -> NDArray[np.float64]:
+def button_diameter(lines: _ArrayLikeFloat_co) -> NDArray[np.float64]:
     """Diameter of a button from its size in lines.
 
     A button line is the fortieth part of an inch: `diameter = 0.635 · lines`. It is not the watchmaker's line of
@@ -558,7 +559,7 @@ def button_diameter(lines: ArrayLike) -> NDArray[np.float64]:
 def button_for_hole(slit: float, thickness: float, start: float = ...) -> ButtonForHole[float]: ...  # type: ignore[overload-overlap]
 
 @overload
-def button_for_hole(slit: ArrayLike, thickness: ArrayLike, start: ArrayLike = ...) -> ButtonForHole[NDArray[np.float64]]:
+def button_for_hole(slit: _ArrayLikeFloat_co, thickness: _ArrayLikeFloat_co, start: _ArrayLikeFloat_co = ...) -> ButtonForHole[NDArray[np.float64]]:
     """Largest flat button for a slit, and the creep of a cross hole.
 
     `diameter = slit - thickness`. The button sits at the end of a cross hole: a hole that is centred on the line instead
@@ -598,7 +599,7 @@ def button_for_hole(slit: ArrayLike, thickness: ArrayLike, start: ArrayLike = ..
 def button_loop(diameter: float, thickness: float, cord: float, gap: float = ..., stretch: float = ..., seam: float = ..., shape: ButtonShape | str | int = ...) -> ButtonLoop[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def button_loop(diameter: ArrayLike, thickness: ArrayLike, cord: ArrayLike, gap: ArrayLike = ..., stretch: ArrayLike = ..., seam: ArrayLike = ..., shape: ButtonShape | str | int = ...) -> ButtonLoop[NDArray[np.float64], NDArray[np.uint32]]:
+def button_loop(diameter: _ArrayLikeFloat_co, thickness: _ArrayLikeFloat_co, cord: _ArrayLikeFloat_co, gap: _ArrayLikeFloat_co = ..., stretch: _ArrayLikeFloat_co = ..., seam: _ArrayLikeFloat_co = ..., shape: ButtonShape | str | int = ...) -> ButtonLoop[NDArray[np.float64], NDArray[np.uint32]]:
     """Loop of cord that just passes over a button.
 
     The way round the button is `P = 2 · (diameter + thickness)` for a flat one, `π · diameter` for a ball; the middle of
@@ -648,7 +649,7 @@ def button_loop(diameter: ArrayLike, thickness: ArrayLike, cord: ArrayLike, gap:
 def buttonhole(diameter: float, thickness: float, ease: float = ...) -> float: ...  # type: ignore[overload-overlap]
 
 @overload
-def buttonhole(diameter: ArrayLike, thickness: ArrayLike, ease: ArrayLike = ...) -> NDArray[np.float64]:
+def buttonhole(diameter: _ArrayLikeFloat_co, thickness: _ArrayLikeFloat_co, ease: _ArrayLikeFloat_co = ...) -> NDArray[np.float64]:
     """Length of the slit for a flat button.
 
     `slit = diameter + thickness + ease`. Authors differ on the ease: a machine manual has none, others add 3 mm (1/8 in)
@@ -685,7 +686,7 @@ def buttonhole(diameter: ArrayLike, thickness: ArrayLike, ease: ArrayLike = ...)
 def circle_skirt(waist: float, length: float, fraction: float = ...) -> CircleSkirt[float]: ...  # type: ignore[overload-overlap]
 
 @overload
-def circle_skirt(waist: ArrayLike, length: ArrayLike, fraction: ArrayLike = ...) -> CircleSkirt[NDArray[np.float64]]:
+def circle_skirt(waist: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co, fraction: _ArrayLikeFloat_co = ...) -> CircleSkirt[NDArray[np.float64]]:
     """Radii of a skirt cut from part of a ring.
 
     The waist edge is an arc: `waist = 2π · fraction · waist_radius`. A fraction above 1 is made of several sectors.
@@ -725,7 +726,7 @@ def circle_skirt(waist: ArrayLike, length: ArrayLike, fraction: ArrayLike = ...)
 def circle_skirt_fraction(waist: float, length: float, cloth_width: float, pieces: int = ...) -> CircleSkirtOnCloth[float]: ...  # type: ignore[overload-overlap]
 
 @overload
-def circle_skirt_fraction(waist: ArrayLike, length: ArrayLike, cloth_width: ArrayLike, pieces: ArrayLike = ...) -> CircleSkirtOnCloth[NDArray[np.float64]]:
+def circle_skirt_fraction(waist: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co, cloth_width: _ArrayLikeFloat_co, pieces: _ArrayLikeFloat_co = ...) -> CircleSkirtOnCloth[NDArray[np.float64]]:
     """Largest part of a ring from which cloth of a given width gives a skirt of a given length.
 
     The fullest skirt that fits, up to four full rings: pieces and their lay are those of `circle_skirt_longest`, so
@@ -778,7 +779,7 @@ def circle_skirt_fraction(waist: ArrayLike, length: ArrayLike, cloth_width: Arra
 def circle_skirt_longest(waist: float, fraction: float, cloth_width: float, pieces: int = ...) -> CircleSkirtOnCloth[float]: ...  # type: ignore[overload-overlap]
 
 @overload
-def circle_skirt_longest(waist: ArrayLike, fraction: ArrayLike, cloth_width: ArrayLike, pieces: ArrayLike = ...) -> CircleSkirtOnCloth[NDArray[np.float64]]:
+def circle_skirt_longest(waist: _ArrayLikeFloat_co, fraction: _ArrayLikeFloat_co, cloth_width: _ArrayLikeFloat_co, pieces: _ArrayLikeFloat_co = ...) -> CircleSkirtOnCloth[NDArray[np.float64]]:
     """Longest skirt of a given part of a ring that cloth of a given width allows.
 
     The part of a ring is cut in equal pieces, sectors of `angle = 360° · fraction / pieces`. A piece up to a half ring
@@ -877,7 +878,7 @@ def curved_band(lengths: Sequence[float] | NDArray[Any], depth: float, top: floa
 def cut_for_change(finished: float, change_pct: float) -> CutForChange[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def cut_for_change(finished: ArrayLike, change_pct: ArrayLike) -> CutForChange[NDArray[np.float64], NDArray[np.uint32]]:
+def cut_for_change(finished: _ArrayLikeFloat_co, change_pct: _ArrayLikeFloat_co) -> CutForChange[NDArray[np.float64], NDArray[np.uint32]]:
     """Length to cut so that washing brings it to a finished length.
 
     `cut = finished / (1 + change / 100)`. Adding the percentage to the finished length is the usual slip and comes out
@@ -915,7 +916,7 @@ def cut_for_change(finished: ArrayLike, change_pct: ArrayLike) -> CutForChange[N
 def dart(intake: float, length: float) -> Dart[float]: ...  # type: ignore[overload-overlap]
 
 @overload
-def dart(intake: ArrayLike, length: ArrayLike) -> Dart[NDArray[np.float64]]:
+def dart(intake: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co) -> Dart[NDArray[np.float64]]:
     """Leg and angle of a dart from its intake and the length of its centre line.
 
     `leg = √((intake / 2)² + length²)` and `angle = 2 · atan(intake / (2 · length))`.
@@ -950,7 +951,7 @@ def dart(intake: ArrayLike, length: ArrayLike) -> Dart[NDArray[np.float64]]:
 def dart_in_panel(panel_width: float, wanted_width: float, count: int, largest_intake: float, length: float) -> DartInPanel[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def dart_in_panel(panel_width: ArrayLike, wanted_width: ArrayLike, count: ArrayLike, largest_intake: ArrayLike, length: ArrayLike) -> DartInPanel[NDArray[np.float64], NDArray[np.uint32]]:
+def dart_in_panel(panel_width: _ArrayLikeFloat_co, wanted_width: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, largest_intake: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co) -> DartInPanel[NDArray[np.float64], NDArray[np.uint32]]:
     """Darts that bring a panel there is to the width wanted.
 
     The panel's own width leads, not the difference of two body measures: what must go is `panel_width - wanted_width`,
@@ -1001,7 +1002,7 @@ def dart_in_panel(panel_width: ArrayLike, wanted_width: ArrayLike, count: ArrayL
 def dart_turned(intake: float, leg: float, new_leg: float) -> float: ...  # type: ignore[overload-overlap]
 
 @overload
-def dart_turned(intake: ArrayLike, leg: ArrayLike, new_leg: ArrayLike) -> NDArray[np.float64]:
+def dart_turned(intake: _ArrayLikeFloat_co, leg: _ArrayLikeFloat_co, new_leg: _ArrayLikeFloat_co) -> NDArray[np.float64]:
     """Intake of a dart that is turned about its point to an edge at another distance.
 
     Turning keeps the angle, so the intake grows with the leg: `intake · new_leg / leg`.
@@ -1037,7 +1038,7 @@ def dart_turned(intake: ArrayLike, leg: ArrayLike, new_leg: ArrayLike) -> NDArra
 def dimensional_change(before: float, after: float) -> float: ...  # type: ignore[overload-overlap]
 
 @overload
-def dimensional_change(before: ArrayLike, after: ArrayLike) -> NDArray[np.float64]:
+def dimensional_change(before: _ArrayLikeFloat_co, after: _ArrayLikeFloat_co) -> NDArray[np.float64]:
     """Dimensional change of cloth in the wash, in percent; minus is shrinkage.
 
     `change = 100 · (after - before) / before`. Mark at least 350 mm apart, 50 mm from the edges, along each grain.
@@ -1070,7 +1071,7 @@ def dimensional_change(before: ArrayLike, after: ArrayLike) -> NDArray[np.float6
 def even_spacing(first: float, last: float, count: int) -> float: ...  # type: ignore[overload-overlap]
 
 @overload
-def even_spacing(first: ArrayLike, last: ArrayLike, count: ArrayLike) -> NDArray[np.float64]:
+def even_spacing(first: _ArrayLikeFloat_co, last: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co) -> NDArray[np.float64]:
     """Pitch of buttons or holes spaced evenly.
 
     `pitch = (last - first) / (count - 1)`.
@@ -1137,7 +1138,7 @@ def format_length(length: float, style: Style | str | int = ...) -> str:
 def front_back_doubts(front: float, back: float) -> int: ...  # type: ignore[overload-overlap]
 
 @overload
-def front_back_doubts(front: ArrayLike, back: ArrayLike) -> NDArray[np.uint32]:
+def front_back_doubts(front: _ArrayLikeFloat_co, back: _ArrayLikeFloat_co) -> NDArray[np.uint32]:
     """Doubts on a front and a back at one level, together.
 
     One more than one and a half times the other (`FRONT_BACK_APART`) may be whole against half.
@@ -1170,7 +1171,7 @@ def front_back_doubts(front: ArrayLike, back: ArrayLike) -> NDArray[np.uint32]:
 def gather_ratio(flat: float, finished: float) -> Gathers[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def gather_ratio(flat: ArrayLike, finished: ArrayLike) -> Gathers[NDArray[np.float64], NDArray[np.uint32]]:
+def gather_ratio(flat: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co) -> Gathers[NDArray[np.float64], NDArray[np.uint32]]:
     """Ratio of gathers that a strip there is gives on a line.
 
     `ratio = flat / finished`.
@@ -1209,7 +1210,7 @@ def gather_ratio(flat: ArrayLike, finished: ArrayLike) -> Gathers[NDArray[np.flo
 def gathers(finished: float, ratio: float) -> Gathers[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def gathers(finished: ArrayLike, ratio: ArrayLike) -> Gathers[NDArray[np.float64], NDArray[np.uint32]]:
+def gathers(finished: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co) -> Gathers[NDArray[np.float64], NDArray[np.uint32]]:
     """Strip to cut for gathers of a given ratio.
 
     `flat = finished · ratio`. About 1.5 for a flounce, 2 for a ruche or heavy curtain, up to 3 for sheer cloth; gather a
@@ -1251,7 +1252,7 @@ def gathers(finished: ArrayLike, ratio: ArrayLike) -> Gathers[NDArray[np.float64
 def girth_doubts(girth: float) -> int: ...  # type: ignore[overload-overlap]
 
 @overload
-def girth_doubts(girth: ArrayLike) -> NDArray[np.uint32]:
+def girth_doubts(girth: _ArrayLikeFloat_co) -> NDArray[np.uint32]:
     """Doubts on the girth of a trunk: chest, waist or hip.
 
     Below 300 mm (`GIRTH_SMALL`) it is likely in centimetres or inches; above 2000 mm (`GIRTH_LARGE`) taken twice.
@@ -1283,7 +1284,7 @@ def girth_doubts(girth: ArrayLike) -> NDArray[np.uint32]:
 def holes_left(edge: float, first: float, pitch: float) -> HolesLeft[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def holes_left(edge: ArrayLike, first: ArrayLike, pitch: ArrayLike) -> HolesLeft[NDArray[np.float64], NDArray[np.uint32]]:
+def holes_left(edge: _ArrayLikeFloat_co, first: _ArrayLikeFloat_co, pitch: _ArrayLikeFloat_co) -> HolesLeft[NDArray[np.float64], NDArray[np.uint32]]:
     """Buttonholes left on an edge that is shortened.
 
     `count = floor((edge - first) / pitch) + 1`.
@@ -1325,7 +1326,7 @@ def holes_left(edge: ArrayLike, first: ArrayLike, pitch: ArrayLike) -> HolesLeft
 def knife_pleats(finished: float, count: int, depth: float) -> KnifePleats[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def knife_pleats(finished: ArrayLike, count: ArrayLike, depth: ArrayLike) -> KnifePleats[NDArray[np.float64], NDArray[np.uint32]]:
+def knife_pleats(finished: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co) -> KnifePleats[NDArray[np.float64], NDArray[np.uint32]]:
     """Cloth for knife pleats of a given number and depth.
 
     `flat = finished + 2 · count · depth`. The four functions of knife pleats each find one of `flat`, `finished`, `count`
@@ -1377,7 +1378,7 @@ def knife_pleats(finished: ArrayLike, count: ArrayLike, depth: ArrayLike) -> Kni
 def knife_pleats_count(flat: float, finished: float, depth: float) -> KnifePleats[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def knife_pleats_count(flat: ArrayLike, finished: ArrayLike, depth: ArrayLike) -> KnifePleats[NDArray[np.float64], NDArray[np.uint32]]:
+def knife_pleats_count(flat: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co) -> KnifePleats[NDArray[np.float64], NDArray[np.uint32]]:
     """Number of knife pleats of at least a given depth that bring cloth there is to a width.
 
     The whole number that `(flat - finished) / (2 · depth)` holds, and then the depth at which they take up exactly what
@@ -1430,7 +1431,7 @@ def knife_pleats_count(flat: ArrayLike, finished: ArrayLike, depth: ArrayLike) -
 def knife_pleats_depth(flat: float, finished: float, count: int) -> KnifePleats[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def knife_pleats_depth(flat: ArrayLike, finished: ArrayLike, count: ArrayLike) -> KnifePleats[NDArray[np.float64], NDArray[np.uint32]]:
+def knife_pleats_depth(flat: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co) -> KnifePleats[NDArray[np.float64], NDArray[np.uint32]]:
     """Depth of a given number of knife pleats that bring cloth there is to a width.
 
     `depth = (flat - finished) / (2 · count)`.
@@ -1482,7 +1483,7 @@ def knife_pleats_depth(flat: ArrayLike, finished: ArrayLike, count: ArrayLike) -
 def knife_pleats_finished(flat: float, count: int, depth: float) -> KnifePleats[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def knife_pleats_finished(flat: ArrayLike, count: ArrayLike, depth: ArrayLike) -> KnifePleats[NDArray[np.float64], NDArray[np.uint32]]:
+def knife_pleats_finished(flat: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co) -> KnifePleats[NDArray[np.float64], NDArray[np.uint32]]:
     """Width to which a given number of knife pleats brings cloth there is.
 
     `finished = flat - 2 · count · depth`.
@@ -1579,7 +1580,7 @@ def length_chain(lengths: Sequence[float] | NDArray[Any], factors: Sequence[floa
 def lining_free_length(length: float, clearance: float, hem: float) -> float: ...  # type: ignore[overload-overlap]
 
 @overload
-def lining_free_length(length: ArrayLike, clearance: ArrayLike, hem: ArrayLike) -> NDArray[np.float64]:
+def lining_free_length(length: _ArrayLikeFloat_co, clearance: _ArrayLikeFloat_co, hem: _ArrayLikeFloat_co) -> NDArray[np.float64]:
     """Length to cut a lining that hangs free of the shell's hem, below its upper seam line.
 
     `length - clearance + hem`.
@@ -1614,7 +1615,7 @@ def lining_free_length(length: ArrayLike, clearance: ArrayLike, hem: ArrayLike) 
 def lining_length(length: float, hem_depth: float, clearance: float) -> LiningLength[float]: ...  # type: ignore[overload-overlap]
 
 @overload
-def lining_length(length: ArrayLike, hem_depth: ArrayLike, clearance: ArrayLike) -> LiningLength[NDArray[np.float64]]:
+def lining_length(length: _ArrayLikeFloat_co, hem_depth: _ArrayLikeFloat_co, clearance: _ArrayLikeFloat_co) -> LiningLength[NDArray[np.float64]]:
     """Length of a lining that hangs in a fold over the shell's hem.
 
     The fold ends `clearance` above the finished edge and runs back up to the top of the hem:
@@ -1659,7 +1660,7 @@ def lining_length(length: ArrayLike, hem_depth: ArrayLike, clearance: ArrayLike)
 def loop_slack(length: float, diameter: float, thickness: float, cord: float, gap: float = ..., stretch: float = ..., shape: ButtonShape | str | int = ...) -> LoopSlack[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def loop_slack(length: ArrayLike, diameter: ArrayLike, thickness: ArrayLike, cord: ArrayLike, gap: ArrayLike = ..., stretch: ArrayLike = ..., shape: ButtonShape | str | int = ...) -> LoopSlack[NDArray[np.float64], NDArray[np.uint32]]:
+def loop_slack(length: _ArrayLikeFloat_co, diameter: _ArrayLikeFloat_co, thickness: _ArrayLikeFloat_co, cord: _ArrayLikeFloat_co, gap: _ArrayLikeFloat_co = ..., stretch: _ArrayLikeFloat_co = ..., shape: ButtonShape | str | int = ...) -> LoopSlack[NDArray[np.float64], NDArray[np.uint32]]:
     """Slack of a loop there is, or of one chosen, on a button.
 
     `slack = length - visible`, where `visible` is what `button_loop` gives for the same button.
@@ -1705,7 +1706,7 @@ def loop_slack(length: ArrayLike, diameter: ArrayLike, thickness: ArrayLike, cor
 def neck_bust_doubts(neck: float, bust: float) -> int: ...  # type: ignore[overload-overlap]
 
 @overload
-def neck_bust_doubts(neck: ArrayLike, bust: ArrayLike) -> NDArray[np.uint32]:
+def neck_bust_doubts(neck: _ArrayLikeFloat_co, bust: _ArrayLikeFloat_co) -> NDArray[np.uint32]:
     """Doubts on a neck and a bust together.
 
     A neck of more than half the bust (`NECK_OVER_HALF_BUST`) may be the two in each other's place, or half a bust.
@@ -1739,7 +1740,7 @@ def neck_bust_doubts(neck: ArrayLike, bust: ArrayLike) -> NDArray[np.uint32]:
 def off_centre_opening(front: float, shift: float, extension: float, allowance: float, wide_panel: float, dart_distance: float) -> OffCentreOpening[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def off_centre_opening(front: ArrayLike, shift: ArrayLike, extension: ArrayLike, allowance: ArrayLike, wide_panel: ArrayLike, dart_distance: ArrayLike) -> OffCentreOpening[NDArray[np.float64], NDArray[np.uint32]]:
+def off_centre_opening(front: _ArrayLikeFloat_co, shift: _ArrayLikeFloat_co, extension: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, wide_panel: _ArrayLikeFloat_co, dart_distance: _ArrayLikeFloat_co) -> OffCentreOpening[NDArray[np.float64], NDArray[np.uint32]]:
     """Widths of two fronts whose button line is shifted to one side of the centre front.
 
     `narrow_to_line = front / 2 - shift + allowance` and `wide_to_line = front / 2 + shift + allowance`; the cut widths
@@ -1798,7 +1799,7 @@ def off_centre_opening(front: ArrayLike, shift: ArrayLike, extension: ArrayLike,
 def owf(mass_g: float, pct: float) -> Owf[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def owf(mass_g: ArrayLike, pct: ArrayLike) -> Owf[NDArray[np.float64], NDArray[np.uint32]]:
+def owf(mass_g: _ArrayLikeFloat_co, pct: _ArrayLikeFloat_co) -> Owf[NDArray[np.float64], NDArray[np.uint32]]:
     """Mass of a dye, mordant or assistant from its percentage on weight of fibre.
 
     `amount = mass · pct / 100`, the mass being that of the dry goods. Say of a plant dyestuff whether it is weighed
@@ -1943,7 +1944,7 @@ def parse_length(text: str) -> float:
 def remaining_width(girth: float, ease: float, other_width: float, parts: int = ..., intake: float = ...) -> float: ...  # type: ignore[overload-overlap]
 
 @overload
-def remaining_width(girth: ArrayLike, ease: ArrayLike, other_width: ArrayLike, parts: ArrayLike = ..., intake: ArrayLike = ...) -> NDArray[np.float64]:
+def remaining_width(girth: _ArrayLikeFloat_co, ease: _ArrayLikeFloat_co, other_width: _ArrayLikeFloat_co, parts: _ArrayLikeFloat_co = ..., intake: _ArrayLikeFloat_co = ...) -> NDArray[np.float64]:
     """Width of the panels still to be made, when the others are given.
 
     `remaining = (girth + ease - other_width) / parts + intake`, inside the seams: what the given panels leave of the
@@ -2018,7 +2019,7 @@ def round_set(lengths: Sequence[float] | NDArray[Any], graduation: float = ...) 
 def round_to(length: float, graduation: float = ..., way: Rounding | str | int = ...) -> float: ...  # type: ignore[overload-overlap]
 
 @overload
-def round_to(length: ArrayLike, graduation: ArrayLike = ..., way: Rounding | str | int = ...) -> NDArray[np.float64]:
+def round_to(length: _ArrayLikeFloat_co, graduation: _ArrayLikeFloat_co = ..., way: Rounding | str | int = ...) -> NDArray[np.float64]:
     """A length rounded to a graduation of the tape.
 
     A length within a thousand-millionth of a graduation, or of the middle between two, counts as being there: binary
@@ -2100,7 +2101,7 @@ def sectioned_band(lengths: Sequence[float] | NDArray[Any], depth: float, top: f
 def shaped_band(lower: float, upper: float, depth: float) -> ShapedBand[float]: ...  # type: ignore[overload-overlap]
 
 @overload
-def shaped_band(lower: ArrayLike, upper: ArrayLike, depth: ArrayLike) -> ShapedBand[NDArray[np.float64]]:
+def shaped_band(lower: _ArrayLikeFloat_co, upper: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co) -> ShapedBand[NDArray[np.float64]]:
     """Part of a ring for a shaped band, or for any cone or frustum.
 
     `outer_radius = lower · depth / (lower - upper)`, `inner_radius = outer_radius - depth`, angle in radians
@@ -2147,7 +2148,7 @@ def shaped_band(lower: ArrayLike, upper: ArrayLike, depth: ArrayLike) -> ShapedB
 def share(girth: float, ease: float = ..., parts: int = ...) -> float: ...  # type: ignore[overload-overlap]
 
 @overload
-def share(girth: ArrayLike, ease: ArrayLike = ..., parts: ArrayLike = ...) -> NDArray[np.float64]:
+def share(girth: _ArrayLikeFloat_co, ease: _ArrayLikeFloat_co = ..., parts: _ArrayLikeFloat_co = ...) -> NDArray[np.float64]:
     """One panel's share of a girth.
 
     `share = (girth + ease) / parts`, inside the seams. Ease is negative in cloth that stretches.
@@ -2182,7 +2183,7 @@ def share(girth: ArrayLike, ease: ArrayLike = ..., parts: ArrayLike = ...) -> ND
 def shrink_pair(shell: float, lining: float, shell_change_pct: float, lining_change_pct: float) -> ShrinkPair[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def shrink_pair(shell: ArrayLike, lining: ArrayLike, shell_change_pct: ArrayLike, lining_change_pct: ArrayLike) -> ShrinkPair[NDArray[np.float64], NDArray[np.uint32]]:
+def shrink_pair(shell: _ArrayLikeFloat_co, lining: _ArrayLikeFloat_co, shell_change_pct: _ArrayLikeFloat_co, lining_change_pct: _ArrayLikeFloat_co) -> ShrinkPair[NDArray[np.float64], NDArray[np.uint32]]:
     """What washing does to a shell and its lining, and how to cut both for it.
 
     Both lengths run from the same upper seam. Sewn as given, each becomes `length · (1 + change / 100)`; to have them as
@@ -2275,7 +2276,7 @@ def spacing_through(first: float, last: float, through: float, count: int) -> Sp
 def straight_band(waist: float, overlap: float, depth: float, allowance: float, turn: float = ..., make: BandMake | str | int = ...) -> StraightBand[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def straight_band(waist: ArrayLike, overlap: ArrayLike, depth: ArrayLike, allowance: ArrayLike, turn: ArrayLike = ..., make: BandMake | str | int = ...) -> StraightBand[NDArray[np.float64], NDArray[np.uint32]]:
+def straight_band(waist: _ArrayLikeFloat_co, overlap: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, turn: _ArrayLikeFloat_co = ..., make: BandMake | str | int = ...) -> StraightBand[NDArray[np.float64], NDArray[np.uint32]]:
     """Strip to cut for a straight band.
 
     Folded: `cut_width = 2 · depth + 2 · allowance + turn`, one strip. Faced: `cut_width = depth + 2 · allowance + turn`,
@@ -2322,7 +2323,7 @@ def straight_band(waist: ArrayLike, overlap: ArrayLike, depth: ArrayLike, allowa
 def straight_band_depth(cut_width: float, allowance: float, turn: float = ..., make: BandMake | str | int = ...) -> float: ...  # type: ignore[overload-overlap]
 
 @overload
-def straight_band_depth(cut_width: ArrayLike, allowance: ArrayLike, turn: ArrayLike = ..., make: BandMake | str | int = ...) -> NDArray[np.float64]:
+def straight_band_depth(cut_width: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, turn: _ArrayLikeFloat_co = ..., make: BandMake | str | int = ...) -> NDArray[np.float64]:
     """Finished depth of a straight band from a strip there is.
 
     Folded: `depth = (cut_width - 2 · allowance - turn) / 2`. Faced: `depth = cut_width - 2 · allowance - turn`. A strip
@@ -2361,7 +2362,7 @@ def straight_band_depth(cut_width: ArrayLike, allowance: ArrayLike, turn: ArrayL
 def tolerance_stack(seams: int, error_each: float = ...) -> ToleranceStack[float]: ...  # type: ignore[overload-overlap]
 
 @overload
-def tolerance_stack(seams: ArrayLike, error_each: ArrayLike = ...) -> ToleranceStack[NDArray[np.float64]]:
+def tolerance_stack(seams: _ArrayLikeFloat_co, error_each: _ArrayLikeFloat_co = ...) -> ToleranceStack[NDArray[np.float64]]:
     """How far a girth made of equal seams may be off.
 
     A seam sewn `error_each` beside its line takes that much from both of its edges: `worst = 2 · seams · error_each`,
@@ -2435,7 +2436,7 @@ def tolerance_stack_list(errors: Sequence[float] | NDArray[Any], edges: Sequence
 def trilaterate(base: float, from_start: float, from_end: float) -> Trilaterate[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def trilaterate(base: ArrayLike, from_start: ArrayLike, from_end: ArrayLike) -> Trilaterate[NDArray[np.float64], NDArray[np.uint32]]:
+def trilaterate(base: _ArrayLikeFloat_co, from_start: _ArrayLikeFloat_co, from_end: _ArrayLikeFloat_co) -> Trilaterate[NDArray[np.float64], NDArray[np.uint32]]:
     """A point measured by tape from both ends of a base.
 
     `along = (from_start² - from_end² + base²) / 2 base`, `across = √(from_start² - along²)`. An error of 1 mm in both
@@ -2482,7 +2483,7 @@ def trilaterate(base: ArrayLike, from_start: ArrayLike, from_end: ArrayLike) -> 
 def waist_hip_doubts(waist: float, hip: float) -> int: ...  # type: ignore[overload-overlap]
 
 @overload
-def waist_hip_doubts(waist: ArrayLike, hip: ArrayLike) -> NDArray[np.uint32]:
+def waist_hip_doubts(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co) -> NDArray[np.uint32]:
     """Doubts on a waist and a hip together.
 
     A waist above the hip (`WAIST_OVER_HIP`) may be the two in each other's place, and is also the shape of some bodies.
@@ -2514,4 +2515,106 @@ def waist_hip_doubts(waist: ArrayLike, hip: ArrayLike) -> NDArray[np.uint32]:
     Example: waist_hip_doubts(waist=852, hip=1016) gives 0
     """
 
-__all__: list[str]
+__all__ = [
+    "BandMake",
+    "BathVolume",
+    "BindingFold",
+    "BindingStrips",
+    "ButtonForHole",
+    "ButtonLoop",
+    "ButtonShape",
+    "CM",
+    "CircleSkirt",
+    "CircleSkirtOnCloth",
+    "CurvedBand",
+    "CutForChange",
+    "Dart",
+    "DartInPanel",
+    "FOOT",
+    "Gathers",
+    "HolesLeft",
+    "INCH",
+    "KnifePleats",
+    "LengthChain",
+    "LiningLength",
+    "LoopSlack",
+    "M",
+    "MM",
+    "OffCentreOpening",
+    "Owf",
+    "PanelByTriangles",
+    "ReclothError",
+    "RoundedSet",
+    "Rounding",
+    "SectionedBand",
+    "ShapedBand",
+    "ShrinkPair",
+    "SpacingThrough",
+    "SquareEnds",
+    "StraightBand",
+    "Style",
+    "ToleranceStack",
+    "ToleranceStackList",
+    "Trilaterate",
+    "YARD",
+    "__version__",
+    "bath_volume",
+    "bias_along_selvedge",
+    "bias_square",
+    "bias_strip_length",
+    "binding_strips",
+    "binding_width",
+    "body_length_doubts",
+    "button_diameter",
+    "button_for_hole",
+    "button_loop",
+    "buttonhole",
+    "caution_text",
+    "cautions",
+    "circle_skirt",
+    "circle_skirt_fraction",
+    "circle_skirt_longest",
+    "curved_band",
+    "cut_for_change",
+    "dart",
+    "dart_in_panel",
+    "dart_turned",
+    "dimensional_change",
+    "doubt_text",
+    "doubts",
+    "even_spacing",
+    "format_length",
+    "front_back_doubts",
+    "gather_ratio",
+    "gathers",
+    "girth_doubts",
+    "holes_left",
+    "knife_pleats",
+    "knife_pleats_count",
+    "knife_pleats_depth",
+    "knife_pleats_finished",
+    "length_chain",
+    "lining_free_length",
+    "lining_length",
+    "loop_slack",
+    "neck_bust_doubts",
+    "off_centre_opening",
+    "owf",
+    "panel_by_triangles",
+    "parse_length",
+    "remaining_width",
+    "round_set",
+    "round_to",
+    "sectioned_band",
+    "shaped_band",
+    "share",
+    "shrink_pair",
+    "spacing_through",
+    "straight_band",
+    "straight_band_depth",
+    "tolerance_stack",
+    "tolerance_stack_list",
+    "trilaterate",
+    "ufuncs",
+    "waist_hip_doubts",
+]
