@@ -106,7 +106,9 @@ fn it_is_one_closed_ring_that_does_not_cross_itself() {
 
 #[test]
 fn it_holds_the_drawn_line() {
-    each(&POINTED, 100..180, |piece, cut, which| {
+    let mut kinds = POINTED.to_vec();
+    kinds.push(kind(false, false, false));
+    each(&kinds, 1270..1350, |piece, cut, which| {
         assert!(
             cut.area() >= piece.area() - TOLERANCE * cut.length(),
             "{which}"
@@ -313,4 +315,47 @@ fn corners_of_every_kind_have_different_cut_lines() {
     assert_ne!(area(Corner::SquaredToThis), pointed);
     assert_ne!(area(Corner::SquaredToThis), area(Corner::SquaredToNext));
     assert_ne!(area(Corner::MirroredOnThis), area(Corner::MirroredOnNext));
+}
+
+#[test]
+fn nonsense_gets_a_cut_line_or_an_error() {
+    use kurbo::CubicBez;
+    use recloth::outline::{Curve, Edge};
+    let mut random = pieces::Random::new(3);
+    let mut made = 0;
+    for _ in 0..4000 {
+        let count = 1 + random.below(6);
+        let scale = [1e-6, 1e-2, 1.0, 100.0, 1e4, 1e5][random.below(6) as usize];
+        let odd = [f64::NAN, f64::INFINITY, -1e300, 5e-324, 1e5, 0.0];
+        let mut any = |usual: f64| match random.below(60) {
+            0 => odd[random.below(6) as usize],
+            _ => usual * random.between(-1.0, 1.0),
+        };
+        let corners: Vec<Point> = (0..count)
+            .map(|_| Point::new(any(scale), any(scale)))
+            .collect();
+        let edges = (0..corners.len()).map(|i| {
+            let (a, b) = (corners[i], corners[(i + 1) % corners.len()]);
+            let curve = if i % 2 == 0 {
+                Curve::arc(a, b, any(0.5))
+            } else {
+                let mut near = |p: Point| Point::new(p.x + any(scale), p.y + any(scale));
+                Curve::Cubic(CubicBez::new(a, near(a), near(b), b))
+            };
+            Edge::seam("edge", curve, any(30.0).abs()).corner(Corner::MirroredOnThis)
+        });
+        let Ok(piece) = Piece::new("nonsense", edges.collect()) else {
+            continue;
+        };
+        made += 1;
+        for tolerance in [0.5, f64::NAN] {
+            if let Ok(cut) = piece.cut_line(tolerance) {
+                assert!(cut.area().is_finite() && cut.path(0.1).elements().len() > 2);
+            }
+        }
+        let _ = piece.seam_line(0.5).map(|line| line.flatten(f64::NAN));
+        let _ = piece.handed(0.1);
+        let _ = piece.unfold();
+    }
+    assert!(made > 200, "{made}");
 }

@@ -126,7 +126,7 @@ pub(crate) fn segments_path<'a>(
             continue;
         }
         // A cubic over an arc of angle a, steered 4/3 tan(a/4) of the radius along its tangents, strays outward by
-        // r · 4/27 · sin⁶(a/4) / cos²(a/4) at most; under 2/27 r (a/4)⁶ · 2 / cos²(22.5°) for a up to a quarter turn.
+        // r · 4/27 · sin⁶(a/4) / cos²(a/4) at most; cos²(22.5°) is over 0.85.
         let radius = segment.radius();
         let sixth = tolerance.max(1e-9) / radius * (27.0 / 4.0) * 0.85;
         let largest = (4.0 * libm::cbrt(libm::sqrt(sixth))).min(FRAC_PI_2);
@@ -150,6 +150,9 @@ pub(crate) fn segments_path<'a>(
     path
 }
 
+/// How wide the allowance of an edge is on the side looked at.
+type Width<'a> = dyn Fn(&Edge) -> f64 + 'a;
+
 impl Piece {
     /// The line to cut along: every edge at its allowance outside the seam line, or where it is drawn if it is
     /// [already cut](super::Drawn::Cut), joined by the corner treatments.
@@ -162,7 +165,8 @@ impl Piece {
     /// # Errors
     /// - `NotFinite`, `OutOfRange`: `tolerance`;
     /// - `NoSolution`: an `allowance` leaves nothing of the cut line of its edge, which is longer than twice the
-    ///   allowance: others lie across it. `at` is the index of the edge; [`Piece::sentence`] names it.
+    ///   allowance: others lie across it. `max` is the largest that would do, to 0.1 mm, if none were wider; `at` is the
+    ///   index of the edge, and [`Piece::sentence`] names it.
     ///
     /// # Examples
     /// ```
@@ -178,15 +182,7 @@ impl Piece {
     /// ```
     pub fn cut_line(&self, tolerance: f64) -> Result<CutLine, Error> {
         let tolerance = check_tolerance(tolerance)?;
-        let parts = self.parts(tolerance / 2.0, Edge::outside);
-        let segments = trim(&raw(&parts), 0)
-            .into_iter()
-            .map(|bits| (ring::area(bits.iter().map(|bit| &bit.segment)), bits))
-            .max_by(|a, b| a.0.total_cmp(&b.0))
-            .filter(|(area, _)| *area > 0.0)
-            .map(|(_, bits)| cut_segments(bits))
-            .unwrap_or_default();
-        self.check_all_left(&segments, Edge::outside)?;
+        let segments = self.whole(Edge::outside, |width| self.outer(tolerance, width))?;
         let mut line = CutLine {
             segments,
             notches: Vec::new(),
@@ -202,7 +198,30 @@ impl Piece {
     /// As [`Piece::cut_line`]: an `allowance` that leaves nothing of its edge, or makes the piece fall apart.
     pub fn seam_line(&self, tolerance: f64) -> Result<CutLine, Error> {
         let tolerance = check_tolerance(tolerance)?;
-        let mut parts = self.parts(tolerance / 2.0, Edge::inside);
+        let segments = self.whole(Edge::inside, |width| self.inner(tolerance, width))?;
+        let mut line = CutLine {
+            segments,
+            notches: Vec::new(),
+        };
+        line.notches = self.carry(&line, -1.0, Edge::inside);
+        Ok(line)
+    }
+
+    /// The parallel outside the drawn ring; empty where there is none.
+    fn outer(&self, tolerance: f64, width: &Width) -> Vec<CutSegment> {
+        let parts = self.parts(tolerance / 2.0, width);
+        trim(&raw(&parts), 0)
+            .into_iter()
+            .map(|bits| (ring::area(bits.iter().map(|bit| &bit.segment)), bits))
+            .max_by(|a, b| a.0.total_cmp(&b.0))
+            .filter(|(area, _)| *area > 0.0)
+            .map(|(_, bits)| cut_segments(bits))
+            .unwrap_or_default()
+    }
+
+    /// The parallel inside the drawn ring; empty where there is none, or several rings.
+    fn inner(&self, tolerance: f64, width: &Width) -> Vec<CutSegment> {
+        let mut parts = self.parts(tolerance / 2.0, width);
         // Walked the other way the piece's inside lies to the right, and everything but the piece is covered.
         parts.reverse();
         for part in &mut parts {
@@ -224,20 +243,59 @@ impl Piece {
             })
             .filter(|bits| ring::area(bits.iter().map(|bit| &bit.segment)) > 1e-6)
             .collect();
-        if rings.len() != 1 {
-            return Err(self.widest(Edge::inside));
+        match rings.len() {
+            1 => cut_segments(rings.remove(0)),
+            _ => Vec::new(),
         }
-        let mut line = CutLine {
-            segments: cut_segments(rings.remove(0)),
-            notches: Vec::new(),
+    }
+
+    /// What `ring` makes of the allowances, if it leaves something of every edge; else an error that names the edge and
+    /// the largest allowance that would do, if none were wider, to 0.1 mm.
+    fn whole(
+        &self,
+        width: fn(&Edge) -> f64,
+        ring: impl Fn(&Width) -> Vec<CutSegment>,
+    ) -> Result<Vec<CutSegment>, Error> {
+        let segments = ring(&width);
+        let Some(index) = self.first_lost(&segments, &width) else {
+            return Ok(segments);
         };
-        self.check_all_left(&line.segments, Edge::inside)?;
-        line.notches = self.carry(&line, -1.0, Edge::inside);
-        Ok(line)
+        let (mut low, mut high) = (0.0, width(&self.edges()[index]));
+        for _ in 0..14 {
+            let middle = (low + high) / 2.0;
+            let narrower = |edge: &Edge| width(edge).min(middle);
+            if self.first_lost(&ring(&narrower), &narrower).is_none() {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        let most = libm::floor(low * 10.0) / 10.0;
+        let allowance = self.edges()[index].allowance;
+        Err(Error::no_solution("allowance", allowance, 0.0, most).at_index(index))
+    }
+
+    /// The first edge that has nothing left and is too long for that to be a matter of its corners; of a ring that is
+    /// gone altogether, the edge with the widest allowance.
+    fn first_lost(&self, segments: &[CutSegment], width: &Width) -> Option<usize> {
+        let edges = self.edges();
+        if segments.is_empty() {
+            let mut widest = 0;
+            for (index, edge) in edges.iter().enumerate() {
+                if width(edge) > width(&edges[widest]) {
+                    widest = index;
+                }
+            }
+            return Some(widest);
+        }
+        (0..edges.len()).find(|&index| {
+            edges[index].length() > 2.0 * width(&edges[index])
+                && segments.iter().all(|part| part.edge != Some(index))
+        })
     }
 
     /// The drawn ring in lines and arcs, with the distance of each part's parallel.
-    fn parts(&self, tolerance: f64, distance: impl Fn(&Edge) -> f64) -> Vec<Part> {
+    fn parts(&self, tolerance: f64, distance: &Width) -> Vec<Part> {
         let segments = self.segments(tolerance);
         let count = segments.len();
         let ends = |index: usize| index + 1 == count || segments[index + 1].0 != segments[index].0;
@@ -251,32 +309,6 @@ impl Piece {
                 corner: ends(index).then_some(self.edges()[edge].corner),
             })
             .collect()
-    }
-
-    /// An error for the first edge that has nothing left and is too long for that to be a matter of its corners.
-    fn check_all_left(
-        &self,
-        segments: &[CutSegment],
-        distance: impl Fn(&Edge) -> f64,
-    ) -> Result<(), Error> {
-        for (index, edge) in self.edges().iter().enumerate() {
-            let width = distance(edge);
-            if edge.length() > 2.0 * width && segments.iter().all(|s| s.edge != Some(index)) {
-                return Err(lost(index, edge));
-            }
-        }
-        Ok(())
-    }
-
-    /// An error for the edge with the widest allowance on this side.
-    fn widest(&self, distance: impl Fn(&Edge) -> f64) -> Error {
-        let mut widest = 0;
-        for (index, edge) in self.edges().iter().enumerate() {
-            if distance(edge) > distance(&self.edges()[widest]) {
-                widest = index;
-            }
-        }
-        lost(widest, &self.edges()[widest])
     }
 
     /// The notches, moved along the normal to where it first meets the line; `way` is 1 outward, -1 inward.
@@ -316,10 +348,6 @@ impl Piece {
 
 fn check_tolerance(tolerance: f64) -> Result<f64, Error> {
     Error::check("tolerance", tolerance, 1e-3, 10.0)
-}
-
-fn lost(index: usize, edge: &Edge) -> Error {
-    Error::no_solution("allowance", edge.allowance, f64::NAN, f64::NAN).at_index(index)
 }
 
 fn cut_segments(bits: Vec<Bit>) -> Vec<CutSegment> {

@@ -93,13 +93,39 @@ pub(crate) fn raw(parts: &[Part]) -> Vec<Bit> {
         } else if (turn > 1e-9 || dot(out, next_out) < 0.0)
             && part.distance.max(next.distance) > 0.0
         {
-            for point in join(corner, this, after, part.corner.unwrap_or_default()) {
+            let treatment = part.corner.unwrap_or_default();
+            let mut points = join(corner, this, after, treatment);
+            if treatment.takes_away() && runs_into(parts, corner, this, &points, after) {
+                points = join(corner, this, after, Corner::default());
+            }
+            for point in points {
                 chain.to(point);
             }
         }
         chain.to(after.end(corner));
     }
     chain.close()
+}
+
+/// Whether a mirrored corner meets the piece anywhere but at the corner itself: it takes from the allowances, and must not
+/// take from the piece.
+fn runs_into(parts: &[Part], corner: Point, this: Arm, points: &[Point], next: Arm) -> bool {
+    let mut from = this.end(corner);
+    points.iter().chain([&next.end(corner)]).any(|&to| {
+        let side = Segment::line(from, to);
+        from = to;
+        let bounds = side.bounds();
+        length(side.end - side.start) > SHORTEST
+            && parts.iter().any(|part| {
+                let mut meets = false;
+                if boxes_meet(&bounds, &part.segment.bounds()) {
+                    crossings(&side, &part.segment, |point, _, _| {
+                        meets |= length(point - corner) > LINK;
+                    });
+                }
+                meets
+            })
+    })
 }
 
 /// A ring in the making.

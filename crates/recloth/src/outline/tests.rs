@@ -326,11 +326,12 @@ fn far_apart_edges_that_collide_close_the_gap_or_are_refused() {
         });
         Piece::new("comb", edges.collect()).unwrap()
     };
+    // Below half of 15 there is a gap to cut through.
     let error = comb(15.0).cut_line(0.1).unwrap_err();
     assert_eq!((error.kind(), error.at()), (ErrorKind::NoSolution, Some(3)));
     assert_eq!(
         comb(15.0).sentence(&error),
-        "piece \"comb\", edge \"3\": allowance[3] = 10 leaves no solution"
+        "piece \"comb\", edge \"3\": allowance[3] = 10 leaves no solution: it must be between 0 and 7.4"
     );
     // With a slot of 50, what is left of it is 30 wide and 100 deep: by hand, 320 · 220 less 30 · 100.
     let cut = comb(50.0).cut_line(0.1).unwrap();
@@ -387,6 +388,7 @@ fn cloth_already_cut_has_its_seam_line_inside() {
         (error.kind(), error.argument(), error.at()),
         (ErrorKind::NoSolution, "allowance", Some(0))
     );
+    assert_eq!(error.max(), 24.9);
     // One edge already cut, the others not: the cut line runs on along it.
     let mixed = Piece::new(
         "mixed",
