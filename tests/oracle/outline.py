@@ -1,7 +1,7 @@
 """Cut lines recomputed with shapely, whose buffers and unions share no code with the library.
 
-`cargo run -p recloth --example cut_lines -- COUNT FIRST_SEED | python3 tests/oracle/outline.py` (or without a pipe: then it
-runs cargo itself). For every random piece:
+`python3 tests/oracle/outline.py` runs `cargo run -p recloth --example cut_lines -- 40 0` for random pieces and their cut lines;
+`python3 tests/oracle/outline.py FILE` takes what that printed earlier, with other seeds, say. For every piece:
 
 - the cut line is a valid polygon, and holds the piece and, beside every edge, a strip as wide as its allowance;
 - straight edges with one allowance: it is what shapely's mitred buffer gives;
@@ -13,6 +13,7 @@ Needs shapely.
 """
 
 import json
+import pathlib
 import subprocess
 import sys
 
@@ -99,11 +100,12 @@ def points(polygon):
 
 
 def main():
-    if sys.stdin.isatty() or "--run" in sys.argv:
-        command = ["cargo", "run", "--quiet", "-p", "recloth", "--example", "cut_lines", "--", "40", "0"]
-        text = subprocess.run(command, check=True, capture_output=True, text=True).stdout
+    if len(sys.argv) > 1:
+        text = pathlib.Path(sys.argv[1]).read_text(encoding="utf-8")
     else:
-        text = sys.stdin.read()
+        command = ["cargo", "run", "--quiet", "-p", "recloth", "--example", "cut_lines", "--", "40", "0"]
+        house = pathlib.Path(__file__).resolve().parents[2]
+        text = subprocess.run(command, check=True, stdout=subprocess.PIPE, text=True, cwd=house).stdout
     checked = failed = without = 0
     for line in text.splitlines():
         case = json.loads(line)

@@ -1,0 +1,53 @@
+//! Pieces written as JSON and read back.
+
+use recloth::draft::{Allowances, Centre, SkirtPanel};
+use recloth::outline::Piece;
+
+fn front() -> Piece {
+    let panel = SkirtPanel {
+        name: "front".into(),
+        panel_width: 242.0,
+        waist: 190.0,
+        hip: 250.0,
+        hip_depth: 200.0,
+        length: 600.0,
+        hem_width: 290.0,
+        darts: 1,
+        largest_intake: 30.0,
+        dart_length: 110.0,
+        side_rise: 12.0,
+        centre: Centre::Fold,
+        allowances: Allowances::default(),
+    };
+    panel.draft().unwrap().pieces.remove(0)
+}
+
+#[test]
+fn a_piece_comes_back_the_same() {
+    let piece = front();
+    let text = serde_json::to_string(&piece).unwrap();
+    let back: Piece = serde_json::from_str(&text).unwrap();
+    assert_eq!(back, piece);
+}
+
+#[test]
+fn a_piece_is_written_with_little() {
+    let text = r#"{"name": "triangle", "edges": [
+        {"name": "a", "curve": {"segment": {"start": {"x": 0, "y": 0}, "end": {"x": 9, "y": 0}}}},
+        {"name": "b", "curve": {"segment": {"start": {"x": 9, "y": 0}, "end": {"x": 0, "y": 9}, "bulge": 0.2}},
+         "role": "hem", "allowance": 3, "drawn": "cut", "corner": "mirrored_on_this"},
+        {"name": "c", "curve": {"cubic": {"p0": {"x": 0, "y": 9}, "p1": {"x": 0, "y": 6}, "p2": {"x": 0, "y": 3},
+         "p3": {"x": 0, "y": 0}}}, "corner": {"pointed": {"limit": 2}}}
+    ]}"#;
+    let piece: Piece = serde_json::from_str(text).unwrap();
+    assert_eq!(piece.edges()[1].allowance, 3.0);
+    assert!(piece.cut_line(0.1).is_ok());
+}
+
+#[test]
+fn a_bad_piece_is_refused_with_the_reason() {
+    let mut value = serde_json::to_value(front()).unwrap();
+    value["edges"][0]["curve"]["segment"]["end"]["y"] = 0.5.into();
+    let error = serde_json::from_value::<Piece>(value).unwrap_err();
+    assert!(error.to_string().starts_with("gap[0] = "), "{error}");
+}
