@@ -19,7 +19,11 @@ fn front() -> Piece {
         centre: Centre::Fold,
         allowances: Allowances::default(),
     };
-    panel.draft().unwrap().pieces.remove(0)
+    panel
+        .draft()
+        .expect("a panel that can be made")
+        .pieces
+        .remove(0)
 }
 
 #[test]

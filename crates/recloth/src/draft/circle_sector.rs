@@ -16,6 +16,7 @@ use crate::skirt::circle_skirt;
 /// # Source
 /// [`circle_skirt`].
 #[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct CircleSector {
     /// Finished waist edge of the whole skirt, ease included (mm), 1 to 1e4.
     pub waist: f64,

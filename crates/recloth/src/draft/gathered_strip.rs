@@ -16,6 +16,7 @@ use crate::outline::{Corner, Curve, Edge, Piece};
 /// # Source
 /// [`gathers`].
 #[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct GatheredStrip {
     /// Length of the edge it goes on (mm), 1 to 1e4.
     pub finished: f64,

@@ -29,6 +29,7 @@ pub enum Hang {
 /// # Source
 /// [`lining_length`].
 #[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct PanelLining {
     /// The panel to be lined.
     pub shell: SkirtPanel,

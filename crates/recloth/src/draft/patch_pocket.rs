@@ -14,6 +14,7 @@ use crate::outline::{Corner, Curve, Edge, Piece, Segment};
 /// # Source
 /// Plane geometry.
 #[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct PatchPocket {
     /// Finished width (mm), 10 to 1000.
     pub width: f64,

@@ -18,6 +18,7 @@ use crate::outline::{Curve, Cutting, Edge, Hand, Piece, Segment};
 /// # Source
 /// [`sectioned_band`], [`curved_band`].
 #[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct SectionedBand {
     /// Finished lower edge of each section, in order (mm), 1 to 1e4 each, 1 to 100 sections.
     pub lengths: Vec<f64>,

@@ -17,6 +17,7 @@ use crate::outline::{Curve, Cutting, Edge, Mark, Piece};
 /// # Source
 /// [`straight_band`].
 #[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct StraightBand {
     /// Finished length round the waist, ease included (mm), 1 to 1e4.
     pub waist: f64,

@@ -443,3 +443,84 @@ fn a_lining_has_the_length_of_the_worked_example() {
         "clearance",
     );
 }
+
+/// Numbers from 0 to below 1, the same everywhere.
+fn random(state: &mut u64) -> f64 {
+    *state = state
+        .wrapping_mul(6_364_136_223_846_793_005)
+        .wrapping_add(1_442_695_040_888_963_407);
+    (*state >> 11) as f64 / (1u64 << 53) as f64
+}
+
+#[test]
+fn any_measures_give_a_piece_that_can_be_cut_or_name_a_measure() {
+    const MEASURES: [&str; 11] = [
+        "panel_width",
+        "waist",
+        "hip",
+        "hip_depth",
+        "length",
+        "hem_width",
+        "darts",
+        "largest_intake",
+        "dart_length",
+        "side_rise",
+        "hem",
+    ];
+    let mut state = 5;
+    let (mut made, mut refused) = (0, 0);
+    for round in 0..3000 {
+        let wild = round % 3 == 0;
+        let mut any = |usual: f64| {
+            let r = random(&mut state);
+            let odd = [f64::NAN, f64::INFINITY, -1.0, 0.0, 1e-9, 1e9];
+            if wild && r > 0.97 {
+                odd[(random(&mut state) * 6.0) as usize]
+            } else {
+                usual * if wild { 4.0 * r * r } else { 0.7 + 0.6 * r }
+            }
+        };
+        let panel = SkirtPanel {
+            name: "any".into(),
+            panel_width: any(260.0),
+            waist: any(190.0),
+            hip: any(260.0),
+            hip_depth: any(200.0),
+            length: any(600.0),
+            hem_width: any(300.0),
+            darts: any(2.0) as u32,
+            largest_intake: any(30.0),
+            dart_length: any(110.0),
+            side_rise: any(12.0),
+            centre: Centre::Seam,
+            allowances: Allowances {
+                seam: 10.0,
+                hem: 30.0,
+            },
+        };
+        match panel.draft() {
+            Ok(draft) => {
+                made += 1;
+                let piece = &draft.pieces[0];
+                assert!((waist(piece) - panel.waist).abs() < 1e-6, "{panel:?}");
+                let cut = piece.cut_line(0.1);
+                assert!(wild || cut.is_ok(), "{panel:?}: {cut:?}");
+                let lining = PanelLining {
+                    shell: panel,
+                    hang: Hang::Folded,
+                    clearance: 10.0,
+                    ease: 8.0,
+                };
+                assert!(wild || lining.draft().is_ok());
+            }
+            Err(error) => {
+                refused += 1;
+                assert!(MEASURES.contains(&error.argument()), "{error}: {panel:?}");
+            }
+        }
+    }
+    assert!(
+        made > 1000 && refused > 500,
+        "{made} made, {refused} refused"
+    );
+}

@@ -1,6 +1,28 @@
 //! Pieces made of edges: allowances, corners, notches, walking, mirroring.
 //!
 //! A [`Piece`] is a closed ring of [`Edge`]s. The drawn lines are the truth; cut lines are derived from them.
+//!
+//! ```
+//! use recloth::outline::{Curve, Edge, Piece};
+//! // A pocket flap, point down, its upper edge on a fold: 120 wide, 50 deep at the sides, 80 at the point.
+//! let flap = Piece::new("flap", vec![
+//!     Edge::seam("left slope", Curve::line((0.0, 30.0), (60.0, 0.0)), 8.0),
+//!     Edge::seam("right slope", Curve::line((60.0, 0.0), (120.0, 30.0)), 8.0),
+//!     Edge::seam("right", Curve::line((120.0, 30.0), (120.0, 80.0)), 8.0),
+//!     Edge::fold("top", Curve::line((120.0, 80.0), (0.0, 80.0))),
+//!     Edge::seam("left", Curve::line((0.0, 80.0), (0.0, 30.0)), 8.0),
+//! ])?;
+//! let cut = flap.cut_line(0.1)?;
+//! assert_eq!(cut.bounds().width(), 136.0);
+//! // Folded open: twice the seam lines' area, and its own mirror image.
+//! let whole = flap.unfold()?;
+//! assert_eq!(whole.area(), 2.0 * flap.area());
+//! assert!(!whole.handed(0.01)?);
+//! let polygon = whole.cut_line(0.1)?.flatten(0.1); // for laying out
+//! let path = cut.path(0.01); // for drawing
+//! assert!(polygon.len() >= 8 && path.elements().len() >= 6);
+//! # Ok::<(), recloth::Error>(())
+//! ```
 
 mod corner;
 mod cross;
