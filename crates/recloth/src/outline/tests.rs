@@ -414,3 +414,66 @@ fn cloth_already_cut_has_its_seam_line_inside() {
     assert_eq!(mixed.seam_line(0.1).unwrap().area(), 300.0 * 40.0);
     assert!(mixed.cut_line(f64::NAN).is_err() && mixed.cut_line(1e-9).is_err());
 }
+
+#[test]
+fn a_turned_hem_folds_back_onto_the_piece_with_its_allowances() {
+    // Sides that lean out and in by different amounts, straight hem, hem allowance 30.
+    for (left, right) in [
+        (0.0, 0.0),
+        (-40.0, 60.0),
+        (50.0, 20.0),
+        (-120.0, -120.0),
+        (90.0, -90.0),
+    ] {
+        let corners = [
+            (0.0, 0.0),
+            (200.0, 0.0),
+            (200.0 + right, 200.0),
+            (left, 200.0),
+        ];
+        let side = |name: &str, i: usize| {
+            Edge::seam(
+                name,
+                Curve::line(corners[i], corners[(i + 1) % 4]),
+                [0.0, 10.0, 10.0, 15.0][i],
+            )
+        };
+        let hem = Edge::hem("hem", Curve::line(corners[0], corners[1]), 30.0);
+        let edges = vec![
+            hem.corner(Corner::MirroredOnThis),
+            side("right", 1),
+            side("top", 2),
+            side("left", 3).corner(Corner::MirroredOnNext),
+        ];
+        let piece = Piece::new("panel", edges).unwrap();
+        let cut = piece.cut_line(0.1).unwrap();
+        let below: Vec<Point> = cut.flatten(0.1).into_iter().filter(|p| p.y < 0.0).collect();
+        let folded = |p: &Point| Point::new(p.x, -p.y);
+        assert!(
+            below
+                .iter()
+                .all(|p| cut.contains(folded(p)) || cut.distance(folded(p)) < 1e-9)
+        );
+        // Its two corners lie on the cut lines of the sides, where the allowances of hem and side are sewn together.
+        for corner in [
+            below.iter().min_by(|a, b| a.x.total_cmp(&b.x)),
+            below.iter().max_by(|a, b| a.x.total_cmp(&b.x)),
+        ] {
+            assert!(
+                cut.distance(folded(corner.unwrap())) < 1e-9,
+                "{left} {right}"
+            );
+        }
+        // By hand: what is below the hem line is as wide in the mean as the cut piece from 0 to 30 above it.
+        let (slope_l, slope_r) = (left / 200.0, right / 200.0);
+        let wide = |slope: f64, allowance: f64| allowance * libm::sqrt(1.0 + slope * slope);
+        let width = 200.0 + wide(slope_l, 15.0) + wide(slope_r, 10.0);
+        let hem_area = 30.0 * (width + 15.0 * (slope_r - slope_l));
+        let height = 210.0;
+        let above = height * (width + height / 2.0 * (slope_r - slope_l));
+        assert!(
+            (cut.area() - hem_area - above).abs() < 1e-6,
+            "{left} {right}"
+        );
+    }
+}
