@@ -469,11 +469,12 @@ struct Ring {
 impl Ring {
     fn new(points: &[Point]) -> Ring {
         let n = points.len();
-        let all = (0..n).map(|i| Edge::new(points[i], points[(i + 1) % n]));
-        let edges: Vec<Edge> = match n {
-            0..=2 => all.take(1).collect(),
-            _ => all.filter(|edge| edge.length > 0.0).collect(),
-        };
+        let all = || (0..n).map(|i| Edge::new(points[i], points[(i + 1) % n]));
+        let mut edges: Vec<Edge> = all().filter(|edge| edge.length > 0.0).collect();
+        if edges.is_empty() || n < 3 {
+            // A spot, a slit, or a ring so small that its points coincide where it lies.
+            edges = all().take(1).collect();
+        }
         let low = points
             .iter()
             .fold(Point::new(f64::INFINITY, f64::INFINITY), |low, p| {

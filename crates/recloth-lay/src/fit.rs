@@ -65,6 +65,16 @@ pub struct Alone {
     pub answer: Answer,
 }
 
+impl Alone {
+    /// The place, if the piece fits.
+    pub fn placement(&self) -> Option<Placement> {
+        match self.answer {
+            Answer::Fits(placement) => Some(placement),
+            _ => None,
+        }
+    }
+}
+
 /// What proves that not all pieces have a place together.
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(
@@ -185,7 +195,12 @@ pub fn fit(parts: &[Part], panels: &[Panel], options: &Options) -> Result<Fit, E
     let may = |kind: Kind, panel: usize| !matches!(answer(kind, panel), Answer::Cannot(_));
     let shortage = shortage(parts, panels, &pieces, &may);
     let rest = options.budget.saturating_sub(search.work);
-    let (placements, mut left) = together(&mut search, &pieces, &may, options.seed, rest);
+    let single = match (&pieces[..], alone.iter().find_map(Alone::placement)) {
+        ([_], Some(placement)) => Some((vec![placement], Vec::new())),
+        _ => None,
+    };
+    let (placements, mut left) =
+        single.unwrap_or_else(|| together(&mut search, &pieces, &may, options.seed, rest));
     let mut found = placements;
     // A piece of more corners than the search looks at may still have its proven place on a panel that is empty.
     left.retain(|&piece| {

@@ -236,6 +236,19 @@ impl<'a> Search<'a> {
         index
     }
 
+    /// How far the grain of an attitude is off the grain of a panel (deg).
+    fn tilt(&self, attitude: usize, panel: usize) -> f64 {
+        let Attitude {
+            part,
+            mirrored,
+            turn_deg,
+            ..
+        } = self.attitudes[attitude];
+        let square = grain_turn(&self.parts[part], &self.panels[panel], mirrored);
+        let off = half_turns(2.0 * (turn_deg - square)) / 2.0;
+        if off.abs() < 1e-9 { 0.0 } else { off }
+    }
+
     fn placement(&self, kind: Kind, panel: usize, attitude: usize, shift: Vec2) -> Placement {
         let attitude = &self.attitudes[attitude];
         Placement {
@@ -244,7 +257,7 @@ impl<'a> Search<'a> {
             panel,
             mirrored: attitude.mirrored,
             turn_deg: attitude.turn_deg,
-            shift,
+            shift: Vec2::new(neat(shift.x), neat(shift.y)),
         }
     }
 
@@ -296,6 +309,12 @@ impl<'a> Search<'a> {
         self.between.insert((attitude, other), Rc::clone(&between));
         between
     }
+}
+
+/// A shift on a grid a few millionths of a micrometre wide, so that a piece laid at nought says nought.
+fn neat(shift: f64) -> f64 {
+    const GRID: f64 = 268_435_456.0; // 2^28 to the millimetre
+    (shift * GRID).round() / GRID + 0.0
 }
 
 /// The sums in which a shape would lie over an obstacle, grown by a disc where there is one.
@@ -482,6 +501,9 @@ pub(crate) fn together(
             state = best.clone();
         }
     }
+    for (panel, laid) in best.laid.iter_mut().enumerate() {
+        straighten(search, pieces, panel, laid);
+    }
     let mut placements = Vec::new();
     for (panel, laid) in best.laid.iter().enumerate() {
         for laid in laid {
@@ -500,6 +522,37 @@ pub(crate) fn together(
             .collect(),
         best.left,
     )
+}
+
+/// Puts pieces that were tilted on grain where there is room for that, as a cutter would.
+fn straighten(search: &mut Search<'_>, pieces: &[Kind], panel: usize, laid: &mut [Laid]) {
+    for index in 0..laid.len() {
+        let Laid {
+            piece, attitude, ..
+        } = laid[index];
+        if search.tilt(attitude, panel) == 0.0 {
+            continue;
+        }
+        let others: Vec<Laid> = laid
+            .iter()
+            .copied()
+            .filter(|other| other.piece != piece)
+            .collect();
+        let choices = search.choices(pieces[piece], panel);
+        let straight = choices.iter().copied().find_map(|attitude| {
+            let push = Vec2::new(PUSHES[8].0, PUSHES[8].1);
+            let on_grain = search.tilt(attitude, panel) == 0.0;
+            let shift = on_grain.then(|| search.place(attitude, panel, &others, push))??;
+            Some((attitude, shift))
+        });
+        if let Some((attitude, shift)) = straight {
+            laid[index] = Laid {
+                piece,
+                attitude,
+                shift,
+            };
+        }
+    }
 }
 
 /// Area left on every panel.

@@ -4,10 +4,13 @@ use kurbo::Point;
 use recloth::ErrorKind;
 use robust::{Coord, orient2d};
 
+use crate::shape::bounds;
 use crate::{Error, Panel, Part};
 
 /// Largest coordinate (mm). Rounding at this size is 10 000 times finer than the tolerance of the checker.
 const REACH: f64 = 1e5;
+/// Least width or height of an outline (mm), the larger of the two. Anything smaller is a spot.
+const SMALLEST: f64 = 0.01;
 const POINTS: usize = 5000;
 const LIST: usize = 1000;
 
@@ -77,7 +80,7 @@ fn check_points(
     Ok(())
 }
 
-/// An error unless the ring is simple. Repeated points count as one.
+/// An error unless the ring is simple and large enough to see. Repeated points count as one.
 fn check_ring(argument: &'static str, points: &[Point]) -> Result<(), recloth::Error> {
     check_points(argument, points, 3)?;
     let bad = |index: usize| {
@@ -91,7 +94,8 @@ fn check_ring(argument: &'static str, points: &[Point]) -> Result<(), recloth::E
         .filter(|&i| points[i] != points[(i + points.len() - 1) % points.len()])
         .collect();
     let n = kept.len();
-    if n < 3 {
+    let (low, high) = bounds(points);
+    if n < 3 || (high.x - low.x).max(high.y - low.y) < SMALLEST {
         return bad(0);
     }
     let edge = |i: usize| (points[kept[i]], points[kept[(i + 1) % n]]);

@@ -530,6 +530,9 @@ fn outlines_that_are_none_are_refused() {
         ],
         &[(0.0, 0.0), (10.0, 0.0), (10.0, 10.0), (5.0, 0.0)],
         &[(1.0, 1.0), (1.0, 1.0), (1.0, 1.0)],
+        // Too small to be anything but a spot.
+        &[(0.0, 0.0), (1e-3, 0.0), (0.0, 1e-3)],
+        &[(0.0, 0.0), (1e-300, 0.0), (0.0, 1e-300)],
     ] {
         assert!(
             says(points).contains("crosses itself or has no area"),

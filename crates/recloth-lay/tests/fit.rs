@@ -510,6 +510,25 @@ fn what_was_cut_from_a_panel_is_never_refused() {
 }
 
 #[test]
+fn pieces_lie_on_grain_where_there_is_room() {
+    // A panel with a slanting side, along which the search likes to lay its pieces.
+    let panels = [Panel::new(
+        "cloth",
+        points(&[(0.0, 0.0), (500.0, 0.0), (470.0, 500.0), (0.0, 500.0)]),
+    )];
+    let parts = [Part {
+        as_drawn: 5,
+        tilt_deg: 5.0,
+        ..Part::new("strip", rectangle(70.0, 450.0))
+    }];
+    let found = found(&parts, &panels);
+    assert_eq!(found.together, Together::Fit);
+    for placement in &found.lay.placements {
+        assert!([0.0, 180.0].contains(&placement.turn_deg), "{placement:?}");
+    }
+}
+
+#[test]
 fn spacing_is_kept() {
     let panels = [Panel::new("cloth", rectangle(210.0, 100.0))];
     let parts = [Part {

@@ -1,0 +1,67 @@
+//! Parts, panels, options and answers as JSON, as the bindings hand them over.
+#![cfg(feature = "serde")]
+
+use recloth_lay::{Fit, Options, Panel, Part, Shows, check, fit};
+use serde_json::{from_str, json, to_value};
+
+#[test]
+fn what_is_left_out_has_its_default() {
+    let outline = r#"[{"x":0,"y":0},{"x":100,"y":0},{"x":0,"y":50}]"#;
+    let part: Part = from_str(&format!(r#"{{"name":"pocket","outline":{outline}}}"#)).unwrap();
+    assert_eq!(
+        part,
+        Part::new("pocket", [(0.0, 0.0), (100.0, 0.0), (0.0, 50.0)])
+    );
+    let panel: Panel = from_str(&format!(
+        r#"{{"name":"back","outline":{outline},"flaws":[{{"outline":[{{"x":9,"y":9}}]}}],"faces":"two"}}"#
+    ))
+    .unwrap();
+    assert_eq!(
+        (panel.grain_deg, panel.nap, panel.flaws[0].margin),
+        (90.0, false, 0.0)
+    );
+    assert_eq!(from_str::<Options>("{}").unwrap(), Options::default());
+    let sided: Part = from_str(&format!(
+        r#"{{"name":"a","outline":{outline},"shows":"either"}}"#
+    ))
+    .unwrap();
+    assert_eq!(sided.shows, Shows::Either);
+}
+
+#[test]
+fn a_slip_in_a_name_is_refused() {
+    let text = r#"{"name":"pocket","outline":[],"grain":90}"#;
+    assert!(
+        from_str::<Part>(text)
+            .unwrap_err()
+            .to_string()
+            .contains("unknown field `grain`")
+    );
+    assert!(from_str::<Options>(r#"{"effort":3}"#).is_err());
+}
+
+#[test]
+fn answers_go_out_and_come_back() {
+    let rectangle = |w: f64, h: f64| [(0.0, 0.0), (w, 0.0), (w, h), (0.0, h)];
+    let parts = [
+        Part::new("pocket", rectangle(50.0, 60.0)),
+        Part::new("band", rectangle(50.0, 210.0)),
+    ];
+    let panels = [Panel::new("back", rectangle(100.0, 200.0))];
+    let found = fit(&parts, &panels, &Options::default()).unwrap();
+    let text = serde_json::to_string(&found).unwrap();
+    assert_eq!(from_str::<Fit>(&text).unwrap(), found);
+    let value = to_value(&found).unwrap();
+    assert_eq!(
+        value["alone"][1]["answer"],
+        json!({"cannot": {"along": {"needed": 210.0, "there": 200.0}}})
+    );
+    assert_eq!(
+        value["together"],
+        json!({"cannot": {"no_panel": {"part": 1, "hand": "as_drawn"}}})
+    );
+    let mut lay = found.lay;
+    lay.placements[0].shift.x += 1000.0;
+    let complaints = to_value(check(&parts, &panels, &lay).unwrap_err()).unwrap();
+    assert_eq!(complaints[0]["outside"]["part"], "pocket");
+}
