@@ -110,16 +110,21 @@ fn how_many(piece: &Piece) -> String {
 fn allowances(plan: &Plan, piece: &Piece) -> String {
     let mut groups: Vec<(f64, Vec<&str>)> = Vec::new();
     for edge in piece.edges() {
-        if edge.role == Role::Fold || edge.name == "dart cap" {
+        if edge.role == Role::Fold || edge.name.starts_with("cap ") {
             continue;
         }
+        // "waist 1" and "waist 2" are one edge with a dart in it.
+        let name = edge
+            .name
+            .trim_end_matches(|c: char| c.is_ascii_digit())
+            .trim_end();
         match groups
             .iter_mut()
             .find(|(allowance, _)| *allowance == edge.outside())
         {
-            Some((_, names)) if names.contains(&edge.name.as_str()) => {}
-            Some((_, names)) => names.push(&edge.name),
-            None => groups.push((edge.outside(), vec![&edge.name])),
+            Some((_, names)) if names.contains(&name) => {}
+            Some((_, names)) => names.push(name),
+            None => groups.push((edge.outside(), vec![name])),
         }
     }
     if let [(allowance, names)] = &groups[..]

@@ -42,6 +42,9 @@ pub(crate) struct WrapSkirt {
     pub(crate) band_depth: f64,
     /// How much shorter the band's top edge is than its bottom edge, in all.
     pub(crate) band_taper: f64,
+    pub(crate) band_curved: bool,
+    /// How much wider each quarter is at the hem than at the hip.
+    pub(crate) flare: f64,
     pub(crate) buttons: Buttons,
 }
 
@@ -88,6 +91,7 @@ pub(crate) struct Pocket {
     pub(crate) width: f64,
     pub(crate) height: f64,
     pub(crate) hem: f64,
+    pub(crate) corner_radius: f64,
     pub(crate) count: u32,
     /// Name of the garment it is sewn to.
     pub(crate) on: String,
@@ -249,6 +253,10 @@ fn wrap_skirt(table: &Table<'_>, wearer: &Wearer<'_>) -> Result<WrapSkirt, Brief
         largest_dart: table.length("largest_dart", (5.0, 80.0))?,
         band_depth: table.length("band_depth", (10.0, 150.0))?,
         band_taper: table.opt_length("band_taper", SHORT)?.unwrap_or(0.0),
+        band_curved: table
+            .opt_choice("band_sections", &[("straight", false), ("curved", true)])?
+            .unwrap_or(false),
+        flare: table.opt_length("flare", SHORT)?.unwrap_or(0.0),
         buttons: buttons(table, 4)?,
     })
 }
@@ -302,6 +310,9 @@ fn pocket(table: &Table<'_>, on: String) -> Result<Pocket, BriefError> {
         width: table.length("width", (30.0, 500.0))?,
         height: table.length("height", (30.0, 600.0))?,
         hem: table.opt_length("hem", (0.0, 150.0))?.unwrap_or(25.4),
+        corner_radius: table
+            .opt_length("corner_radius", (0.0, 250.0))?
+            .unwrap_or(0.0),
         count: table.count("count", (1, 8), 1)?,
         on,
     })

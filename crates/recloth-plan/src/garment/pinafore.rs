@@ -1,5 +1,6 @@
 //! A child's pinafore: a bib with straps, a band, a gathered skirt and a gathered ruffle.
 
+use recloth::draft::{Allowances, GatheredStrip};
 use recloth::fullness::gathers;
 use recloth::outline::{Edge, Hand, Piece};
 
@@ -19,10 +20,15 @@ pub(super) fn draft(brief: &Brief, make: &Make, p: &Pinafore) -> Result<Draft, I
             "Give a smaller bib_width, or look at the child's waist.",
         ));
     }
+    if p.skirt_length <= p.ruffle_depth {
+        return Err(Impossible::new(
+            "the ruffle is as deep as the whole skirt",
+            "skirt_length counts the ruffle in: give a longer skirt or a shallower ruffle.",
+        ));
+    }
     let skirt_all = gathers(band, p.fullness)?.flat;
     let skirt_each = skirt_all / f64::from(p.skirt_panels);
-    let ruffle_all = gathers(skirt_all, p.ruffle_fullness)?.flat;
-    let ruffle_each = ruffle_all / f64::from(p.ruffle_pieces);
+    let ruffle_each = gathers(skirt_all, p.ruffle_fullness)?.flat / f64::from(p.ruffle_pieces);
     // A narrow hem is turned twice: common practice, no source.
     let narrow = 2.0 * QUARTER;
     let piece = |title: &str, piece: Piece, count| {
@@ -47,7 +53,7 @@ pub(super) fn draft(brief: &Brief, make: &Make, p: &Pinafore) -> Result<Draft, I
         skirt_sides[1] = ("opening", Edge::opening, seam);
         skirt_sides[3] = ("opening", Edge::opening, seam);
     }
-    let pieces = vec![
+    let mut pieces = vec![
         piece(
             "bib",
             draw::rectangle(
@@ -79,21 +85,6 @@ pub(super) fn draft(brief: &Brief, make: &Make, p: &Pinafore) -> Result<Draft, I
             2,
         )?,
         piece(
-            "ruffle",
-            draw::rectangle(
-                "",
-                (ruffle_each, p.ruffle_depth),
-                [
-                    ("hem", Edge::hem, narrow),
-                    ("end", Edge::seam, seam),
-                    ("gathered edge", Edge::seam, seam),
-                    ("end", Edge::seam, seam),
-                ],
-                true,
-            )?,
-            p.ruffle_pieces,
-        )?,
-        piece(
             "strap",
             // Folded lengthwise: twice the finished width between its seams.
             draw::rectangle(
@@ -105,11 +96,17 @@ pub(super) fn draft(brief: &Brief, make: &Make, p: &Pinafore) -> Result<Draft, I
             2,
         )?,
     ];
-    if p.skirt_length <= p.ruffle_depth {
-        return Err(Impossible::new(
-            "the ruffle is as deep as the whole skirt",
-            "skirt_length counts the ruffle in: give a longer skirt or a shallower ruffle.",
-        ));
+    let ruffle = GatheredStrip {
+        finished: skirt_all,
+        ratio: p.ruffle_fullness,
+        depth: p.ruffle_depth,
+        strips: p.ruffle_pieces,
+        allowances: Allowances { seam, hem: narrow },
+    };
+    for (index, strip) in ruffle.draft()?.pieces.into_iter().enumerate() {
+        let (width, y) = (strip.bounds().width(), 0.25 * p.ruffle_depth);
+        let strip = draw::grain(strip, (0.1 * width, y), (0.4 * width, y))?;
+        pieces.push(piece(&format!("ruffle {}", index + 1), strip, 1)?);
     }
     let equal = |count: u32, what: &str, each: f64| {
         (0..count)

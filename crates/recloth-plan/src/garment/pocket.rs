@@ -1,35 +1,34 @@
 //! A patch pocket with a turned hem.
 
-use recloth::outline::{Corner, Edge, Hand};
+use recloth::draft::{Allowances, PatchPocket};
+use recloth::outline::Hand;
 
 use super::{Draft, Impossible, draw};
 use crate::brief::{Brief, Make, Pocket};
 use crate::order::{Kind, Step};
 
 pub(super) fn draft(brief: &Brief, make: &Make, p: &Pocket) -> Result<Draft, Impossible> {
-    let seam = brief.allowances.seam;
-    let pocket = draw::rectangle(
-        &make.name,
-        (p.width, p.height),
-        [
-            ("bottom", Edge::seam, seam),
-            (
-                "side",
-                |name, curve, allowance| {
-                    Edge::seam(name, curve, allowance).corner(Corner::MirroredOnNext)
-                },
-                seam,
-            ),
-            (
-                "top",
-                |name, curve, allowance| {
-                    Edge::hem(name, curve, allowance).corner(Corner::MirroredOnThis)
-                },
-                p.hem,
-            ),
-            ("side", Edge::seam, seam),
-        ],
-        false,
+    let pocket = PatchPocket {
+        width: p.width,
+        depth: p.height,
+        corner_radius: p.corner_radius,
+        allowances: Allowances {
+            seam: brief.allowances.seam,
+            hem: p.hem,
+        },
+    };
+    let [pocket] = &pocket.draft()?.pieces[..] else {
+        return Err(Impossible::new(
+            "it cannot be drawn",
+            "Look at its measures.",
+        ));
+    };
+    let pocket = pocket.clone().with_name(&make.name);
+    // Off the middle, where the name stands.
+    let pocket = draw::grain(
+        pocket,
+        (0.2 * p.width, 0.3 * p.height),
+        (0.2 * p.width, 0.7 * p.height),
     )?;
     let cloth = &brief.cloths[make.cloth].name;
     let step = |text: String, kind| Step::new(text, kind, p.on.clone());

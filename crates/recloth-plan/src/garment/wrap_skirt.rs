@@ -3,140 +3,118 @@
 //! Every panel is as wide at the waist as at the hip; darts and the side seam take the difference (what the panel has
 //! leads, not half a waist less half a hip). Each front runs on past the centre by half of the overlap.
 
-use kurbo::Point;
-use recloth::band::{SquareEnds, sectioned_band};
-use recloth::dart::{DartInPanel, dart_in_panel};
+use recloth::band::{SquareEnds, curved_band, sectioned_band};
 use recloth::doubt::DOUBTS;
-use recloth::outline::{Corner, Curve, Dart, Edge, Hand, Mark, Piece};
+use recloth::draft::{Allowances, Centre, SectionedBand, SkirtPanel};
+use recloth::outline::{Curve, Edge, Hand, Mark, Piece, Role};
 
 use super::{Draft, Impossible, Sum, draw};
 use crate::brief::{Brief, Make, WrapSkirt};
 use crate::order::{Kind, Step};
 
-/// One panel's widths (mm).
-struct Panel {
-    /// From the centre line or the wrap edge to the side, at the hip.
-    hip: f64,
-    /// The same at the waist, darts closed.
-    waist: f64,
-    /// From the wrap edge to the centre line; 0 at the back.
-    past_centre: f64,
-    darts: u32,
-    shaping: DartInPanel,
-}
-
-impl Panel {
-    fn new(s: &WrapSkirt, past_centre: f64, darts: u32) -> Result<Panel, Impossible> {
-        let hip = (s.hip + s.hip_ease) / 4.0 + past_centre;
-        let waist = (s.waist + s.waist_ease) / 4.0 + past_centre;
-        if waist > hip {
-            return Err(Impossible::new(
-                "the waist with its ease is larger than the hip with its ease",
-                "Look at waist and hip: have they changed places? Where the body is so, give more hip_ease.",
-            ));
-        }
-        let largest = if darts == 0 { 0.0 } else { s.largest_dart };
-        let shaping = dart_in_panel(hip, waist, darts.max(1), largest, s.dart_length)?;
-        // What a side seam can take over the hip bone before it pulls: common practice, no source.
-        if shaping.leftover > s.hip_depth / 2.0 {
-            return Err(Impossible::new(
-                format!(
-                    "its side seam would have to take {:.0} mm from hip to waist",
-                    shaping.leftover
-                ),
-                "Give more darts (back_darts, front_darts) or a larger largest_dart.",
-            ));
-        }
-        Ok(Panel {
-            hip,
-            waist,
-            past_centre,
-            darts,
-            shaping,
-        })
-    }
-
-    /// Where each dart opens on the waist edge, from the centre out: the nearer leg's place.
-    fn dart_places(&self) -> Vec<f64> {
-        let quarter = self.waist - self.past_centre;
-        let shares = f64::from(self.darts + 1);
-        (0..self.darts)
-            .map(|i| {
-                let i = f64::from(i);
-                self.past_centre + quarter * (i + 1.0) / shares + i * self.shaping.intake_each
-            })
-            .collect()
-    }
-}
+/// How much higher the waist is at the side than at the centre (mm): common practice, no source.
+const SIDE_RISE: f64 = 10.0;
+/// Side seams of front and back may differ by this much (mm) and be eased: common practice, no source.
+const EASED: f64 = 3.0;
 
 pub(super) fn draft(brief: &Brief, make: &Make, s: &WrapSkirt) -> Result<Draft, Impossible> {
-    if s.length <= s.hip_depth {
-        return Err(Impossible::new(
-            "it is no longer than from waist to hip",
-            "Give a longer length, or look at hip_depth.",
-        ));
-    }
-    if s.dart_length > s.hip_depth {
-        return Err(Impossible::new(
-            "its darts reach below the hip",
-            format!(
-                "Give a dart_length of at most {}.",
-                brief.tape.text(s.hip_depth)
-            ),
-        ));
-    }
     let name = &make.name;
     let cloth = &brief.cloths[make.cloth].name;
+    let quarter_waist = (s.waist + s.waist_ease) / 4.0;
+    let quarter_hip = (s.hip + s.hip_ease) / 4.0;
+    check(brief, s, quarter_waist, quarter_hip)?;
+    let quarter = |side: &str, darts: u32| {
+        SkirtPanel {
+            name: format!("{name} {side}"),
+            panel_width: quarter_hip,
+            waist: quarter_waist,
+            hip: quarter_hip,
+            hip_depth: s.hip_depth,
+            length: s.length,
+            hem_width: quarter_hip + s.flare,
+            darts,
+            largest_intake: s.largest_dart,
+            dart_length: s.dart_length,
+            side_rise: SIDE_RISE,
+            centre: Centre::Seam,
+            allowances: Allowances {
+                seam: brief.allowances.seam,
+                hem: brief.allowances.hem,
+            },
+        }
+        .draft()
+    };
     let (back, front) = (
-        Panel::new(s, 0.0, s.back_darts)?,
-        Panel::new(s, s.overlap / 2.0, s.front_darts)?,
+        quarter("back", s.back_darts)?,
+        quarter("front", s.front_darts)?,
     );
-    let mut pieces = vec![
-        draw::cut(
-            panel(brief, s, &back, &format!("{name} back"), false)?,
-            2,
-            Hand::Mirrored,
-            cloth,
-            None,
-        )?,
-        draw::cut(
-            panel(brief, s, &front, &format!("{name} front"), true)?,
-            2,
-            Hand::Mirrored,
-            cloth,
-            None,
-        )?,
-    ];
-    let mut doubts = Vec::new();
-    for bit in DOUBTS
+    let mut doubts: Vec<String> = DOUBTS
         .iter()
-        .filter(|bit| (back.shaping.doubts | front.shaping.doubts) & bit.bit != 0)
-    {
-        doubts.push(format!("{name}: {}", bit.text));
-    }
-
-    let lower = [front.waist, 2.0 * back.waist, front.waist];
-    let mut upper = [0.0; 3];
-    let top = lower.iter().sum::<f64>() - s.band_taper;
-    let band = sectioned_band(&lower, s.band_depth, top, SquareEnds::Both, &mut upper)?;
-    if band.join_kink_deg > 5.0 {
+        .filter(|bit| (back.doubts | front.doubts) & bit.bit != 0)
+        .map(|bit| format!("{name}: {}", bit.text))
+        .collect();
+    let ([back], [front]) = (&back.pieces[..], &front.pieces[..]) else {
+        return Err(Impossible::new(
+            "its panels cannot be drawn",
+            "Look at its measures.",
+        ));
+    };
+    let apart = (side_length(back) - side_length(front)).abs();
+    if apart > EASED {
         doubts.push(format!(
-            "{name}: the band's sections meet in a kink of {:.1} degrees: true both edges to a curve across each join.",
-            band.join_kink_deg
+            "{name}: the side seams of front and back differ by {}: give front and back the same number of darts.",
+            brief.tape.text(apart)
         ));
     }
-    for (section, index, count, hand) in [
-        ("front", 0, 4, Hand::Mirrored),
-        ("back", 1, 2, Hand::Identical),
-    ] {
-        let piece = band_section(
-            brief,
-            s,
-            &format!("{name} {section} band"),
-            lower[index],
-            upper[index],
-            index == 0,
-        )?;
+    let past_centre = s.overlap / 2.0;
+    let front = past(front, past_centre, s.length, s.facing)?;
+    let mut pieces = vec![
+        draw::cut(back.clone(), 2, Hand::Mirrored, cloth, None)?,
+        draw::cut(front, 2, Hand::Mirrored, cloth, None)?,
+    ];
+
+    let front_waist = quarter_waist + past_centre;
+    let lower = [front_waist, 2.0 * quarter_waist, front_waist];
+    let top = lower.iter().sum::<f64>() - s.band_taper;
+    let curved = s.band_curved && s.band_taper > 0.0;
+    let mut upper = [0.0; 3];
+    if curved {
+        curved_band(&lower, s.band_depth, top, &mut upper)?;
+    } else {
+        let band = sectioned_band(&lower, s.band_depth, top, SquareEnds::Both, &mut upper)?;
+        if band.join_kink_deg > 5.0 {
+            doubts.push(format!(
+                "{name}: the band's sections meet in a kink of {:.1} degrees: true both edges to a curve across each \
+                 join, or have the band curved.",
+                band.join_kink_deg
+            ));
+        }
+    }
+    let band = SectionedBand {
+        lengths: lower.to_vec(),
+        depth: s.band_depth,
+        top,
+        ends: SquareEnds::Both,
+        curved,
+        allowance: brief.allowances.seam,
+    }
+    .draft()?;
+    // The third section is the first one mirrored. Two of each: the outer layer and its facing.
+    for (section, title, count) in [(0, "front band", 4), (1, "back band", 2)] {
+        let piece = band.pieces[section]
+            .clone()
+            .with_name(format!("{name} {title}"));
+        let bounds = piece.bounds();
+        let (x0, x1) = (
+            bounds.x0 + 0.25 * bounds.width(),
+            bounds.x0 + 0.75 * bounds.width(),
+        );
+        let piece = draw::grain(piece, (x0, bounds.center().y), (x1, bounds.center().y))?;
+        let hand = if section == 0 {
+            Hand::Mirrored
+        } else {
+            Hand::Identical
+        };
         pieces.push(draw::cut(
             piece,
             count,
@@ -176,145 +154,102 @@ pub(super) fn draft(brief: &Brief, make: &Make, s: &WrapSkirt) -> Result<Draft, 
     })
 }
 
-/// A panel from the centre (x = 0) to the side, hem at y = 0.
-fn panel(
-    brief: &Brief,
-    s: &WrapSkirt,
-    p: &Panel,
-    name: &str,
-    wraps: bool,
-) -> Result<Piece, Impossible> {
-    let seam = brief.allowances.seam;
-    let hip_level = s.length - s.hip_depth;
-    let waist_end = p.hip - p.shaping.leftover;
-    let intake = p.shaping.intake_each;
-    let side_top = Point::new(waist_end, s.length);
-    let mut edges = vec![
-        Edge::hem(
-            "hem",
-            Curve::line((0.0, 0.0), (p.hip, 0.0)),
-            brief.allowances.hem,
-        )
-        .corner(Corner::MirroredOnThis),
-        Edge::seam("side", Curve::line((p.hip, 0.0), (p.hip, hip_level)), seam)
-            .notch("hip", hip_level, 1),
-    ];
-    edges.push(Edge::seam(
-        "side above the hip",
-        if p.shaping.leftover > 0.0 {
-            Curve::cubic(
-                (p.hip, hip_level),
-                (p.hip, hip_level + 0.4 * s.hip_depth),
-                (
-                    waist_end + 0.25 * p.shaping.leftover,
-                    s.length - 0.35 * s.hip_depth,
+/// Slips that the draft itself would tell in its own words.
+fn check(brief: &Brief, s: &WrapSkirt, waist: f64, hip: f64) -> Result<(), Impossible> {
+    if waist > hip {
+        return Err(Impossible::new(
+            "the waist with its ease is larger than the hip with its ease",
+            "Look at waist and hip: have they changed places? Where the body is so, give more hip_ease.",
+        ));
+    }
+    if s.length <= s.hip_depth {
+        return Err(Impossible::new(
+            "it is no longer than from waist to hip",
+            "Give a longer length, or look at hip_depth.",
+        ));
+    }
+    if s.front_darts + s.back_darts > 0 && s.dart_length >= s.hip_depth {
+        return Err(Impossible::new(
+            "its darts reach below the hip",
+            format!(
+                "Give a dart_length of less than {}.",
+                brief.tape.text(s.hip_depth)
+            ),
+        ));
+    }
+    for darts in [s.back_darts, s.front_darts] {
+        let left = hip - waist - f64::from(darts) * s.largest_dart;
+        // What a side seam takes over the hip bone before it pulls: common practice, no source.
+        if left > s.hip_depth / 2.0 {
+            return Err(Impossible::new(
+                format!(
+                    "a side seam would have to take {} from hip to waist",
+                    brief.tape.text(left)
                 ),
-                side_top,
-            )
-        } else {
-            Curve::line((p.hip, hip_level), side_top)
-        },
-        seam,
-    ));
-    // The waist edge from the side to the centre; each dart's cap is trued, so that it lies along the edge when folded:
-    // the waist edge mirrored over the leg meets the middle of the dart this much higher.
-    let kink = p.shaping.kink_deg.to_radians();
-    let cap = intake / 2.0 * libm::tan(kink);
-    let mut at = side_top;
-    let mut marks = Vec::new();
-    for (index, place) in p.dart_places().into_iter().enumerate().rev() {
-        if intake <= 0.0 {
-            continue;
+                "Give more darts (back_darts, front_darts) or a larger largest_dart.",
+            ));
         }
-        let legs = [
-            Point::new(place, s.length),
-            Point::new(place + intake, s.length),
-        ];
-        let middle = place + intake / 2.0;
-        edges.push(Edge::seam("waist", Curve::line(at, legs[1]), seam));
-        edges.push(Edge::seam(
-            "dart cap",
-            Curve::line(legs[1], (middle, s.length + cap)),
-            seam,
-        ));
-        edges.push(Edge::seam(
-            "dart cap",
-            Curve::line((middle, s.length + cap), legs[0]),
-            seam,
-        ));
-        marks.push(Mark::Dart(Dart {
-            name: format!("dart {}", index + 1),
-            point: Point::new(middle, s.length - s.dart_length),
-            legs,
-        }));
-        at = legs[0];
     }
-    marks.reverse();
-    let corner = Point::new(0.0, s.length);
-    edges.push(Edge::seam("waist", Curve::line(at, corner), seam));
-    let down = Curve::line(corner, (0.0, 0.0));
-    if wraps {
-        edges.push(
-            Edge::new("wrap edge", down, recloth::outline::Role::Hem, s.facing)
-                .corner(Corner::SquaredToThis),
-        );
-        let centre = Curve::line((p.past_centre, s.length), (p.past_centre, 0.0));
-        marks.push(Mark::Line {
-            name: String::from("centre front"),
-            curve: centre,
-        });
-    } else {
-        edges.push(Edge::seam("centre back", down, seam));
-    }
-    if let Some(hem) = edges.first_mut() {
-        hem.notches.clear();
-    }
-    let piece = Piece::new(name, edges)?.with_marks(marks)?;
-    let x = 0.6 * p.hip;
-    Ok(draw::grain(
-        piece,
-        (x, 0.2 * s.length),
-        (x, 0.7 * s.length),
-    )?)
+    Ok(())
 }
 
-/// A section of the band: its lower edge along x; a front's outer end (x = 0) is square.
-fn band_section(
-    brief: &Brief,
-    s: &WrapSkirt,
-    name: &str,
-    lower: f64,
-    upper: f64,
-    outer_end: bool,
-) -> Result<Piece, Impossible> {
-    let seam = brief.allowances.seam;
-    let taken = lower - upper;
-    let (left, right) = if outer_end {
-        (0.0, taken)
-    } else {
-        (taken / 2.0, taken / 2.0)
-    };
-    let top = s.band_depth;
-    let corners = [(0.0, 0.0), (lower, 0.0), (lower - right, top), (left, top)];
-    let ends = if outer_end {
-        ["side", "outer end"]
-    } else {
-        ["left side", "right side"]
-    };
-    let names = ["lower edge", ends[0], "upper edge", ends[1]];
-    let edges = (0..4).map(|i| {
-        Edge::seam(
-            names[i],
-            Curve::line(corners[i], corners[(i + 1) % 4]),
-            seam,
-        )
-    });
-    let piece = Piece::new(name, edges.collect())?;
-    Ok(draw::grain(
-        piece,
-        (0.25 * lower, top / 2.0),
-        (0.75 * lower, top / 2.0),
-    )?)
+/// Length of a panel's side seam.
+fn side_length(piece: &Piece) -> f64 {
+    piece
+        .edges()
+        .iter()
+        .filter(|edge| edge.name.starts_with("side"))
+        .map(Edge::length)
+        .sum()
+}
+
+/// The front run on past its centre line, square to it, and ended by a wrap edge with a facing turned in.
+fn past(front: &Piece, by: f64, length: f64, facing: f64) -> Result<Piece, recloth::Error> {
+    let moved = front.shifted((by, 0.0));
+    let mut edges = Vec::new();
+    for edge in moved.edges() {
+        if edge.name != "centre" {
+            edges.push(edge.clone());
+            continue;
+        }
+        let hem = moved
+            .edges()
+            .iter()
+            .find(|edge| edge.role == Role::Hem)
+            .map_or(0.0, |edge| edge.allowance);
+        if by > 0.0 {
+            edges.push(Edge::seam(
+                "waist past centre",
+                Curve::line((by, 0.0), (0.0, 0.0)),
+                edge.allowance,
+            ));
+        }
+        edges.push(Edge::new(
+            "wrap edge",
+            Curve::line((0.0, 0.0), (0.0, -length)),
+            Role::Hem,
+            facing,
+        ));
+        if by > 0.0 {
+            edges.push(Edge::hem(
+                "hem past centre",
+                Curve::line((0.0, -length), (by, -length)),
+                hem,
+            ));
+        }
+    }
+    let mut marks = moved.marks().to_vec();
+    if by > 0.0 {
+        marks.push(Mark::Line {
+            name: String::from("centre front"),
+            curve: Curve::line((by, 0.0), (by, -length)),
+        });
+    }
+    let piece = Piece::new(front.name(), edges)?.with_marks(marks)?;
+    match moved.grain() {
+        Some(grain) => piece.with_grain(grain),
+        None => Ok(piece),
+    }
 }
 
 fn steps(name: &str) -> Vec<Step> {
