@@ -97,7 +97,13 @@ impl Plan {
                     .filter(|placement| placement.panel == index);
                 let pieces = on_it.map(|placement| {
                     let number = laid.pieces[placement.part];
-                    let over = if placement.mirrored { " over" } else { "" };
+                    // A piece that is its own mirror image lies the same either way.
+                    let handed = self.piece(number).piece.handed(TOLERANCE).unwrap_or(true);
+                    let over = if placement.mirrored && handed {
+                        " over"
+                    } else {
+                        ""
+                    };
                     LayPiece {
                         label: format!("{number}{over}"),
                         outline: placed(&laid.parts[placement.part].outline, placement),

@@ -84,7 +84,7 @@ pub(crate) fn steps(brief: &Brief, make: Vec<Step>) -> Vec<Step> {
         Kind::Measure,
     ));
     steps.push(job(
-        "Lay out all pieces as the lays show, then cut them; those marked later stay uncut",
+        "Lay out all pieces as the lays show, then cut; linings, and what is marked later, stay uncut for now",
         Kind::Cut,
     ));
     steps.extend(make);

@@ -3,6 +3,7 @@
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 use recloth::Error;
 use recloth::outline::{Hand, Piece, Role};
+use recloth_lay::{Shortage, Together};
 
 use crate::laying::Laid;
 use crate::measure::{mass_text, volume_text};
@@ -79,12 +80,31 @@ impl Plan {
             count - missing
         );
         for (number, missing) in unplaced {
-            let name = self.piece(number).piece.name();
+            let piece = &self.piece(number).piece;
+            let (of, name) = (piece.cutting().count, piece.name());
             let why = match self.proof(number) {
-                Some((_, right)) => format!("larger than every panel; {right}"),
-                None => String::from("no place was found, and none is proved impossible."),
+                Some((_, right)) => format!("larger than every panel. {right}"),
+                None => String::from("no place was found."),
             };
-            text.push_str(&format!(" {missing} of {number}, {name}: {why}"));
+            text.push_str(&format!(" {missing} of {of}, {name}: {why}"));
+        }
+        for laid in &self.lays {
+            text.push_str(match &laid.fit.together {
+                Together::Fit => "",
+                Together::Cannot(Shortage::Area { .. }) => {
+                    " It is proved that they cannot all lie there: they have more area than the panels that could take \
+                     them. Leave something out, make it smaller, or find more cloth."
+                }
+                Together::Cannot(Shortage::TooFew { .. }) => {
+                    " It is proved that they cannot all lie there: there are more large pieces than panels to take them. \
+                     Leave something out, make it smaller, or find more cloth."
+                }
+                Together::Cannot(_) => "",
+                Together::Undecided => {
+                    " That is no proof that there is none: a better lay may be found by hand. Shorter, narrower or \
+                     fewer pieces, or a joined one, would help."
+                }
+            });
         }
         text
     }

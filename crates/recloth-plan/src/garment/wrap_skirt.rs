@@ -263,7 +263,8 @@ fn steps(name: &str) -> Vec<Step> {
         step("sew the centre back seam", Kind::Join),
         step("baste the side seams", Kind::Join),
         step("try on, wrapped as it will be worn", Kind::TryOn)
-            .after(format!("{name}: baste the side seams")),
+            .after(format!("{name}: baste the side seams"))
+            .why("a basted seam can still be moved"),
         step("sew the side seams", Kind::Sides)
             .after(format!("{name}: try on, wrapped as it will be worn"))
             .why("a basted seam is moved in a minute"),
@@ -277,22 +278,11 @@ fn steps(name: &str) -> Vec<Step> {
             "cut the band's sections, the outer layer and its facing",
             Kind::CutBand,
         ),
-        // Its own work: the band is cut after the seams, so the rule for interfacing binds only what follows it.
-        Step::new(
-            format!("{name}: fuse the band's outer layer"),
-            Kind::Fuse,
-            format!("{name}, band"),
-        )
-        .after(format!(
-            "{name}: cut the band's sections, the outer layer and its facing"
-        ))
-        .why("interfacing is cut by the piece it backs"),
+        step("fuse the band's outer layer", Kind::FuseBand),
         step(
             "join the band's sections, sew it on, close its ends",
             Kind::CloseBand,
-        )
-        .after(format!("{name}: fuse the band's outer layer"))
-        .why("interfacing goes on while the piece lies flat and single"),
+        ),
         step("work the band's buttonholes", Kind::Buttonhole),
         step("slit the buttonholes", Kind::Slit),
         step("sew the buttons on", Kind::Button),

@@ -47,6 +47,7 @@ kinds! {
     Sides = "sides";
     MeasureWaist = "measure waist";
     CutBand = "cut band";
+    FuseBand = "fuse band";
     CloseBand = "close band";
     Topstitch = "topstitch";
     TryOn = "try on";
@@ -75,7 +76,7 @@ impl Kind {
             Kind::Cut | Kind::CutLining | Kind::CutBand => {
                 "cut is cut, and this cloth cannot be bought again"
             }
-            Kind::Fuse => "fused interfacing does not come off cleanly",
+            Kind::Fuse | Kind::FuseBand => "fused interfacing does not come off cleanly",
             Kind::Clip => "a clip too deep shows on the right side",
             Kind::CutOpening => "an opening cut too large stays too large",
             Kind::Slit => "a slit buttonhole stays where it is",
@@ -105,7 +106,9 @@ impl Kind {
             Kind::CutBand => {
                 &["Try on with darts and side seams basted, and measure the waist edge as sewn."]
             }
-            Kind::Fuse => &["Fuse a scrap first: look for bubbles, shine and a change of colour."],
+            Kind::Fuse | Kind::FuseBand => {
+                &["Fuse a scrap first: look for bubbles, shine and a change of colour."]
+            }
             Kind::Clip => {
                 &["See that the staystitching is in; stop the points two threads short of it."]
             }

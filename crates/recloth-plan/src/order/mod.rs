@@ -206,6 +206,9 @@ pub fn order_check(steps: &[Step]) -> Result<Order, OrderError> {
     }
     let links = links_to(steps)?;
     let mut waits: Vec<usize> = links.iter().map(Vec::len).collect();
+    // For each step placed: when, and every step that comes before it, through others too.
+    let mut rank = vec![0; steps.len()];
+    let mut ancestors = vec![vec![false; steps.len()]; steps.len()];
     let mut left: Vec<usize> = (0..steps.len()).collect();
     let mut placed = Vec::with_capacity(steps.len());
     while !left.is_empty() {
@@ -220,9 +223,30 @@ pub fn order_check(steps: &[Step]) -> Result<Order, OrderError> {
                 .filter(|link| link.first == step)
                 .count();
         }
+        // From the latest back: what an earlier one of these does not already bring is just before.
+        let mut firsts: Vec<usize> = links[step].iter().map(|link| link.first).collect();
+        firsts.sort_unstable_by_key(|&first| std::cmp::Reverse(rank[first]));
+        let mut just_before = Vec::new();
+        for first in firsts {
+            if ancestors[step][first] {
+                continue;
+            }
+            just_before.push(first);
+            let before = ancestors[first].clone();
+            ancestors[step]
+                .iter_mut()
+                .zip(before)
+                .for_each(|(own, before)| *own |= before);
+            ancestors[step][first] = true;
+        }
+        rank[step] = placed.len();
         placed.push(Placed {
             step: steps[step].clone(),
-            because: just_before(steps, &links, step),
+            because: links[step]
+                .iter()
+                .filter(|link| just_before.contains(&link.first))
+                .map(|link| words(steps, link, step))
+                .collect(),
             no_return: steps[step].kind.no_return(),
             before: steps[step].kind.before().to_vec(),
         });
@@ -244,18 +268,6 @@ fn words(steps: &[Step], link: &IndexLink, then: usize) -> Link {
         why: link.why.to_string(),
         direct: link.direct,
     }
-}
-
-/// The links to a step, without those from a step that comes before another of them.
-fn just_before(steps: &[Step], links: &[Vec<IndexLink>], step: usize) -> Vec<Link> {
-    let mut earlier = vec![false; steps.len()];
-    for link in &links[step] {
-        for before in &links[link.first] {
-            earlier[before.first] = true;
-        }
-    }
-    let last = links[step].iter().filter(|link| !earlier[link.first]);
-    last.map(|link| words(steps, link, step)).collect()
 }
 
 /// The reason why one kind comes before another, and whether it is one rule; none where nothing binds them.

@@ -208,6 +208,21 @@ pub(super) const RULES: &[Rule] = &[
     ),
     Rule(
         Kind::CutBand,
+        Kind::FuseBand,
+        "interfacing is cut by the piece it backs",
+    ),
+    Rule(
+        Kind::Bath,
+        Kind::FuseBand,
+        "the adhesive of an interfacing resists the dye and lets go in a hot bath",
+    ),
+    Rule(
+        Kind::FuseBand,
+        Kind::CloseBand,
+        "interfacing goes on while the piece lies flat and single",
+    ),
+    Rule(
+        Kind::CutBand,
         Kind::CloseBand,
         "the band is closed round the waist when it is cut and sewn on",
     ),

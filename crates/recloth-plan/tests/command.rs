@@ -1,0 +1,391 @@
+//! The command, from the outside: what it writes, what it says, how it ends.
+
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+use tempfile::TempDir;
+
+/// A small brief that is good; tests spoil one line of it.
+const GOOD: &str = include_str!("../src/example.toml");
+
+struct Ran {
+    code: i32,
+    out: String,
+    err: String,
+    dir: TempDir,
+}
+
+impl Ran {
+    fn folder(&self) -> PathBuf {
+        self.dir.path().join("out")
+    }
+
+    /// Everything in the directory besides the brief.
+    fn written(&self) -> Vec<String> {
+        let entries = std::fs::read_dir(self.dir.path()).expect("the directory is there");
+        let names = entries.map(|entry| {
+            entry
+                .expect("an entry")
+                .file_name()
+                .to_string_lossy()
+                .into_owned()
+        });
+        names.filter(|name| name != "brief.toml").collect()
+    }
+}
+
+fn command(brief: &Path, into: &Path) -> (i32, String, String) {
+    let ran = Command::new(env!("CARGO_BIN_EXE_recloth"))
+        .current_dir(brief.parent().expect("a directory"))
+        .args(["plan", "brief.toml", "--into"])
+        .arg(into)
+        .output()
+        .expect("the command runs");
+    let text = |bytes: Vec<u8>| String::from_utf8(bytes).expect("UTF-8");
+    (
+        ran.status.code().expect("it ends by itself"),
+        text(ran.stdout),
+        text(ran.stderr),
+    )
+}
+
+fn run(brief: &str) -> Ran {
+    let dir = TempDir::new().expect("a directory");
+    let path = dir.path().join("brief.toml");
+    std::fs::write(&path, brief).expect("the brief is written");
+    let (code, out, err) = command(&path, &dir.path().join("out"));
+    Ran {
+        code,
+        out,
+        err,
+        dir,
+    }
+}
+
+/// The good brief with one text in place of another.
+fn spoilt(good: &str, bad: &str) -> String {
+    assert!(GOOD.contains(good), "{good}");
+    GOOD.replacen(good, bad, 1)
+}
+
+fn line_of(brief: &str, text: &str) -> usize {
+    brief
+        .lines()
+        .position(|line| line.contains(text))
+        .expect("the line is there")
+        + 1
+}
+
+/// The brief is refused: status 2, the line of `at`, both sentences, and nothing written.
+fn refused(brief: &str, at: &str, wrong: &str, right: &str) {
+    let ran = run(brief);
+    let start = format!("brief.toml:{}: ", line_of(brief, at));
+    assert_eq!(ran.code, 2, "{}", ran.err);
+    assert!(ran.err.starts_with(&start), "{start}\n{}", ran.err);
+    assert!(ran.err.contains(wrong), "{}", ran.err);
+    assert!(ran.err.contains(right), "{}", ran.err);
+    assert_eq!(ran.out, "");
+    assert_eq!(ran.written(), Vec::<String>::new());
+}
+
+#[test]
+fn a_good_brief_is_planned_and_summed_up() {
+    let ran = run(GOOD);
+    assert_eq!((ran.code, ran.err.as_str()), (0, ""));
+    for said in [
+        "Everything fits: all 12 pieces",
+        "shirt back",
+        "worksheet.html",
+        "sheets-a4.pdf",
+        "cannot be undone",
+    ] {
+        assert!(ran.out.contains(said), "{said}\n{}", ran.out);
+    }
+    for file in [
+        "worksheet.html",
+        "sheets-a4.pdf",
+        "sheets-letter.pdf",
+        "plan.json",
+        "pieces/01-pinafore-bib.svg",
+    ] {
+        assert!(ran.folder().join(file).is_file(), "{file}");
+    }
+}
+
+#[test]
+fn the_help_shows_a_brief_and_what_is_written() {
+    let ran = Command::new(env!("CARGO_BIN_EXE_recloth"))
+        .args(["plan", "--help"])
+        .output()
+        .expect("it runs");
+    let help = String::from_utf8(ran.stdout).expect("UTF-8");
+    assert!(ran.status.success());
+    for said in [
+        "[[panels]]",
+        "readings = ",
+        "worksheet.html",
+        "Exit status",
+        "pieces/*.svg",
+    ] {
+        assert!(help.contains(said), "{said}\n{help}");
+    }
+}
+
+#[test]
+fn slips_in_a_brief_are_told_with_line_and_remedy() {
+    refused(
+        &spoilt("seam = \"1 cm\"", "seam = \"1 cm"),
+        "seam = \"1 cm",
+        "not TOML",
+        "quotes",
+    );
+    refused(
+        &spoilt("skirt_length =", "skirt_lenght ="),
+        "skirt_lenght",
+        "unknown key \"skirt_lenght\"",
+        "\"skirt_length\" meant?",
+    );
+    refused(
+        &spoilt("loss = \"5 mm\"", "colour = \"blue\""),
+        "colour",
+        "unknown key \"colour\"",
+        "It may have: across, along",
+    );
+    refused(
+        &spoilt("waist = \"53 cm\"", "waist = \"53\""),
+        "waist = ",
+        "53 has no unit: 53 mm, 53 cm = 530 mm",
+        "72,5 cm",
+    );
+    refused(
+        &spoilt("waist = \"53 cm\"", "waist = 53"),
+        "waist = ",
+        "a bare number, not a length",
+        "with its unit",
+    );
+    refused(
+        &spoilt("waist = \"53 cm\"", "waist = \"1 mm\""),
+        "waist = ",
+        "cannot be 1 mm",
+        "between 300 mm",
+    );
+    refused(
+        &spoilt("waist = \"53 cm\"", "wiast = \"53 cm\""),
+        "wiast",
+        "unknown key \"wiast\"",
+        "\"waist\" meant?",
+    );
+    refused(
+        &spoilt("waist = \"53 cm\"\n", ""),
+        "[people.Ida]",
+        "[people.Ida] has no \"waist\"",
+        "Add waist",
+    );
+    refused(
+        &spoilt("for = \"Ida\"", "for = \"Ada\""),
+        "for = ",
+        "cannot be \"Ada\"",
+        "\"Ida\" meant?",
+    );
+    refused(
+        &spoilt("garment = \"pinafore\"", "garment = \"pinafor\""),
+        "garment = ",
+        "cannot be \"pinafor\"",
+        "\"pinafore\" meant?",
+    );
+    refused(
+        &spoilt("ruffle_pieces = 4", "ruffle_pieces = 2.5"),
+        "ruffle_pieces",
+        "not a whole number",
+        "between 1 and 24",
+    );
+    refused(
+        &spoilt("ruffle_fullness = 1.4", "ruffle_fullness = nan"),
+        "ruffle_fullness",
+        "out of range",
+        "between 1 and 4",
+    );
+    refused(
+        &spoilt("\"CD 60 cm\"", "\"CD 60 cm\", \"DC 61 cm\""),
+        "readings",
+        "DC is given twice",
+        "measure again",
+    );
+    refused(
+        &spoilt("\"AB 60 cm\", ", ""),
+        "[[panels]]",
+        "has no reading AB",
+        "measure it",
+    );
+    refused(
+        &spoilt("\"AC 92 cm\"", "\"AC 192 cm\""),
+        "readings",
+        "make no triangle",
+        "between",
+    );
+    refused(
+        &spoilt("at = [\"50 cm\"", "at = [\"5 m\""),
+        "[[panels]]",
+        "cannot be used",
+        "ink lies outside",
+    );
+    refused(
+        &spoilt("bib_width = \"17 cm\"", "bib_width = \"60 cm\""),
+        "[[make]]",
+        "wider than the waist",
+        "smaller bib_width",
+    );
+    refused(
+        &spoilt("fibre = \"cotton\"", "fibre = \"coton\""),
+        "fibre = ",
+        "cannot be \"coton\"",
+        "\"cotton\" meant?",
+    );
+}
+
+#[test]
+fn bleach_is_refused_politely() {
+    let bath = "[[baths]]\nwhat = \"bleach\"\ncloth = \"shirting\"\ndry_weight = \"300 g\"\nlitres_per_kg = 20\n";
+    refused(
+        &format!("{GOOD}\n{bath}"),
+        "what = \"bleach\"",
+        "plans no bleach yet",
+        "swatch test",
+    );
+    let dye = bath.replace("\"bleach\"", "\"dye\"")
+        + "with = [{ what = \"Javel water\", percent_of_weight = 5 }]\n";
+    refused(
+        &format!("{GOOD}\n{dye}"),
+        "Javel",
+        "plans no bleach yet",
+        "label",
+    );
+}
+
+#[test]
+fn steps_in_a_ring_are_told_in_words() {
+    let steps = "[[steps]]\nname = \"sign it\"\nkind = \"hem\"\nafter = [\"date it\"]\n\
+                 [[steps]]\nname = \"date it\"\nkind = \"hem\"\nafter = [\"sign it\"]\n";
+    refused(
+        &format!("{GOOD}\n{steps}"),
+        "[[steps]]",
+        "\"date it\" comes before \"sign it\"",
+        "\"after\"",
+    );
+}
+
+#[test]
+fn a_piece_larger_than_everything_is_named_with_its_bound() {
+    let brief = spoilt("skirt_length = \"30 cm\"", "skirt_length = \"150 cm\"");
+    let ran = run(&brief);
+    assert_eq!(ran.code, 2);
+    let start = format!(
+        "brief.toml:{}: the pinafore skirt is larger than every panel",
+        line_of(&brief, "[[make]]")
+    );
+    assert!(ran.err.starts_with(&start), "{}", ran.err);
+    assert!(
+        ran.err.contains("along the grain") && ran.err.contains("shorter"),
+        "{}",
+        ran.err
+    );
+    // The plan is whole, so that its drawing can be looked at.
+    assert!(ran.folder().join("worksheet.html").is_file());
+    assert!(
+        ran.out
+            .contains("2 of 2, pinafore skirt: larger than every panel"),
+        "{}",
+        ran.out
+    );
+}
+
+#[test]
+fn too_much_for_the_cloth_ends_with_one() {
+    let more = spoilt("ruffle_pieces = 4", "ruffle_pieces = 8\nskirt_panels = 8");
+    let ran = run(&more.replace("fullness = 1.6", "fullness = 4"));
+    assert_eq!((ran.code, ran.err.as_str()), (1, ""));
+    assert!(
+        ran.out.contains("pieces have a place. Without one:"),
+        "{}",
+        ran.out
+    );
+    assert!(ran.out.contains("more area than the panels"), "{}", ran.out);
+    assert!(ran.folder().join("worksheet.html").is_file());
+}
+
+#[test]
+fn a_brief_that_cannot_be_read_is_told() {
+    let dir = TempDir::new().expect("a directory");
+    let (code, out, err) = command(&dir.path().join("brief.toml"), &dir.path().join("out"));
+    assert_eq!((code, out.as_str()), (2, ""));
+    assert!(
+        err.starts_with("brief.toml: the brief cannot be read") && err.contains("Give the path"),
+        "{err}"
+    );
+
+    std::fs::write(
+        dir.path().join("brief.toml"),
+        b"title = \"x\"\nnote = \"\xff\"\n",
+    )
+    .expect("written");
+    let (code, _, err) = command(&dir.path().join("brief.toml"), &dir.path().join("out"));
+    assert_eq!(code, 2);
+    assert!(
+        err.starts_with("brief.toml:2: the brief is not text in UTF-8"),
+        "{err}"
+    );
+    assert!(!dir.path().join("out").exists());
+}
+
+#[test]
+fn a_folder_that_cannot_be_written_leaves_nothing() {
+    let dir = TempDir::new().expect("a directory");
+    let brief = dir.path().join("brief.toml");
+    std::fs::write(&brief, GOOD).expect("written");
+    let (code, _, err) = command(&brief, &brief);
+    assert_eq!(code, 2);
+    assert!(err.contains("is a file, not a folder"), "{err}");
+    let (code, _, err) = command(&brief, &dir.path().join("not/there/out"));
+    assert_eq!(code, 2);
+    assert!(err.contains("Make the folder above it first"), "{err}");
+    let left = std::fs::read_dir(dir.path()).expect("there").count();
+    assert_eq!(left, 1);
+}
+
+#[test]
+fn a_second_run_replaces_its_own_files_and_no_others() {
+    let ran = run(GOOD);
+    let note = ran.folder().join("my notes.txt");
+    std::fs::write(&note, "keep").expect("written");
+    let stale = ran.folder().join("pieces/01-pinafore-bib.svg");
+    let brief = ran.dir.path().join("brief.toml");
+    std::fs::write(
+        &brief,
+        spoilt(
+            "garment = \"pinafore\"",
+            "garment = \"pinafore\"\nname = \"apron\"",
+        ),
+    )
+    .expect("written");
+    assert_eq!(command(&brief, &ran.folder()).0, 0);
+    assert!(!stale.exists(), "what the new plan has not is gone");
+    assert!(ran.folder().join("pieces/01-apron-bib.svg").is_file());
+    assert_eq!(std::fs::read_to_string(&note).expect("still there"), "keep");
+
+    // A file in the way that no plan made: nothing is written.
+    let before = std::fs::read(ran.folder().join("plan.json")).expect("there");
+    std::fs::write(&stale, "mine").expect("written");
+    std::fs::write(&brief, GOOD).expect("written");
+    let (code, _, err) = command(&brief, &ran.folder());
+    assert_eq!(code, 2);
+    assert!(
+        err.contains("01-pinafore-bib.svg: is there already"),
+        "{err}"
+    );
+    assert_eq!(std::fs::read_to_string(&stale).expect("there"), "mine");
+    assert_eq!(
+        std::fs::read(ran.folder().join("plan.json")).expect("there"),
+        before
+    );
+    assert!(!ran.folder().join(".recloth-unfinished").exists());
+}
