@@ -1,6 +1,7 @@
 //! The invented house-coat, from the brief in the book to the files on the table.
 
 use std::path::Path;
+use std::sync::LazyLock;
 
 use recloth_lay::{Together, check};
 use recloth_plan::{Plan, plan, recloth_lay};
@@ -10,8 +11,11 @@ fn brief() -> String {
     std::fs::read_to_string(path).expect("the brief is in the book")
 }
 
-fn house_coat() -> Plan {
-    plan(&brief(), "house-coat.toml").expect("the brief is good")
+/// Worked out once for all tests.
+fn house_coat() -> &'static Plan {
+    static PLAN: LazyLock<Plan> =
+        LazyLock::new(|| plan(&brief(), "house-coat.toml").expect("the brief is good"));
+    &PLAN
 }
 
 #[test]
@@ -37,9 +41,209 @@ fn all_pieces_are_laid_and_the_checker_agrees() {
 
 #[test]
 fn the_same_brief_gives_the_same_bytes() {
-    let (once, again) = (house_coat().files().unwrap(), house_coat().files().unwrap());
+    let again = plan(&brief(), "house-coat.toml").expect("the brief is good");
+    let (once, again) = (house_coat().files().unwrap(), again.files().unwrap());
     assert_eq!(once.len(), 4 + house_coat().pieces.len());
     for ((name, first), (_, second)) in once.iter().zip(&again) {
         assert!(first == second, "{name}");
+    }
+}
+
+fn file(plan: &Plan, name: &str) -> String {
+    let files = plan.files().expect("it can be drawn");
+    let (_, bytes) = files
+        .into_iter()
+        .find(|(known, _)| known == name)
+        .expect("the file is there");
+    String::from_utf8(bytes).expect("UTF-8")
+}
+
+#[test]
+fn the_worksheet_is_well_formed_and_whole() {
+    let plan = house_coat();
+    let html = file(plan, "worksheet.html");
+    let page = scraper::Html::parse_document(&html);
+    assert_eq!(page.errors, Vec::<String>::new());
+    for outside in ["http://", "https://", "src=", "<script", "url("] {
+        let named = html.replace("http://www.w3.org/", "");
+        assert!(
+            !named.contains(outside),
+            "{outside}: the page stands by itself"
+        );
+    }
+    let text: String = page.root_element().text().collect();
+    for piece in &plan.pieces {
+        assert!(text.contains(piece.piece.name()), "{}", piece.piece.name());
+    }
+    for said in plan.doubts.iter().chain(&plan.cautions) {
+        assert!(text.contains(said), "{said}");
+    }
+    for placed in &plan.order.steps {
+        let name = placed.step.name.rsplit(": ").next().expect("a name");
+        assert!(text.contains(name), "{name}");
+    }
+    let rows = scraper::Selector::parse("#lays figure").expect("a selector");
+    assert_eq!(page.select(&rows).count(), plan.panels.len());
+}
+
+#[test]
+fn lengths_on_the_worksheet_add_up_on_the_tape() {
+    let plan = house_coat();
+    let json: serde_json::Value = serde_json::from_str(&file(plan, "plan.json")).expect("JSON");
+    let sums = json["sums"].as_array().expect("a list");
+    assert!(sums.len() >= 8);
+    for sum in sums {
+        // In eighths of an inch everything is whole.
+        let eighths = |value: &serde_json::Value| value.as_f64().expect("a length") / 3.175;
+        let terms: Vec<f64> = sum["terms"]
+            .as_array()
+            .expect("a list")
+            .iter()
+            .map(|term| eighths(&term["tape"]))
+            .collect();
+        let total = eighths(&sum["total"]);
+        for value in terms.iter().chain([&total]) {
+            assert!(
+                (value - value.round()).abs() < 1e-9,
+                "{} of {}",
+                value,
+                sum["what"]
+            );
+        }
+        assert!(
+            (terms.iter().sum::<f64>() - total).abs() < 1e-9,
+            "{}",
+            sum["what"]
+        );
+    }
+    // By hand, from the brief: (29 1/2 + 1/2)/4 + 10/2 = 12 1/2 in for a front, 15 in for the back, 40 in in all.
+    let band = &sums[0];
+    let tape = |i: usize| band["terms"][i]["tape"].as_f64().expect("a length");
+    for (i, inches) in [(0, 12.5), (1, 15.0), (2, 12.5)] {
+        assert!((tape(i) - inches * 25.4).abs() < 1e-9, "{}", tape(i));
+    }
+    assert!((band["total"].as_f64().expect("a length") - 1016.0).abs() < 1e-9);
+}
+
+#[test]
+fn pieces_have_the_measures_of_the_brief() {
+    let plan = house_coat();
+    let piece = |name: &str| {
+        plan.pieces
+            .iter()
+            .find(|p| p.piece.name() == name)
+            .expect("the piece is there")
+    };
+    let edges = |name: &str, edge: &str| -> f64 {
+        let edges = piece(name)
+            .piece
+            .edges()
+            .iter()
+            .filter(|e| e.name.starts_with(edge));
+        edges.map(|e| e.length()).sum()
+    };
+    // By hand, from the brief, in inches: a front of the skirt 12 1/2 at the waist, (39 1/2 + 2)/4 + 5 = 15 3/8 at the hem.
+    assert!((edges("wrap skirt front", "waist") - 317.5).abs() < 0.01);
+    assert!((edges("wrap skirt front", "hem") - 390.525).abs() < 0.01);
+    // Joined edges are as long as each other.
+    for side in ["side lower", "side upper"] {
+        assert!((edges("wrap skirt front", side) - edges("wrap skirt back", side)).abs() < 1e-9);
+    }
+    assert!(
+        (edges("wrap skirt front", "waist") - edges("wrap skirt front band", "lower")).abs() < 0.01
+    );
+    for seam in ["shoulder", "side", "armhole"] {
+        assert!((edges("waistcoat front", seam) - edges("waistcoat back", seam)).abs() < 1e-9);
+    }
+    // (36 1/2 + 3 1/2)/4 = 10 in; the back's hem.
+    assert!((edges("waistcoat back", "hem") - 254.0).abs() < 1e-9);
+    // The child's band (21 + 1) with 1 1/2 lapped; skirt 1.5 times 22 in two panels.
+    assert!((edges("pinafore band", "skirt edge") - 23.5 * 25.4).abs() < 1e-9);
+    assert!((edges("pinafore skirt", "gathered edge") - 16.5 * 25.4).abs() < 1e-9);
+}
+
+#[test]
+fn the_work_is_in_the_trades_order() {
+    let plan = house_coat();
+    let at = |text: &str| {
+        plan.order
+            .steps
+            .iter()
+            .position(|placed| placed.step.name.contains(text))
+            .expect("the step is there")
+    };
+    for (first, then) in [
+        ("Take off: elastic", "Scour the linen"),
+        ("swatch", "Scour the linen"),
+        ("Wash and dry", "measure them again"),
+        ("Mordant the linen", "Dye the linen"),
+        ("Dye the linen", "Lay out all pieces"),
+        ("wrap skirt: sew the darts", "measure the waist edge"),
+        ("measure the waist edge", "cut the band's sections"),
+        ("skirt pocket: turn and stitch", "embroider the pocket hems"),
+        ("embroider the pocket hems", "skirt pocket: sew to"),
+        (
+            "waistcoat: sew the shoulders",
+            "waistcoat: sew shell to lining",
+        ),
+        (
+            "waistcoat: turn the fronts",
+            "waistcoat: sew the side seams",
+        ),
+        ("let it hang", "level the hem"),
+    ] {
+        assert!(at(first) < at(then), "{first} before {then}");
+    }
+    let halts = plan
+        .order
+        .steps
+        .iter()
+        .filter(|placed| placed.no_return.is_some());
+    assert!(halts.clone().count() > 10);
+    assert!(
+        halts
+            .filter(|placed| placed.before.is_empty())
+            .all(|placed| placed.step.name.starts_with("Unpick"))
+    );
+}
+
+#[test]
+fn every_bath_has_its_cautions_and_what_may_not_go_in_comes_off() {
+    let plan = house_coat();
+    assert_eq!(plan.baths.len(), 3);
+    let all = plan.cautions.join(" ");
+    for word in [
+        "label",
+        "scald",
+        "gloves",
+        "mask",
+        "local rules",
+        "Blades",
+        "Irons",
+        "under three",
+    ] {
+        assert!(all.contains(word), "{word}");
+    }
+    // By hand: 1.4 kg at 25 litres a kilogram; 15 % of 1400 g.
+    let mordant = &plan.baths[1];
+    assert_eq!((mordant.volume_ml, mordant.lots), (35_000.0, 2));
+    assert_eq!(
+        (mordant.with[0].what.as_str(), mordant.with[0].mass_g),
+        ("alum", 210.0)
+    );
+}
+
+#[test]
+fn drawings_and_sheets_are_what_they_say() {
+    let plan = house_coat();
+    let files = plan.files().expect("it can be drawn");
+    for (name, bytes) in &files {
+        if name.ends_with(".svg") {
+            let text = std::str::from_utf8(bytes).expect("UTF-8");
+            let svg = roxmltree::Document::parse(text).expect("XML");
+            assert_eq!(svg.root_element().tag_name().name(), "svg", "{name}");
+        } else if name.ends_with(".pdf") {
+            assert!(bytes.starts_with(b"%PDF"), "{name}");
+        }
     }
 }
