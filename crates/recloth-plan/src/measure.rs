@@ -37,11 +37,11 @@ impl Tape {
     }
 }
 
-/// A length in both systems: `610 mm, 24 in`.
+/// A length in both systems: `610 mm (24 in)`.
 pub(crate) fn both(length: f64) -> String {
     let write =
         |style| format_length(length, style).map_or(String::from("?"), |text| text.to_string());
-    format!("{}, {}", write(Style::Mm), write(Style::InchEighth))
+    format!("{} ({})", write(Style::Mm), write(Style::InchEighth))
 }
 
 /// Grams of an avoirdupois ounce, exact (international yard and pound agreement, 1959: 1 lb = 0.45359237 kg).
@@ -114,6 +114,6 @@ mod tests {
             ["1 3/8 in", "1 1/4 in", "1 1/4 in"]
         );
         assert_eq!(tape.text(total), "3 7/8 in");
-        assert_eq!(both(609.6), "610 mm, 24 in");
+        assert_eq!(both(609.6), "610 mm (24 in)");
     }
 }

@@ -246,3 +246,109 @@ impl Plan {
         &self.pieces[number - 1]
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const GOOD: &str = include_str!("example.toml");
+
+    /// Everything but the search for a lay, which takes its time.
+    fn drafted(text: &str) -> Result<usize, BriefError> {
+        let brief = Brief::read(text, "brief.toml")?;
+        for panel in &brief.panels {
+            cloth(&brief, &brief.tape, panel)?;
+        }
+        let mut cut = 0;
+        for make in &brief.make {
+            for piece in garment::draft(&brief, make)?.pieces {
+                cut += usize::from(piece.cut_line(TOLERANCE).is_ok());
+            }
+        }
+        Ok(cut)
+    }
+
+    /// Seeded numbers: a linear congruence, Knuth's multiplier.
+    struct Chance(u64);
+
+    impl Chance {
+        fn below(&mut self, end: usize) -> usize {
+            self.0 = self
+                .0
+                .wrapping_mul(6_364_136_223_846_793_005)
+                .wrapping_add(1_442_695_040_888_963_407);
+            ((self.0 >> 33) as usize) % end
+        }
+    }
+
+    #[test]
+    fn no_spoilt_brief_panics_and_every_error_has_its_sentences() {
+        assert_eq!(drafted(GOOD), Ok(8));
+        let odd = [
+            "\"0 mm\"",
+            "\"-3 cm\"",
+            "\"1e9 m\"",
+            "\"6 m\"",
+            "\"1 mm\"",
+            "\"\"",
+            "\"é½\"",
+            "0",
+            "-1",
+            "nan",
+            "inf",
+            "1e300",
+            "99999999999999999999",
+            "[]",
+            "[[]]",
+            "{}",
+            "[\"1 cm\", 2]",
+            "true",
+            "1979-05-27",
+            "\"both sides\"",
+            "\"AA 1 cm\"",
+            "[\"AB 1 cm\", \"AC 1 cm\", \"BC 2 cm\"]",
+            "\"ABCDEFGHIJKLMNOPQRSTUVWXYZ\"",
+            "\"",
+        ];
+        let lines: Vec<&str> = GOOD.lines().collect();
+        let mut chance = Chance(1);
+        let (mut refused, mut kept) = (0, 0);
+        for _ in 0..3000 {
+            let mut spoilt: Vec<String> = lines.iter().map(|line| (*line).to_owned()).collect();
+            for _ in 0..=chance.below(2) {
+                let at = chance.below(spoilt.len());
+                match (chance.below(4), spoilt[at].split_once('=')) {
+                    (0, _) => spoilt[at].clear(),
+                    (1, _) => {
+                        let other = chance.below(spoilt.len());
+                        spoilt.swap(at, other);
+                    }
+                    (_, Some((key, _))) => {
+                        spoilt[at] = format!("{key}= {}", odd[chance.below(odd.len())])
+                    }
+                    (_, None) => spoilt[at].push(']'),
+                }
+            }
+            match drafted(&spoilt.join("\n")) {
+                Ok(_) => kept += 1,
+                Err(error) => {
+                    refused += 1;
+                    assert!(
+                        !error.wrong().is_empty() && !error.right().is_empty(),
+                        "{error}"
+                    );
+                    assert!(
+                        error
+                            .line()
+                            .is_none_or(|line| (1..=lines.len() + 1).contains(&line)),
+                        "{error}"
+                    );
+                }
+            }
+        }
+        assert!(
+            refused > 1000 && kept > 100,
+            "{refused} refused, {kept} kept"
+        );
+    }
+}

@@ -3,7 +3,7 @@
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 use recloth::Error;
 use recloth::outline::{Hand, Piece, Role};
-use recloth_lay::{Shortage, Together};
+use recloth_lay::{Faces, Shortage, Together};
 
 use crate::laying::Laid;
 use crate::measure::{mass_text, volume_text};
@@ -120,7 +120,7 @@ fn how_many(piece: &Piece) -> String {
         ""
     };
     match cutting.hand {
-        Hand::Mirrored => format!("{count}: {0} as drawn, {0} turned over{fold}", count / 2),
+        Hand::Mirrored => format!("{count}: {0} as drawn, {0} mirrored{fold}", count / 2),
         Hand::Identical if count == 1 => format!("1{fold}"),
         Hand::Identical => format!("{count}, all alike{fold}"),
     }
@@ -209,6 +209,12 @@ fn lays(plan: &Plan, drawings: &[Vec<String>]) -> Markup {
                 "Panels as they lie right side up, the arrow along the warp. The grey is cloth that is left over; what is \
                  worn, pricked or flawed is already taken off, and so is what the wash takes. Numbers are those of the \
                  cut list; “over”: turn the paper over before you lay it on. Lay out every piece before the first cut."
+            }
+            @if plan.lays.iter().any(|laid| laid.panels.iter().any(|panel| panel.faces == Faces::Two)) {
+                p {
+                    "On cloth that looks alike on both sides, both halves of a mirrored pair may lie the same way up: \
+                     one of them is turned over when it is sewn."
+                }
             }
             @for (laid, drawings) in plan.lays.iter().zip(drawings) {
                 h3 { (laid.cloth) ": " (format!("{:.0}", 100.0 * laid.fit.share)) " % of it used" }

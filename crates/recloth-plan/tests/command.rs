@@ -167,7 +167,7 @@ fn slips_in_a_brief_are_told_with_line_and_remedy() {
         &spoilt("waist = \"53 cm\"", "waist = \"1 mm\""),
         "waist = ",
         "cannot be 1 mm",
-        "between 300 mm",
+        "between 300 mm (11 3/4 in) and 2500 mm",
     );
     refused(
         &spoilt("waist = \"53 cm\"", "wiast = \"53 cm\""),
@@ -259,6 +259,17 @@ fn bleach_is_refused_politely() {
         "Javel",
         "plans no bleach yet",
         "label",
+    );
+}
+
+#[test]
+fn a_step_of_no_garment_is_told() {
+    let step = "[[steps]]\nname = \"sign it\"\nkind = \"hem\"\nof = \"pinafor\"\n";
+    refused(
+        &format!("{GOOD}\n{step}"),
+        "of = \"pinafor\"",
+        "cannot be \"pinafor\"",
+        "\"pinafore\" meant?",
     );
 }
 

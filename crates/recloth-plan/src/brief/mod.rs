@@ -123,7 +123,7 @@ impl Brief {
         let parts = work::parts(&top)?;
         let make = garments::make(&top, &people, &cloths)?;
         let baths = work::baths(&top, &cloths)?;
-        let steps = work::steps(&top)?;
+        let steps = work::steps(&top, &make)?;
         let steps_span = top.has("steps").then(|| top.place("steps"));
         top.done()?;
         for (empty, what, right) in [

@@ -242,7 +242,7 @@ impl<'a> Table<'a> {
         })?;
         if length < range.0 || length > range.1 {
             let wrong = format!(
-                "\"{key}\" of {} cannot be {text} ({})",
+                "\"{key}\" of {} cannot be {text}: that is {}",
                 self.what,
                 crate::measure::both(length)
             );
@@ -414,7 +414,10 @@ impl<'a> Table<'a> {
     ) -> BriefError {
         let right = match nearest(&text.value, names.clone()) {
             Some(meant) => format!("Is \"{meant}\" meant?"),
-            None => format!("It may be: {}.", names.collect::<Vec<_>>().join(", ")),
+            None => {
+                let names: Vec<String> = names.map(|name| format!("\"{name}\"")).collect();
+                format!("It may be: {}.", names.join(", "))
+            }
         };
         self.error(
             &text.span,

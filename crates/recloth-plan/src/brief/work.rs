@@ -2,7 +2,7 @@
 
 use std::ops::Range;
 
-use super::{BriefError, Cloth, Table, panels};
+use super::{BriefError, Cloth, Make, Table, panels};
 use crate::measure;
 use crate::order::{Kind, Step};
 
@@ -220,14 +220,22 @@ pub(super) fn baths(top: &Table<'_>, cloths: &[Cloth]) -> Result<Vec<Bath>, Brie
     Ok(baths)
 }
 
-pub(super) fn steps(top: &Table<'_>) -> Result<Vec<Step>, BriefError> {
+pub(super) fn steps(top: &Table<'_>, make: &[Make]) -> Result<Vec<Step>, BriefError> {
     let kinds: Vec<(&str, Kind)> = Kind::ALL.iter().map(|kind| (kind.name(), *kind)).collect();
     let mut steps = Vec::new();
     for table in top.tables("steps", "step")? {
         let name = table.text("name")?;
         no_bleach(&table, &name.span, &name.value)?;
         let kind = table.choice("kind", &kinds)?;
-        let of = table.opt_text("of")?.map_or(String::new(), |of| of.value);
+        let of = match table.opt_text("of")? {
+            None => String::new(),
+            Some(_) => {
+                let names = make.iter().map(|make| make.name.as_str());
+                make[panels::named(&table, "of", names, "garment of that name")?]
+                    .name
+                    .clone()
+            }
+        };
         let mut step = Step::new(name.value, kind, of).why("the brief asks for it");
         for after in table.texts("after")? {
             step = step.after(after.value);
