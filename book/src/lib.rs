@@ -1,9 +1,10 @@
 //! The book of Recloth as a crate: every Rust block of every page is a doctest of it, and its preprocessor turns a
 //! page as written into a page as read.
 //!
-//! A page is Markdown with five additions, each handled by one module:
+//! A page is Markdown with six additions, each handled by one module:
 //! - [`vector`]: `{{#vector FUNCTION ROW COLUMN DECIMALS}}`, a number out of the CSV row the tests check;
 //! - [`brief`]: `{{#brief PATH}}`, what the demo's brief says;
+//! - [`reference`]: `{{#reference}}`, every function as its doc comment describes it;
 //! - [`maths`]: LaTeX between dollar signs, shown as MathML;
 //! - [`doors`]: one example in Rust, Python and C in consecutive fenced blocks, shown as tabs;
 //! - [`figure`]: `{{#figure NAME Caption.}}`, a drawing made by recloth.
@@ -15,6 +16,7 @@ pub mod figure;
 pub mod figures;
 pub mod maths;
 pub mod preprocess;
+pub mod reference;
 pub mod vector;
 
 macro_rules! pages {
@@ -34,6 +36,7 @@ pages! {
     "bias.md" => bias,
     "buttonholes.md" => buttonholes,
     "shrinkage.md" => shrinkage,
+    "functions.md" => functions,
     "changes.md" => changes,
 }
 

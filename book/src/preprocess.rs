@@ -37,6 +37,7 @@ fn expand(chapter: &mut Chapter, root: &Path) -> Result<()> {
     // Figures last: what they set in is finished and nothing of it is Markdown.
     chapter.content = crate::vector::expand(&chapter.content, &root.join("../tests/vectors"))
         .and_then(|text| crate::brief::expand(&text, &root.join("demo/house-coat.toml")))
+        .and_then(|text| crate::reference::expand(&text, &root.join("../bindings/spec.json")))
         .and_then(|text| crate::maths::expand(&text))
         .and_then(|text| crate::doors::expand(&text, &page))
         .and_then(|text| crate::figure::expand(&text, &root.join("figures")))
