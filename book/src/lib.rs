@@ -29,6 +29,7 @@ macro_rules! pages {
 
 pages! {
     "introduction.md" => introduction,
+    "house-coat.md" => house_coat,
     "measuring-a-panel.md" => measuring_a_panel,
     "darts.md" => darts,
     "circle-skirts.md" => circle_skirts,

@@ -8,6 +8,7 @@ mod corners;
 mod dart;
 mod draw;
 mod gathers;
+mod house_coat_lay;
 mod shrinkage;
 mod tape_triangle;
 
@@ -28,6 +29,7 @@ const FIGURES: &[(&str, Draw)] = &[
     ("corners", corners::drawing),
     ("dart", dart::drawing),
     ("gathers", gathers::drawing),
+    ("house-coat-lay", house_coat_lay::drawing),
     ("shrinkage", shrinkage::drawing),
     ("tape-triangle", tape_triangle::drawing),
 ];

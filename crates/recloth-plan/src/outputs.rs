@@ -84,8 +84,8 @@ impl Plan {
             .collect()
     }
 
-    /// A drawing of each panel of a lay with what lies on it.
-    fn lay_svgs(&self, laid: &Laid) -> Result<Vec<String>, Error> {
+    /// The panels of a lay, each with its name, its size and the pieces that lie on it, to be drawn.
+    pub fn lay_panels(&self, laid: &Laid) -> Vec<LayPanel> {
         let panels = laid.panels.iter().zip(&laid.panel_of).enumerate();
         panels
             .map(|(index, (panel, &place))| {
@@ -121,25 +121,30 @@ impl Plan {
                     self.tape.text(bounds.width()),
                     self.tape.text(bounds.height())
                 );
-                let drawing = lay_drawing(
-                    &panel.name,
-                    &[LayPanel {
-                        name: panel.name.clone(),
-                        note: size,
-                        outline: panel.outline.clone(),
-                        holes: panel.holes.clone(),
-                        flaws: self.panels[place]
-                            .flaws
-                            .iter()
-                            .map(|flaw| flaw.outline.clone())
-                            .collect(),
-                        grain_deg: panel.grain_deg,
-                        pieces: pieces.collect(),
-                    }],
-                    LAY.0,
-                    LAY.1,
-                )?;
-                svg(&drawing)
+                LayPanel {
+                    name: panel.name.clone(),
+                    note: size,
+                    outline: panel.outline.clone(),
+                    holes: panel.holes.clone(),
+                    flaws: self.panels[place]
+                        .flaws
+                        .iter()
+                        .map(|flaw| flaw.outline.clone())
+                        .collect(),
+                    grain_deg: panel.grain_deg,
+                    pieces: pieces.collect(),
+                }
+            })
+            .collect()
+    }
+
+    /// A drawing of each panel of a lay with what lies on it.
+    fn lay_svgs(&self, laid: &Laid) -> Result<Vec<String>, Error> {
+        self.lay_panels(laid)
+            .into_iter()
+            .map(|panel| {
+                let name = panel.name.clone();
+                svg(&lay_drawing(&name, &[panel], LAY.0, LAY.1)?)
             })
             .collect()
     }
