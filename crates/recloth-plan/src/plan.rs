@@ -146,9 +146,7 @@ pub fn plan(text: &str, name: &str) -> Result<Plan, BriefError> {
                 part.fibre,
                 part.bears.words()
             );
-            if !doubts.contains(&doubt) {
-                doubts.push(doubt);
-            }
+            doubts.push(doubt);
         }
         if planned.lots > 1 {
             let doubt = format!(
@@ -156,24 +154,24 @@ pub fn plan(text: &str, name: &str) -> Result<Plan, BriefError> {
                  together in one lot, and never part a panel.",
                 planned.cloth, planned.lots
             );
-            if !doubts.contains(&doubt) {
-                doubts.push(doubt);
-            }
+            doubts.push(doubt);
         }
-        doubts.extend(
-            planned
-                .doubts
-                .iter()
-                .filter(|d| !doubts.contains(d))
-                .cloned()
-                .collect::<Vec<_>>(),
-        );
+        doubts.extend(planned.doubts.iter().cloned());
         baths.push(planned);
     }
     if !baths.is_empty() {
         cautions.extend(BATH_CAUTIONS.iter().map(|text| (*text).to_owned()));
     }
     cautions.extend(CAUTIONS.iter().map(|text| (*text).to_owned()));
+    for said in [&mut doubts, &mut cautions] {
+        // Two garments of one kind say the same: once is enough.
+        let mut once: Vec<String> = Vec::new();
+        said.retain(|text| {
+            let new = !once.contains(text);
+            once.push(text.clone());
+            new
+        });
+    }
 
     let steps = steps::steps(&brief, make_steps);
     let order = order_check(&steps).map_err(|error| {

@@ -325,6 +325,35 @@ fn too_much_for_the_cloth_ends_with_one() {
 }
 
 #[test]
+fn names_that_look_like_markup_stay_text() {
+    let brief = spoilt(
+        "A pinafore from a shirt",
+        "<b>Öl & \\u0001 \\\"Łódź\\\"</script>",
+    )
+    .replace("name = \"shirt back\"", "name = \"../<back> & 'co'\"")
+    .replace(
+        "garment = \"pinafore\"",
+        "garment = \"pinafore\"\nname = \"../../<i>Ida's\"",
+    );
+    let ran = run(&brief);
+    assert_eq!((ran.code, ran.err.as_str()), (0, ""));
+    let page = std::fs::read_to_string(ran.folder().join("worksheet.html")).expect("there");
+    assert!(
+        page.contains("&lt;b&gt;Öl &amp;") && !page.contains("<b>Öl"),
+        "{}",
+        &page[..400]
+    );
+    let page = scraper::Html::parse_document(&page);
+    assert_eq!(page.errors, Vec::<String>::new());
+    // No name leads out of the folder.
+    assert_eq!(ran.written(), ["out"]);
+    for entry in std::fs::read_dir(ran.folder().join("pieces")).expect("there") {
+        let text = std::fs::read_to_string(entry.expect("an entry").path()).expect("UTF-8");
+        roxmltree::Document::parse(&text).expect("XML");
+    }
+}
+
+#[test]
 fn a_brief_that_cannot_be_read_is_told() {
     let dir = TempDir::new().expect("a directory");
     let (code, out, err) = command(&dir.path().join("brief.toml"), &dir.path().join("out"));
