@@ -29,20 +29,15 @@ pub(crate) fn worksheet(plan: &Plan, lay_svgs: &[Vec<String>]) -> Result<String,
                     @if !plan.note.is_empty() { p.note { (plan.note) } }
                     p.answer { (plan.answer()) }
                     nav {
+                        a href="#doubts" { "Doubts" }
                         a href="#cut" { "Cut list" }
                         a href="#lays" { "Lays" }
                         a href="#sums" { "Lengths that meet" }
+                        a href="#cautions" { "Cautions" }
                         @if !plan.baths.is_empty() { a href="#baths" { "Baths" } }
                         a href="#work" { "Order of work" }
-                        a href="#doubts" { "Doubts" }
-                        a href="#cautions" { "Cautions" }
                     }
                 }
-                (cut_list(plan))
-                (lays(plan, lay_svgs))
-                (sums(plan))
-                @if !plan.baths.is_empty() { (baths(plan)) }
-                (work(plan))
                 section id="doubts" {
                     h2 { "Doubts" }
                     @if plan.doubts.is_empty() { p { "None." } } @else {
@@ -50,10 +45,15 @@ pub(crate) fn worksheet(plan: &Plan, lay_svgs: &[Vec<String>]) -> Result<String,
                         ul.plain { @for doubt in &plan.doubts { li { (doubt) } } }
                     }
                 }
+                (cut_list(plan))
+                (lays(plan, lay_svgs))
+                (sums(plan))
                 section id="cautions" {
                     h2 { "Cautions" }
                     ul.plain { @for caution in &plan.cautions { li { (caution) } } }
                 }
+                @if !plan.baths.is_empty() { (baths(plan)) }
+                (work(plan))
                 footer {
                     p.note { "Worked out by recloth from a brief. The pieces at full size are in sheets-a4.pdf and \
                               sheets-letter.pdf: print at 100 %, and measure the squares on the first page before cutting." }
