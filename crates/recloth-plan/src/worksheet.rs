@@ -181,7 +181,7 @@ fn cut_list(plan: &Plan) -> Markup {
                             td {
                                 strong { (piece.piece.name()) }
                                 @if let Some(interfacing) = &piece.piece.cutting().interfacing {
-                                    br; "interfacing: " (interfacing)
+                                    br; "with " (interfacing)
                                 }
                             }
                             td { (piece.piece.cutting().cloth) }

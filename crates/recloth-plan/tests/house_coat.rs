@@ -298,3 +298,36 @@ fn panels_lose_what_the_wash_the_edges_and_the_flaws_take() {
         );
     }
 }
+
+#[test]
+fn buttonholes_are_as_long_as_button_and_thickness() {
+    let plan = house_coat();
+    // By hand: a button 5/8 in across and 3 mm thick (the default) wants 15.875 + 3 = 18.875 mm.
+    for (name, count) in [("wrap skirt front band", 2), ("waistcoat front", 5)] {
+        let piece = &plan
+            .pieces
+            .iter()
+            .find(|p| p.piece.name() == name)
+            .expect("the piece is there");
+        let slits: Vec<f64> = piece
+            .piece
+            .marks()
+            .iter()
+            .filter_map(|mark| match mark {
+                recloth::outline::Mark::Buttonhole { ends: [a, b], .. } => {
+                    assert!(
+                        piece.cut_line.contains(*a) && piece.cut_line.contains(*b),
+                        "{name}"
+                    );
+                    Some(libm::hypot(b.x - a.x, b.y - a.y))
+                }
+                _ => None,
+            })
+            .collect();
+        assert_eq!(slits.len(), count, "{name}");
+        assert!(
+            slits.iter().all(|slit| (slit - 18.875).abs() < 1e-9),
+            "{name}: {slits:?}"
+        );
+    }
+}

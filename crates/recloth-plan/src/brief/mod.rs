@@ -10,7 +10,7 @@ mod reader;
 mod work;
 
 pub use error::BriefError;
-pub(crate) use garments::{Garment, Make, Pinafore, Pocket, Waistcoat, WrapSkirt};
+pub(crate) use garments::{Buttons, Garment, Make, Pinafore, Pocket, Waistcoat, WrapSkirt};
 pub(crate) use panels::{Cloth, Corners, GivenFlaw, GivenPanel, Grain, Reading};
 pub(crate) use reader::{At, Source, Table};
 pub(crate) use work::{Bath, BathKind, Fibre, OldPart, Sureness, fibre_name};

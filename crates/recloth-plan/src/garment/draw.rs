@@ -1,8 +1,12 @@
 //! Small helps for drawing pieces.
 
 use recloth::Error;
+use recloth::closure::buttonhole;
 use recloth::outline::{Curve, Cutting, Edge, Hand, Piece};
 use recloth::units::INCH;
+
+use crate::brief::Buttons;
+use crate::measure::Tape;
 
 /// The sides of a rectangular piece, anticlockwise from the lower one: name, and role and allowance by a function.
 pub(crate) type Side<'a> = (&'a str, fn(String, Curve, f64) -> Edge, f64);
@@ -58,6 +62,15 @@ pub(crate) fn cut(
         hand,
         cloth: cloth.to_owned(),
         interfacing: interfacing.map(str::to_owned),
+    })
+}
+
+/// The buttonholes of one opening in words, for the step that works them: how many and how long.
+pub(crate) fn buttonholes(tape: &Tape, buttons: &Buttons) -> Result<String, Error> {
+    let slit = tape.text(buttonhole(buttons.diameter, buttons.thickness, 0.0)?);
+    Ok(match buttons.count {
+        1 => format!("work the buttonhole, {slit} long (try it on a scrap)"),
+        count => format!("work the {count} buttonholes, {slit} long (try one on a scrap)"),
     })
 }
 

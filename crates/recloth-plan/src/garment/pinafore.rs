@@ -136,7 +136,7 @@ pub(super) fn draft(brief: &Brief, make: &Make, p: &Pinafore) -> Result<Draft, I
                 ],
             },
         ],
-        steps: steps(name),
+        steps: steps(name, &draw::buttonholes(&brief.tape, &p.buttons)?),
         doubts: Vec::new(),
         cautions: vec![
             "A child's garment: no cord, ribbon or elastic at the neck; straps cross at the back and button to the band.",
@@ -147,7 +147,7 @@ pub(super) fn draft(brief: &Brief, make: &Make, p: &Pinafore) -> Result<Draft, I
     })
 }
 
-fn steps(name: &str) -> Vec<Step> {
+fn steps(name: &str, holes: &str) -> Vec<Step> {
     let step = |text: &str, kind| Step::new(format!("{name}: {text}"), kind, name);
     vec![
         step("make the straps: fold, sew, turn, press", Kind::Loops),
@@ -169,7 +169,7 @@ fn steps(name: &str) -> Vec<Step> {
         step("try on: mark where the straps cross and button", Kind::TryOn)
             .after(format!("{name}: gather the skirt between quarter marks; sew it and the bib between the two bands"))
             .why("straps are measured from the finished band"),
-        step("work the buttonholes of straps and band", Kind::Buttonhole)
+        step(holes, Kind::Buttonhole)
             .after(format!("{name}: try on: mark where the straps cross and button"))
             .why("the child decides where they sit"),
         step("slit the buttonholes", Kind::Slit),

@@ -219,7 +219,7 @@ pub(super) fn draft(brief: &Brief, make: &Make, w: &Waistcoat) -> Result<Draft, 
             shell,
             "",
             marks,
-            Some("a strip down the front edge, twice the stand wide"),
+            Some("interfacing in a strip down the front edge, twice the stand wide"),
         )?,
         back(shell, "")?,
         front(lining, " lining", Vec::new(), None)?,
@@ -252,7 +252,7 @@ pub(super) fn draft(brief: &Brief, make: &Make, w: &Waistcoat) -> Result<Draft, 
                 .to_vec(),
             },
         ],
-        steps: steps(name),
+        steps: steps(name, &draw::buttonholes(&brief.tape, &w.buttons)?),
         doubts: vec![format!(
             "{name}: the block is a plain one, drawn from measures by common proportions. Sew it up in waste cloth \
              first if you can."
@@ -261,7 +261,7 @@ pub(super) fn draft(brief: &Brief, make: &Make, w: &Waistcoat) -> Result<Draft, 
     })
 }
 
-fn steps(name: &str) -> Vec<Step> {
+fn steps(name: &str, holes: &str) -> Vec<Step> {
     let step = |text: &str, kind| Step::new(format!("{name}: {text}"), kind, name);
     vec![
         step("cut the lining", Kind::CutLining),
@@ -281,7 +281,7 @@ fn steps(name: &str) -> Vec<Step> {
         step("press the edges, lining rolled a little inwards", Kind::Press),
         step("sew the side seams: shell by machine, lining closed by hand", Kind::Sides),
         step("topstitch the edges", Kind::Topstitch),
-        step("work the buttonholes, right front over left", Kind::Buttonhole),
+        step(holes, Kind::Buttonhole),
         step("slit the buttonholes", Kind::Slit),
         step("sew the buttons on, left front", Kind::Button),
     ]

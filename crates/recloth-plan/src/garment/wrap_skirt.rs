@@ -4,6 +4,7 @@
 //! leads, not half a waist less half a hip). Each front runs on past the centre by half of the overlap.
 
 use recloth::band::{SquareEnds, curved_band, sectioned_band};
+use recloth::closure::buttonhole;
 use recloth::doubt::DOUBTS;
 use recloth::draft::{Allowances, Centre, SectionedBand, SkirtPanel};
 use recloth::outline::{Curve, Edge, Hand, Mark, Piece, Role};
@@ -110,6 +111,11 @@ pub(super) fn draft(brief: &Brief, make: &Make, s: &WrapSkirt) -> Result<Draft, 
             bounds.x0 + 0.75 * bounds.width(),
         );
         let piece = draw::grain(piece, (x0, bounds.center().y), (x1, bounds.center().y))?;
+        let piece = if section == 0 {
+            with_buttonholes(piece, s)?
+        } else {
+            piece
+        };
         let hand = if section == 0 {
             Hand::Mirrored
         } else {
@@ -120,7 +126,7 @@ pub(super) fn draft(brief: &Brief, make: &Make, s: &WrapSkirt) -> Result<Draft, 
             count,
             hand,
             cloth,
-            Some("the outer layer, without allowances"),
+            Some("interfacing on the outer layer, without allowances"),
         )?);
     }
     let later = pieces[2..]
@@ -148,7 +154,7 @@ pub(super) fn draft(brief: &Brief, make: &Make, s: &WrapSkirt) -> Result<Draft, 
                 terms: terms(upper),
             },
         ],
-        steps: steps(name),
+        steps: steps(name, &draw::buttonholes(&brief.tape, &s.buttons)?),
         doubts,
         ..Draft::default()
     })
@@ -252,7 +258,28 @@ fn past(front: &Piece, by: f64, length: f64, facing: f64) -> Result<Piece, reclo
     }
 }
 
-fn steps(name: &str) -> Vec<Step> {
+/// The front's section with its buttonholes, lengthwise in the middle of its outer end. The first begins as far from
+/// the end as the button is wide, the others follow by two and a half of that: common practice, no source.
+fn with_buttonholes(piece: Piece, s: &WrapSkirt) -> Result<Piece, recloth::Error> {
+    let width = s.buttons.diameter;
+    let slit = buttonhole(width, s.buttons.thickness, 0.0)?;
+    let end = piece
+        .edge("start")
+        .and_then(|edge| piece.at(edge, piece.edges()[edge].length() / 2.0));
+    let Some((middle, outward)) = end else {
+        return Ok(piece);
+    };
+    let holes = (0..s.buttons.count).map(|i| {
+        let start = width * (1.0 + 2.5 * f64::from(i));
+        Mark::Buttonhole {
+            name: format!("{}", i + 1),
+            ends: [middle - outward * start, middle - outward * (start + slit)],
+        }
+    });
+    piece.with_marks(holes.collect())
+}
+
+fn steps(name: &str, holes: &str) -> Vec<Step> {
     let step = |text: &str, kind| Step::new(format!("{name}: {text}"), kind, name);
     vec![
         step("sew the darts", Kind::SewDarts),
@@ -283,7 +310,7 @@ fn steps(name: &str) -> Vec<Step> {
             "join the band's sections, sew it on, close its ends",
             Kind::CloseBand,
         ),
-        step("work the band's buttonholes", Kind::Buttonhole),
+        step(holes, Kind::Buttonhole),
         step("slit the buttonholes", Kind::Slit),
         step("sew the buttons on", Kind::Button),
         step("let it hang for a day", Kind::Hang),
