@@ -277,6 +277,27 @@ typedef int32_t recloth_square_ends;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
+// Stitch types whose thread is known from their path, numbered as in ISO 4915.
+enum recloth_stitch_type
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+  // Type 101, single-thread chain stitch.
+  RECLOTH_STITCH_TYPE_CHAIN_SINGLE = 0,
+  // Type 301, plain lockstitch.
+  RECLOTH_STITCH_TYPE_LOCK = 1,
+  // Type 401, two-thread chain stitch.
+  RECLOTH_STITCH_TYPE_CHAIN_DOUBLE = 2,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum recloth_stitch_type recloth_stitch_type;
+#else
+typedef int32_t recloth_stitch_type;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
 // How a length is printed.
 enum recloth_style
 #if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
@@ -338,6 +359,16 @@ typedef struct {
   int64_t at;
 } recloth_error_t;
 
+// An arc drawn from its chord and its rise.
+typedef struct {
+  // Radius of the arc (mm).
+  double radius;
+  // Length along the arc (mm).
+  double length;
+  // Angle from end to end, seen from the centre (deg).
+  double angle_deg;
+} recloth_arc_from_rise_t;
+
 // A bath for goods of a given mass.
 typedef struct {
   // Volume of liquor (ml).
@@ -356,6 +387,38 @@ typedef struct {
   double spare;
 } recloth_binding_strips_t;
 
+// A set of equal box pleats, or of inverted ones.
+typedef struct {
+  // Width before pleating, without allowances (mm).
+  double flat;
+  // Width when pleated (mm).
+  double finished;
+  // Number of pleats.
+  uint32_t count;
+  // Width from pleat to pleat (mm).
+  double show;
+  // Depth of each of a pleat's two folds (mm).
+  double depth;
+  // Cloth that each pleat takes up, four times its depth (mm).
+  double intake;
+  // Cloth that all pleats take up (mm).
+  double taken_up;
+  // Flat over finished: 3 where the folds just meet behind.
+  double ratio;
+  // Doubts raised (bits).
+  uint32_t doubts;
+} recloth_box_pleats_t;
+
+// Breadths of cloth sewn into a ring.
+typedef struct {
+  // Number of breadths, which is also the number of seams.
+  uint32_t count;
+  // Way round when all are joined at their full width (mm).
+  double round;
+  // What that is more than wanted: gather it in, or cut the last breadth narrower (mm).
+  double spare;
+} recloth_breadths_t;
+
 // The button for a slit there is, and how far a cross hole lets the front out.
 typedef struct {
   // Largest diameter of a flat button (mm).
@@ -373,6 +436,14 @@ typedef struct {
   // Cautions raised (bits).
   uint32_t cautions;
 } recloth_button_loop_t;
+
+// A casing turned down at an edge.
+typedef struct {
+  // From the fold to the lower stitching (mm).
+  double depth;
+  // Allowance beyond the fold (mm).
+  double allowance;
+} recloth_casing_t;
 
 // A skirt cut from part of a ring: where to set the compass, and how long the hem comes out.
 typedef struct {
@@ -424,6 +495,14 @@ typedef struct {
   uint32_t doubts;
 } recloth_cut_for_change_t;
 
+// Finished and cut width of a drawn piece.
+typedef struct {
+  // Width between the seam lines (mm).
+  double finished;
+  // Width between the cut edges (mm).
+  double cut;
+} recloth_cut_state_t;
+
 // A dart with two equal legs.
 typedef struct {
   // Length of each leg, edge to point (mm).
@@ -431,6 +510,26 @@ typedef struct {
   // Angle at the point, which is also the kink of a straight edge when the dart is closed (deg).
   double angle_deg;
 } recloth_dart_t;
+
+// What takes up as much of an edge as a dart does.
+typedef struct {
+  // Ease of the seam, if it is eased in (%).
+  double ease_pct;
+  // Ratio of the gathers, if it is gathered.
+  double gather_ratio;
+  // Depth of each tuck or pleat, if it is folded (mm).
+  double tuck_depth;
+  // `GATHERS_SCANT` when as gathers it would look like a mistake (bits).
+  uint32_t doubts;
+} recloth_dart_equivalent_t;
+
+// A dart that takes up what an edge gapes.
+typedef struct {
+  // Width of the dart at its own edge (mm).
+  double intake;
+  // Angle at the point (deg).
+  double angle_deg;
+} recloth_dart_from_gape_t;
 
 // Darts that bring a given panel to a wanted width, and what is left for the side seam.
 typedef struct {
@@ -446,6 +545,80 @@ typedef struct {
   uint32_t doubts;
 } recloth_dart_in_panel_t;
 
+// A dart with a point at each end, widest between them.
+typedef struct {
+  // Length of each upper leg (mm).
+  double upper_leg;
+  // Length of each lower leg (mm).
+  double lower_leg;
+  // Angle at the upper point (deg).
+  double upper_angle_deg;
+  // Angle at the lower point (deg).
+  double lower_angle_deg;
+  // How far each leg turns where the dart is widest, where its fold is snipped (deg).
+  double bend_deg;
+  // Doubts raised (bits).
+  uint32_t doubts;
+} recloth_double_dart_t;
+
+// Elastic for an edge.
+typedef struct {
+  // Way round the joined elastic, not stretched (mm).
+  double round;
+  // Length to cut, with its overlap (mm).
+  double cut;
+  // Stretch when worn (%).
+  double worn_pct;
+  // Stretch when the widest part passes through (%).
+  double passing_pct;
+  // Always `ELASTIC_BATH` (bits).
+  uint32_t cautions;
+} recloth_elastic_t;
+
+// Widths of half a five-gored skirt by a handed-down rule: half the front, a side gore and a back.
+typedef struct {
+  // Half the front gore at the waist (mm).
+  double front_waist;
+  // Side gore at the waist (mm).
+  double side_waist;
+  // Back gore at the waist, its gathers included (mm).
+  double back_waist;
+  // Half the front gore at the hip (mm).
+  double front_hip;
+  // Side gore at the hip (mm).
+  double side_hip;
+  // Back gore at the hip (mm).
+  double back_hip;
+} recloth_five_gores_t;
+
+// A flounce cut from rings.
+typedef struct {
+  // Radius of the seam line that is sewn on (mm).
+  double inner_radius;
+  // Radius of the finished hem (mm).
+  double outer_radius;
+  // Finished hem of all rings joined (mm).
+  double hem;
+  // Hem over edge: how much it ripples.
+  double ratio;
+  // Side of the square of cloth that each ring takes, without hem allowance (mm).
+  double square;
+} recloth_flounce_t;
+
+// A cone, or a part of one between two level cuts, unrolled.
+typedef struct {
+  // From edge to edge along the cloth (mm).
+  double slant;
+  // Radius of the upper, smaller edge, laid flat (mm).
+  double inner_radius;
+  // Radius of the lower, larger edge, laid flat (mm).
+  double outer_radius;
+  // Angle of the sector (deg).
+  double angle_deg;
+  // Area of the sector, without allowances (mm2).
+  double area_mm2;
+} recloth_frustum_t;
+
 // A strip to be gathered.
 typedef struct {
   // Length of the strip before gathering, without allowances (mm).
@@ -457,6 +630,54 @@ typedef struct {
   // Doubts raised (bits).
   uint32_t doubts;
 } recloth_gathers_t;
+
+// A strip to be gathered, divided over the sections of its line.
+typedef struct {
+  // Length of the line, all sections together (mm).
+  double finished;
+  // Strip over line, the same in every section.
+  double ratio;
+  // Doubts raised (bits).
+  uint32_t doubts;
+} recloth_gather_sections_t;
+
+// A godet: a sector let into a seam or a slit.
+typedef struct {
+  // Angle at the point (deg).
+  double angle_deg;
+  // Straight across the hem from side to side, which is the cloth's width that it takes (mm).
+  double chord;
+  // How far the hem bows below that (mm).
+  double sagitta;
+  // What all godets add to the hem (mm).
+  double added;
+} recloth_godet_t;
+
+// One of several equal gores.
+typedef struct {
+  // Width at the waist (mm).
+  double waist_width;
+  // Width at the hip (mm).
+  double hip_width;
+  // Width at the hem (mm).
+  double hem_width;
+  // Length of each side edge, waist to hip to hem (mm).
+  double side_length;
+  // Lean of each side edge below the hip; negative where it tapers in (deg).
+  double flare_deg;
+  // What each side edge is longer than the middle, taken off at the hem's ends so that it hangs level (mm).
+  double hem_rise;
+} recloth_gore_t;
+
+// Cloth that a curved hem has too much of when it is turned up.
+typedef struct {
+  // What the raw edge is longer than the line it lies on when turned up (%).
+  double excess_pct;
+  // The same over the whole hem, to be eased, shrunk or folded away (mm).
+  double excess;
+  // Length of the raw edge before turning (mm).
+  double raw_edge;
+} recloth_hem_on_curve_t;
 
 // The holes that stay on an edge that is shortened.
 typedef struct {
@@ -505,6 +726,18 @@ typedef struct {
   // How far the value is off in the usual case, for each mm that every known length may be off.
   double likely_per_mm;
 } recloth_length_chain_t;
+
+// A hem level with a kept edge, and how far a straight cut would miss it.
+typedef struct {
+  // Radius of the line (mm).
+  double radius;
+  // Straight across from end to end of the line (mm).
+  double chord;
+  // How far the line bows below its chord (mm).
+  double sag;
+  // Length along the line (mm).
+  double length;
+} recloth_level_line_t;
 
 // Length of a lining that is sewn to the top of the shell's hem, with a fold.
 typedef struct {
@@ -572,6 +805,18 @@ typedef struct {
   uint32_t doubts;
 } recloth_panel_by_triangles_t;
 
+// A folded strip of ribbing.
+typedef struct {
+  // Way round the joined strip, not stretched (mm).
+  double round;
+  // Length to cut, along the way it stretches (mm).
+  double cut_length;
+  // Width to cut, folded in two when sewn (mm).
+  double cut_width;
+  // Stretch that it is sewn on with (%).
+  double stretch_pct;
+} recloth_ribbing_t;
+
 // A set of lengths rounded together.
 typedef struct {
   // Sum of the rounded lengths, which is the rounded sum (mm).
@@ -579,6 +824,30 @@ typedef struct {
   // Most that any length was changed, up or down (mm).
   double largest_change;
 } recloth_rounded_set_t;
+
+// Strips for a ruffle.
+typedef struct {
+  // Length of the joined strip before gathering (mm).
+  double flat;
+  // Width to cut each strip (mm).
+  double cut_width;
+  // Number of strips.
+  uint32_t strips;
+  // Cloth that the strips take, lying side by side (mm).
+  double cloth_length;
+  // Doubts raised (bits).
+  uint32_t doubts;
+} recloth_ruffle_t;
+
+// Cloth added at a seam for an inverted pleat.
+typedef struct {
+  // Added to the edge whose seam lies in the nearer inner fold (mm).
+  double first_edge;
+  // Added to the edge that makes the rest of the pleat (mm).
+  double next_edge;
+  // Both together, less the seam: what the pleat takes up (mm).
+  double intake;
+} recloth_seam_pleat_t;
 
 // A band of straight sections with slanted ends.
 typedef struct {
@@ -606,6 +875,20 @@ typedef struct {
   double area_mm2;
 } recloth_shaped_band_t;
 
+// Cloth drawn up by rows of elastic thread.
+typedef struct {
+  // Width before shirring, without allowances (mm).
+  double flat;
+  // Flat over finished.
+  double ratio;
+  // Number of rows.
+  uint32_t rows;
+  // All rows together, as sewn on the flat cloth (mm).
+  double stitching;
+  // Always `ELASTIC_BATH` (bits).
+  uint32_t cautions;
+} recloth_shirring_t;
+
 // A shell and its lining, washed.
 typedef struct {
   // Shell after washing, if it is sewn as given (mm).
@@ -621,6 +904,14 @@ typedef struct {
   // Doubts raised (bits).
   uint32_t doubts;
 } recloth_shrink_pair_t;
+
+// Snips or notches that let a curved allowance lie flat.
+typedef struct {
+  // From snip to snip along the seam line (mm).
+  double spacing;
+  // How far a straight fold between two snips leaves the curve (mm).
+  double flat;
+} recloth_snip_spacing_t;
 
 // Buttons spaced through one fixed place.
 typedef struct {
@@ -643,6 +934,18 @@ typedef struct {
   // How many such strips.
   uint32_t strips;
 } recloth_straight_band_t;
+
+// Tiers, each gathered to the one above.
+typedef struct {
+  // Way round the last tier, which is the hem (mm).
+  double hem;
+  // Hem over the top edge.
+  double ratio;
+  // All tiers together, as one strip (mm).
+  double strip;
+  // `GATHERS_SCANT` when any tier is gathered by less than 1.2 (bits).
+  uint32_t doubts;
+} recloth_tiers_t;
 
 // How far a row of equal seams may be off.
 typedef struct {
@@ -678,6 +981,56 @@ typedef struct {
   uint32_t doubts;
 } recloth_trilaterate_t;
 
+// A set of equal tucks.
+typedef struct {
+  // Width before tucking, without allowances (mm).
+  double flat;
+  // Cloth that all tucks take up (mm).
+  double taken_up;
+  // From fold line to fold line on the flat cloth (mm).
+  double fold_pitch;
+  // What shows between a tuck's fold and the next one's stitching; 0 for blind tucks (mm).
+  double gap;
+  // Width left beside the first and the last stitching, together (mm).
+  double margin;
+  // `PLEATS_OVERLAP` when tucks lie over each other (bits).
+  uint32_t doubts;
+} recloth_tucks_t;
+
+// A bundle of cloth that is to pass through an opening.
+typedef struct {
+  // Diameter of the bundle (mm).
+  double diameter;
+  // Least flat width of an opening that it passes (mm).
+  double least_opening;
+  // What the opening is wider than that; negative when the bundle does not pass (mm).
+  double spare;
+} recloth_turn_through_t;
+
+// Cloth for a turned hem.
+typedef struct {
+  // Hem allowance, from the finished edge to the raw edge (mm).
+  double allowance;
+  // Length to cut, with that allowance and no other (mm).
+  double cut_length;
+} recloth_turned_hem_t;
+
+// Widths of a wrap skirt's parts.
+typedef struct {
+  // Back at the waist, side seam to side seam (mm).
+  double back_waist;
+  // Back at the hip (mm).
+  double back_hip;
+  // Each front at the waist, side seam to its finished edge (mm).
+  double front_waist;
+  // Each front at the hip (mm).
+  double front_hip;
+  // Waist edge of all three parts, which is the length of its band without ties (mm).
+  double waist_edge;
+  // How far each front reaches past the centre line, as a share of half a front (%).
+  double wrap_pct;
+} recloth_wrap_skirt_t;
+
 #ifdef __cplusplus
 extern "C" {
 #endif // __cplusplus
@@ -693,6 +1046,25 @@ const char *recloth_version(void);
 //
 // `error` is NULL or valid; `out` is NULL or valid for `out_count` bytes.
 recloth_status recloth_error_text(const recloth_error_t *error, char *out, size_t out_count);
+
+// Radius and length of the curve that rises so far over its chord.
+//
+// `radius = (chord² / 4 + rise²) / (2 · rise)`, angle `4 · atan(2 · rise / chord)`, length their product. For a waist,
+// hem or yoke edge on a panel there is: lay a ruler across its ends and measure the rise in the middle, where the curve
+// is near enough an arc. A rise above half the chord is more than a half ring.
+//
+// - `chord`: straight from end to end (mm, 1 to 100000).
+// - `rise`: height of the curve over the chord's middle (mm, 0.1 to 100000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_arc_from_rise(double chord,
+                                     double rise,
+                                     recloth_arc_from_rise_t *out,
+                                     recloth_error_t *error);
 
 // Volume of a bath from the dry mass of goods and the liquor ratio.
 //
@@ -824,6 +1196,106 @@ recloth_status recloth_body_length_doubts(double length,
                                           uint32_t *out,
                                           recloth_error_t *error);
 
+// Cloth for box pleats, or inverted ones, of a given number and depth.
+//
+// A box pleat is two knife pleats folded away from each other, an inverted pleat two folded towards each other: the same
+// cloth seen from its two faces. `flat = finished + 4 · count · depth`. The folds meet behind a box pleat when `depth` is
+// half of `show`, and then the cloth is three times the width. The four functions each find one of `flat`, `finished`,
+// `count` and `depth`, as those of `knife_pleats`(crate::fullness::knife_pleats) do.
+//
+// - `finished`: width when pleated (mm, 1 to 1000000).
+// - `count`: number of box or inverted pleats (1 to 1000).
+// - `depth`: depth of each of a pleat's two folds (mm, 0.1 to 10000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_box_pleats(double finished,
+                                  uint32_t count,
+                                  double depth,
+                                  recloth_box_pleats_t *out,
+                                  recloth_error_t *error);
+
+// Number of box pleats of at least a given depth that bring cloth there is to a width.
+//
+// The whole number that `(flat - finished) / (4 · depth)` holds, and then the depth at which they take up exactly what
+// there is.
+//
+// - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
+// - `finished`: width when pleated (mm, 1 to 1000000, < flat).
+// - `depth`: least depth of each of a pleat's two folds (mm, 0.1 to 10000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_box_pleats_count(double flat,
+                                        double finished,
+                                        double depth,
+                                        recloth_box_pleats_t *out,
+                                        recloth_error_t *error);
+
+// Depth of a given number of box pleats that bring cloth there is to a width.
+//
+// `depth = (flat - finished) / (4 · count)`.
+//
+// - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
+// - `finished`: width when pleated (mm, 1 to 1000000, < flat).
+// - `count`: number of box or inverted pleats (1 to 1000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_box_pleats_depth(double flat,
+                                        double finished,
+                                        uint32_t count,
+                                        recloth_box_pleats_t *out,
+                                        recloth_error_t *error);
+
+// Width to which a given number of box pleats brings cloth there is.
+//
+// `finished = flat - 4 · count · depth`.
+//
+// - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
+// - `count`: number of box or inverted pleats (1 to 1000).
+// - `depth`: depth of each of a pleat's two folds (mm, 0.1 to 10000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_box_pleats_finished(double flat,
+                                           uint32_t count,
+                                           double depth,
+                                           recloth_box_pleats_t *out,
+                                           recloth_error_t *error);
+
+// Number of breadths of cloth that a ring of a given length takes.
+//
+// Each breadth gives its width less an allowance at both sides, and as many seams as breadths close the ring:
+// `count = ceil(flat / (cloth_width - 2 · allowance))`.
+//
+// - `flat`: way round before gathering or pleating (mm, 1 to 1000000).
+// - `cloth_width`: width of the cloth, or length of each strip there is (mm, 1 to 100000).
+// - `allowance`: seam allowance at each join (mm, 0 to 1000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_breadths(double flat,
+                                double cloth_width,
+                                double allowance,
+                                recloth_breadths_t *out,
+                                recloth_error_t *error);
+
 // Diameter of a button from its size in lines.
 //
 // A button line is the fortieth part of an inch: `diameter = 0.635 · lines`. It is not the watchmaker's line of
@@ -910,6 +1382,28 @@ recloth_status recloth_buttonhole(double diameter,
                                   double ease,
                                   double *out,
                                   recloth_error_t *error);
+
+// Depth and allowance of a casing for elastic or a cord.
+//
+// `depth = width + ease + heading`, `allowance = depth + turn_in`. A tunnel that is too wide lets the elastic roll, one too
+// narrow does not let it through. A heading stands above a second line of stitching.
+//
+// - `width`: width of the elastic, or of the cord pressed flat (mm, 1 to 500).
+// - `ease`: what the tunnel is wider (mm, 0 to 100).
+// - `turn_in`: turned in at the raw edge (mm, 0 to 100).
+// - `heading`: stands above the tunnel (mm, 0 to 500).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_casing(double width,
+                              double ease,
+                              double turn_in,
+                              double heading,
+                              recloth_casing_t *out,
+                              recloth_error_t *error);
 
 // Radii of a skirt cut from part of a ring.
 //
@@ -1025,6 +1519,27 @@ recloth_status recloth_cut_for_change(double finished,
                                       recloth_cut_for_change_t *out,
                                       recloth_error_t *error);
 
+// Finished and cut width of a piece, from what its two edges are drawn as.
+//
+// An edge drawn as cut line loses its allowance to the seam, one drawn as seam line has it added:
+// `finished = drawn - cut_edges · allowance`, `cut = drawn + (2 - cut_edges) · allowance`. Which of the two a drawing
+// shows is the costliest question of all: a drawn line taken for the other is wrong by two allowances a seam.
+//
+// - `drawn`: width as drawn, edge to edge (mm, 1 to 100000).
+// - `allowance`: seam allowance at each edge (mm, 0 to 1000).
+// - `cut_edges`: how many of the two edges are drawn as cut line (0 to 2).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_cut_state(double drawn,
+                                 double allowance,
+                                 uint32_t cut_edges,
+                                 recloth_cut_state_t *out,
+                                 recloth_error_t *error);
+
 // Leg and angle of a dart from its intake and the length of its centre line.
 //
 // `leg = √((intake / 2)² + length²)` and `angle = 2 · atan(intake / (2 · length))`.
@@ -1041,6 +1556,48 @@ recloth_status recloth_dart(double intake,
                             double length,
                             recloth_dart_t *out,
                             recloth_error_t *error);
+
+// Ease, gathers or tucks that take up as much as a dart, along a stretch of its edge.
+//
+// `ease = 100 · intake / finished`, `ratio = (finished + intake) / finished`, `depth = intake / (2 · tucks)`. They take
+// the same length of the edge, but not to the same point: ease and gathers give a soft fullness below, tucks are open
+// at their ends. Firm cloth eases in by some 4 to 6 %, soft wool by more: common practice, no source.
+//
+// - `intake`: width of the dart at the edge (mm, 0 to 10000).
+// - `finished`: stretch of the edge that takes it, as it is to be sewn (mm, 1 to 100000).
+// - `tucks`: number of tucks or pleats (1 to 100).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_dart_equivalent(double intake,
+                                       double finished,
+                                       uint32_t tucks,
+                                       recloth_dart_equivalent_t *out,
+                                       recloth_error_t *error);
+
+// Dart that takes up the gape of an edge, turned to another edge.
+//
+// Pin the gape to a fold that runs out at the bust point; a dart of the same angle elsewhere takes it:
+// `intake = gape · dart_leg / gape_distance`. A dart that is there already is widened by so much. Pin and count one
+// side only: a fold pinned over the middle is shared by both. The edge is afterwards shorter by the gape.
+//
+// - `gape`: what is pinned out at the edge, on one side (mm, 0 to 10000).
+// - `gape_distance`: from there to the bust point (mm, 1 to 10000).
+// - `dart_leg`: bust point to the edge where the dart is to be (mm, 1 to 10000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_dart_from_gape(double gape,
+                                      double gape_distance,
+                                      double dart_leg,
+                                      recloth_dart_from_gape_t *out,
+                                      recloth_error_t *error);
 
 // Darts that bring a panel there is to the width wanted.
 //
@@ -1086,6 +1643,42 @@ recloth_status recloth_dart_turned(double intake,
                                    double *out,
                                    recloth_error_t *error);
 
+// Width of a dart between its point and its edge.
+//
+// `width = intake · distance / leg`: what is lost there when the dart is closed, or gained when it is opened.
+//
+// - `intake`: width of the dart at the edge (mm, 0 to 10000).
+// - `leg`: edge to point along the leg (mm, 1 to 10000).
+// - `distance`: from the point along the leg (mm, 0 to 10000, <= leg).
+// - `out`: Width of the dart there (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_dart_width_at(double intake,
+                                     double leg,
+                                     double distance,
+                                     double *out,
+                                     recloth_error_t *error);
+
+// Deepest hem on a flared edge that can still be eased in.
+//
+// `hem_on_curve` the other way: `depth = radius · pct / (200 + pct)`.
+//
+// - `radius`: radius of the finished hem edge, laid flat (mm, 1 to 1000000).
+// - `excess_pct`: fullness that the cloth eases or shrinks away (%, 0 to 100).
+// - `out`: Depth of the hem (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_deepest_hem(double radius,
+                                   double excess_pct,
+                                   double *out,
+                                   recloth_error_t *error);
+
 // Dimensional change of cloth in the wash, in percent; minus is shrinkage.
 //
 // `change = 100 · (after - before) / before`. Mark at least 350 mm apart, 50 mm from the edges, along each grain.
@@ -1102,6 +1695,50 @@ recloth_status recloth_dimensional_change(double before,
                                           double after,
                                           double *out,
                                           recloth_error_t *error);
+
+// Legs and angles of a dart with a point at each end, as at the waist of a dress.
+//
+// Each half is a dart of its own: `leg = √((intake / 2)² + length²)`, `angle = 2 · atan(intake / (2 · length))`. Where
+// the two meet each leg turns by half the sum of the two angles; the fold of the sewn dart is snipped there, or it
+// pulls. The upper and lower legs need not be alike, but the two legs of one half must be, or the side seams hang askew.
+//
+// - `intake`: width taken up where the dart is widest (mm, 0 to 10000).
+// - `upper`: from there to the upper point, along the middle (mm, 1 to 10000).
+// - `lower`: from there to the lower point, along the middle (mm, 1 to 10000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_double_dart(double intake,
+                                   double upper,
+                                   double lower,
+                                   recloth_double_dart_t *out,
+                                   recloth_error_t *error);
+
+// Length of elastic for a waist or a cuff, and the stretch asked of it.
+//
+// `round = girth - shorter`, `cut = round + overlap`. Elastics differ: pin it round the body before cutting, and see that
+// its own full stretch is more than `passing_pct`. The casing's edge must itself be as long as the widest part. Never
+// round a throat; for children's clothes see the safety standards that hold where you are.
+//
+// - `girth`: girth of the body where it sits (mm, 1 to 100000).
+// - `widest`: girth that it must pass over, as the hip for a waist (mm, 1 to 100000, >= girth).
+// - `shorter`: what the elastic is shorter than the girth (mm, 0 to 10000, < girth).
+// - `overlap`: overlap where its ends are joined (mm, 0 to 1000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_elastic(double girth,
+                               double widest,
+                               double shorter,
+                               double overlap,
+                               recloth_elastic_t *out,
+                               recloth_error_t *error);
 
 // Pitch of buttons or holes spaced evenly.
 //
@@ -1121,6 +1758,49 @@ recloth_status recloth_even_spacing(double first,
                                     uint32_t count,
                                     double *out,
                                     recloth_error_t *error);
+
+// Widths of a five-gored skirt's half pattern by a handed-down rule.
+//
+// At the waist: front an eighth, side a sixth of it, the back what is left of half. At the hip, 6 in below: the front 1 in
+// wider than above, the side half as wide again, the back what is left of half the hip. The rule is for a full skirt of
+// its time, 2 1/2 to 3 yd round the hem, with its fullness at the back: for gores alike use `gore`. Seams are extra.
+//
+// - `waist`: finished waist, ease included (mm, 1 to 100000).
+// - `hip`: finished hip, ease included (mm, 1 to 100000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_five_gores(double waist,
+                                  double hip,
+                                  recloth_five_gores_t *out,
+                                  recloth_error_t *error);
+
+// Rings for a flounce that lies flat along its edge and ripples at its hem.
+//
+// Each full ring is cut open, and joined to the next or to itself: of its way round it loses an allowance at both cuts.
+// `inner_radius = (edge / rings + 2 · allowance) / 2π`, `hem = rings · (2π · outer_radius - 2 · allowance)`. More rings
+// make it fuller, with a smaller hole. The seam's own allowance lies inside the inner radius and is snipped to lie
+// along the edge. For a part of one ring, see `circle_skirt`(crate::skirt::circle_skirt).
+//
+// - `edge`: edge that the flounce is sewn to, all round (mm, 1 to 1000000).
+// - `depth`: finished depth, seam to hem (mm, 1 to 10000).
+// - `rings`: number of full rings (1 to 200).
+// - `allowance`: seam allowance at each cut (mm, 0 to 100).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_flounce(double edge,
+                               double depth,
+                               uint32_t rings,
+                               double allowance,
+                               recloth_flounce_t *out,
+                               recloth_error_t *error);
 
 // A length as text, rounded to the nearest graduation of the style.
 //
@@ -1161,6 +1841,28 @@ recloth_status recloth_front_back_doubts(double front,
                                          uint32_t *out,
                                          recloth_error_t *error);
 
+// Part of a ring that rolls up to a cone, or to a part of one, of given diameters and height.
+//
+// `slant = √(((lower - upper) / 2)² + height²)`, `outer_radius = lower · slant / (lower - upper)`, `inner_radius = upper ·
+// slant / (lower - upper)`, `angle = 180° · (lower - upper) / slant`. Hats, shades, flared cuffs and the tops of bags
+// are measured so; where the edges and the slant are measured along the cloth use
+// `shaped_band`(crate::band::shaped_band), which is the same ring.
+//
+// - `lower_diameter`: diameter of the larger end (mm, 1 to 100000).
+// - `upper_diameter`: diameter of the smaller end; 0 is a cone (mm, 0 to 100000, < lower_diameter).
+// - `height`: from end to end, straight up (mm, 0 to 100000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_frustum(double lower_diameter,
+                               double upper_diameter,
+                               double height,
+                               recloth_frustum_t *out,
+                               recloth_error_t *error);
+
 // Ratio of gathers that a strip there is gives on a line.
 //
 // `ratio = flat / finished`.
@@ -1177,6 +1879,28 @@ recloth_status recloth_gather_ratio(double flat,
                                     double finished,
                                     recloth_gathers_t *out,
                                     recloth_error_t *error);
+
+// Parts of a strip between its marks, so that gathers are even from notch to notch.
+//
+// Each section of the line takes its share of the strip: `flat · length / sum of lengths`. Quarter marks of a strip fall on
+// quarter marks of the line only where these are evenly spaced: on a waist whose front is wider than its back they are not.
+//
+// - `lengths`: sections of the line between its notches, in order (mm, 1 to 100000, 1 to 100 items).
+// - `flat`: length of the strip, without allowances (mm, 1 to 20000000).
+// - `flats`: part of the strip for each section (mm, as many as lengths).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_gather_sections(const double *lengths,
+                                       size_t lengths_count,
+                                       double flat,
+                                       double *flats,
+                                       size_t flats_count,
+                                       recloth_gather_sections_t *out,
+                                       recloth_error_t *error);
 
 // Strip to cut for gathers of a given ratio.
 //
@@ -1209,6 +1933,75 @@ recloth_status recloth_gathers(double finished,
 // Each pointer is NULL or valid for its count of items, and no list overlaps another.
 recloth_status recloth_girth_doubts(double girth,
                                     uint32_t *out,
+                                    recloth_error_t *error);
+
+// Sector for a godet of a given length and hem.
+//
+// `angle = hem / length` in radians, `chord = 2 · length · sin(angle / 2)`. Its two sides are as long as the slit; the
+// hem is an arc, or it hangs in a point. A godet of more than half a ring is cut in two parts.
+//
+// - `length`: slit from its point to the finished hem (mm, 1 to 10000).
+// - `hem`: finished hem of one godet, along its arc (mm, 1 to 100000).
+// - `count`: number of godets (1 to 64).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_godet(double length,
+                             double hem,
+                             uint32_t count,
+                             recloth_godet_t *out,
+                             recloth_error_t *error);
+
+// Widths and side edges of one of several equal gores, straight from waist to hip and from hip to hem.
+//
+// Each width is the whole by the number of gores. A side edge runs over two slopes, `√(((hip - waist) / 2)² +
+// hip_depth²) + √(((hem - hip) / 2)² + (length - hip_depth)²)` for widths of one gore, and is longer than the middle: the
+// hem is curved up by `hem_rise` at its ends. The break at the hip is rounded off when the pattern is drawn.
+//
+// - `waist`: finished waist, ease included (mm, 1 to 100000).
+// - `hip`: finished hip, ease included (mm, 1 to 100000).
+// - `hem`: finished way round the hem (mm, 1 to 1000000).
+// - `length`: waist to hem along the middle of a gore (mm, 1 to 100000).
+// - `hip_depth`: waist to hip along the middle of a gore (mm, 0 to 10000, < length).
+// - `count`: number of gores (1 to 64).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_gore(double waist,
+                            double hip,
+                            double hem,
+                            double length,
+                            double hip_depth,
+                            uint32_t count,
+                            recloth_gore_t *out,
+                            recloth_error_t *error);
+
+// Fullness to ease into a hem that is turned up on a flared edge.
+//
+// The raw edge lies at `radius + depth`; turned up it must lie at `radius - depth`. So it is too long by
+// `100 · 2 · depth / (radius - depth)` percent of where it lies, and over a hem of length `hem` by
+// `2 · depth · hem / radius`. Radius is that of the hem edge laid flat: `circle_skirt`(crate::skirt::circle_skirt) or
+// `arc_from_rise`(crate::arc::arc_from_rise) give it.
+//
+// - `radius`: radius of the finished hem edge, laid flat (mm, 1 to 1000000).
+// - `depth`: depth of the hem (mm, 0 to 10000, < radius).
+// - `hem`: length of the finished hem edge (mm, 1 to 1000000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_hem_on_curve(double radius,
+                                    double depth,
+                                    double hem,
+                                    recloth_hem_on_curve_t *out,
                                     recloth_error_t *error);
 
 // Buttonholes left on an edge that is shortened.
@@ -1333,6 +2126,28 @@ recloth_status recloth_length_chain(const double *lengths,
                                     uint32_t unknown,
                                     recloth_length_chain_t *out,
                                     recloth_error_t *error);
+
+// Line at an even height above a curved hem that is kept.
+//
+// Height is measured from the hem on its radius, so the line is an arc about the same centre: `radius = hem_radius -
+// height`, its chord shrinks alike, and `sag = radius - √(radius² - chord² / 4)`. A straight line through its ends would
+// leave the new edge short by the sag in the middle. Radius and chord of the hem come from `arc_from_rise`. The panel
+// is a sector of less than half a ring.
+//
+// - `hem_radius`: radius of the hem that is kept (mm, 1 to 1000000).
+// - `height`: height of the line above the hem (mm, 0 to 100000, < hem_radius).
+// - `hem_chord`: straight across from end to end of the hem (mm, 1 to 100000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_level_line(double hem_radius,
+                                  double height,
+                                  double hem_chord,
+                                  recloth_level_line_t *out,
+                                  recloth_error_t *error);
 
 // Length to cut a lining that hangs free of the shell's hem, below its upper seam line.
 //
@@ -1565,6 +2380,29 @@ recloth_status recloth_remaining_width(double girth,
                                        double *out,
                                        recloth_error_t *error);
 
+// Strip of ribbing for a neck, a cuff or a waist.
+//
+// `round = edge · share`, joined with an allowance at both ends; folded along its middle, `cut_width = 2 · depth + 2 ·
+// allowance`. A round neck takes less than a waist, lest it stand away. Ribbings differ: pin a strip round the edge first.
+// A neck must still pass over the head, see `head_opening`.
+//
+// - `edge`: edge that it is sewn to (mm, 1 to 100000).
+// - `depth`: finished depth (mm, 1 to 1000).
+// - `allowance`: seam allowance at each edge and end (mm, 0 to 100).
+// - `share`: strip over edge (0.3 to 1).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_ribbing(double edge,
+                               double depth,
+                               double allowance,
+                               double share,
+                               recloth_ribbing_t *out,
+                               recloth_error_t *error);
+
 // Lengths rounded so that the rounded lengths add up to the rounded sum.
 //
 // Each is rounded down; what is then missing from the rounded sum is given, a graduation each, to the lengths that lost
@@ -1606,6 +2444,51 @@ recloth_status recloth_round_to(double length,
                                 int32_t way,
                                 double *out,
                                 recloth_error_t *error);
+
+// Strips to cut for a ruffle along an edge.
+//
+// `flat = edge · ratio`, `cut_width = depth + allowance + hem`, and as many strips as their length, less an allowance at both
+// ends, makes that up: `strips = ceil(flat / (strip - 2 · allowance))`. A ruffle along an edge with ends has one join fewer
+// and narrow hems instead. Strips across the cloth gather softly, along the selvedge crisply; on the bias no hem frays.
+//
+// - `edge`: edge that it is sewn to (mm, 1 to 100000).
+// - `ratio`: strip over edge (1 to 10).
+// - `depth`: finished depth, seam to hem edge (mm, 1 to 10000).
+// - `strip`: length of one strip: the cloth's width, or a scrap's length (mm, 10 to 100000).
+// - `allowance`: seam allowance at the gathered edge and each join (mm, 0 to 1000).
+// - `hem`: hem allowance, turn included (mm, 0 to 1000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_ruffle(double edge,
+                              double ratio,
+                              double depth,
+                              double strip,
+                              double allowance,
+                              double hem,
+                              recloth_ruffle_t *out,
+                              recloth_error_t *error);
+
+// Cloth added at the two edges of a seam that is to hold an inverted pleat.
+//
+// The first edge gets one depth and its allowance, the next one three depths and its allowance: the seam then lies hidden
+// in an inner fold, not in the middle of the underlay. At a gored seam both are added along the slanted edge.
+//
+// - `depth`: depth of each of the pleat's two folds (mm, 0.1 to 10000).
+// - `allowance`: seam allowance of each edge (mm, 0 to 1000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_seam_pleat(double depth,
+                                  double allowance,
+                                  recloth_seam_pleat_t *out,
+                                  recloth_error_t *error);
 
 // Upper edges of a band made of straight sections that slant at their joins.
 //
@@ -1676,6 +2559,29 @@ recloth_status recloth_share(double girth,
                              double *out,
                              recloth_error_t *error);
 
+// Cloth and rows for shirring with elastic thread.
+//
+// `flat = finished · 100 / drawn_pct`, and `rows = floor(depth / pitch) + 1`, the first and last at the edges of the depth.
+// How far it draws up depends on cloth, tension and number of rows, and steam draws it further: shirr a square of known
+// width and measure.
+//
+// - `finished`: width when drawn up, not stretched (mm, 1 to 100000).
+// - `depth`: from the first row to the last (mm, 0 to 10000).
+// - `pitch`: from row to row (mm, 1 to 1000).
+// - `drawn_pct`: what the cloth draws up to (%, 10 to 100).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_shirring(double finished,
+                                double depth,
+                                double pitch,
+                                double drawn_pct,
+                                recloth_shirring_t *out,
+                                recloth_error_t *error);
+
 // What washing does to a shell and its lining, and how to cut both for it.
 //
 // Both lengths run from the same upper seam. Sewn as given, each becomes `length · (1 + change / 100)`; to have them as
@@ -1697,6 +2603,29 @@ recloth_status recloth_shrink_pair(double shell,
                                    double lining_change_pct,
                                    recloth_shrink_pair_t *out,
                                    recloth_error_t *error);
+
+// Distance between the snips of a curved seam allowance.
+//
+// Turned under, an allowance along an inward curve such as a neckline is too short and each snip opens; along an
+// outward one it is too long and each notch cut out closes. Either way a stretch of seam `s` opens or closes by
+// `2 · allowance · s / radius` at the raw edge, so `spacing = opening · radius / (2 · allowance)`. A turned edge is
+// nearly straight between snips and leaves the curve there by `spacing² / (8 · radius)`. Staystitch first, snip to a
+// thread's breadth from it and no further. The blades are sharp: cut away from the hand that holds.
+//
+// - `radius`: radius of the seam line (mm, 1 to 1000000).
+// - `allowance`: seam allowance, after trimming (mm, 0.1 to 1000).
+// - `opening`: how far a snip may open, or how wide a notch is (mm, 0.1 to 100).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_snip_spacing(double radius,
+                                    double allowance,
+                                    double opening,
+                                    recloth_snip_spacing_t *out,
+                                    recloth_error_t *error);
 
 // Places of buttons from a first to a last, one of them at a place that must be met.
 //
@@ -1773,6 +2702,72 @@ recloth_status recloth_straight_band_depth(double cut_width,
                                            double *out,
                                            recloth_error_t *error);
 
+// Thread for a seam, waste included.
+//
+// `thread = seam · ratio · (1 + waste_pct / 100)`. The ratio is measured on an unpicked length, or taken from
+// `thread_ratio` or a maker's table; for one thread of several, give that thread's own. Wind on more than this:
+// tension, thickness and the stitch's length all change it.
+//
+// - `seam`: length of all seams of this kind (mm, 0 to 100000000).
+// - `ratio`: thread over seam (0.1 to 100).
+// - `waste_pct`: for ends, tests and what is left on the bobbin (%, 0 to 500).
+// - `out`: Length of thread (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_thread_for_seam(double seam,
+                                       double ratio,
+                                       double waste_pct,
+                                       double *out,
+                                       recloth_error_t *error);
+
+// Thread that a seam takes for its length, from the path of the stitch.
+//
+// `ratio = c + 2 · thickness / stitch_length`, with `c` 3 for type 101, 2 for 301, 4 for 401: along the seam on both
+// faces, and through it twice a stitch. The path is drawn tight: makers' rounded ratios are higher, 2.5 for type 301 where
+// thin cloth gives 2.2 here, and 5 for type 101 where it gives 3.1. Overedge stitches have published formulas that disagree, and are left
+// out: for them, unpick a length of seam and measure, or take a maker's ratio.
+//
+// - `stitch_length`: length of one stitch (mm, 0.1 to 100).
+// - `thickness`: all layers of the seam, pressed (mm, 0 to 100).
+// - `stitch`: type of the stitch (one of `recloth_stitch_type`).
+// - `out`: Thread over seam, all threads together.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_thread_ratio(double stitch_length,
+                                    double thickness,
+                                    int32_t stitch,
+                                    double *out,
+                                    recloth_error_t *error);
+
+// Way round each tier of a tiered skirt.
+//
+// Each tier is the one above times its ratio, the first the top edge times the first ratio, so that the fullness
+// multiplies: three tiers of 1.5 make a hem of 3.375 times the waist. How the length is shared over the tiers is
+// taste. Allowances and joins are extra (`breadths`).
+//
+// - `top`: edge that the first tier is gathered to (mm, 1 to 100000).
+// - `ratios`: tier over the one above, from the top down (1 to 10, 1 to 12 items).
+// - `flats`: way round each tier before gathering (mm, as many as ratios).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_tiers(double top,
+                             const double *ratios,
+                             size_t ratios_count,
+                             double *flats,
+                             size_t flats_count,
+                             recloth_tiers_t *out,
+                             recloth_error_t *error);
+
 // How far a girth made of equal seams may be off.
 //
 // A seam sewn `error_each` beside its line takes that much from both of its edges: `worst = 2 · seams · error_each`,
@@ -1833,6 +2828,75 @@ recloth_status recloth_trilaterate(double base,
                                    recloth_trilaterate_t *out,
                                    recloth_error_t *error);
 
+// Cloth and marking for tucks stitched an even distance apart.
+//
+// `flat = finished + 2 · count · depth`; fold lines are marked `spacing + 2 · depth` apart on the flat cloth. A tuck covers
+// its depth of the spacing: blind tucks have `spacing = depth`. Tuck the cloth first, then cut the piece from it.
+//
+// - `finished`: width when tucked (mm, 1 to 100000).
+// - `count`: number of tucks (1 to 1000).
+// - `depth`: depth of each tuck, stitching to fold (mm, 0.1 to 1000).
+// - `spacing`: from stitching to stitching when tucked (mm, 0.1 to 10000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_tucks(double finished,
+                             uint32_t count,
+                             double depth,
+                             double spacing,
+                             recloth_tucks_t *out,
+                             recloth_error_t *error);
+
+// Whether a garment part can be turned right side out through an opening: an estimate.
+//
+// The widest part, gathered in the hand, is a round bundle of its layers' section, of which cloth fills a share
+// `packing`: `diameter = √(4 · width · thickness / (π · packing))`. An opening of flat width `w` is `2 · w` round, and
+// passes it when `2 · w >= π · diameter`. Find the narrowest place on the way: a shoulder seam, a strap, the gap left in
+// a lining; and that there is a way: a ring closed on itself cannot be turned.
+//
+// - `width`: widest part that must pass, laid flat (mm, 1 to 100000).
+// - `thickness`: all its layers together, pressed (mm, 0.01 to 1000).
+// - `opening`: flat width of the narrowest place on the way (mm, 1 to 100000).
+// - `packing`: share of the bundle that is cloth (0.1 to 1).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_turn_through(double width,
+                                    double thickness,
+                                    double opening,
+                                    double packing,
+                                    recloth_turn_through_t *out,
+                                    recloth_error_t *error);
+
+// Allowance and cut length for a hem that is turned up, its raw edge turned in.
+//
+// `allowance = depth + turn_in + folds · roll`: two folds, or one where nothing is turned in. A hem of two equal turns,
+// as for sheer cloth, has `turn_in = depth`. The roll is the cloth that each fold takes by its thickness; fold a sample
+// to learn it.
+//
+// - `length`: finished length, upper edge or seam line to hem edge (mm, 1 to 100000).
+// - `depth`: finished depth of the hem (mm, 0 to 10000).
+// - `turn_in`: turned in at the raw edge; 0 where it is overcast or bound (mm, 0 to 10000, <= depth).
+// - `roll`: cloth that each fold takes by its thickness (mm, 0 to 100).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_turned_hem(double length,
+                                  double depth,
+                                  double turn_in,
+                                  double roll,
+                                  recloth_turned_hem_t *out,
+                                  recloth_error_t *error);
+
 // Doubts on a waist and a hip together.
 //
 // A waist above the hip (`WAIST_OVER_HIP`) may be the two in each other's place, and is also the shape of some bodies.
@@ -1850,6 +2914,28 @@ recloth_status recloth_waist_hip_doubts(double waist,
                                         double hip,
                                         uint32_t *out,
                                         recloth_error_t *error);
+
+// Widths of a skirt with a back and two fronts that lap over each other.
+//
+// A back of half the girth, and fronts of a quarter and half the overlap each: `front = girth / 4 + overlap / 2`. The
+// overlap runs straight down, the same at waist and hip; facings or hems of the two front edges are extra. The skirt
+// opens when a step spreads the hem by more than the overlap there, so sit and stride in it, pinned, before cutting. The
+// lap must equal that of the band, and of the bodice where there is one.
+//
+// - `waist`: finished waist, ease included, darts closed (mm, 1 to 100000).
+// - `hip`: finished hip, ease included (mm, 1 to 100000).
+// - `overlap`: how far one front lies over the other (mm, 0 to 100000, <= waist).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_wrap_skirt(double waist,
+                                  double hip,
+                                  double overlap,
+                                  recloth_wrap_skirt_t *out,
+                                  recloth_error_t *error);
 
 // One general sentence for a status; NULL for a number that is none. A constant string.
 const char *recloth_status_text(int32_t status);

@@ -239,6 +239,33 @@ fn read_square_ends(
         }
     }
 }
+/// Stitch types whose thread is known from their path, numbered as in ISO 4915.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[repr(i32)]
+pub enum recloth_stitch_type {
+    /// Type 101, single-thread chain stitch.
+    ChainSingle = 0,
+    /// Type 301, plain lockstitch.
+    Lock = 1,
+    /// Type 401, two-thread chain stitch.
+    ChainDouble = 2,
+}
+fn read_stitch_type(
+    argument: &'static str,
+    value: i32,
+) -> (recloth::thread::StitchType, Option<Error>) {
+    match value {
+        0 => (recloth::thread::StitchType::ChainSingle, None),
+        1 => (recloth::thread::StitchType::Lock, None),
+        2 => (recloth::thread::StitchType::ChainDouble, None),
+        _ => {
+            (
+                recloth::thread::StitchType::ChainSingle,
+                Some(door::bad_choice(argument, value)),
+            )
+        }
+    }
+}
 /// How a length is printed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(i32)]
@@ -297,6 +324,17 @@ fn read_style(
         _ => (recloth::tape::Style::Exact, Some(door::bad_choice(argument, value))),
     }
 }
+/// An arc drawn from its chord and its rise.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_arc_from_rise_t {
+    /// Radius of the arc (mm).
+    pub radius: f64,
+    /// Length along the arc (mm).
+    pub length: f64,
+    /// Angle from end to end, seen from the centre (deg).
+    pub angle_deg: f64,
+}
 /// A bath for goods of a given mass.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[repr(C)]
@@ -315,6 +353,40 @@ pub struct recloth_binding_strips_t {
     /// Number of strips.
     pub count: u32,
     /// What the joined strips are longer than needed (mm).
+    pub spare: f64,
+}
+/// A set of equal box pleats, or of inverted ones.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_box_pleats_t {
+    /// Width before pleating, without allowances (mm).
+    pub flat: f64,
+    /// Width when pleated (mm).
+    pub finished: f64,
+    /// Number of pleats.
+    pub count: u32,
+    /// Width from pleat to pleat (mm).
+    pub show: f64,
+    /// Depth of each of a pleat's two folds (mm).
+    pub depth: f64,
+    /// Cloth that each pleat takes up, four times its depth (mm).
+    pub intake: f64,
+    /// Cloth that all pleats take up (mm).
+    pub taken_up: f64,
+    /// Flat over finished: 3 where the folds just meet behind.
+    pub ratio: f64,
+    /// Doubts raised (bits).
+    pub doubts: u32,
+}
+/// Breadths of cloth sewn into a ring.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_breadths_t {
+    /// Number of breadths, which is also the number of seams.
+    pub count: u32,
+    /// Way round when all are joined at their full width (mm).
+    pub round: f64,
+    /// What that is more than wanted: gather it in, or cut the last breadth narrower (mm).
     pub spare: f64,
 }
 /// The button for a slit there is, and how far a cross hole lets the front out.
@@ -336,6 +408,15 @@ pub struct recloth_button_loop_t {
     pub cut: f64,
     /// Cautions raised (bits).
     pub cautions: u32,
+}
+/// A casing turned down at an edge.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_casing_t {
+    /// From the fold to the lower stitching (mm).
+    pub depth: f64,
+    /// Allowance beyond the fold (mm).
+    pub allowance: f64,
 }
 /// A skirt cut from part of a ring: where to set the compass, and how long the hem comes out.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -391,6 +472,15 @@ pub struct recloth_cut_for_change_t {
     /// Doubts raised (bits).
     pub doubts: u32,
 }
+/// Finished and cut width of a drawn piece.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_cut_state_t {
+    /// Width between the seam lines (mm).
+    pub finished: f64,
+    /// Width between the cut edges (mm).
+    pub cut: f64,
+}
 /// A dart with two equal legs.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[repr(C)]
@@ -398,6 +488,28 @@ pub struct recloth_dart_t {
     /// Length of each leg, edge to point (mm).
     pub leg: f64,
     /// Angle at the point, which is also the kink of a straight edge when the dart is closed (deg).
+    pub angle_deg: f64,
+}
+/// What takes up as much of an edge as a dart does.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_dart_equivalent_t {
+    /// Ease of the seam, if it is eased in (%).
+    pub ease_pct: f64,
+    /// Ratio of the gathers, if it is gathered.
+    pub gather_ratio: f64,
+    /// Depth of each tuck or pleat, if it is folded (mm).
+    pub tuck_depth: f64,
+    /// `GATHERS_SCANT` when as gathers it would look like a mistake (bits).
+    pub doubts: u32,
+}
+/// A dart that takes up what an edge gapes.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_dart_from_gape_t {
+    /// Width of the dart at its own edge (mm).
+    pub intake: f64,
+    /// Angle at the point (deg).
     pub angle_deg: f64,
 }
 /// Darts that bring a given panel to a wanted width, and what is left for the side seam.
@@ -415,6 +527,85 @@ pub struct recloth_dart_in_panel_t {
     /// Doubts raised (bits).
     pub doubts: u32,
 }
+/// A dart with a point at each end, widest between them.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_double_dart_t {
+    /// Length of each upper leg (mm).
+    pub upper_leg: f64,
+    /// Length of each lower leg (mm).
+    pub lower_leg: f64,
+    /// Angle at the upper point (deg).
+    pub upper_angle_deg: f64,
+    /// Angle at the lower point (deg).
+    pub lower_angle_deg: f64,
+    /// How far each leg turns where the dart is widest, where its fold is snipped (deg).
+    pub bend_deg: f64,
+    /// Doubts raised (bits).
+    pub doubts: u32,
+}
+/// Elastic for an edge.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_elastic_t {
+    /// Way round the joined elastic, not stretched (mm).
+    pub round: f64,
+    /// Length to cut, with its overlap (mm).
+    pub cut: f64,
+    /// Stretch when worn (%).
+    pub worn_pct: f64,
+    /// Stretch when the widest part passes through (%).
+    pub passing_pct: f64,
+    /// Always `ELASTIC_BATH` (bits).
+    pub cautions: u32,
+}
+/// Widths of half a five-gored skirt by a handed-down rule: half the front, a side gore and a back.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_five_gores_t {
+    /// Half the front gore at the waist (mm).
+    pub front_waist: f64,
+    /// Side gore at the waist (mm).
+    pub side_waist: f64,
+    /// Back gore at the waist, its gathers included (mm).
+    pub back_waist: f64,
+    /// Half the front gore at the hip (mm).
+    pub front_hip: f64,
+    /// Side gore at the hip (mm).
+    pub side_hip: f64,
+    /// Back gore at the hip (mm).
+    pub back_hip: f64,
+}
+/// A flounce cut from rings.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_flounce_t {
+    /// Radius of the seam line that is sewn on (mm).
+    pub inner_radius: f64,
+    /// Radius of the finished hem (mm).
+    pub outer_radius: f64,
+    /// Finished hem of all rings joined (mm).
+    pub hem: f64,
+    /// Hem over edge: how much it ripples.
+    pub ratio: f64,
+    /// Side of the square of cloth that each ring takes, without hem allowance (mm).
+    pub square: f64,
+}
+/// A cone, or a part of one between two level cuts, unrolled.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_frustum_t {
+    /// From edge to edge along the cloth (mm).
+    pub slant: f64,
+    /// Radius of the upper, smaller edge, laid flat (mm).
+    pub inner_radius: f64,
+    /// Radius of the lower, larger edge, laid flat (mm).
+    pub outer_radius: f64,
+    /// Angle of the sector (deg).
+    pub angle_deg: f64,
+    /// Area of the sector, without allowances (mm2).
+    pub area_mm2: f64,
+}
 /// A strip to be gathered.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[repr(C)]
@@ -427,6 +618,58 @@ pub struct recloth_gathers_t {
     pub ratio: f64,
     /// Doubts raised (bits).
     pub doubts: u32,
+}
+/// A strip to be gathered, divided over the sections of its line.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_gather_sections_t {
+    /// Length of the line, all sections together (mm).
+    pub finished: f64,
+    /// Strip over line, the same in every section.
+    pub ratio: f64,
+    /// Doubts raised (bits).
+    pub doubts: u32,
+}
+/// A godet: a sector let into a seam or a slit.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_godet_t {
+    /// Angle at the point (deg).
+    pub angle_deg: f64,
+    /// Straight across the hem from side to side, which is the cloth's width that it takes (mm).
+    pub chord: f64,
+    /// How far the hem bows below that (mm).
+    pub sagitta: f64,
+    /// What all godets add to the hem (mm).
+    pub added: f64,
+}
+/// One of several equal gores.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_gore_t {
+    /// Width at the waist (mm).
+    pub waist_width: f64,
+    /// Width at the hip (mm).
+    pub hip_width: f64,
+    /// Width at the hem (mm).
+    pub hem_width: f64,
+    /// Length of each side edge, waist to hip to hem (mm).
+    pub side_length: f64,
+    /// Lean of each side edge below the hip; negative where it tapers in (deg).
+    pub flare_deg: f64,
+    /// What each side edge is longer than the middle, taken off at the hem's ends so that it hangs level (mm).
+    pub hem_rise: f64,
+}
+/// Cloth that a curved hem has too much of when it is turned up.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_hem_on_curve_t {
+    /// What the raw edge is longer than the line it lies on when turned up (%).
+    pub excess_pct: f64,
+    /// The same over the whole hem, to be eased, shrunk or folded away (mm).
+    pub excess: f64,
+    /// Length of the raw edge before turning (mm).
+    pub raw_edge: f64,
 }
 /// The holes that stay on an edge that is shortened.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -478,6 +721,19 @@ pub struct recloth_length_chain_t {
     pub worst_per_mm: f64,
     /// How far the value is off in the usual case, for each mm that every known length may be off.
     pub likely_per_mm: f64,
+}
+/// A hem level with a kept edge, and how far a straight cut would miss it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_level_line_t {
+    /// Radius of the line (mm).
+    pub radius: f64,
+    /// Straight across from end to end of the line (mm).
+    pub chord: f64,
+    /// How far the line bows below its chord (mm).
+    pub sag: f64,
+    /// Length along the line (mm).
+    pub length: f64,
 }
 /// Length of a lining that is sewn to the top of the shell's hem, with a fold.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -550,6 +806,19 @@ pub struct recloth_panel_by_triangles_t {
     /// `TRIANGLE_FLAT` and `TRIANGLE_TALL` of any corner, `SPARE_MISFIT` when a spare reading misses by over 0.5 % (bits).
     pub doubts: u32,
 }
+/// A folded strip of ribbing.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_ribbing_t {
+    /// Way round the joined strip, not stretched (mm).
+    pub round: f64,
+    /// Length to cut, along the way it stretches (mm).
+    pub cut_length: f64,
+    /// Width to cut, folded in two when sewn (mm).
+    pub cut_width: f64,
+    /// Stretch that it is sewn on with (%).
+    pub stretch_pct: f64,
+}
 /// A set of lengths rounded together.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[repr(C)]
@@ -558,6 +827,32 @@ pub struct recloth_rounded_set_t {
     pub total: f64,
     /// Most that any length was changed, up or down (mm).
     pub largest_change: f64,
+}
+/// Strips for a ruffle.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_ruffle_t {
+    /// Length of the joined strip before gathering (mm).
+    pub flat: f64,
+    /// Width to cut each strip (mm).
+    pub cut_width: f64,
+    /// Number of strips.
+    pub strips: u32,
+    /// Cloth that the strips take, lying side by side (mm).
+    pub cloth_length: f64,
+    /// Doubts raised (bits).
+    pub doubts: u32,
+}
+/// Cloth added at a seam for an inverted pleat.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_seam_pleat_t {
+    /// Added to the edge whose seam lies in the nearer inner fold (mm).
+    pub first_edge: f64,
+    /// Added to the edge that makes the rest of the pleat (mm).
+    pub next_edge: f64,
+    /// Both together, less the seam: what the pleat takes up (mm).
+    pub intake: f64,
 }
 /// A band of straight sections with slanted ends.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -587,6 +882,21 @@ pub struct recloth_shaped_band_t {
     /// Area of the band (mm2).
     pub area_mm2: f64,
 }
+/// Cloth drawn up by rows of elastic thread.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_shirring_t {
+    /// Width before shirring, without allowances (mm).
+    pub flat: f64,
+    /// Flat over finished.
+    pub ratio: f64,
+    /// Number of rows.
+    pub rows: u32,
+    /// All rows together, as sewn on the flat cloth (mm).
+    pub stitching: f64,
+    /// Always `ELASTIC_BATH` (bits).
+    pub cautions: u32,
+}
 /// A shell and its lining, washed.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[repr(C)]
@@ -603,6 +913,15 @@ pub struct recloth_shrink_pair_t {
     pub lining_cut: f64,
     /// Doubts raised (bits).
     pub doubts: u32,
+}
+/// Snips or notches that let a curved allowance lie flat.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_snip_spacing_t {
+    /// From snip to snip along the seam line (mm).
+    pub spacing: f64,
+    /// How far a straight fold between two snips leaves the curve (mm).
+    pub flat: f64,
 }
 /// Buttons spaced through one fixed place.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -627,6 +946,19 @@ pub struct recloth_straight_band_t {
     pub cut_width: f64,
     /// How many such strips.
     pub strips: u32,
+}
+/// Tiers, each gathered to the one above.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_tiers_t {
+    /// Way round the last tier, which is the hem (mm).
+    pub hem: f64,
+    /// Hem over the top edge.
+    pub ratio: f64,
+    /// All tiers together, as one strip (mm).
+    pub strip: f64,
+    /// `GATHERS_SCANT` when any tier is gathered by less than 1.2 (bits).
+    pub doubts: u32,
 }
 /// How far a row of equal seams may be off.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -664,6 +996,98 @@ pub struct recloth_trilaterate_t {
     pub across_per_mm: f64,
     /// `TRIANGLE_FLAT` when `across_per_mm` passes 5, `TRIANGLE_TALL` when `along_per_mm` does (bits).
     pub doubts: u32,
+}
+/// A set of equal tucks.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_tucks_t {
+    /// Width before tucking, without allowances (mm).
+    pub flat: f64,
+    /// Cloth that all tucks take up (mm).
+    pub taken_up: f64,
+    /// From fold line to fold line on the flat cloth (mm).
+    pub fold_pitch: f64,
+    /// What shows between a tuck's fold and the next one's stitching; 0 for blind tucks (mm).
+    pub gap: f64,
+    /// Width left beside the first and the last stitching, together (mm).
+    pub margin: f64,
+    /// `PLEATS_OVERLAP` when tucks lie over each other (bits).
+    pub doubts: u32,
+}
+/// A bundle of cloth that is to pass through an opening.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_turn_through_t {
+    /// Diameter of the bundle (mm).
+    pub diameter: f64,
+    /// Least flat width of an opening that it passes (mm).
+    pub least_opening: f64,
+    /// What the opening is wider than that; negative when the bundle does not pass (mm).
+    pub spare: f64,
+}
+/// Cloth for a turned hem.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_turned_hem_t {
+    /// Hem allowance, from the finished edge to the raw edge (mm).
+    pub allowance: f64,
+    /// Length to cut, with that allowance and no other (mm).
+    pub cut_length: f64,
+}
+/// Widths of a wrap skirt's parts.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_wrap_skirt_t {
+    /// Back at the waist, side seam to side seam (mm).
+    pub back_waist: f64,
+    /// Back at the hip (mm).
+    pub back_hip: f64,
+    /// Each front at the waist, side seam to its finished edge (mm).
+    pub front_waist: f64,
+    /// Each front at the hip (mm).
+    pub front_hip: f64,
+    /// Waist edge of all three parts, which is the length of its band without ties (mm).
+    pub waist_edge: f64,
+    /// How far each front reaches past the centre line, as a share of half a front (%).
+    pub wrap_pct: f64,
+}
+/// Radius and length of the curve that rises so far over its chord.
+///
+/// `radius = (chord² / 4 + rise²) / (2 · rise)`, angle `4 · atan(2 · rise / chord)`, length their product. For a waist,
+/// hem or yoke edge on a panel there is: lay a ruler across its ends and measure the rise in the middle, where the curve
+/// is near enough an arc. A rise above half the chord is more than a half ring.
+///
+/// - `chord`: straight from end to end (mm, 1 to 100000).
+/// - `rise`: height of the curve over the chord's middle (mm, 0.1 to 100000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_arc_from_rise(
+    chord: f64,
+    rise: f64,
+    out: *mut recloth_arc_from_rise_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::arc::arc_from_rise(chord, rise)?;
+                out.write(recloth_arc_from_rise_t {
+                    radius: answer.radius,
+                    length: answer.length,
+                    angle_deg: answer.angle_deg,
+                });
+                Ok(())
+            },
+        )
+    }
 }
 /// Volume of a bath from the dry mass of goods and the liquor ratio.
 ///
@@ -912,6 +1336,225 @@ pub unsafe extern "C" fn recloth_body_length_doubts(
         )
     }
 }
+/// Cloth for box pleats, or inverted ones, of a given number and depth.
+///
+/// A box pleat is two knife pleats folded away from each other, an inverted pleat two folded towards each other: the same
+/// cloth seen from its two faces. `flat = finished + 4 · count · depth`. The folds meet behind a box pleat when `depth` is
+/// half of `show`, and then the cloth is three times the width. The four functions each find one of `flat`, `finished`,
+/// `count` and `depth`, as those of `knife_pleats`(crate::fullness::knife_pleats) do.
+///
+/// - `finished`: width when pleated (mm, 1 to 1000000).
+/// - `count`: number of box or inverted pleats (1 to 1000).
+/// - `depth`: depth of each of a pleat's two folds (mm, 0.1 to 10000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_box_pleats(
+    finished: f64,
+    count: u32,
+    depth: f64,
+    out: *mut recloth_box_pleats_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::pleat::box_pleats(finished, count, depth)?;
+                out.write(recloth_box_pleats_t {
+                    flat: answer.flat,
+                    finished: answer.finished,
+                    count: answer.count,
+                    show: answer.show,
+                    depth: answer.depth,
+                    intake: answer.intake,
+                    taken_up: answer.taken_up,
+                    ratio: answer.ratio,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Number of box pleats of at least a given depth that bring cloth there is to a width.
+///
+/// The whole number that `(flat - finished) / (4 · depth)` holds, and then the depth at which they take up exactly what
+/// there is.
+///
+/// - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
+/// - `finished`: width when pleated (mm, 1 to 1000000, < flat).
+/// - `depth`: least depth of each of a pleat's two folds (mm, 0.1 to 10000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_box_pleats_count(
+    flat: f64,
+    finished: f64,
+    depth: f64,
+    out: *mut recloth_box_pleats_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::pleat::box_pleats_count(flat, finished, depth)?;
+                out.write(recloth_box_pleats_t {
+                    flat: answer.flat,
+                    finished: answer.finished,
+                    count: answer.count,
+                    show: answer.show,
+                    depth: answer.depth,
+                    intake: answer.intake,
+                    taken_up: answer.taken_up,
+                    ratio: answer.ratio,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Depth of a given number of box pleats that bring cloth there is to a width.
+///
+/// `depth = (flat - finished) / (4 · count)`.
+///
+/// - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
+/// - `finished`: width when pleated (mm, 1 to 1000000, < flat).
+/// - `count`: number of box or inverted pleats (1 to 1000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_box_pleats_depth(
+    flat: f64,
+    finished: f64,
+    count: u32,
+    out: *mut recloth_box_pleats_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::pleat::box_pleats_depth(flat, finished, count)?;
+                out.write(recloth_box_pleats_t {
+                    flat: answer.flat,
+                    finished: answer.finished,
+                    count: answer.count,
+                    show: answer.show,
+                    depth: answer.depth,
+                    intake: answer.intake,
+                    taken_up: answer.taken_up,
+                    ratio: answer.ratio,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Width to which a given number of box pleats brings cloth there is.
+///
+/// `finished = flat - 4 · count · depth`.
+///
+/// - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
+/// - `count`: number of box or inverted pleats (1 to 1000).
+/// - `depth`: depth of each of a pleat's two folds (mm, 0.1 to 10000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_box_pleats_finished(
+    flat: f64,
+    count: u32,
+    depth: f64,
+    out: *mut recloth_box_pleats_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::pleat::box_pleats_finished(flat, count, depth)?;
+                out.write(recloth_box_pleats_t {
+                    flat: answer.flat,
+                    finished: answer.finished,
+                    count: answer.count,
+                    show: answer.show,
+                    depth: answer.depth,
+                    intake: answer.intake,
+                    taken_up: answer.taken_up,
+                    ratio: answer.ratio,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Number of breadths of cloth that a ring of a given length takes.
+///
+/// Each breadth gives its width less an allowance at both sides, and as many seams as breadths close the ring:
+/// `count = ceil(flat / (cloth_width - 2 · allowance))`.
+///
+/// - `flat`: way round before gathering or pleating (mm, 1 to 1000000).
+/// - `cloth_width`: width of the cloth, or length of each strip there is (mm, 1 to 100000).
+/// - `allowance`: seam allowance at each join (mm, 0 to 1000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_breadths(
+    flat: f64,
+    cloth_width: f64,
+    allowance: f64,
+    out: *mut recloth_breadths_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::tier::breadths(flat, cloth_width, allowance)?;
+                out.write(recloth_breadths_t {
+                    count: answer.count,
+                    round: answer.round,
+                    spare: answer.spare,
+                });
+                Ok(())
+            },
+        )
+    }
+}
 /// Diameter of a button from its size in lines.
 ///
 /// A button line is the fortieth part of an inch: `diameter = 0.635 · lines`. It is not the watchmaker's line of
@@ -1082,6 +1725,46 @@ pub unsafe extern "C" fn recloth_buttonhole(
                 door::not_null("out", out)?;
                 let answer = recloth::closure::buttonhole(diameter, thickness, ease)?;
                 out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Depth and allowance of a casing for elastic or a cord.
+///
+/// `depth = width + ease + heading`, `allowance = depth + turn_in`. A tunnel that is too wide lets the elastic roll, one too
+/// narrow does not let it through. A heading stands above a second line of stitching.
+///
+/// - `width`: width of the elastic, or of the cord pressed flat (mm, 1 to 500).
+/// - `ease`: what the tunnel is wider (mm, 0 to 100).
+/// - `turn_in`: turned in at the raw edge (mm, 0 to 100).
+/// - `heading`: stands above the tunnel (mm, 0 to 500).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_casing(
+    width: f64,
+    ease: f64,
+    turn_in: f64,
+    heading: f64,
+    out: *mut recloth_casing_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::elastic::casing(width, ease, turn_in, heading)?;
+                out.write(recloth_casing_t {
+                    depth: answer.depth,
+                    allowance: answer.allowance,
+                });
                 Ok(())
             },
         )
@@ -1317,6 +2000,45 @@ pub unsafe extern "C" fn recloth_cut_for_change(
         )
     }
 }
+/// Finished and cut width of a piece, from what its two edges are drawn as.
+///
+/// An edge drawn as cut line loses its allowance to the seam, one drawn as seam line has it added:
+/// `finished = drawn - cut_edges · allowance`, `cut = drawn + (2 - cut_edges) · allowance`. Which of the two a drawing
+/// shows is the costliest question of all: a drawn line taken for the other is wrong by two allowances a seam.
+///
+/// - `drawn`: width as drawn, edge to edge (mm, 1 to 100000).
+/// - `allowance`: seam allowance at each edge (mm, 0 to 1000).
+/// - `cut_edges`: how many of the two edges are drawn as cut line (0 to 2).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_cut_state(
+    drawn: f64,
+    allowance: f64,
+    cut_edges: u32,
+    out: *mut recloth_cut_state_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::seam::cut_state(drawn, allowance, cut_edges)?;
+                out.write(recloth_cut_state_t {
+                    finished: answer.finished,
+                    cut: answer.cut,
+                });
+                Ok(())
+            },
+        )
+    }
+}
 /// Leg and angle of a dart from its intake and the length of its centre line.
 ///
 /// `leg = √((intake / 2)² + length²)` and `angle = 2 · atan(intake / (2 · length))`.
@@ -1345,6 +2067,90 @@ pub unsafe extern "C" fn recloth_dart(
                 let answer = recloth::dart::dart(intake, length)?;
                 out.write(recloth_dart_t {
                     leg: answer.leg,
+                    angle_deg: answer.angle_deg,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Ease, gathers or tucks that take up as much as a dart, along a stretch of its edge.
+///
+/// `ease = 100 · intake / finished`, `ratio = (finished + intake) / finished`, `depth = intake / (2 · tucks)`. They take
+/// the same length of the edge, but not to the same point: ease and gathers give a soft fullness below, tucks are open
+/// at their ends. Firm cloth eases in by some 4 to 6 %, soft wool by more: common practice, no source.
+///
+/// - `intake`: width of the dart at the edge (mm, 0 to 10000).
+/// - `finished`: stretch of the edge that takes it, as it is to be sewn (mm, 1 to 100000).
+/// - `tucks`: number of tucks or pleats (1 to 100).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_dart_equivalent(
+    intake: f64,
+    finished: f64,
+    tucks: u32,
+    out: *mut recloth_dart_equivalent_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::dart::dart_equivalent(intake, finished, tucks)?;
+                out.write(recloth_dart_equivalent_t {
+                    ease_pct: answer.ease_pct,
+                    gather_ratio: answer.gather_ratio,
+                    tuck_depth: answer.tuck_depth,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Dart that takes up the gape of an edge, turned to another edge.
+///
+/// Pin the gape to a fold that runs out at the bust point; a dart of the same angle elsewhere takes it:
+/// `intake = gape · dart_leg / gape_distance`. A dart that is there already is widened by so much. Pin and count one
+/// side only: a fold pinned over the middle is shared by both. The edge is afterwards shorter by the gape.
+///
+/// - `gape`: what is pinned out at the edge, on one side (mm, 0 to 10000).
+/// - `gape_distance`: from there to the bust point (mm, 1 to 10000).
+/// - `dart_leg`: bust point to the edge where the dart is to be (mm, 1 to 10000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_dart_from_gape(
+    gape: f64,
+    gape_distance: f64,
+    dart_leg: f64,
+    out: *mut recloth_dart_from_gape_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::dart::dart_from_gape(
+                    gape,
+                    gape_distance,
+                    dart_leg,
+                )?;
+                out.write(recloth_dart_from_gape_t {
+                    intake: answer.intake,
                     angle_deg: answer.angle_deg,
                 });
                 Ok(())
@@ -1438,6 +2244,72 @@ pub unsafe extern "C" fn recloth_dart_turned(
         )
     }
 }
+/// Width of a dart between its point and its edge.
+///
+/// `width = intake · distance / leg`: what is lost there when the dart is closed, or gained when it is opened.
+///
+/// - `intake`: width of the dart at the edge (mm, 0 to 10000).
+/// - `leg`: edge to point along the leg (mm, 1 to 10000).
+/// - `distance`: from the point along the leg (mm, 0 to 10000, <= leg).
+/// - `out`: Width of the dart there (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_dart_width_at(
+    intake: f64,
+    leg: f64,
+    distance: f64,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::dart::dart_width_at(intake, leg, distance)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Deepest hem on a flared edge that can still be eased in.
+///
+/// `hem_on_curve` the other way: `depth = radius · pct / (200 + pct)`.
+///
+/// - `radius`: radius of the finished hem edge, laid flat (mm, 1 to 1000000).
+/// - `excess_pct`: fullness that the cloth eases or shrinks away (%, 0 to 100).
+/// - `out`: Depth of the hem (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_deepest_hem(
+    radius: f64,
+    excess_pct: f64,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::seam::deepest_hem(radius, excess_pct)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
 /// Dimensional change of cloth in the wash, in percent; minus is shrinkage.
 ///
 /// `change = 100 · (after - before) / before`. Mark at least 350 mm apart, 50 mm from the edges, along each grain.
@@ -1465,6 +2337,93 @@ pub unsafe extern "C" fn recloth_dimensional_change(
                 door::not_null("out", out)?;
                 let answer = recloth::cloth::dimensional_change(before, after)?;
                 out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Legs and angles of a dart with a point at each end, as at the waist of a dress.
+///
+/// Each half is a dart of its own: `leg = √((intake / 2)² + length²)`, `angle = 2 · atan(intake / (2 · length))`. Where
+/// the two meet each leg turns by half the sum of the two angles; the fold of the sewn dart is snipped there, or it
+/// pulls. The upper and lower legs need not be alike, but the two legs of one half must be, or the side seams hang askew.
+///
+/// - `intake`: width taken up where the dart is widest (mm, 0 to 10000).
+/// - `upper`: from there to the upper point, along the middle (mm, 1 to 10000).
+/// - `lower`: from there to the lower point, along the middle (mm, 1 to 10000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_double_dart(
+    intake: f64,
+    upper: f64,
+    lower: f64,
+    out: *mut recloth_double_dart_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::dart::double_dart(intake, upper, lower)?;
+                out.write(recloth_double_dart_t {
+                    upper_leg: answer.upper_leg,
+                    lower_leg: answer.lower_leg,
+                    upper_angle_deg: answer.upper_angle_deg,
+                    lower_angle_deg: answer.lower_angle_deg,
+                    bend_deg: answer.bend_deg,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Length of elastic for a waist or a cuff, and the stretch asked of it.
+///
+/// `round = girth - shorter`, `cut = round + overlap`. Elastics differ: pin it round the body before cutting, and see that
+/// its own full stretch is more than `passing_pct`. The casing's edge must itself be as long as the widest part. Never
+/// round a throat; for children's clothes see the safety standards that hold where you are.
+///
+/// - `girth`: girth of the body where it sits (mm, 1 to 100000).
+/// - `widest`: girth that it must pass over, as the hip for a waist (mm, 1 to 100000, >= girth).
+/// - `shorter`: what the elastic is shorter than the girth (mm, 0 to 10000, < girth).
+/// - `overlap`: overlap where its ends are joined (mm, 0 to 1000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_elastic(
+    girth: f64,
+    widest: f64,
+    shorter: f64,
+    overlap: f64,
+    out: *mut recloth_elastic_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::elastic::elastic(girth, widest, shorter, overlap)?;
+                out.write(recloth_elastic_t {
+                    round: answer.round,
+                    cut: answer.cut,
+                    worn_pct: answer.worn_pct,
+                    passing_pct: answer.passing_pct,
+                    cautions: answer.cautions,
+                });
                 Ok(())
             },
         )
@@ -1499,6 +2458,92 @@ pub unsafe extern "C" fn recloth_even_spacing(
                 door::not_null("out", out)?;
                 let answer = recloth::closure::even_spacing(first, last, count)?;
                 out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Widths of a five-gored skirt's half pattern by a handed-down rule.
+///
+/// At the waist: front an eighth, side a sixth of it, the back what is left of half. At the hip, 6 in below: the front 1 in
+/// wider than above, the side half as wide again, the back what is left of half the hip. The rule is for a full skirt of
+/// its time, 2 1/2 to 3 yd round the hem, with its fullness at the back: for gores alike use `gore`. Seams are extra.
+///
+/// - `waist`: finished waist, ease included (mm, 1 to 100000).
+/// - `hip`: finished hip, ease included (mm, 1 to 100000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_five_gores(
+    waist: f64,
+    hip: f64,
+    out: *mut recloth_five_gores_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::gore::five_gores(waist, hip)?;
+                out.write(recloth_five_gores_t {
+                    front_waist: answer.front_waist,
+                    side_waist: answer.side_waist,
+                    back_waist: answer.back_waist,
+                    front_hip: answer.front_hip,
+                    side_hip: answer.side_hip,
+                    back_hip: answer.back_hip,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Rings for a flounce that lies flat along its edge and ripples at its hem.
+///
+/// Each full ring is cut open, and joined to the next or to itself: of its way round it loses an allowance at both cuts.
+/// `inner_radius = (edge / rings + 2 · allowance) / 2π`, `hem = rings · (2π · outer_radius - 2 · allowance)`. More rings
+/// make it fuller, with a smaller hole. The seam's own allowance lies inside the inner radius and is snipped to lie
+/// along the edge. For a part of one ring, see `circle_skirt`(crate::skirt::circle_skirt).
+///
+/// - `edge`: edge that the flounce is sewn to, all round (mm, 1 to 1000000).
+/// - `depth`: finished depth, seam to hem (mm, 1 to 10000).
+/// - `rings`: number of full rings (1 to 200).
+/// - `allowance`: seam allowance at each cut (mm, 0 to 100).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_flounce(
+    edge: f64,
+    depth: f64,
+    rings: u32,
+    allowance: f64,
+    out: *mut recloth_flounce_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::tier::flounce(edge, depth, rings, allowance)?;
+                out.write(recloth_flounce_t {
+                    inner_radius: answer.inner_radius,
+                    outer_radius: answer.outer_radius,
+                    hem: answer.hem,
+                    ratio: answer.ratio,
+                    square: answer.square,
+                });
                 Ok(())
             },
         )
@@ -1578,6 +2623,53 @@ pub unsafe extern "C" fn recloth_front_back_doubts(
         )
     }
 }
+/// Part of a ring that rolls up to a cone, or to a part of one, of given diameters and height.
+///
+/// `slant = √(((lower - upper) / 2)² + height²)`, `outer_radius = lower · slant / (lower - upper)`, `inner_radius = upper ·
+/// slant / (lower - upper)`, `angle = 180° · (lower - upper) / slant`. Hats, shades, flared cuffs and the tops of bags
+/// are measured so; where the edges and the slant are measured along the cloth use
+/// `shaped_band`(crate::band::shaped_band), which is the same ring.
+///
+/// - `lower_diameter`: diameter of the larger end (mm, 1 to 100000).
+/// - `upper_diameter`: diameter of the smaller end; 0 is a cone (mm, 0 to 100000, < lower_diameter).
+/// - `height`: from end to end, straight up (mm, 0 to 100000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_frustum(
+    lower_diameter: f64,
+    upper_diameter: f64,
+    height: f64,
+    out: *mut recloth_frustum_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::arc::frustum(
+                    lower_diameter,
+                    upper_diameter,
+                    height,
+                )?;
+                out.write(recloth_frustum_t {
+                    slant: answer.slant,
+                    inner_radius: answer.inner_radius,
+                    outer_radius: answer.outer_radius,
+                    angle_deg: answer.angle_deg,
+                    area_mm2: answer.area_mm2,
+                });
+                Ok(())
+            },
+        )
+    }
+}
 /// Ratio of gathers that a strip there is gives on a line.
 ///
 /// `ratio = flat / finished`.
@@ -1607,6 +2699,49 @@ pub unsafe extern "C" fn recloth_gather_ratio(
                 out.write(recloth_gathers_t {
                     flat: answer.flat,
                     taken_up: answer.taken_up,
+                    ratio: answer.ratio,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Parts of a strip between its marks, so that gathers are even from notch to notch.
+///
+/// Each section of the line takes its share of the strip: `flat · length / sum of lengths`. Quarter marks of a strip fall on
+/// quarter marks of the line only where these are evenly spaced: on a waist whose front is wider than its back they are not.
+///
+/// - `lengths`: sections of the line between its notches, in order (mm, 1 to 100000, 1 to 100 items).
+/// - `flat`: length of the strip, without allowances (mm, 1 to 20000000).
+/// - `flats`: part of the strip for each section (mm, as many as lengths).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_gather_sections(
+    lengths: *const f64,
+    lengths_count: usize,
+    flat: f64,
+    flats: *mut f64,
+    flats_count: usize,
+    out: *mut recloth_gather_sections_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let lengths = door::list("lengths", lengths, lengths_count)?;
+                let flats = door::list_to_fill("flats", flats, flats_count)?;
+                let answer = recloth::fullness::gather_sections(lengths, flat, flats)?;
+                out.write(recloth_gather_sections_t {
+                    finished: answer.finished,
                     ratio: answer.ratio,
                     doubts: answer.doubts,
                 });
@@ -1678,6 +2813,143 @@ pub unsafe extern "C" fn recloth_girth_doubts(
                 door::not_null("out", out)?;
                 let answer = recloth::body::girth_doubts(girth)?;
                 out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Sector for a godet of a given length and hem.
+///
+/// `angle = hem / length` in radians, `chord = 2 · length · sin(angle / 2)`. Its two sides are as long as the slit; the
+/// hem is an arc, or it hangs in a point. A godet of more than half a ring is cut in two parts.
+///
+/// - `length`: slit from its point to the finished hem (mm, 1 to 10000).
+/// - `hem`: finished hem of one godet, along its arc (mm, 1 to 100000).
+/// - `count`: number of godets (1 to 64).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_godet(
+    length: f64,
+    hem: f64,
+    count: u32,
+    out: *mut recloth_godet_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::gore::godet(length, hem, count)?;
+                out.write(recloth_godet_t {
+                    angle_deg: answer.angle_deg,
+                    chord: answer.chord,
+                    sagitta: answer.sagitta,
+                    added: answer.added,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Widths and side edges of one of several equal gores, straight from waist to hip and from hip to hem.
+///
+/// Each width is the whole by the number of gores. A side edge runs over two slopes, `√(((hip - waist) / 2)² +
+/// hip_depth²) + √(((hem - hip) / 2)² + (length - hip_depth)²)` for widths of one gore, and is longer than the middle: the
+/// hem is curved up by `hem_rise` at its ends. The break at the hip is rounded off when the pattern is drawn.
+///
+/// - `waist`: finished waist, ease included (mm, 1 to 100000).
+/// - `hip`: finished hip, ease included (mm, 1 to 100000).
+/// - `hem`: finished way round the hem (mm, 1 to 1000000).
+/// - `length`: waist to hem along the middle of a gore (mm, 1 to 100000).
+/// - `hip_depth`: waist to hip along the middle of a gore (mm, 0 to 10000, < length).
+/// - `count`: number of gores (1 to 64).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_gore(
+    waist: f64,
+    hip: f64,
+    hem: f64,
+    length: f64,
+    hip_depth: f64,
+    count: u32,
+    out: *mut recloth_gore_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::gore::gore(
+                    waist,
+                    hip,
+                    hem,
+                    length,
+                    hip_depth,
+                    count,
+                )?;
+                out.write(recloth_gore_t {
+                    waist_width: answer.waist_width,
+                    hip_width: answer.hip_width,
+                    hem_width: answer.hem_width,
+                    side_length: answer.side_length,
+                    flare_deg: answer.flare_deg,
+                    hem_rise: answer.hem_rise,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Fullness to ease into a hem that is turned up on a flared edge.
+///
+/// The raw edge lies at `radius + depth`; turned up it must lie at `radius - depth`. So it is too long by
+/// `100 · 2 · depth / (radius - depth)` percent of where it lies, and over a hem of length `hem` by
+/// `2 · depth · hem / radius`. Radius is that of the hem edge laid flat: `circle_skirt`(crate::skirt::circle_skirt) or
+/// `arc_from_rise`(crate::arc::arc_from_rise) give it.
+///
+/// - `radius`: radius of the finished hem edge, laid flat (mm, 1 to 1000000).
+/// - `depth`: depth of the hem (mm, 0 to 10000, < radius).
+/// - `hem`: length of the finished hem edge (mm, 1 to 1000000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_hem_on_curve(
+    radius: f64,
+    depth: f64,
+    hem: f64,
+    out: *mut recloth_hem_on_curve_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::seam::hem_on_curve(radius, depth, hem)?;
+                out.write(recloth_hem_on_curve_t {
+                    excess_pct: answer.excess_pct,
+                    excess: answer.excess,
+                    raw_edge: answer.raw_edge,
+                });
                 Ok(())
             },
         )
@@ -1960,6 +3232,48 @@ pub unsafe extern "C" fn recloth_length_chain(
                     minus: answer.minus,
                     worst_per_mm: answer.worst_per_mm,
                     likely_per_mm: answer.likely_per_mm,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Line at an even height above a curved hem that is kept.
+///
+/// Height is measured from the hem on its radius, so the line is an arc about the same centre: `radius = hem_radius -
+/// height`, its chord shrinks alike, and `sag = radius - √(radius² - chord² / 4)`. A straight line through its ends would
+/// leave the new edge short by the sag in the middle. Radius and chord of the hem come from `arc_from_rise`. The panel
+/// is a sector of less than half a ring.
+///
+/// - `hem_radius`: radius of the hem that is kept (mm, 1 to 1000000).
+/// - `height`: height of the line above the hem (mm, 0 to 100000, < hem_radius).
+/// - `hem_chord`: straight across from end to end of the hem (mm, 1 to 100000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_level_line(
+    hem_radius: f64,
+    height: f64,
+    hem_chord: f64,
+    out: *mut recloth_level_line_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::arc::level_line(hem_radius, height, hem_chord)?;
+                out.write(recloth_level_line_t {
+                    radius: answer.radius,
+                    chord: answer.chord,
+                    sag: answer.sag,
+                    length: answer.length,
                 });
                 Ok(())
             },
@@ -2435,6 +3749,49 @@ pub unsafe extern "C" fn recloth_remaining_width(
         )
     }
 }
+/// Strip of ribbing for a neck, a cuff or a waist.
+///
+/// `round = edge · share`, joined with an allowance at both ends; folded along its middle, `cut_width = 2 · depth + 2 ·
+/// allowance`. A round neck takes less than a waist, lest it stand away. Ribbings differ: pin a strip round the edge first.
+/// A neck must still pass over the head, see `head_opening`.
+///
+/// - `edge`: edge that it is sewn to (mm, 1 to 100000).
+/// - `depth`: finished depth (mm, 1 to 1000).
+/// - `allowance`: seam allowance at each edge and end (mm, 0 to 100).
+/// - `share`: strip over edge (0.3 to 1).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_ribbing(
+    edge: f64,
+    depth: f64,
+    allowance: f64,
+    share: f64,
+    out: *mut recloth_ribbing_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::elastic::ribbing(edge, depth, allowance, share)?;
+                out.write(recloth_ribbing_t {
+                    round: answer.round,
+                    cut_length: answer.cut_length,
+                    cut_width: answer.cut_width,
+                    stretch_pct: answer.stretch_pct,
+                });
+                Ok(())
+            },
+        )
+    }
+}
 /// Lengths rounded so that the rounded lengths add up to the rounded sum.
 ///
 /// Each is rounded down; what is then missing from the rounded sum is given, a graduation each, to the lengths that lost
@@ -2512,6 +3869,98 @@ pub unsafe extern "C" fn recloth_round_to(
                     &[way_bad],
                 )?;
                 out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Strips to cut for a ruffle along an edge.
+///
+/// `flat = edge · ratio`, `cut_width = depth + allowance + hem`, and as many strips as their length, less an allowance at both
+/// ends, makes that up: `strips = ceil(flat / (strip - 2 · allowance))`. A ruffle along an edge with ends has one join fewer
+/// and narrow hems instead. Strips across the cloth gather softly, along the selvedge crisply; on the bias no hem frays.
+///
+/// - `edge`: edge that it is sewn to (mm, 1 to 100000).
+/// - `ratio`: strip over edge (1 to 10).
+/// - `depth`: finished depth, seam to hem edge (mm, 1 to 10000).
+/// - `strip`: length of one strip: the cloth's width, or a scrap's length (mm, 10 to 100000).
+/// - `allowance`: seam allowance at the gathered edge and each join (mm, 0 to 1000).
+/// - `hem`: hem allowance, turn included (mm, 0 to 1000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_ruffle(
+    edge: f64,
+    ratio: f64,
+    depth: f64,
+    strip: f64,
+    allowance: f64,
+    hem: f64,
+    out: *mut recloth_ruffle_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::fullness::ruffle(
+                    edge,
+                    ratio,
+                    depth,
+                    strip,
+                    allowance,
+                    hem,
+                )?;
+                out.write(recloth_ruffle_t {
+                    flat: answer.flat,
+                    cut_width: answer.cut_width,
+                    strips: answer.strips,
+                    cloth_length: answer.cloth_length,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Cloth added at the two edges of a seam that is to hold an inverted pleat.
+///
+/// The first edge gets one depth and its allowance, the next one three depths and its allowance: the seam then lies hidden
+/// in an inner fold, not in the middle of the underlay. At a gored seam both are added along the slanted edge.
+///
+/// - `depth`: depth of each of the pleat's two folds (mm, 0.1 to 10000).
+/// - `allowance`: seam allowance of each edge (mm, 0 to 1000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_seam_pleat(
+    depth: f64,
+    allowance: f64,
+    out: *mut recloth_seam_pleat_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::pleat::seam_pleat(depth, allowance)?;
+                out.write(recloth_seam_pleat_t {
+                    first_edge: answer.first_edge,
+                    next_edge: answer.next_edge,
+                    intake: answer.intake,
+                });
                 Ok(())
             },
         )
@@ -2649,6 +4098,55 @@ pub unsafe extern "C" fn recloth_share(
         )
     }
 }
+/// Cloth and rows for shirring with elastic thread.
+///
+/// `flat = finished · 100 / drawn_pct`, and `rows = floor(depth / pitch) + 1`, the first and last at the edges of the depth.
+/// How far it draws up depends on cloth, tension and number of rows, and steam draws it further: shirr a square of known
+/// width and measure.
+///
+/// - `finished`: width when drawn up, not stretched (mm, 1 to 100000).
+/// - `depth`: from the first row to the last (mm, 0 to 10000).
+/// - `pitch`: from row to row (mm, 1 to 1000).
+/// - `drawn_pct`: what the cloth draws up to (%, 10 to 100).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_shirring(
+    finished: f64,
+    depth: f64,
+    pitch: f64,
+    drawn_pct: f64,
+    out: *mut recloth_shirring_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::elastic::shirring(
+                    finished,
+                    depth,
+                    pitch,
+                    drawn_pct,
+                )?;
+                out.write(recloth_shirring_t {
+                    flat: answer.flat,
+                    ratio: answer.ratio,
+                    rows: answer.rows,
+                    stitching: answer.stitching,
+                    cautions: answer.cautions,
+                });
+                Ok(())
+            },
+        )
+    }
+}
 /// What washing does to a shell and its lining, and how to cut both for it.
 ///
 /// Both lengths run from the same upper seam. Sewn as given, each becomes `length · (1 + change / 100)`; to have them as
@@ -2692,6 +4190,47 @@ pub unsafe extern "C" fn recloth_shrink_pair(
                     shell_cut: answer.shell_cut,
                     lining_cut: answer.lining_cut,
                     doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Distance between the snips of a curved seam allowance.
+///
+/// Turned under, an allowance along an inward curve such as a neckline is too short and each snip opens; along an
+/// outward one it is too long and each notch cut out closes. Either way a stretch of seam `s` opens or closes by
+/// `2 · allowance · s / radius` at the raw edge, so `spacing = opening · radius / (2 · allowance)`. A turned edge is
+/// nearly straight between snips and leaves the curve there by `spacing² / (8 · radius)`. Staystitch first, snip to a
+/// thread's breadth from it and no further. The blades are sharp: cut away from the hand that holds.
+///
+/// - `radius`: radius of the seam line (mm, 1 to 1000000).
+/// - `allowance`: seam allowance, after trimming (mm, 0.1 to 1000).
+/// - `opening`: how far a snip may open, or how wide a notch is (mm, 0.1 to 100).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_snip_spacing(
+    radius: f64,
+    allowance: f64,
+    opening: f64,
+    out: *mut recloth_snip_spacing_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::seam::snip_spacing(radius, allowance, opening)?;
+                out.write(recloth_snip_spacing_t {
+                    spacing: answer.spacing,
+                    flat: answer.flat,
                 });
                 Ok(())
             },
@@ -2851,6 +4390,129 @@ pub unsafe extern "C" fn recloth_straight_band_depth(
         )
     }
 }
+/// Thread for a seam, waste included.
+///
+/// `thread = seam · ratio · (1 + waste_pct / 100)`. The ratio is measured on an unpicked length, or taken from
+/// `thread_ratio` or a maker's table; for one thread of several, give that thread's own. Wind on more than this:
+/// tension, thickness and the stitch's length all change it.
+///
+/// - `seam`: length of all seams of this kind (mm, 0 to 100000000).
+/// - `ratio`: thread over seam (0.1 to 100).
+/// - `waste_pct`: for ends, tests and what is left on the bobbin (%, 0 to 500).
+/// - `out`: Length of thread (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_thread_for_seam(
+    seam: f64,
+    ratio: f64,
+    waste_pct: f64,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::thread::thread_for_seam(seam, ratio, waste_pct)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Thread that a seam takes for its length, from the path of the stitch.
+///
+/// `ratio = c + 2 · thickness / stitch_length`, with `c` 3 for type 101, 2 for 301, 4 for 401: along the seam on both
+/// faces, and through it twice a stitch. The path is drawn tight: makers' rounded ratios are higher, 2.5 for type 301 where
+/// thin cloth gives 2.2 here, and 5 for type 101 where it gives 3.1. Overedge stitches have published formulas that disagree, and are left
+/// out: for them, unpick a length of seam and measure, or take a maker's ratio.
+///
+/// - `stitch_length`: length of one stitch (mm, 0.1 to 100).
+/// - `thickness`: all layers of the seam, pressed (mm, 0 to 100).
+/// - `stitch`: type of the stitch (one of `recloth_stitch_type`).
+/// - `out`: Thread over seam, all threads together.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_thread_ratio(
+    stitch_length: f64,
+    thickness: f64,
+    stitch: i32,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let (stitch, stitch_bad) = read_stitch_type("stitch", stitch);
+                let answer = door::settle(
+                    recloth::thread::thread_ratio(stitch_length, thickness, stitch),
+                    &["stitch_length", "thickness", "stitch"],
+                    &[stitch_bad],
+                )?;
+                out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Way round each tier of a tiered skirt.
+///
+/// Each tier is the one above times its ratio, the first the top edge times the first ratio, so that the fullness
+/// multiplies: three tiers of 1.5 make a hem of 3.375 times the waist. How the length is shared over the tiers is
+/// taste. Allowances and joins are extra (`breadths`).
+///
+/// - `top`: edge that the first tier is gathered to (mm, 1 to 100000).
+/// - `ratios`: tier over the one above, from the top down (1 to 10, 1 to 12 items).
+/// - `flats`: way round each tier before gathering (mm, as many as ratios).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_tiers(
+    top: f64,
+    ratios: *const f64,
+    ratios_count: usize,
+    flats: *mut f64,
+    flats_count: usize,
+    out: *mut recloth_tiers_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let ratios = door::list("ratios", ratios, ratios_count)?;
+                let flats = door::list_to_fill("flats", flats, flats_count)?;
+                let answer = recloth::tier::tiers(top, ratios, flats)?;
+                out.write(recloth_tiers_t {
+                    hem: answer.hem,
+                    ratio: answer.ratio,
+                    strip: answer.strip,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
 /// How far a girth made of equal seams may be off.
 ///
 /// A seam sewn `error_each` beside its line takes that much from both of its edges: `worst = 2 · seams · error_each`,
@@ -2972,6 +4634,139 @@ pub unsafe extern "C" fn recloth_trilaterate(
         )
     }
 }
+/// Cloth and marking for tucks stitched an even distance apart.
+///
+/// `flat = finished + 2 · count · depth`; fold lines are marked `spacing + 2 · depth` apart on the flat cloth. A tuck covers
+/// its depth of the spacing: blind tucks have `spacing = depth`. Tuck the cloth first, then cut the piece from it.
+///
+/// - `finished`: width when tucked (mm, 1 to 100000).
+/// - `count`: number of tucks (1 to 1000).
+/// - `depth`: depth of each tuck, stitching to fold (mm, 0.1 to 1000).
+/// - `spacing`: from stitching to stitching when tucked (mm, 0.1 to 10000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_tucks(
+    finished: f64,
+    count: u32,
+    depth: f64,
+    spacing: f64,
+    out: *mut recloth_tucks_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::pleat::tucks(finished, count, depth, spacing)?;
+                out.write(recloth_tucks_t {
+                    flat: answer.flat,
+                    taken_up: answer.taken_up,
+                    fold_pitch: answer.fold_pitch,
+                    gap: answer.gap,
+                    margin: answer.margin,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Whether a garment part can be turned right side out through an opening: an estimate.
+///
+/// The widest part, gathered in the hand, is a round bundle of its layers' section, of which cloth fills a share
+/// `packing`: `diameter = √(4 · width · thickness / (π · packing))`. An opening of flat width `w` is `2 · w` round, and
+/// passes it when `2 · w >= π · diameter`. Find the narrowest place on the way: a shoulder seam, a strap, the gap left in
+/// a lining; and that there is a way: a ring closed on itself cannot be turned.
+///
+/// - `width`: widest part that must pass, laid flat (mm, 1 to 100000).
+/// - `thickness`: all its layers together, pressed (mm, 0.01 to 1000).
+/// - `opening`: flat width of the narrowest place on the way (mm, 1 to 100000).
+/// - `packing`: share of the bundle that is cloth (0.1 to 1).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_turn_through(
+    width: f64,
+    thickness: f64,
+    opening: f64,
+    packing: f64,
+    out: *mut recloth_turn_through_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::seam::turn_through(
+                    width,
+                    thickness,
+                    opening,
+                    packing,
+                )?;
+                out.write(recloth_turn_through_t {
+                    diameter: answer.diameter,
+                    least_opening: answer.least_opening,
+                    spare: answer.spare,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Allowance and cut length for a hem that is turned up, its raw edge turned in.
+///
+/// `allowance = depth + turn_in + folds · roll`: two folds, or one where nothing is turned in. A hem of two equal turns,
+/// as for sheer cloth, has `turn_in = depth`. The roll is the cloth that each fold takes by its thickness; fold a sample
+/// to learn it.
+///
+/// - `length`: finished length, upper edge or seam line to hem edge (mm, 1 to 100000).
+/// - `depth`: finished depth of the hem (mm, 0 to 10000).
+/// - `turn_in`: turned in at the raw edge; 0 where it is overcast or bound (mm, 0 to 10000, <= depth).
+/// - `roll`: cloth that each fold takes by its thickness (mm, 0 to 100).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_turned_hem(
+    length: f64,
+    depth: f64,
+    turn_in: f64,
+    roll: f64,
+    out: *mut recloth_turned_hem_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::seam::turned_hem(length, depth, turn_in, roll)?;
+                out.write(recloth_turned_hem_t {
+                    allowance: answer.allowance,
+                    cut_length: answer.cut_length,
+                });
+                Ok(())
+            },
+        )
+    }
+}
 /// Doubts on a waist and a hip together.
 ///
 /// A waist above the hip (`WAIST_OVER_HIP`) may be the two in each other's place, and is also the shape of some bodies.
@@ -3000,6 +4795,50 @@ pub unsafe extern "C" fn recloth_waist_hip_doubts(
                 door::not_null("out", out)?;
                 let answer = recloth::body::waist_hip_doubts(waist, hip)?;
                 out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Widths of a skirt with a back and two fronts that lap over each other.
+///
+/// A back of half the girth, and fronts of a quarter and half the overlap each: `front = girth / 4 + overlap / 2`. The
+/// overlap runs straight down, the same at waist and hip; facings or hems of the two front edges are extra. The skirt
+/// opens when a step spreads the hem by more than the overlap there, so sit and stride in it, pinned, before cutting. The
+/// lap must equal that of the band, and of the bodice where there is one.
+///
+/// - `waist`: finished waist, ease included, darts closed (mm, 1 to 100000).
+/// - `hip`: finished hip, ease included (mm, 1 to 100000).
+/// - `overlap`: how far one front lies over the other (mm, 0 to 100000, <= waist).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_wrap_skirt(
+    waist: f64,
+    hip: f64,
+    overlap: f64,
+    out: *mut recloth_wrap_skirt_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::skirt::wrap_skirt(waist, hip, overlap)?;
+                out.write(recloth_wrap_skirt_t {
+                    back_waist: answer.back_waist,
+                    back_hip: answer.back_hip,
+                    front_waist: answer.front_waist,
+                    front_hip: answer.front_hip,
+                    waist_edge: answer.waist_edge,
+                    wrap_pct: answer.wrap_pct,
+                });
                 Ok(())
             },
         )
@@ -3167,36 +5006,51 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "brief",
     "bust",
     "change_pct",
+    "chord",
     "clearance",
     "cloth_width",
     "cord",
     "count",
+    "cut_edges",
     "cut_width",
     "dart_distance",
+    "dart_leg",
     "depth",
     "diameter",
+    "distance",
+    "drawn",
+    "drawn_pct",
     "ease",
     "edge",
     "edges",
     "ends",
     "error_each",
     "errors",
+    "excess_pct",
     "extension",
     "factors",
     "finished",
     "first",
     "flat",
+    "flats",
     "fold",
     "fraction",
     "from_end",
     "from_start",
     "front",
     "gap",
+    "gape",
+    "gape_distance",
     "girth",
     "graduation",
+    "heading",
+    "height",
     "hem",
+    "hem_chord",
     "hem_depth",
+    "hem_radius",
     "hip",
+    "hip_depth",
     "intake",
     "join",
     "largest_intake",
@@ -3208,15 +5062,18 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "lining",
     "lining_change_pct",
     "lower",
+    "lower_diameter",
     "make",
     "mass_g",
     "misfits",
     "name",
     "neck",
     "new_leg",
+    "opening",
     "other_width",
     "out",
     "overlap",
+    "packing",
     "panel_width",
     "parts",
     "pct",
@@ -3224,21 +5081,31 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "pieces",
     "pitch",
     "places",
+    "radius",
     "ratio",
+    "ratios",
+    "rings",
+    "rise",
+    "roll",
     "seam",
     "seams",
     "shape",
+    "share",
     "shell",
     "shell_change_pct",
     "shift",
+    "shorter",
     "side",
     "sides",
     "slit",
+    "spacing",
     "spare_ends",
     "spare_readings",
     "spare_starts",
     "start",
     "starts",
+    "stitch",
+    "stitch_length",
     "stretch",
     "strip",
     "style",
@@ -3250,12 +5117,17 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "top",
     "tops",
     "total",
+    "tucks",
     "turn",
+    "turn_in",
     "unknown",
     "upper",
+    "upper_diameter",
     "waist",
     "wanted_width",
+    "waste_pct",
     "way",
     "wide_panel",
+    "widest",
     "width",
 ];

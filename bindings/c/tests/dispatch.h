@@ -5,7 +5,18 @@ static const char *const binding_fold_words[] = {"single", "double", NULL};
 static const char *const button_shape_words[] = {"flat", "ball", NULL};
 static const char *const rounding_words[] = {"nearest", "up", "down", NULL};
 static const char *const square_ends_words[] = {"neither", "first", "last", "both", NULL};
+static const char *const stitch_type_words[] = {"chain_single", "lock", "chain_double", NULL};
 static const char *const style_words[] = {"exact", "mm", "mm_half", "cm", "cm_comma", "metre", "metre_comma", "inch_half", "inch_quarter", "inch_eighth", "inch_sixteenth", "inch_thirty_second", "inch_mark", "foot_eighth", "yard_eighth", NULL};
+
+static recloth_status call_arc_from_rise(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_arc_from_rise_t out;
+  recloth_status status = recloth_arc_from_rise(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.radius);
+  got_number(got, out.length);
+  got_number(got, out.angle_deg);
+  return status;
+}
 
 static recloth_status call_bath_volume(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_bath_volume_t out;
@@ -66,6 +77,80 @@ static recloth_status call_body_length_doubts(const cell_t *in, outcome_t *got, 
   return status;
 }
 
+static recloth_status call_box_pleats(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_box_pleats_t out;
+  recloth_status status = recloth_box_pleats(in[0].number, (uint32_t)in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.flat);
+  got_number(got, out.finished);
+  got_count(got, out.count);
+  got_number(got, out.show);
+  got_number(got, out.depth);
+  got_number(got, out.intake);
+  got_number(got, out.taken_up);
+  got_number(got, out.ratio);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_box_pleats_count(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_box_pleats_t out;
+  recloth_status status = recloth_box_pleats_count(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.flat);
+  got_number(got, out.finished);
+  got_count(got, out.count);
+  got_number(got, out.show);
+  got_number(got, out.depth);
+  got_number(got, out.intake);
+  got_number(got, out.taken_up);
+  got_number(got, out.ratio);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_box_pleats_depth(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_box_pleats_t out;
+  recloth_status status = recloth_box_pleats_depth(in[0].number, in[1].number, (uint32_t)in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.flat);
+  got_number(got, out.finished);
+  got_count(got, out.count);
+  got_number(got, out.show);
+  got_number(got, out.depth);
+  got_number(got, out.intake);
+  got_number(got, out.taken_up);
+  got_number(got, out.ratio);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_box_pleats_finished(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_box_pleats_t out;
+  recloth_status status = recloth_box_pleats_finished(in[0].number, (uint32_t)in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.flat);
+  got_number(got, out.finished);
+  got_count(got, out.count);
+  got_number(got, out.show);
+  got_number(got, out.depth);
+  got_number(got, out.intake);
+  got_number(got, out.taken_up);
+  got_number(got, out.ratio);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_breadths(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_breadths_t out;
+  recloth_status status = recloth_breadths(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_count(got, out.count);
+  got_number(got, out.round);
+  got_number(got, out.spare);
+  return status;
+}
+
 static recloth_status call_button_diameter(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   double out = 0;
   recloth_status status = recloth_button_diameter(in[0].number, &out, error);
@@ -98,6 +183,15 @@ static recloth_status call_buttonhole(const cell_t *in, outcome_t *got, recloth_
   recloth_status status = recloth_buttonhole(in[0].number, in[1].number, in[2].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_number(got, out);
+  return status;
+}
+
+static recloth_status call_casing(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_casing_t out;
+  recloth_status status = recloth_casing(in[0].number, in[1].number, in[2].number, in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.depth);
+  got_number(got, out.allowance);
   return status;
 }
 
@@ -162,11 +256,40 @@ static recloth_status call_cut_for_change(const cell_t *in, outcome_t *got, recl
   return status;
 }
 
+static recloth_status call_cut_state(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_cut_state_t out;
+  recloth_status status = recloth_cut_state(in[0].number, in[1].number, (uint32_t)in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.finished);
+  got_number(got, out.cut);
+  return status;
+}
+
 static recloth_status call_dart(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_dart_t out;
   recloth_status status = recloth_dart(in[0].number, in[1].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_number(got, out.leg);
+  got_number(got, out.angle_deg);
+  return status;
+}
+
+static recloth_status call_dart_equivalent(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_dart_equivalent_t out;
+  recloth_status status = recloth_dart_equivalent(in[0].number, in[1].number, (uint32_t)in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.ease_pct);
+  got_number(got, out.gather_ratio);
+  got_number(got, out.tuck_depth);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_dart_from_gape(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_dart_from_gape_t out;
+  recloth_status status = recloth_dart_from_gape(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.intake);
   got_number(got, out.angle_deg);
   return status;
 }
@@ -191,6 +314,22 @@ static recloth_status call_dart_turned(const cell_t *in, outcome_t *got, recloth
   return status;
 }
 
+static recloth_status call_dart_width_at(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_dart_width_at(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_deepest_hem(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_deepest_hem(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
 static recloth_status call_dimensional_change(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   double out = 0;
   recloth_status status = recloth_dimensional_change(in[0].number, in[1].number, &out, error);
@@ -199,11 +338,61 @@ static recloth_status call_dimensional_change(const cell_t *in, outcome_t *got, 
   return status;
 }
 
+static recloth_status call_double_dart(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_double_dart_t out;
+  recloth_status status = recloth_double_dart(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.upper_leg);
+  got_number(got, out.lower_leg);
+  got_number(got, out.upper_angle_deg);
+  got_number(got, out.lower_angle_deg);
+  got_number(got, out.bend_deg);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_elastic(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_elastic_t out;
+  recloth_status status = recloth_elastic(in[0].number, in[1].number, in[2].number, in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.round);
+  got_number(got, out.cut);
+  got_number(got, out.worn_pct);
+  got_number(got, out.passing_pct);
+  got_count(got, out.cautions);
+  return status;
+}
+
 static recloth_status call_even_spacing(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   double out = 0;
   recloth_status status = recloth_even_spacing(in[0].number, in[1].number, (uint32_t)in[2].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_number(got, out);
+  return status;
+}
+
+static recloth_status call_five_gores(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_five_gores_t out;
+  recloth_status status = recloth_five_gores(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.front_waist);
+  got_number(got, out.side_waist);
+  got_number(got, out.back_waist);
+  got_number(got, out.front_hip);
+  got_number(got, out.side_hip);
+  got_number(got, out.back_hip);
+  return status;
+}
+
+static recloth_status call_flounce(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_flounce_t out;
+  recloth_status status = recloth_flounce(in[0].number, in[1].number, (uint32_t)in[2].number, in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.inner_radius);
+  got_number(got, out.outer_radius);
+  got_number(got, out.hem);
+  got_number(got, out.ratio);
+  got_number(got, out.square);
   return status;
 }
 
@@ -223,12 +412,36 @@ static recloth_status call_front_back_doubts(const cell_t *in, outcome_t *got, r
   return status;
 }
 
+static recloth_status call_frustum(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_frustum_t out;
+  recloth_status status = recloth_frustum(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.slant);
+  got_number(got, out.inner_radius);
+  got_number(got, out.outer_radius);
+  got_number(got, out.angle_deg);
+  got_number(got, out.area_mm2);
+  return status;
+}
+
 static recloth_status call_gather_ratio(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_gathers_t out;
   recloth_status status = recloth_gather_ratio(in[0].number, in[1].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_number(got, out.flat);
   got_number(got, out.taken_up);
+  got_number(got, out.ratio);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_gather_sections(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  size_t flats_count = room_for((double)in[0].count, 0);
+  double *flats = got_list(got, flats_count);
+  recloth_gather_sections_t out;
+  recloth_status status = recloth_gather_sections(in[0].numbers, in[0].count, in[1].number, flats, flats_count, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.finished);
   got_number(got, out.ratio);
   got_count(got, out.doubts);
   return status;
@@ -250,6 +463,40 @@ static recloth_status call_girth_doubts(const cell_t *in, outcome_t *got, reclot
   recloth_status status = recloth_girth_doubts(in[0].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_count(got, out);
+  return status;
+}
+
+static recloth_status call_godet(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_godet_t out;
+  recloth_status status = recloth_godet(in[0].number, in[1].number, (uint32_t)in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.angle_deg);
+  got_number(got, out.chord);
+  got_number(got, out.sagitta);
+  got_number(got, out.added);
+  return status;
+}
+
+static recloth_status call_gore(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_gore_t out;
+  recloth_status status = recloth_gore(in[0].number, in[1].number, in[2].number, in[3].number, in[4].number, (uint32_t)in[5].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.waist_width);
+  got_number(got, out.hip_width);
+  got_number(got, out.hem_width);
+  got_number(got, out.side_length);
+  got_number(got, out.flare_deg);
+  got_number(got, out.hem_rise);
+  return status;
+}
+
+static recloth_status call_hem_on_curve(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_hem_on_curve_t out;
+  recloth_status status = recloth_hem_on_curve(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.excess_pct);
+  got_number(got, out.excess);
+  got_number(got, out.raw_edge);
   return status;
 }
 
@@ -337,6 +584,17 @@ static recloth_status call_length_chain(const cell_t *in, outcome_t *got, reclot
   got_number(got, out.minus);
   got_number(got, out.worst_per_mm);
   got_number(got, out.likely_per_mm);
+  return status;
+}
+
+static recloth_status call_level_line(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_level_line_t out;
+  recloth_status status = recloth_level_line(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.radius);
+  got_number(got, out.chord);
+  got_number(got, out.sag);
+  got_number(got, out.length);
   return status;
 }
 
@@ -436,6 +694,17 @@ static recloth_status call_remaining_width(const cell_t *in, outcome_t *got, rec
   return status;
 }
 
+static recloth_status call_ribbing(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_ribbing_t out;
+  recloth_status status = recloth_ribbing(in[0].number, in[1].number, in[2].number, in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.round);
+  got_number(got, out.cut_length);
+  got_number(got, out.cut_width);
+  got_number(got, out.stretch_pct);
+  return status;
+}
+
 static recloth_status call_round_set(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   size_t tapes_count = room_for((double)in[0].count, 0);
   double *tapes = got_list(got, tapes_count);
@@ -452,6 +721,28 @@ static recloth_status call_round_to(const cell_t *in, outcome_t *got, recloth_er
   recloth_status status = recloth_round_to(in[0].number, in[1].number, word(in[2].text, rounding_words), &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_number(got, out);
+  return status;
+}
+
+static recloth_status call_ruffle(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_ruffle_t out;
+  recloth_status status = recloth_ruffle(in[0].number, in[1].number, in[2].number, in[3].number, in[4].number, in[5].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.flat);
+  got_number(got, out.cut_width);
+  got_count(got, out.strips);
+  got_number(got, out.cloth_length);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_seam_pleat(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_seam_pleat_t out;
+  recloth_status status = recloth_seam_pleat(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.first_edge);
+  got_number(got, out.next_edge);
+  got_number(got, out.intake);
   return status;
 }
 
@@ -488,6 +779,18 @@ static recloth_status call_share(const cell_t *in, outcome_t *got, recloth_error
   return status;
 }
 
+static recloth_status call_shirring(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_shirring_t out;
+  recloth_status status = recloth_shirring(in[0].number, in[1].number, in[2].number, in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.flat);
+  got_number(got, out.ratio);
+  got_count(got, out.rows);
+  got_number(got, out.stitching);
+  got_count(got, out.cautions);
+  return status;
+}
+
 static recloth_status call_shrink_pair(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_shrink_pair_t out;
   recloth_status status = recloth_shrink_pair(in[0].number, in[1].number, in[2].number, in[3].number, &out, error);
@@ -498,6 +801,15 @@ static recloth_status call_shrink_pair(const cell_t *in, outcome_t *got, recloth
   got_number(got, out.shell_cut);
   got_number(got, out.lining_cut);
   got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_snip_spacing(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_snip_spacing_t out;
+  recloth_status status = recloth_snip_spacing(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.spacing);
+  got_number(got, out.flat);
   return status;
 }
 
@@ -529,6 +841,35 @@ static recloth_status call_straight_band_depth(const cell_t *in, outcome_t *got,
   recloth_status status = recloth_straight_band_depth(in[0].number, in[1].number, in[2].number, word(in[3].text, band_make_words), &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_number(got, out);
+  return status;
+}
+
+static recloth_status call_thread_for_seam(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_thread_for_seam(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_thread_ratio(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_thread_ratio(in[0].number, in[1].number, word(in[2].text, stitch_type_words), &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_tiers(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  size_t flats_count = room_for((double)in[1].count, 0);
+  double *flats = got_list(got, flats_count);
+  recloth_tiers_t out;
+  recloth_status status = recloth_tiers(in[0].number, in[1].numbers, in[1].count, flats, flats_count, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.hem);
+  got_number(got, out.ratio);
+  got_number(got, out.strip);
+  got_count(got, out.doubts);
   return status;
 }
 
@@ -564,6 +905,38 @@ static recloth_status call_trilaterate(const cell_t *in, outcome_t *got, recloth
   return status;
 }
 
+static recloth_status call_tucks(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_tucks_t out;
+  recloth_status status = recloth_tucks(in[0].number, (uint32_t)in[1].number, in[2].number, in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.flat);
+  got_number(got, out.taken_up);
+  got_number(got, out.fold_pitch);
+  got_number(got, out.gap);
+  got_number(got, out.margin);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_turn_through(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_turn_through_t out;
+  recloth_status status = recloth_turn_through(in[0].number, in[1].number, in[2].number, in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.diameter);
+  got_number(got, out.least_opening);
+  got_number(got, out.spare);
+  return status;
+}
+
+static recloth_status call_turned_hem(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_turned_hem_t out;
+  recloth_status status = recloth_turned_hem(in[0].number, in[1].number, in[2].number, in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.allowance);
+  got_number(got, out.cut_length);
+  return status;
+}
+
 static recloth_status call_waist_hip_doubts(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   uint32_t out = 0;
   recloth_status status = recloth_waist_hip_doubts(in[0].number, in[1].number, &out, error);
@@ -572,7 +945,21 @@ static recloth_status call_waist_hip_doubts(const cell_t *in, outcome_t *got, re
   return status;
 }
 
+static recloth_status call_wrap_skirt(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_wrap_skirt_t out;
+  recloth_status status = recloth_wrap_skirt(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.back_waist);
+  got_number(got, out.back_hip);
+  got_number(got, out.front_waist);
+  got_number(got, out.front_hip);
+  got_number(got, out.waist_edge);
+  got_number(got, out.wrap_pct);
+  return status;
+}
+
 static const function_t functions[] = {
+  {"arc_from_rise", "nn", 3, call_arc_from_rise},
   {"bath_volume", "nn", 3, call_bath_volume},
   {"bias_along_selvedge", "n", 1, call_bias_along_selvedge},
   {"bias_square", "nn", 1, call_bias_square},
@@ -580,31 +967,52 @@ static const function_t functions[] = {
   {"binding_strips", "nnn", 2, call_binding_strips},
   {"binding_width", "nnnt", 1, call_binding_width},
   {"body_length_doubts", "n", 1, call_body_length_doubts},
+  {"box_pleats", "nnn", 9, call_box_pleats},
+  {"box_pleats_count", "nnn", 9, call_box_pleats_count},
+  {"box_pleats_depth", "nnn", 9, call_box_pleats_depth},
+  {"box_pleats_finished", "nnn", 9, call_box_pleats_finished},
+  {"breadths", "nnn", 3, call_breadths},
   {"button_diameter", "n", 1, call_button_diameter},
   {"button_for_hole", "nnn", 2, call_button_for_hole},
   {"button_loop", "nnnnnnt", 3, call_button_loop},
   {"buttonhole", "nnn", 1, call_buttonhole},
+  {"casing", "nnnn", 2, call_casing},
   {"circle_skirt", "nnn", 3, call_circle_skirt},
   {"circle_skirt_fraction", "nnnn", 7, call_circle_skirt_fraction},
   {"circle_skirt_longest", "nnnn", 7, call_circle_skirt_longest},
   {"curved_band", "lnn", 5, call_curved_band},
   {"cut_for_change", "nn", 3, call_cut_for_change},
+  {"cut_state", "nnn", 2, call_cut_state},
   {"dart", "nn", 2, call_dart},
+  {"dart_equivalent", "nnn", 4, call_dart_equivalent},
+  {"dart_from_gape", "nnn", 2, call_dart_from_gape},
   {"dart_in_panel", "nnnnn", 5, call_dart_in_panel},
   {"dart_turned", "nnn", 1, call_dart_turned},
+  {"dart_width_at", "nnn", 1, call_dart_width_at},
+  {"deepest_hem", "nn", 1, call_deepest_hem},
   {"dimensional_change", "nn", 1, call_dimensional_change},
+  {"double_dart", "nnn", 6, call_double_dart},
+  {"elastic", "nnnn", 5, call_elastic},
   {"even_spacing", "nnn", 1, call_even_spacing},
+  {"five_gores", "nn", 6, call_five_gores},
+  {"flounce", "nnnn", 5, call_flounce},
   {"format_length", "nt", 1, call_format_length},
   {"front_back_doubts", "nn", 1, call_front_back_doubts},
+  {"frustum", "nnn", 5, call_frustum},
   {"gather_ratio", "nn", 4, call_gather_ratio},
+  {"gather_sections", "ln", 4, call_gather_sections},
   {"gathers", "nn", 4, call_gathers},
   {"girth_doubts", "n", 1, call_girth_doubts},
+  {"godet", "nnn", 4, call_godet},
+  {"gore", "nnnnnn", 6, call_gore},
+  {"hem_on_curve", "nnn", 3, call_hem_on_curve},
   {"holes_left", "nnn", 4, call_holes_left},
   {"knife_pleats", "nnn", 9, call_knife_pleats},
   {"knife_pleats_count", "nnn", 9, call_knife_pleats_count},
   {"knife_pleats_depth", "nnn", 9, call_knife_pleats_depth},
   {"knife_pleats_finished", "nnn", 9, call_knife_pleats_finished},
   {"length_chain", "llnn", 5, call_length_chain},
+  {"level_line", "nnn", 4, call_level_line},
   {"lining_free_length", "nnn", 1, call_lining_free_length},
   {"lining_length", "nnn", 4, call_lining_length},
   {"loop_slack", "nnnnnnt", 2, call_loop_slack},
@@ -614,18 +1022,30 @@ static const function_t functions[] = {
   {"panel_by_triangles", "nccllcccl", 9, call_panel_by_triangles},
   {"parse_length", "t", 1, call_parse_length},
   {"remaining_width", "nnnnn", 1, call_remaining_width},
+  {"ribbing", "nnnn", 4, call_ribbing},
   {"round_set", "ln", 3, call_round_set},
   {"round_to", "nnt", 1, call_round_to},
+  {"ruffle", "nnnnnn", 5, call_ruffle},
+  {"seam_pleat", "nn", 3, call_seam_pleat},
   {"sectioned_band", "lnnt", 5, call_sectioned_band},
   {"shaped_band", "nnn", 5, call_shaped_band},
   {"share", "nnn", 1, call_share},
+  {"shirring", "nnnn", 5, call_shirring},
   {"shrink_pair", "nnnn", 6, call_shrink_pair},
+  {"snip_spacing", "nnn", 2, call_snip_spacing},
   {"spacing_through", "nnnn", 5, call_spacing_through},
   {"straight_band", "nnnnnt", 3, call_straight_band},
   {"straight_band_depth", "nnnt", 1, call_straight_band_depth},
+  {"thread_for_seam", "nnn", 1, call_thread_for_seam},
+  {"thread_ratio", "nnt", 1, call_thread_ratio},
+  {"tiers", "nl", 5, call_tiers},
   {"tolerance_stack", "nn", 2, call_tolerance_stack},
   {"tolerance_stack_list", "lc", 4, call_tolerance_stack_list},
   {"trilaterate", "nnn", 5, call_trilaterate},
+  {"tucks", "nnnn", 6, call_tucks},
+  {"turn_through", "nnnn", 3, call_turn_through},
+  {"turned_hem", "nnnn", 2, call_turned_hem},
   {"waist_hip_doubts", "nn", 1, call_waist_hip_doubts},
+  {"wrap_skirt", "nnn", 6, call_wrap_skirt},
   {NULL, NULL, 0, NULL},
 };

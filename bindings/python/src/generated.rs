@@ -65,6 +65,22 @@ fn read_square_ends(
         }
     }
 }
+fn read_stitch_type(
+    argument: &'static str,
+    value: f64,
+) -> (recloth::thread::StitchType, Option<Error>) {
+    match value {
+        0.0 => (recloth::thread::StitchType::ChainSingle, None),
+        1.0 => (recloth::thread::StitchType::Lock, None),
+        2.0 => (recloth::thread::StitchType::ChainDouble, None),
+        _ => {
+            (
+                recloth::thread::StitchType::ChainSingle,
+                Some(door::bad_choice(argument, value)),
+            )
+        }
+    }
+}
 fn read_style(
     argument: &'static str,
     value: f64,
@@ -87,6 +103,29 @@ fn read_style(
         14.0 => (recloth::tape::Style::YardEighth, None),
         _ => (recloth::tape::Style::Exact, Some(door::bad_choice(argument, value))),
     }
+}
+/// `recloth::arc::arc_from_rise`.
+#[allow(non_camel_case_types)]
+struct arc_from_rise;
+impl Scalar<2, 3> for arc_from_rise {
+    const WHOLE: [bool; 3] = [false, false, false];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
+        let [chord, rise] = given;
+        let answer = recloth::arc::arc_from_rise(chord, rise)?;
+        Ok([answer.radius, answer.length, answer.angle_deg])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_arc_from_rise<'py>(
+    py: Python<'py>,
+    chord: f64,
+    rise: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = arc_from_rise::call([chord, rise])
+        .map_err(|error| door::raise(py, "arc_from_rise", &error))?;
+    (answer[0], answer[1], answer[2]).into_bound_py_any(py)
 }
 /// `recloth::wet::bath_volume`.
 #[allow(non_camel_case_types)]
@@ -255,6 +294,233 @@ fn one_body_length_doubts<'py>(
         .map_err(|error| door::raise(py, "body_length_doubts", &error))?;
     (answer[0] as u32).into_bound_py_any(py)
 }
+/// `recloth::pleat::box_pleats`.
+#[allow(non_camel_case_types)]
+struct box_pleats;
+impl Scalar<3, 9> for box_pleats {
+    const WHOLE: [bool; 9] = [
+        false, false, true, false, false, false, false, false, true,
+    ];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
+        let [finished, count, depth] = given;
+        let (count, count_bad) = door::count("count", count, 1);
+        let answer = door::settle(
+            recloth::pleat::box_pleats(finished, count, depth),
+            &["finished", "count", "depth"],
+            &[count_bad],
+        )?;
+        Ok([
+            answer.flat,
+            answer.finished,
+            f64::from(answer.count),
+            answer.show,
+            answer.depth,
+            answer.intake,
+            answer.taken_up,
+            answer.ratio,
+            f64::from(answer.doubts),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_box_pleats<'py>(
+    py: Python<'py>,
+    finished: f64,
+    count: f64,
+    depth: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = box_pleats::call([finished, count, depth])
+        .map_err(|error| door::raise(py, "box_pleats", &error))?;
+    (
+        answer[0],
+        answer[1],
+        answer[2] as u32,
+        answer[3],
+        answer[4],
+        answer[5],
+        answer[6],
+        answer[7],
+        answer[8] as u32,
+    )
+        .into_bound_py_any(py)
+}
+/// `recloth::pleat::box_pleats_count`.
+#[allow(non_camel_case_types)]
+struct box_pleats_count;
+impl Scalar<3, 9> for box_pleats_count {
+    const WHOLE: [bool; 9] = [
+        false, false, true, false, false, false, false, false, true,
+    ];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
+        let [flat, finished, depth] = given;
+        let answer = recloth::pleat::box_pleats_count(flat, finished, depth)?;
+        Ok([
+            answer.flat,
+            answer.finished,
+            f64::from(answer.count),
+            answer.show,
+            answer.depth,
+            answer.intake,
+            answer.taken_up,
+            answer.ratio,
+            f64::from(answer.doubts),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_box_pleats_count<'py>(
+    py: Python<'py>,
+    flat: f64,
+    finished: f64,
+    depth: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = box_pleats_count::call([flat, finished, depth])
+        .map_err(|error| door::raise(py, "box_pleats_count", &error))?;
+    (
+        answer[0],
+        answer[1],
+        answer[2] as u32,
+        answer[3],
+        answer[4],
+        answer[5],
+        answer[6],
+        answer[7],
+        answer[8] as u32,
+    )
+        .into_bound_py_any(py)
+}
+/// `recloth::pleat::box_pleats_depth`.
+#[allow(non_camel_case_types)]
+struct box_pleats_depth;
+impl Scalar<3, 9> for box_pleats_depth {
+    const WHOLE: [bool; 9] = [
+        false, false, true, false, false, false, false, false, true,
+    ];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
+        let [flat, finished, count] = given;
+        let (count, count_bad) = door::count("count", count, 1);
+        let answer = door::settle(
+            recloth::pleat::box_pleats_depth(flat, finished, count),
+            &["flat", "finished", "count"],
+            &[count_bad],
+        )?;
+        Ok([
+            answer.flat,
+            answer.finished,
+            f64::from(answer.count),
+            answer.show,
+            answer.depth,
+            answer.intake,
+            answer.taken_up,
+            answer.ratio,
+            f64::from(answer.doubts),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_box_pleats_depth<'py>(
+    py: Python<'py>,
+    flat: f64,
+    finished: f64,
+    count: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = box_pleats_depth::call([flat, finished, count])
+        .map_err(|error| door::raise(py, "box_pleats_depth", &error))?;
+    (
+        answer[0],
+        answer[1],
+        answer[2] as u32,
+        answer[3],
+        answer[4],
+        answer[5],
+        answer[6],
+        answer[7],
+        answer[8] as u32,
+    )
+        .into_bound_py_any(py)
+}
+/// `recloth::pleat::box_pleats_finished`.
+#[allow(non_camel_case_types)]
+struct box_pleats_finished;
+impl Scalar<3, 9> for box_pleats_finished {
+    const WHOLE: [bool; 9] = [
+        false, false, true, false, false, false, false, false, true,
+    ];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
+        let [flat, count, depth] = given;
+        let (count, count_bad) = door::count("count", count, 1);
+        let answer = door::settle(
+            recloth::pleat::box_pleats_finished(flat, count, depth),
+            &["flat", "count", "depth"],
+            &[count_bad],
+        )?;
+        Ok([
+            answer.flat,
+            answer.finished,
+            f64::from(answer.count),
+            answer.show,
+            answer.depth,
+            answer.intake,
+            answer.taken_up,
+            answer.ratio,
+            f64::from(answer.doubts),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_box_pleats_finished<'py>(
+    py: Python<'py>,
+    flat: f64,
+    count: f64,
+    depth: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = box_pleats_finished::call([flat, count, depth])
+        .map_err(|error| door::raise(py, "box_pleats_finished", &error))?;
+    (
+        answer[0],
+        answer[1],
+        answer[2] as u32,
+        answer[3],
+        answer[4],
+        answer[5],
+        answer[6],
+        answer[7],
+        answer[8] as u32,
+    )
+        .into_bound_py_any(py)
+}
+/// `recloth::tier::breadths`.
+#[allow(non_camel_case_types)]
+struct breadths;
+impl Scalar<3, 3> for breadths {
+    const WHOLE: [bool; 3] = [true, false, false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 3], Error> {
+        let [flat, cloth_width, allowance] = given;
+        let answer = recloth::tier::breadths(flat, cloth_width, allowance)?;
+        Ok([f64::from(answer.count), answer.round, answer.spare])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_breadths<'py>(
+    py: Python<'py>,
+    flat: f64,
+    cloth_width: f64,
+    allowance: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = breadths::call([flat, cloth_width, allowance])
+        .map_err(|error| door::raise(py, "breadths", &error))?;
+    (answer[0] as u32, answer[1], answer[2]).into_bound_py_any(py)
+}
 /// `recloth::tape::button_diameter`.
 #[allow(non_camel_case_types)]
 struct button_diameter;
@@ -370,6 +636,31 @@ fn one_buttonhole<'py>(
     let answer = buttonhole::call([diameter, thickness, ease])
         .map_err(|error| door::raise(py, "buttonhole", &error))?;
     (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::elastic::casing`.
+#[allow(non_camel_case_types)]
+struct casing;
+impl Scalar<4, 2> for casing {
+    const WHOLE: [bool; 2] = [false, false];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 2], Error> {
+        let [width, ease, turn_in, heading] = given;
+        let answer = recloth::elastic::casing(width, ease, turn_in, heading)?;
+        Ok([answer.depth, answer.allowance])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_casing<'py>(
+    py: Python<'py>,
+    width: f64,
+    ease: f64,
+    turn_in: f64,
+    heading: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = casing::call([width, ease, turn_in, heading])
+        .map_err(|error| door::raise(py, "casing", &error))?;
+    (answer[0], answer[1]).into_bound_py_any(py)
 }
 /// `recloth::skirt::circle_skirt`.
 #[allow(non_camel_case_types)]
@@ -517,6 +808,35 @@ fn one_cut_for_change<'py>(
         .map_err(|error| door::raise(py, "cut_for_change", &error))?;
     (answer[0], answer[1], answer[2] as u32).into_bound_py_any(py)
 }
+/// `recloth::seam::cut_state`.
+#[allow(non_camel_case_types)]
+struct cut_state;
+impl Scalar<3, 2> for cut_state {
+    const WHOLE: [bool; 2] = [false, false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 2], Error> {
+        let [drawn, allowance, cut_edges] = given;
+        let (cut_edges, cut_edges_bad) = door::count("cut_edges", cut_edges, 0);
+        let answer = door::settle(
+            recloth::seam::cut_state(drawn, allowance, cut_edges),
+            &["drawn", "allowance", "cut_edges"],
+            &[cut_edges_bad],
+        )?;
+        Ok([answer.finished, answer.cut])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_cut_state<'py>(
+    py: Python<'py>,
+    drawn: f64,
+    allowance: f64,
+    cut_edges: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = cut_state::call([drawn, allowance, cut_edges])
+        .map_err(|error| door::raise(py, "cut_state", &error))?;
+    (answer[0], answer[1]).into_bound_py_any(py)
+}
 /// `recloth::dart::dart`.
 #[allow(non_camel_case_types)]
 struct dart;
@@ -538,6 +858,64 @@ fn one_dart<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = dart::call([intake, length])
         .map_err(|error| door::raise(py, "dart", &error))?;
+    (answer[0], answer[1]).into_bound_py_any(py)
+}
+/// `recloth::dart::dart_equivalent`.
+#[allow(non_camel_case_types)]
+struct dart_equivalent;
+impl Scalar<3, 4> for dart_equivalent {
+    const WHOLE: [bool; 4] = [false, false, false, true];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
+        let [intake, finished, tucks] = given;
+        let (tucks, tucks_bad) = door::count("tucks", tucks, 1);
+        let answer = door::settle(
+            recloth::dart::dart_equivalent(intake, finished, tucks),
+            &["intake", "finished", "tucks"],
+            &[tucks_bad],
+        )?;
+        Ok([
+            answer.ease_pct,
+            answer.gather_ratio,
+            answer.tuck_depth,
+            f64::from(answer.doubts),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_dart_equivalent<'py>(
+    py: Python<'py>,
+    intake: f64,
+    finished: f64,
+    tucks: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = dart_equivalent::call([intake, finished, tucks])
+        .map_err(|error| door::raise(py, "dart_equivalent", &error))?;
+    (answer[0], answer[1], answer[2], answer[3] as u32).into_bound_py_any(py)
+}
+/// `recloth::dart::dart_from_gape`.
+#[allow(non_camel_case_types)]
+struct dart_from_gape;
+impl Scalar<3, 2> for dart_from_gape {
+    const WHOLE: [bool; 2] = [false, false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 2], Error> {
+        let [gape, gape_distance, dart_leg] = given;
+        let answer = recloth::dart::dart_from_gape(gape, gape_distance, dart_leg)?;
+        Ok([answer.intake, answer.angle_deg])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_dart_from_gape<'py>(
+    py: Python<'py>,
+    gape: f64,
+    gape_distance: f64,
+    dart_leg: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = dart_from_gape::call([gape, gape_distance, dart_leg])
+        .map_err(|error| door::raise(py, "dart_from_gape", &error))?;
     (answer[0], answer[1]).into_bound_py_any(py)
 }
 /// `recloth::dart::dart_in_panel`.
@@ -613,6 +991,53 @@ fn one_dart_turned<'py>(
         .map_err(|error| door::raise(py, "dart_turned", &error))?;
     (answer[0]).into_bound_py_any(py)
 }
+/// `recloth::dart::dart_width_at`.
+#[allow(non_camel_case_types)]
+struct dart_width_at;
+impl Scalar<3, 1> for dart_width_at {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
+        let [intake, leg, distance] = given;
+        let answer = recloth::dart::dart_width_at(intake, leg, distance)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_dart_width_at<'py>(
+    py: Python<'py>,
+    intake: f64,
+    leg: f64,
+    distance: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = dart_width_at::call([intake, leg, distance])
+        .map_err(|error| door::raise(py, "dart_width_at", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::seam::deepest_hem`.
+#[allow(non_camel_case_types)]
+struct deepest_hem;
+impl Scalar<2, 1> for deepest_hem {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
+        let [radius, excess_pct] = given;
+        let answer = recloth::seam::deepest_hem(radius, excess_pct)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_deepest_hem<'py>(
+    py: Python<'py>,
+    radius: f64,
+    excess_pct: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = deepest_hem::call([radius, excess_pct])
+        .map_err(|error| door::raise(py, "deepest_hem", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
 /// `recloth::cloth::dimensional_change`.
 #[allow(non_camel_case_types)]
 struct dimensional_change;
@@ -635,6 +1060,69 @@ fn one_dimensional_change<'py>(
     let answer = dimensional_change::call([before, after])
         .map_err(|error| door::raise(py, "dimensional_change", &error))?;
     (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::dart::double_dart`.
+#[allow(non_camel_case_types)]
+struct double_dart;
+impl Scalar<3, 6> for double_dart {
+    const WHOLE: [bool; 6] = [false, false, false, false, false, true];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 6], Error> {
+        let [intake, upper, lower] = given;
+        let answer = recloth::dart::double_dart(intake, upper, lower)?;
+        Ok([
+            answer.upper_leg,
+            answer.lower_leg,
+            answer.upper_angle_deg,
+            answer.lower_angle_deg,
+            answer.bend_deg,
+            f64::from(answer.doubts),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_double_dart<'py>(
+    py: Python<'py>,
+    intake: f64,
+    upper: f64,
+    lower: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = double_dart::call([intake, upper, lower])
+        .map_err(|error| door::raise(py, "double_dart", &error))?;
+    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5] as u32)
+        .into_bound_py_any(py)
+}
+/// `recloth::elastic::elastic`.
+#[allow(non_camel_case_types)]
+struct elastic;
+impl Scalar<4, 5> for elastic {
+    const WHOLE: [bool; 5] = [false, false, false, false, true];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 5], Error> {
+        let [girth, widest, shorter, overlap] = given;
+        let answer = recloth::elastic::elastic(girth, widest, shorter, overlap)?;
+        Ok([
+            answer.round,
+            answer.cut,
+            answer.worn_pct,
+            answer.passing_pct,
+            f64::from(answer.cautions),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_elastic<'py>(
+    py: Python<'py>,
+    girth: f64,
+    widest: f64,
+    shorter: f64,
+    overlap: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = elastic::call([girth, widest, shorter, overlap])
+        .map_err(|error| door::raise(py, "elastic", &error))?;
+    (answer[0], answer[1], answer[2], answer[3], answer[4] as u32).into_bound_py_any(py)
 }
 /// `recloth::closure::even_spacing`.
 #[allow(non_camel_case_types)]
@@ -664,6 +1152,73 @@ fn one_even_spacing<'py>(
     let answer = even_spacing::call([first, last, count])
         .map_err(|error| door::raise(py, "even_spacing", &error))?;
     (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::gore::five_gores`.
+#[allow(non_camel_case_types)]
+struct five_gores;
+impl Scalar<2, 6> for five_gores {
+    const WHOLE: [bool; 6] = [false, false, false, false, false, false];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 6], Error> {
+        let [waist, hip] = given;
+        let answer = recloth::gore::five_gores(waist, hip)?;
+        Ok([
+            answer.front_waist,
+            answer.side_waist,
+            answer.back_waist,
+            answer.front_hip,
+            answer.side_hip,
+            answer.back_hip,
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_five_gores<'py>(
+    py: Python<'py>,
+    waist: f64,
+    hip: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = five_gores::call([waist, hip])
+        .map_err(|error| door::raise(py, "five_gores", &error))?;
+    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5])
+        .into_bound_py_any(py)
+}
+/// `recloth::tier::flounce`.
+#[allow(non_camel_case_types)]
+struct flounce;
+impl Scalar<4, 5> for flounce {
+    const WHOLE: [bool; 5] = [false, false, false, false, false];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 5], Error> {
+        let [edge, depth, rings, allowance] = given;
+        let (rings, rings_bad) = door::count("rings", rings, 1);
+        let answer = door::settle(
+            recloth::tier::flounce(edge, depth, rings, allowance),
+            &["edge", "depth", "rings", "allowance"],
+            &[rings_bad],
+        )?;
+        Ok([
+            answer.inner_radius,
+            answer.outer_radius,
+            answer.hem,
+            answer.ratio,
+            answer.square,
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_flounce<'py>(
+    py: Python<'py>,
+    edge: f64,
+    depth: f64,
+    rings: f64,
+    allowance: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = flounce::call([edge, depth, rings, allowance])
+        .map_err(|error| door::raise(py, "flounce", &error))?;
+    (answer[0], answer[1], answer[2], answer[3], answer[4]).into_bound_py_any(py)
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
@@ -704,6 +1259,36 @@ fn one_front_back_doubts<'py>(
         .map_err(|error| door::raise(py, "front_back_doubts", &error))?;
     (answer[0] as u32).into_bound_py_any(py)
 }
+/// `recloth::arc::frustum`.
+#[allow(non_camel_case_types)]
+struct frustum;
+impl Scalar<3, 5> for frustum {
+    const WHOLE: [bool; 5] = [false, false, false, false, false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 5], Error> {
+        let [lower_diameter, upper_diameter, height] = given;
+        let answer = recloth::arc::frustum(lower_diameter, upper_diameter, height)?;
+        Ok([
+            answer.slant,
+            answer.inner_radius,
+            answer.outer_radius,
+            answer.angle_deg,
+            answer.area_mm2,
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_frustum<'py>(
+    py: Python<'py>,
+    lower_diameter: f64,
+    upper_diameter: f64,
+    height: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = frustum::call([lower_diameter, upper_diameter, height])
+        .map_err(|error| door::raise(py, "frustum", &error))?;
+    (answer[0], answer[1], answer[2], answer[3], answer[4]).into_bound_py_any(py)
+}
 /// `recloth::fullness::gather_ratio`.
 #[allow(non_camel_case_types)]
 struct gather_ratio;
@@ -726,6 +1311,20 @@ fn one_gather_ratio<'py>(
     let answer = gather_ratio::call([flat, finished])
         .map_err(|error| door::raise(py, "gather_ratio", &error))?;
     (answer[0], answer[1], answer[2], answer[3] as u32).into_bound_py_any(py)
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_gather_sections<'py>(
+    py: Python<'py>,
+    lengths: PyReadonlyArray1<'py, f64>,
+    flat: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let lengths = lengths.as_slice()?;
+    let mut flats = vec![0.0; door::room(lengths.len(), 0, usize::MAX)];
+    let answer = recloth::fullness::gather_sections(lengths, flat, &mut flats)
+        .map_err(|error| door::raise(py, "gather_sections", &error))?;
+    (flats.into_pyarray(py), answer.finished, answer.ratio, answer.doubts)
+        .into_bound_py_any(py)
 }
 /// `recloth::fullness::gathers`.
 #[allow(non_camel_case_types)]
@@ -768,6 +1367,99 @@ fn one_girth_doubts<'py>(py: Python<'py>, girth: f64) -> PyResult<Bound<'py, PyA
     let answer = girth_doubts::call([girth])
         .map_err(|error| door::raise(py, "girth_doubts", &error))?;
     (answer[0] as u32).into_bound_py_any(py)
+}
+/// `recloth::gore::godet`.
+#[allow(non_camel_case_types)]
+struct godet;
+impl Scalar<3, 4> for godet {
+    const WHOLE: [bool; 4] = [false, false, false, false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
+        let [length, hem, count] = given;
+        let (count, count_bad) = door::count("count", count, 1);
+        let answer = door::settle(
+            recloth::gore::godet(length, hem, count),
+            &["length", "hem", "count"],
+            &[count_bad],
+        )?;
+        Ok([answer.angle_deg, answer.chord, answer.sagitta, answer.added])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_godet<'py>(
+    py: Python<'py>,
+    length: f64,
+    hem: f64,
+    count: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = godet::call([length, hem, count])
+        .map_err(|error| door::raise(py, "godet", &error))?;
+    (answer[0], answer[1], answer[2], answer[3]).into_bound_py_any(py)
+}
+/// `recloth::gore::gore`.
+#[allow(non_camel_case_types)]
+struct gore;
+impl Scalar<6, 6> for gore {
+    const WHOLE: [bool; 6] = [false, false, false, false, false, false];
+    #[inline]
+    fn call(given: [f64; 6]) -> Result<[f64; 6], Error> {
+        let [waist, hip, hem, length, hip_depth, count] = given;
+        let (count, count_bad) = door::count("count", count, 1);
+        let answer = door::settle(
+            recloth::gore::gore(waist, hip, hem, length, hip_depth, count),
+            &["waist", "hip", "hem", "length", "hip_depth", "count"],
+            &[count_bad],
+        )?;
+        Ok([
+            answer.waist_width,
+            answer.hip_width,
+            answer.hem_width,
+            answer.side_length,
+            answer.flare_deg,
+            answer.hem_rise,
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_gore<'py>(
+    py: Python<'py>,
+    waist: f64,
+    hip: f64,
+    hem: f64,
+    length: f64,
+    hip_depth: f64,
+    count: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = gore::call([waist, hip, hem, length, hip_depth, count])
+        .map_err(|error| door::raise(py, "gore", &error))?;
+    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5])
+        .into_bound_py_any(py)
+}
+/// `recloth::seam::hem_on_curve`.
+#[allow(non_camel_case_types)]
+struct hem_on_curve;
+impl Scalar<3, 3> for hem_on_curve {
+    const WHOLE: [bool; 3] = [false, false, false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 3], Error> {
+        let [radius, depth, hem] = given;
+        let answer = recloth::seam::hem_on_curve(radius, depth, hem)?;
+        Ok([answer.excess_pct, answer.excess, answer.raw_edge])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_hem_on_curve<'py>(
+    py: Python<'py>,
+    radius: f64,
+    depth: f64,
+    hem: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = hem_on_curve::call([radius, depth, hem])
+        .map_err(|error| door::raise(py, "hem_on_curve", &error))?;
+    (answer[0], answer[1], answer[2]).into_bound_py_any(py)
 }
 /// `recloth::closure::holes_left`.
 #[allow(non_camel_case_types)]
@@ -1021,6 +1713,30 @@ fn one_length_chain<'py>(
         .map_err(|error| door::raise(py, "length_chain", &error))?;
     (answer.value, answer.plus, answer.minus, answer.worst_per_mm, answer.likely_per_mm)
         .into_bound_py_any(py)
+}
+/// `recloth::arc::level_line`.
+#[allow(non_camel_case_types)]
+struct level_line;
+impl Scalar<3, 4> for level_line {
+    const WHOLE: [bool; 4] = [false, false, false, false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
+        let [hem_radius, height, hem_chord] = given;
+        let answer = recloth::arc::level_line(hem_radius, height, hem_chord)?;
+        Ok([answer.radius, answer.chord, answer.sag, answer.length])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_level_line<'py>(
+    py: Python<'py>,
+    hem_radius: f64,
+    height: f64,
+    hem_chord: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = level_line::call([hem_radius, height, hem_chord])
+        .map_err(|error| door::raise(py, "level_line", &error))?;
+    (answer[0], answer[1], answer[2], answer[3]).into_bound_py_any(py)
 }
 /// `recloth::lining::lining_free_length`.
 #[allow(non_camel_case_types)]
@@ -1312,6 +2028,31 @@ fn one_remaining_width<'py>(
         .map_err(|error| door::raise(py, "remaining_width", &error))?;
     (answer[0]).into_bound_py_any(py)
 }
+/// `recloth::elastic::ribbing`.
+#[allow(non_camel_case_types)]
+struct ribbing;
+impl Scalar<4, 4> for ribbing {
+    const WHOLE: [bool; 4] = [false, false, false, false];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 4], Error> {
+        let [edge, depth, allowance, share] = given;
+        let answer = recloth::elastic::ribbing(edge, depth, allowance, share)?;
+        Ok([answer.round, answer.cut_length, answer.cut_width, answer.stretch_pct])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_ribbing<'py>(
+    py: Python<'py>,
+    edge: f64,
+    depth: f64,
+    allowance: f64,
+    share: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = ribbing::call([edge, depth, allowance, share])
+        .map_err(|error| door::raise(py, "ribbing", &error))?;
+    (answer[0], answer[1], answer[2], answer[3]).into_bound_py_any(py)
+}
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
 fn one_round_set<'py>(
@@ -1353,6 +2094,70 @@ fn one_round_to<'py>(
     let answer = round_to::call([length, graduation, way])
         .map_err(|error| door::raise(py, "round_to", &error))?;
     (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::fullness::ruffle`.
+#[allow(non_camel_case_types)]
+struct ruffle;
+impl Scalar<6, 5> for ruffle {
+    const WHOLE: [bool; 5] = [false, false, true, false, true];
+    #[inline]
+    fn call(given: [f64; 6]) -> Result<[f64; 5], Error> {
+        let [edge, ratio, depth, strip, allowance, hem] = given;
+        let answer = recloth::fullness::ruffle(
+            edge,
+            ratio,
+            depth,
+            strip,
+            allowance,
+            hem,
+        )?;
+        Ok([
+            answer.flat,
+            answer.cut_width,
+            f64::from(answer.strips),
+            answer.cloth_length,
+            f64::from(answer.doubts),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_ruffle<'py>(
+    py: Python<'py>,
+    edge: f64,
+    ratio: f64,
+    depth: f64,
+    strip: f64,
+    allowance: f64,
+    hem: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = ruffle::call([edge, ratio, depth, strip, allowance, hem])
+        .map_err(|error| door::raise(py, "ruffle", &error))?;
+    (answer[0], answer[1], answer[2] as u32, answer[3], answer[4] as u32)
+        .into_bound_py_any(py)
+}
+/// `recloth::pleat::seam_pleat`.
+#[allow(non_camel_case_types)]
+struct seam_pleat;
+impl Scalar<2, 3> for seam_pleat {
+    const WHOLE: [bool; 3] = [false, false, false];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
+        let [depth, allowance] = given;
+        let answer = recloth::pleat::seam_pleat(depth, allowance)?;
+        Ok([answer.first_edge, answer.next_edge, answer.intake])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_seam_pleat<'py>(
+    py: Python<'py>,
+    depth: f64,
+    allowance: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = seam_pleat::call([depth, allowance])
+        .map_err(|error| door::raise(py, "seam_pleat", &error))?;
+    (answer[0], answer[1], answer[2]).into_bound_py_any(py)
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
@@ -1440,6 +2245,38 @@ fn one_share<'py>(
         .map_err(|error| door::raise(py, "share", &error))?;
     (answer[0]).into_bound_py_any(py)
 }
+/// `recloth::elastic::shirring`.
+#[allow(non_camel_case_types)]
+struct shirring;
+impl Scalar<4, 5> for shirring {
+    const WHOLE: [bool; 5] = [false, false, true, false, true];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 5], Error> {
+        let [finished, depth, pitch, drawn_pct] = given;
+        let answer = recloth::elastic::shirring(finished, depth, pitch, drawn_pct)?;
+        Ok([
+            answer.flat,
+            answer.ratio,
+            f64::from(answer.rows),
+            answer.stitching,
+            f64::from(answer.cautions),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_shirring<'py>(
+    py: Python<'py>,
+    finished: f64,
+    depth: f64,
+    pitch: f64,
+    drawn_pct: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = shirring::call([finished, depth, pitch, drawn_pct])
+        .map_err(|error| door::raise(py, "shirring", &error))?;
+    (answer[0], answer[1], answer[2] as u32, answer[3], answer[4] as u32)
+        .into_bound_py_any(py)
+}
 /// `recloth::cloth::shrink_pair`.
 #[allow(non_camel_case_types)]
 struct shrink_pair;
@@ -1477,6 +2314,30 @@ fn one_shrink_pair<'py>(
         .map_err(|error| door::raise(py, "shrink_pair", &error))?;
     (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5] as u32)
         .into_bound_py_any(py)
+}
+/// `recloth::seam::snip_spacing`.
+#[allow(non_camel_case_types)]
+struct snip_spacing;
+impl Scalar<3, 2> for snip_spacing {
+    const WHOLE: [bool; 2] = [false, false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 2], Error> {
+        let [radius, allowance, opening] = given;
+        let answer = recloth::seam::snip_spacing(radius, allowance, opening)?;
+        Ok([answer.spacing, answer.flat])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_snip_spacing<'py>(
+    py: Python<'py>,
+    radius: f64,
+    allowance: f64,
+    opening: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = snip_spacing::call([radius, allowance, opening])
+        .map_err(|error| door::raise(py, "snip_spacing", &error))?;
+    (answer[0], answer[1]).into_bound_py_any(py)
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
@@ -1566,6 +2427,73 @@ fn one_straight_band_depth<'py>(
         .map_err(|error| door::raise(py, "straight_band_depth", &error))?;
     (answer[0]).into_bound_py_any(py)
 }
+/// `recloth::thread::thread_for_seam`.
+#[allow(non_camel_case_types)]
+struct thread_for_seam;
+impl Scalar<3, 1> for thread_for_seam {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
+        let [seam, ratio, waste_pct] = given;
+        let answer = recloth::thread::thread_for_seam(seam, ratio, waste_pct)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_thread_for_seam<'py>(
+    py: Python<'py>,
+    seam: f64,
+    ratio: f64,
+    waste_pct: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = thread_for_seam::call([seam, ratio, waste_pct])
+        .map_err(|error| door::raise(py, "thread_for_seam", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::thread::thread_ratio`.
+#[allow(non_camel_case_types)]
+struct thread_ratio;
+impl Scalar<3, 1> for thread_ratio {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
+        let [stitch_length, thickness, stitch] = given;
+        let (stitch, stitch_bad) = read_stitch_type("stitch", stitch);
+        let answer = door::settle(
+            recloth::thread::thread_ratio(stitch_length, thickness, stitch),
+            &["stitch_length", "thickness", "stitch"],
+            &[stitch_bad],
+        )?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_thread_ratio<'py>(
+    py: Python<'py>,
+    stitch_length: f64,
+    thickness: f64,
+    stitch: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = thread_ratio::call([stitch_length, thickness, stitch])
+        .map_err(|error| door::raise(py, "thread_ratio", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_tiers<'py>(
+    py: Python<'py>,
+    top: f64,
+    ratios: PyReadonlyArray1<'py, f64>,
+) -> PyResult<Bound<'py, PyAny>> {
+    let ratios = ratios.as_slice()?;
+    let mut flats = vec![0.0; door::room(ratios.len(), 0, usize::MAX)];
+    let answer = recloth::tier::tiers(top, ratios, &mut flats)
+        .map_err(|error| door::raise(py, "tiers", &error))?;
+    (flats.into_pyarray(py), answer.hem, answer.ratio, answer.strip, answer.doubts)
+        .into_bound_py_any(py)
+}
 /// `recloth::chain::tolerance_stack`.
 #[allow(non_camel_case_types)]
 struct tolerance_stack;
@@ -1638,6 +2566,94 @@ fn one_trilaterate<'py>(
         .map_err(|error| door::raise(py, "trilaterate", &error))?;
     (answer[0], answer[1], answer[2], answer[3], answer[4] as u32).into_bound_py_any(py)
 }
+/// `recloth::pleat::tucks`.
+#[allow(non_camel_case_types)]
+struct tucks;
+impl Scalar<4, 6> for tucks {
+    const WHOLE: [bool; 6] = [false, false, false, false, false, true];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 6], Error> {
+        let [finished, count, depth, spacing] = given;
+        let (count, count_bad) = door::count("count", count, 1);
+        let answer = door::settle(
+            recloth::pleat::tucks(finished, count, depth, spacing),
+            &["finished", "count", "depth", "spacing"],
+            &[count_bad],
+        )?;
+        Ok([
+            answer.flat,
+            answer.taken_up,
+            answer.fold_pitch,
+            answer.gap,
+            answer.margin,
+            f64::from(answer.doubts),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_tucks<'py>(
+    py: Python<'py>,
+    finished: f64,
+    count: f64,
+    depth: f64,
+    spacing: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = tucks::call([finished, count, depth, spacing])
+        .map_err(|error| door::raise(py, "tucks", &error))?;
+    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5] as u32)
+        .into_bound_py_any(py)
+}
+/// `recloth::seam::turn_through`.
+#[allow(non_camel_case_types)]
+struct turn_through;
+impl Scalar<4, 3> for turn_through {
+    const WHOLE: [bool; 3] = [false, false, false];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
+        let [width, thickness, opening, packing] = given;
+        let answer = recloth::seam::turn_through(width, thickness, opening, packing)?;
+        Ok([answer.diameter, answer.least_opening, answer.spare])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_turn_through<'py>(
+    py: Python<'py>,
+    width: f64,
+    thickness: f64,
+    opening: f64,
+    packing: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = turn_through::call([width, thickness, opening, packing])
+        .map_err(|error| door::raise(py, "turn_through", &error))?;
+    (answer[0], answer[1], answer[2]).into_bound_py_any(py)
+}
+/// `recloth::seam::turned_hem`.
+#[allow(non_camel_case_types)]
+struct turned_hem;
+impl Scalar<4, 2> for turned_hem {
+    const WHOLE: [bool; 2] = [false, false];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 2], Error> {
+        let [length, depth, turn_in, roll] = given;
+        let answer = recloth::seam::turned_hem(length, depth, turn_in, roll)?;
+        Ok([answer.allowance, answer.cut_length])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_turned_hem<'py>(
+    py: Python<'py>,
+    length: f64,
+    depth: f64,
+    turn_in: f64,
+    roll: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = turned_hem::call([length, depth, turn_in, roll])
+        .map_err(|error| door::raise(py, "turned_hem", &error))?;
+    (answer[0], answer[1]).into_bound_py_any(py)
+}
 /// `recloth::body::waist_hip_doubts`.
 #[allow(non_camel_case_types)]
 struct waist_hip_doubts;
@@ -1661,8 +2677,72 @@ fn one_waist_hip_doubts<'py>(
         .map_err(|error| door::raise(py, "waist_hip_doubts", &error))?;
     (answer[0] as u32).into_bound_py_any(py)
 }
+/// `recloth::skirt::wrap_skirt`.
+#[allow(non_camel_case_types)]
+struct wrap_skirt;
+impl Scalar<3, 6> for wrap_skirt {
+    const WHOLE: [bool; 6] = [false, false, false, false, false, false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 6], Error> {
+        let [waist, hip, overlap] = given;
+        let answer = recloth::skirt::wrap_skirt(waist, hip, overlap)?;
+        Ok([
+            answer.back_waist,
+            answer.back_hip,
+            answer.front_waist,
+            answer.front_hip,
+            answer.waist_edge,
+            answer.wrap_pct,
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_wrap_skirt<'py>(
+    py: Python<'py>,
+    waist: f64,
+    hip: f64,
+    overlap: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = wrap_skirt::call([waist, hip, overlap])
+        .map_err(|error| door::raise(py, "wrap_skirt", &error))?;
+    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5])
+        .into_bound_py_any(py)
+}
 /// Adds everything generated to the compiled module.
 pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
+    add_one::<
+        arc_from_rise,
+        2,
+        3,
+        0,
+    >(
+        module,
+        c"arc_from_rise_radius",
+        c"Radius and length of the curve that rises so far over its chord.\n\nRadius of the arc (mm).\nInputs: chord (mm, 1 to 100000); rise (mm, 0.1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        arc_from_rise,
+        2,
+        3,
+        1,
+    >(
+        module,
+        c"arc_from_rise_length",
+        c"Radius and length of the curve that rises so far over its chord.\n\nLength along the arc (mm).\nInputs: chord (mm, 1 to 100000); rise (mm, 0.1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        arc_from_rise,
+        2,
+        3,
+        2,
+    >(
+        module,
+        c"arc_from_rise_angle_deg",
+        c"Radius and length of the curve that rises so far over its chord.\n\nAngle from end to end, seen from the centre (deg).\nInputs: chord (mm, 1 to 100000); rise (mm, 0.1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<arc_from_rise, 2, 3>(module, c"all_arc_from_rise")?;
+    module.add_function(wrap_pyfunction!(one_arc_from_rise, module)?)?;
     add_one::<
         bath_volume,
         2,
@@ -1778,6 +2858,406 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<body_length_doubts, 1, 1>(module, c"all_body_length_doubts")?;
     module.add_function(wrap_pyfunction!(one_body_length_doubts, module)?)?;
     add_one::<
+        box_pleats,
+        3,
+        9,
+        0,
+    >(
+        module,
+        c"box_pleats_flat",
+        c"Cloth for box pleats, or inverted ones, of a given number and depth.\n\nWidth before pleating, without allowances (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats,
+        3,
+        9,
+        1,
+    >(
+        module,
+        c"box_pleats_finished",
+        c"Cloth for box pleats, or inverted ones, of a given number and depth.\n\nWidth when pleated (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats,
+        3,
+        9,
+        2,
+    >(
+        module,
+        c"box_pleats_count",
+        c"Cloth for box pleats, or inverted ones, of a given number and depth.\n\nNumber of pleats.\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats,
+        3,
+        9,
+        3,
+    >(
+        module,
+        c"box_pleats_show",
+        c"Cloth for box pleats, or inverted ones, of a given number and depth.\n\nWidth from pleat to pleat (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats,
+        3,
+        9,
+        4,
+    >(
+        module,
+        c"box_pleats_depth",
+        c"Cloth for box pleats, or inverted ones, of a given number and depth.\n\nDepth of each of a pleat's two folds (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats,
+        3,
+        9,
+        5,
+    >(
+        module,
+        c"box_pleats_intake",
+        c"Cloth for box pleats, or inverted ones, of a given number and depth.\n\nCloth that each pleat takes up, four times its depth (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats,
+        3,
+        9,
+        6,
+    >(
+        module,
+        c"box_pleats_taken_up",
+        c"Cloth for box pleats, or inverted ones, of a given number and depth.\n\nCloth that all pleats take up (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats,
+        3,
+        9,
+        7,
+    >(
+        module,
+        c"box_pleats_ratio",
+        c"Cloth for box pleats, or inverted ones, of a given number and depth.\n\nFlat over finished: 3 where the folds just meet behind.\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats,
+        3,
+        9,
+        8,
+    >(
+        module,
+        c"box_pleats_doubts",
+        c"Cloth for box pleats, or inverted ones, of a given number and depth.\n\nDoubts raised (bits).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<box_pleats, 3, 9>(module, c"all_box_pleats")?;
+    module.add_function(wrap_pyfunction!(one_box_pleats, module)?)?;
+    add_one::<
+        box_pleats_count,
+        3,
+        9,
+        0,
+    >(
+        module,
+        c"box_pleats_count_flat",
+        c"Number of box pleats of at least a given depth that bring cloth there is to a width.\n\nWidth before pleating, without allowances (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_count,
+        3,
+        9,
+        1,
+    >(
+        module,
+        c"box_pleats_count_finished",
+        c"Number of box pleats of at least a given depth that bring cloth there is to a width.\n\nWidth when pleated (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_count,
+        3,
+        9,
+        2,
+    >(
+        module,
+        c"box_pleats_count_count",
+        c"Number of box pleats of at least a given depth that bring cloth there is to a width.\n\nNumber of pleats.\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_count,
+        3,
+        9,
+        3,
+    >(
+        module,
+        c"box_pleats_count_show",
+        c"Number of box pleats of at least a given depth that bring cloth there is to a width.\n\nWidth from pleat to pleat (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_count,
+        3,
+        9,
+        4,
+    >(
+        module,
+        c"box_pleats_count_depth",
+        c"Number of box pleats of at least a given depth that bring cloth there is to a width.\n\nDepth of each of a pleat's two folds (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_count,
+        3,
+        9,
+        5,
+    >(
+        module,
+        c"box_pleats_count_intake",
+        c"Number of box pleats of at least a given depth that bring cloth there is to a width.\n\nCloth that each pleat takes up, four times its depth (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_count,
+        3,
+        9,
+        6,
+    >(
+        module,
+        c"box_pleats_count_taken_up",
+        c"Number of box pleats of at least a given depth that bring cloth there is to a width.\n\nCloth that all pleats take up (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_count,
+        3,
+        9,
+        7,
+    >(
+        module,
+        c"box_pleats_count_ratio",
+        c"Number of box pleats of at least a given depth that bring cloth there is to a width.\n\nFlat over finished: 3 where the folds just meet behind.\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_count,
+        3,
+        9,
+        8,
+    >(
+        module,
+        c"box_pleats_count_doubts",
+        c"Number of box pleats of at least a given depth that bring cloth there is to a width.\n\nDoubts raised (bits).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<box_pleats_count, 3, 9>(module, c"all_box_pleats_count")?;
+    module.add_function(wrap_pyfunction!(one_box_pleats_count, module)?)?;
+    add_one::<
+        box_pleats_depth,
+        3,
+        9,
+        0,
+    >(
+        module,
+        c"box_pleats_depth_flat",
+        c"Depth of a given number of box pleats that bring cloth there is to a width.\n\nWidth before pleating, without allowances (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_depth,
+        3,
+        9,
+        1,
+    >(
+        module,
+        c"box_pleats_depth_finished",
+        c"Depth of a given number of box pleats that bring cloth there is to a width.\n\nWidth when pleated (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_depth,
+        3,
+        9,
+        2,
+    >(
+        module,
+        c"box_pleats_depth_count",
+        c"Depth of a given number of box pleats that bring cloth there is to a width.\n\nNumber of pleats.\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_depth,
+        3,
+        9,
+        3,
+    >(
+        module,
+        c"box_pleats_depth_show",
+        c"Depth of a given number of box pleats that bring cloth there is to a width.\n\nWidth from pleat to pleat (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_depth,
+        3,
+        9,
+        4,
+    >(
+        module,
+        c"box_pleats_depth_depth",
+        c"Depth of a given number of box pleats that bring cloth there is to a width.\n\nDepth of each of a pleat's two folds (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_depth,
+        3,
+        9,
+        5,
+    >(
+        module,
+        c"box_pleats_depth_intake",
+        c"Depth of a given number of box pleats that bring cloth there is to a width.\n\nCloth that each pleat takes up, four times its depth (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_depth,
+        3,
+        9,
+        6,
+    >(
+        module,
+        c"box_pleats_depth_taken_up",
+        c"Depth of a given number of box pleats that bring cloth there is to a width.\n\nCloth that all pleats take up (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_depth,
+        3,
+        9,
+        7,
+    >(
+        module,
+        c"box_pleats_depth_ratio",
+        c"Depth of a given number of box pleats that bring cloth there is to a width.\n\nFlat over finished: 3 where the folds just meet behind.\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_depth,
+        3,
+        9,
+        8,
+    >(
+        module,
+        c"box_pleats_depth_doubts",
+        c"Depth of a given number of box pleats that bring cloth there is to a width.\n\nDoubts raised (bits).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<box_pleats_depth, 3, 9>(module, c"all_box_pleats_depth")?;
+    module.add_function(wrap_pyfunction!(one_box_pleats_depth, module)?)?;
+    add_one::<
+        box_pleats_finished,
+        3,
+        9,
+        0,
+    >(
+        module,
+        c"box_pleats_finished_flat",
+        c"Width to which a given number of box pleats brings cloth there is.\n\nWidth before pleating, without allowances (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_finished,
+        3,
+        9,
+        1,
+    >(
+        module,
+        c"box_pleats_finished_finished",
+        c"Width to which a given number of box pleats brings cloth there is.\n\nWidth when pleated (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_finished,
+        3,
+        9,
+        2,
+    >(
+        module,
+        c"box_pleats_finished_count",
+        c"Width to which a given number of box pleats brings cloth there is.\n\nNumber of pleats.\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_finished,
+        3,
+        9,
+        3,
+    >(
+        module,
+        c"box_pleats_finished_show",
+        c"Width to which a given number of box pleats brings cloth there is.\n\nWidth from pleat to pleat (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_finished,
+        3,
+        9,
+        4,
+    >(
+        module,
+        c"box_pleats_finished_depth",
+        c"Width to which a given number of box pleats brings cloth there is.\n\nDepth of each of a pleat's two folds (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_finished,
+        3,
+        9,
+        5,
+    >(
+        module,
+        c"box_pleats_finished_intake",
+        c"Width to which a given number of box pleats brings cloth there is.\n\nCloth that each pleat takes up, four times its depth (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_finished,
+        3,
+        9,
+        6,
+    >(
+        module,
+        c"box_pleats_finished_taken_up",
+        c"Width to which a given number of box pleats brings cloth there is.\n\nCloth that all pleats take up (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_finished,
+        3,
+        9,
+        7,
+    >(
+        module,
+        c"box_pleats_finished_ratio",
+        c"Width to which a given number of box pleats brings cloth there is.\n\nFlat over finished: 3 where the folds just meet behind.\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        box_pleats_finished,
+        3,
+        9,
+        8,
+    >(
+        module,
+        c"box_pleats_finished_doubts",
+        c"Width to which a given number of box pleats brings cloth there is.\n\nDoubts raised (bits).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<box_pleats_finished, 3, 9>(module, c"all_box_pleats_finished")?;
+    module.add_function(wrap_pyfunction!(one_box_pleats_finished, module)?)?;
+    add_one::<
+        breadths,
+        3,
+        3,
+        0,
+    >(
+        module,
+        c"breadths_count",
+        c"Number of breadths of cloth that a ring of a given length takes.\n\nNumber of breadths, which is also the number of seams.\nInputs: flat (mm, 1 to 1000000); cloth_width (mm, 1 to 100000); allowance (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        breadths,
+        3,
+        3,
+        1,
+    >(
+        module,
+        c"breadths_round",
+        c"Number of breadths of cloth that a ring of a given length takes.\n\nWay round when all are joined at their full width (mm).\nInputs: flat (mm, 1 to 1000000); cloth_width (mm, 1 to 100000); allowance (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        breadths,
+        3,
+        3,
+        2,
+    >(
+        module,
+        c"breadths_spare",
+        c"Number of breadths of cloth that a ring of a given length takes.\n\nWhat that is more than wanted: gather it in, or cut the last breadth narrower (mm).\nInputs: flat (mm, 1 to 1000000); cloth_width (mm, 1 to 100000); allowance (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<breadths, 3, 3>(module, c"all_breadths")?;
+    module.add_function(wrap_pyfunction!(one_breadths, module)?)?;
+    add_one::<
         button_diameter,
         1,
         1,
@@ -1855,6 +3335,28 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<buttonhole, 3, 1>(module, c"all_buttonhole")?;
     module.add_function(wrap_pyfunction!(one_buttonhole, module)?)?;
+    add_one::<
+        casing,
+        4,
+        2,
+        0,
+    >(
+        module,
+        c"casing_depth",
+        c"Depth and allowance of a casing for elastic or a cord.\n\nFrom the fold to the lower stitching (mm).\nInputs: width (mm, 1 to 500); ease (mm, 0 to 100); turn_in (mm, 0 to 100); heading (mm, 0 to 500).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        casing,
+        4,
+        2,
+        1,
+    >(
+        module,
+        c"casing_allowance",
+        c"Depth and allowance of a casing for elastic or a cord.\n\nAllowance beyond the fold (mm).\nInputs: width (mm, 1 to 500); ease (mm, 0 to 100); turn_in (mm, 0 to 100); heading (mm, 0 to 500).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<casing, 4, 2>(module, c"all_casing")?;
+    module.add_function(wrap_pyfunction!(one_casing, module)?)?;
     add_one::<
         circle_skirt,
         3,
@@ -2065,6 +3567,28 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<cut_for_change, 2, 3>(module, c"all_cut_for_change")?;
     module.add_function(wrap_pyfunction!(one_cut_for_change, module)?)?;
     add_one::<
+        cut_state,
+        3,
+        2,
+        0,
+    >(
+        module,
+        c"cut_state_finished",
+        c"Finished and cut width of a piece, from what its two edges are drawn as.\n\nWidth between the seam lines (mm).\nInputs: drawn (mm, 1 to 100000); allowance (mm, 0 to 1000); cut_edges (0 to 2).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        cut_state,
+        3,
+        2,
+        1,
+    >(
+        module,
+        c"cut_state_cut",
+        c"Finished and cut width of a piece, from what its two edges are drawn as.\n\nWidth between the cut edges (mm).\nInputs: drawn (mm, 1 to 100000); allowance (mm, 0 to 1000); cut_edges (0 to 2).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<cut_state, 3, 2>(module, c"all_cut_state")?;
+    module.add_function(wrap_pyfunction!(one_cut_state, module)?)?;
+    add_one::<
         dart,
         2,
         2,
@@ -2086,6 +3610,70 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<dart, 2, 2>(module, c"all_dart")?;
     module.add_function(wrap_pyfunction!(one_dart, module)?)?;
+    add_one::<
+        dart_equivalent,
+        3,
+        4,
+        0,
+    >(
+        module,
+        c"dart_equivalent_ease_pct",
+        c"Ease, gathers or tucks that take up as much as a dart, along a stretch of its edge.\n\nEase of the seam, if it is eased in (%).\nInputs: intake (mm, 0 to 10000); finished (mm, 1 to 100000); tucks (1 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        dart_equivalent,
+        3,
+        4,
+        1,
+    >(
+        module,
+        c"dart_equivalent_gather_ratio",
+        c"Ease, gathers or tucks that take up as much as a dart, along a stretch of its edge.\n\nRatio of the gathers, if it is gathered.\nInputs: intake (mm, 0 to 10000); finished (mm, 1 to 100000); tucks (1 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        dart_equivalent,
+        3,
+        4,
+        2,
+    >(
+        module,
+        c"dart_equivalent_tuck_depth",
+        c"Ease, gathers or tucks that take up as much as a dart, along a stretch of its edge.\n\nDepth of each tuck or pleat, if it is folded (mm).\nInputs: intake (mm, 0 to 10000); finished (mm, 1 to 100000); tucks (1 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        dart_equivalent,
+        3,
+        4,
+        3,
+    >(
+        module,
+        c"dart_equivalent_doubts",
+        c"Ease, gathers or tucks that take up as much as a dart, along a stretch of its edge.\n\n`GATHERS_SCANT` when as gathers it would look like a mistake (bits).\nInputs: intake (mm, 0 to 10000); finished (mm, 1 to 100000); tucks (1 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<dart_equivalent, 3, 4>(module, c"all_dart_equivalent")?;
+    module.add_function(wrap_pyfunction!(one_dart_equivalent, module)?)?;
+    add_one::<
+        dart_from_gape,
+        3,
+        2,
+        0,
+    >(
+        module,
+        c"dart_from_gape_intake",
+        c"Dart that takes up the gape of an edge, turned to another edge.\n\nWidth of the dart at its own edge (mm).\nInputs: gape (mm, 0 to 10000); gape_distance (mm, 1 to 10000); dart_leg (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        dart_from_gape,
+        3,
+        2,
+        1,
+    >(
+        module,
+        c"dart_from_gape_angle_deg",
+        c"Dart that takes up the gape of an edge, turned to another edge.\n\nAngle at the point (deg).\nInputs: gape (mm, 0 to 10000); gape_distance (mm, 1 to 10000); dart_leg (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<dart_from_gape, 3, 2>(module, c"all_dart_from_gape")?;
+    module.add_function(wrap_pyfunction!(one_dart_from_gape, module)?)?;
     add_one::<
         dart_in_panel,
         5,
@@ -2151,6 +3739,30 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<dart_turned, 3, 1>(module, c"all_dart_turned")?;
     module.add_function(wrap_pyfunction!(one_dart_turned, module)?)?;
     add_one::<
+        dart_width_at,
+        3,
+        1,
+        0,
+    >(
+        module,
+        c"dart_width_at",
+        c"Width of a dart between its point and its edge.\n\nWidth of the dart there (mm).\nInputs: intake (mm, 0 to 10000); leg (mm, 1 to 10000); distance (mm, 0 to 10000, <= leg).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<dart_width_at, 3, 1>(module, c"all_dart_width_at")?;
+    module.add_function(wrap_pyfunction!(one_dart_width_at, module)?)?;
+    add_one::<
+        deepest_hem,
+        2,
+        1,
+        0,
+    >(
+        module,
+        c"deepest_hem",
+        c"Deepest hem on a flared edge that can still be eased in.\n\nDepth of the hem (mm).\nInputs: radius (mm, 1 to 1000000); excess_pct (%, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<deepest_hem, 2, 1>(module, c"all_deepest_hem")?;
+    module.add_function(wrap_pyfunction!(one_deepest_hem, module)?)?;
+    add_one::<
         dimensional_change,
         2,
         1,
@@ -2163,6 +3775,120 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<dimensional_change, 2, 1>(module, c"all_dimensional_change")?;
     module.add_function(wrap_pyfunction!(one_dimensional_change, module)?)?;
     add_one::<
+        double_dart,
+        3,
+        6,
+        0,
+    >(
+        module,
+        c"double_dart_upper_leg",
+        c"Legs and angles of a dart with a point at each end, as at the waist of a dress.\n\nLength of each upper leg (mm).\nInputs: intake (mm, 0 to 10000); upper (mm, 1 to 10000); lower (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        double_dart,
+        3,
+        6,
+        1,
+    >(
+        module,
+        c"double_dart_lower_leg",
+        c"Legs and angles of a dart with a point at each end, as at the waist of a dress.\n\nLength of each lower leg (mm).\nInputs: intake (mm, 0 to 10000); upper (mm, 1 to 10000); lower (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        double_dart,
+        3,
+        6,
+        2,
+    >(
+        module,
+        c"double_dart_upper_angle_deg",
+        c"Legs and angles of a dart with a point at each end, as at the waist of a dress.\n\nAngle at the upper point (deg).\nInputs: intake (mm, 0 to 10000); upper (mm, 1 to 10000); lower (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        double_dart,
+        3,
+        6,
+        3,
+    >(
+        module,
+        c"double_dart_lower_angle_deg",
+        c"Legs and angles of a dart with a point at each end, as at the waist of a dress.\n\nAngle at the lower point (deg).\nInputs: intake (mm, 0 to 10000); upper (mm, 1 to 10000); lower (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        double_dart,
+        3,
+        6,
+        4,
+    >(
+        module,
+        c"double_dart_bend_deg",
+        c"Legs and angles of a dart with a point at each end, as at the waist of a dress.\n\nHow far each leg turns where the dart is widest, where its fold is snipped (deg).\nInputs: intake (mm, 0 to 10000); upper (mm, 1 to 10000); lower (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        double_dart,
+        3,
+        6,
+        5,
+    >(
+        module,
+        c"double_dart_doubts",
+        c"Legs and angles of a dart with a point at each end, as at the waist of a dress.\n\nDoubts raised (bits).\nInputs: intake (mm, 0 to 10000); upper (mm, 1 to 10000); lower (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<double_dart, 3, 6>(module, c"all_double_dart")?;
+    module.add_function(wrap_pyfunction!(one_double_dart, module)?)?;
+    add_one::<
+        elastic,
+        4,
+        5,
+        0,
+    >(
+        module,
+        c"elastic_round",
+        c"Length of elastic for a waist or a cuff, and the stretch asked of it.\n\nWay round the joined elastic, not stretched (mm).\nInputs: girth (mm, 1 to 100000); widest (mm, 1 to 100000, >= girth); shorter (mm, 0 to 10000, < girth); overlap (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        elastic,
+        4,
+        5,
+        1,
+    >(
+        module,
+        c"elastic_cut",
+        c"Length of elastic for a waist or a cuff, and the stretch asked of it.\n\nLength to cut, with its overlap (mm).\nInputs: girth (mm, 1 to 100000); widest (mm, 1 to 100000, >= girth); shorter (mm, 0 to 10000, < girth); overlap (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        elastic,
+        4,
+        5,
+        2,
+    >(
+        module,
+        c"elastic_worn_pct",
+        c"Length of elastic for a waist or a cuff, and the stretch asked of it.\n\nStretch when worn (%).\nInputs: girth (mm, 1 to 100000); widest (mm, 1 to 100000, >= girth); shorter (mm, 0 to 10000, < girth); overlap (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        elastic,
+        4,
+        5,
+        3,
+    >(
+        module,
+        c"elastic_passing_pct",
+        c"Length of elastic for a waist or a cuff, and the stretch asked of it.\n\nStretch when the widest part passes through (%).\nInputs: girth (mm, 1 to 100000); widest (mm, 1 to 100000, >= girth); shorter (mm, 0 to 10000, < girth); overlap (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        elastic,
+        4,
+        5,
+        4,
+    >(
+        module,
+        c"elastic_cautions",
+        c"Length of elastic for a waist or a cuff, and the stretch asked of it.\n\nAlways `ELASTIC_BATH` (bits).\nInputs: girth (mm, 1 to 100000); widest (mm, 1 to 100000, >= girth); shorter (mm, 0 to 10000, < girth); overlap (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<elastic, 4, 5>(module, c"all_elastic")?;
+    module.add_function(wrap_pyfunction!(one_elastic, module)?)?;
+    add_one::<
         even_spacing,
         3,
         1,
@@ -2174,6 +3900,120 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<even_spacing, 3, 1>(module, c"all_even_spacing")?;
     module.add_function(wrap_pyfunction!(one_even_spacing, module)?)?;
+    add_one::<
+        five_gores,
+        2,
+        6,
+        0,
+    >(
+        module,
+        c"five_gores_front_waist",
+        c"Widths of a five-gored skirt's half pattern by a handed-down rule.\n\nHalf the front gore at the waist (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        five_gores,
+        2,
+        6,
+        1,
+    >(
+        module,
+        c"five_gores_side_waist",
+        c"Widths of a five-gored skirt's half pattern by a handed-down rule.\n\nSide gore at the waist (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        five_gores,
+        2,
+        6,
+        2,
+    >(
+        module,
+        c"five_gores_back_waist",
+        c"Widths of a five-gored skirt's half pattern by a handed-down rule.\n\nBack gore at the waist, its gathers included (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        five_gores,
+        2,
+        6,
+        3,
+    >(
+        module,
+        c"five_gores_front_hip",
+        c"Widths of a five-gored skirt's half pattern by a handed-down rule.\n\nHalf the front gore at the hip (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        five_gores,
+        2,
+        6,
+        4,
+    >(
+        module,
+        c"five_gores_side_hip",
+        c"Widths of a five-gored skirt's half pattern by a handed-down rule.\n\nSide gore at the hip (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        five_gores,
+        2,
+        6,
+        5,
+    >(
+        module,
+        c"five_gores_back_hip",
+        c"Widths of a five-gored skirt's half pattern by a handed-down rule.\n\nBack gore at the hip (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<five_gores, 2, 6>(module, c"all_five_gores")?;
+    module.add_function(wrap_pyfunction!(one_five_gores, module)?)?;
+    add_one::<
+        flounce,
+        4,
+        5,
+        0,
+    >(
+        module,
+        c"flounce_inner_radius",
+        c"Rings for a flounce that lies flat along its edge and ripples at its hem.\n\nRadius of the seam line that is sewn on (mm).\nInputs: edge (mm, 1 to 1000000); depth (mm, 1 to 10000); rings (1 to 200); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        flounce,
+        4,
+        5,
+        1,
+    >(
+        module,
+        c"flounce_outer_radius",
+        c"Rings for a flounce that lies flat along its edge and ripples at its hem.\n\nRadius of the finished hem (mm).\nInputs: edge (mm, 1 to 1000000); depth (mm, 1 to 10000); rings (1 to 200); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        flounce,
+        4,
+        5,
+        2,
+    >(
+        module,
+        c"flounce_hem",
+        c"Rings for a flounce that lies flat along its edge and ripples at its hem.\n\nFinished hem of all rings joined (mm).\nInputs: edge (mm, 1 to 1000000); depth (mm, 1 to 10000); rings (1 to 200); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        flounce,
+        4,
+        5,
+        3,
+    >(
+        module,
+        c"flounce_ratio",
+        c"Rings for a flounce that lies flat along its edge and ripples at its hem.\n\nHem over edge: how much it ripples.\nInputs: edge (mm, 1 to 1000000); depth (mm, 1 to 10000); rings (1 to 200); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        flounce,
+        4,
+        5,
+        4,
+    >(
+        module,
+        c"flounce_square",
+        c"Rings for a flounce that lies flat along its edge and ripples at its hem.\n\nSide of the square of cloth that each ring takes, without hem allowance (mm).\nInputs: edge (mm, 1 to 1000000); depth (mm, 1 to 10000); rings (1 to 200); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<flounce, 4, 5>(module, c"all_flounce")?;
+    module.add_function(wrap_pyfunction!(one_flounce, module)?)?;
     module.add_function(wrap_pyfunction!(one_format_length, module)?)?;
     add_one::<
         front_back_doubts,
@@ -2187,6 +4027,58 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<front_back_doubts, 2, 1>(module, c"all_front_back_doubts")?;
     module.add_function(wrap_pyfunction!(one_front_back_doubts, module)?)?;
+    add_one::<
+        frustum,
+        3,
+        5,
+        0,
+    >(
+        module,
+        c"frustum_slant",
+        c"Part of a ring that rolls up to a cone, or to a part of one, of given diameters and height.\n\nFrom edge to edge along the cloth (mm).\nInputs: lower_diameter (mm, 1 to 100000); upper_diameter (mm, 0 to 100000, < lower_diameter); height (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        frustum,
+        3,
+        5,
+        1,
+    >(
+        module,
+        c"frustum_inner_radius",
+        c"Part of a ring that rolls up to a cone, or to a part of one, of given diameters and height.\n\nRadius of the upper, smaller edge, laid flat (mm).\nInputs: lower_diameter (mm, 1 to 100000); upper_diameter (mm, 0 to 100000, < lower_diameter); height (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        frustum,
+        3,
+        5,
+        2,
+    >(
+        module,
+        c"frustum_outer_radius",
+        c"Part of a ring that rolls up to a cone, or to a part of one, of given diameters and height.\n\nRadius of the lower, larger edge, laid flat (mm).\nInputs: lower_diameter (mm, 1 to 100000); upper_diameter (mm, 0 to 100000, < lower_diameter); height (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        frustum,
+        3,
+        5,
+        3,
+    >(
+        module,
+        c"frustum_angle_deg",
+        c"Part of a ring that rolls up to a cone, or to a part of one, of given diameters and height.\n\nAngle of the sector (deg).\nInputs: lower_diameter (mm, 1 to 100000); upper_diameter (mm, 0 to 100000, < lower_diameter); height (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        frustum,
+        3,
+        5,
+        4,
+    >(
+        module,
+        c"frustum_area_mm2",
+        c"Part of a ring that rolls up to a cone, or to a part of one, of given diameters and height.\n\nArea of the sector, without allowances (mm2).\nInputs: lower_diameter (mm, 1 to 100000); upper_diameter (mm, 0 to 100000, < lower_diameter); height (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<frustum, 3, 5>(module, c"all_frustum")?;
+    module.add_function(wrap_pyfunction!(one_frustum, module)?)?;
     add_one::<
         gather_ratio,
         2,
@@ -2229,6 +4121,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<gather_ratio, 2, 4>(module, c"all_gather_ratio")?;
     module.add_function(wrap_pyfunction!(one_gather_ratio, module)?)?;
+    module.add_function(wrap_pyfunction!(one_gather_sections, module)?)?;
     add_one::<
         gathers,
         2,
@@ -2283,6 +4176,142 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<girth_doubts, 1, 1>(module, c"all_girth_doubts")?;
     module.add_function(wrap_pyfunction!(one_girth_doubts, module)?)?;
+    add_one::<
+        godet,
+        3,
+        4,
+        0,
+    >(
+        module,
+        c"godet_angle_deg",
+        c"Sector for a godet of a given length and hem.\n\nAngle at the point (deg).\nInputs: length (mm, 1 to 10000); hem (mm, 1 to 100000); count (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        godet,
+        3,
+        4,
+        1,
+    >(
+        module,
+        c"godet_chord",
+        c"Sector for a godet of a given length and hem.\n\nStraight across the hem from side to side, which is the cloth's width that it takes (mm).\nInputs: length (mm, 1 to 10000); hem (mm, 1 to 100000); count (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        godet,
+        3,
+        4,
+        2,
+    >(
+        module,
+        c"godet_sagitta",
+        c"Sector for a godet of a given length and hem.\n\nHow far the hem bows below that (mm).\nInputs: length (mm, 1 to 10000); hem (mm, 1 to 100000); count (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        godet,
+        3,
+        4,
+        3,
+    >(
+        module,
+        c"godet_added",
+        c"Sector for a godet of a given length and hem.\n\nWhat all godets add to the hem (mm).\nInputs: length (mm, 1 to 10000); hem (mm, 1 to 100000); count (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<godet, 3, 4>(module, c"all_godet")?;
+    module.add_function(wrap_pyfunction!(one_godet, module)?)?;
+    add_one::<
+        gore,
+        6,
+        6,
+        0,
+    >(
+        module,
+        c"gore_waist_width",
+        c"Widths and side edges of one of several equal gores, straight from waist to hip and from hip to hem.\n\nWidth at the waist (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); hem (mm, 1 to 1000000); length (mm, 1 to 100000); hip_depth (mm, 0 to 10000, < length); count (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        gore,
+        6,
+        6,
+        1,
+    >(
+        module,
+        c"gore_hip_width",
+        c"Widths and side edges of one of several equal gores, straight from waist to hip and from hip to hem.\n\nWidth at the hip (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); hem (mm, 1 to 1000000); length (mm, 1 to 100000); hip_depth (mm, 0 to 10000, < length); count (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        gore,
+        6,
+        6,
+        2,
+    >(
+        module,
+        c"gore_hem_width",
+        c"Widths and side edges of one of several equal gores, straight from waist to hip and from hip to hem.\n\nWidth at the hem (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); hem (mm, 1 to 1000000); length (mm, 1 to 100000); hip_depth (mm, 0 to 10000, < length); count (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        gore,
+        6,
+        6,
+        3,
+    >(
+        module,
+        c"gore_side_length",
+        c"Widths and side edges of one of several equal gores, straight from waist to hip and from hip to hem.\n\nLength of each side edge, waist to hip to hem (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); hem (mm, 1 to 1000000); length (mm, 1 to 100000); hip_depth (mm, 0 to 10000, < length); count (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        gore,
+        6,
+        6,
+        4,
+    >(
+        module,
+        c"gore_flare_deg",
+        c"Widths and side edges of one of several equal gores, straight from waist to hip and from hip to hem.\n\nLean of each side edge below the hip; negative where it tapers in (deg).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); hem (mm, 1 to 1000000); length (mm, 1 to 100000); hip_depth (mm, 0 to 10000, < length); count (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        gore,
+        6,
+        6,
+        5,
+    >(
+        module,
+        c"gore_hem_rise",
+        c"Widths and side edges of one of several equal gores, straight from waist to hip and from hip to hem.\n\nWhat each side edge is longer than the middle, taken off at the hem's ends so that it hangs level (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); hem (mm, 1 to 1000000); length (mm, 1 to 100000); hip_depth (mm, 0 to 10000, < length); count (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<gore, 6, 6>(module, c"all_gore")?;
+    module.add_function(wrap_pyfunction!(one_gore, module)?)?;
+    add_one::<
+        hem_on_curve,
+        3,
+        3,
+        0,
+    >(
+        module,
+        c"hem_on_curve_excess_pct",
+        c"Fullness to ease into a hem that is turned up on a flared edge.\n\nWhat the raw edge is longer than the line it lies on when turned up (%).\nInputs: radius (mm, 1 to 1000000); depth (mm, 0 to 10000, < radius); hem (mm, 1 to 1000000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        hem_on_curve,
+        3,
+        3,
+        1,
+    >(
+        module,
+        c"hem_on_curve_excess",
+        c"Fullness to ease into a hem that is turned up on a flared edge.\n\nThe same over the whole hem, to be eased, shrunk or folded away (mm).\nInputs: radius (mm, 1 to 1000000); depth (mm, 0 to 10000, < radius); hem (mm, 1 to 1000000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        hem_on_curve,
+        3,
+        3,
+        2,
+    >(
+        module,
+        c"hem_on_curve_raw_edge",
+        c"Fullness to ease into a hem that is turned up on a flared edge.\n\nLength of the raw edge before turning (mm).\nInputs: radius (mm, 1 to 1000000); depth (mm, 0 to 10000, < radius); hem (mm, 1 to 1000000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<hem_on_curve, 3, 3>(module, c"all_hem_on_curve")?;
+    module.add_function(wrap_pyfunction!(one_hem_on_curve, module)?)?;
     add_one::<
         holes_left,
         3,
@@ -2695,6 +4724,48 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(one_knife_pleats_finished, module)?)?;
     module.add_function(wrap_pyfunction!(one_length_chain, module)?)?;
     add_one::<
+        level_line,
+        3,
+        4,
+        0,
+    >(
+        module,
+        c"level_line_radius",
+        c"Line at an even height above a curved hem that is kept.\n\nRadius of the line (mm).\nInputs: hem_radius (mm, 1 to 1000000); height (mm, 0 to 100000, < hem_radius); hem_chord (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        level_line,
+        3,
+        4,
+        1,
+    >(
+        module,
+        c"level_line_chord",
+        c"Line at an even height above a curved hem that is kept.\n\nStraight across from end to end of the line (mm).\nInputs: hem_radius (mm, 1 to 1000000); height (mm, 0 to 100000, < hem_radius); hem_chord (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        level_line,
+        3,
+        4,
+        2,
+    >(
+        module,
+        c"level_line_sag",
+        c"Line at an even height above a curved hem that is kept.\n\nHow far the line bows below its chord (mm).\nInputs: hem_radius (mm, 1 to 1000000); height (mm, 0 to 100000, < hem_radius); hem_chord (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        level_line,
+        3,
+        4,
+        3,
+    >(
+        module,
+        c"level_line_length",
+        c"Line at an even height above a curved hem that is kept.\n\nLength along the line (mm).\nInputs: hem_radius (mm, 1 to 1000000); height (mm, 0 to 100000, < hem_radius); hem_chord (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<level_line, 3, 4>(module, c"all_level_line")?;
+    module.add_function(wrap_pyfunction!(one_level_line, module)?)?;
+    add_one::<
         lining_free_length,
         3,
         1,
@@ -2910,6 +4981,48 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<remaining_width, 5, 1>(module, c"all_remaining_width")?;
     module.add_function(wrap_pyfunction!(one_remaining_width, module)?)?;
+    add_one::<
+        ribbing,
+        4,
+        4,
+        0,
+    >(
+        module,
+        c"ribbing_round",
+        c"Strip of ribbing for a neck, a cuff or a waist.\n\nWay round the joined strip, not stretched (mm).\nInputs: edge (mm, 1 to 100000); depth (mm, 1 to 1000); allowance (mm, 0 to 100); share (0.3 to 1).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        ribbing,
+        4,
+        4,
+        1,
+    >(
+        module,
+        c"ribbing_cut_length",
+        c"Strip of ribbing for a neck, a cuff or a waist.\n\nLength to cut, along the way it stretches (mm).\nInputs: edge (mm, 1 to 100000); depth (mm, 1 to 1000); allowance (mm, 0 to 100); share (0.3 to 1).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        ribbing,
+        4,
+        4,
+        2,
+    >(
+        module,
+        c"ribbing_cut_width",
+        c"Strip of ribbing for a neck, a cuff or a waist.\n\nWidth to cut, folded in two when sewn (mm).\nInputs: edge (mm, 1 to 100000); depth (mm, 1 to 1000); allowance (mm, 0 to 100); share (0.3 to 1).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        ribbing,
+        4,
+        4,
+        3,
+    >(
+        module,
+        c"ribbing_stretch_pct",
+        c"Strip of ribbing for a neck, a cuff or a waist.\n\nStretch that it is sewn on with (%).\nInputs: edge (mm, 1 to 100000); depth (mm, 1 to 1000); allowance (mm, 0 to 100); share (0.3 to 1).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<ribbing, 4, 4>(module, c"all_ribbing")?;
+    module.add_function(wrap_pyfunction!(one_ribbing, module)?)?;
     module.add_function(wrap_pyfunction!(one_round_set, module)?)?;
     add_one::<
         round_to,
@@ -2923,6 +5036,90 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<round_to, 3, 1>(module, c"all_round_to")?;
     module.add_function(wrap_pyfunction!(one_round_to, module)?)?;
+    add_one::<
+        ruffle,
+        6,
+        5,
+        0,
+    >(
+        module,
+        c"ruffle_flat",
+        c"Strips to cut for a ruffle along an edge.\n\nLength of the joined strip before gathering (mm).\nInputs: edge (mm, 1 to 100000); ratio (1 to 10); depth (mm, 1 to 10000); strip (mm, 10 to 100000); allowance (mm, 0 to 1000); hem (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        ruffle,
+        6,
+        5,
+        1,
+    >(
+        module,
+        c"ruffle_cut_width",
+        c"Strips to cut for a ruffle along an edge.\n\nWidth to cut each strip (mm).\nInputs: edge (mm, 1 to 100000); ratio (1 to 10); depth (mm, 1 to 10000); strip (mm, 10 to 100000); allowance (mm, 0 to 1000); hem (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        ruffle,
+        6,
+        5,
+        2,
+    >(
+        module,
+        c"ruffle_strips",
+        c"Strips to cut for a ruffle along an edge.\n\nNumber of strips.\nInputs: edge (mm, 1 to 100000); ratio (1 to 10); depth (mm, 1 to 10000); strip (mm, 10 to 100000); allowance (mm, 0 to 1000); hem (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        ruffle,
+        6,
+        5,
+        3,
+    >(
+        module,
+        c"ruffle_cloth_length",
+        c"Strips to cut for a ruffle along an edge.\n\nCloth that the strips take, lying side by side (mm).\nInputs: edge (mm, 1 to 100000); ratio (1 to 10); depth (mm, 1 to 10000); strip (mm, 10 to 100000); allowance (mm, 0 to 1000); hem (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        ruffle,
+        6,
+        5,
+        4,
+    >(
+        module,
+        c"ruffle_doubts",
+        c"Strips to cut for a ruffle along an edge.\n\nDoubts raised (bits).\nInputs: edge (mm, 1 to 100000); ratio (1 to 10); depth (mm, 1 to 10000); strip (mm, 10 to 100000); allowance (mm, 0 to 1000); hem (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<ruffle, 6, 5>(module, c"all_ruffle")?;
+    module.add_function(wrap_pyfunction!(one_ruffle, module)?)?;
+    add_one::<
+        seam_pleat,
+        2,
+        3,
+        0,
+    >(
+        module,
+        c"seam_pleat_first_edge",
+        c"Cloth added at the two edges of a seam that is to hold an inverted pleat.\n\nAdded to the edge whose seam lies in the nearer inner fold (mm).\nInputs: depth (mm, 0.1 to 10000); allowance (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        seam_pleat,
+        2,
+        3,
+        1,
+    >(
+        module,
+        c"seam_pleat_next_edge",
+        c"Cloth added at the two edges of a seam that is to hold an inverted pleat.\n\nAdded to the edge that makes the rest of the pleat (mm).\nInputs: depth (mm, 0.1 to 10000); allowance (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        seam_pleat,
+        2,
+        3,
+        2,
+    >(
+        module,
+        c"seam_pleat_intake",
+        c"Cloth added at the two edges of a seam that is to hold an inverted pleat.\n\nBoth together, less the seam: what the pleat takes up (mm).\nInputs: depth (mm, 0.1 to 10000); allowance (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<seam_pleat, 2, 3>(module, c"all_seam_pleat")?;
+    module.add_function(wrap_pyfunction!(one_seam_pleat, module)?)?;
     module.add_function(wrap_pyfunction!(one_sectioned_band, module)?)?;
     add_one::<
         shaped_band,
@@ -2989,6 +5186,58 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<share, 3, 1>(module, c"all_share")?;
     module.add_function(wrap_pyfunction!(one_share, module)?)?;
     add_one::<
+        shirring,
+        4,
+        5,
+        0,
+    >(
+        module,
+        c"shirring_flat",
+        c"Cloth and rows for shirring with elastic thread.\n\nWidth before shirring, without allowances (mm).\nInputs: finished (mm, 1 to 100000); depth (mm, 0 to 10000); pitch (mm, 1 to 1000); drawn_pct (%, 10 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        shirring,
+        4,
+        5,
+        1,
+    >(
+        module,
+        c"shirring_ratio",
+        c"Cloth and rows for shirring with elastic thread.\n\nFlat over finished.\nInputs: finished (mm, 1 to 100000); depth (mm, 0 to 10000); pitch (mm, 1 to 1000); drawn_pct (%, 10 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        shirring,
+        4,
+        5,
+        2,
+    >(
+        module,
+        c"shirring_rows",
+        c"Cloth and rows for shirring with elastic thread.\n\nNumber of rows.\nInputs: finished (mm, 1 to 100000); depth (mm, 0 to 10000); pitch (mm, 1 to 1000); drawn_pct (%, 10 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        shirring,
+        4,
+        5,
+        3,
+    >(
+        module,
+        c"shirring_stitching",
+        c"Cloth and rows for shirring with elastic thread.\n\nAll rows together, as sewn on the flat cloth (mm).\nInputs: finished (mm, 1 to 100000); depth (mm, 0 to 10000); pitch (mm, 1 to 1000); drawn_pct (%, 10 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        shirring,
+        4,
+        5,
+        4,
+    >(
+        module,
+        c"shirring_cautions",
+        c"Cloth and rows for shirring with elastic thread.\n\nAlways `ELASTIC_BATH` (bits).\nInputs: finished (mm, 1 to 100000); depth (mm, 0 to 10000); pitch (mm, 1 to 1000); drawn_pct (%, 10 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<shirring, 4, 5>(module, c"all_shirring")?;
+    module.add_function(wrap_pyfunction!(one_shirring, module)?)?;
+    add_one::<
         shrink_pair,
         4,
         6,
@@ -3050,6 +5299,28 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<shrink_pair, 4, 6>(module, c"all_shrink_pair")?;
     module.add_function(wrap_pyfunction!(one_shrink_pair, module)?)?;
+    add_one::<
+        snip_spacing,
+        3,
+        2,
+        0,
+    >(
+        module,
+        c"snip_spacing_spacing",
+        c"Distance between the snips of a curved seam allowance.\n\nFrom snip to snip along the seam line (mm).\nInputs: radius (mm, 1 to 1000000); allowance (mm, 0.1 to 1000); opening (mm, 0.1 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        snip_spacing,
+        3,
+        2,
+        1,
+    >(
+        module,
+        c"snip_spacing_flat",
+        c"Distance between the snips of a curved seam allowance.\n\nHow far a straight fold between two snips leaves the curve (mm).\nInputs: radius (mm, 1 to 1000000); allowance (mm, 0.1 to 1000); opening (mm, 0.1 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<snip_spacing, 3, 2>(module, c"all_snip_spacing")?;
+    module.add_function(wrap_pyfunction!(one_snip_spacing, module)?)?;
     module.add_function(wrap_pyfunction!(one_spacing_through, module)?)?;
     add_one::<
         straight_band,
@@ -3095,6 +5366,31 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<straight_band_depth, 4, 1>(module, c"all_straight_band_depth")?;
     module.add_function(wrap_pyfunction!(one_straight_band_depth, module)?)?;
+    add_one::<
+        thread_for_seam,
+        3,
+        1,
+        0,
+    >(
+        module,
+        c"thread_for_seam",
+        c"Thread for a seam, waste included.\n\nLength of thread (mm).\nInputs: seam (mm, 0 to 100000000); ratio (0.1 to 100); waste_pct (%, 0 to 500).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<thread_for_seam, 3, 1>(module, c"all_thread_for_seam")?;
+    module.add_function(wrap_pyfunction!(one_thread_for_seam, module)?)?;
+    add_one::<
+        thread_ratio,
+        3,
+        1,
+        0,
+    >(
+        module,
+        c"thread_ratio",
+        c"Thread that a seam takes for its length, from the path of the stitch.\n\nThread over seam, all threads together.\nInputs: stitch_length (mm, 0.1 to 100); thickness (mm, 0 to 100); stitch.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<thread_ratio, 3, 1>(module, c"all_thread_ratio")?;
+    module.add_function(wrap_pyfunction!(one_thread_ratio, module)?)?;
+    module.add_function(wrap_pyfunction!(one_tiers, module)?)?;
     add_one::<
         tolerance_stack,
         2,
@@ -3171,6 +5467,122 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<trilaterate, 3, 5>(module, c"all_trilaterate")?;
     module.add_function(wrap_pyfunction!(one_trilaterate, module)?)?;
     add_one::<
+        tucks,
+        4,
+        6,
+        0,
+    >(
+        module,
+        c"tucks_flat",
+        c"Cloth and marking for tucks stitched an even distance apart.\n\nWidth before tucking, without allowances (mm).\nInputs: finished (mm, 1 to 100000); count (1 to 1000); depth (mm, 0.1 to 1000); spacing (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        tucks,
+        4,
+        6,
+        1,
+    >(
+        module,
+        c"tucks_taken_up",
+        c"Cloth and marking for tucks stitched an even distance apart.\n\nCloth that all tucks take up (mm).\nInputs: finished (mm, 1 to 100000); count (1 to 1000); depth (mm, 0.1 to 1000); spacing (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        tucks,
+        4,
+        6,
+        2,
+    >(
+        module,
+        c"tucks_fold_pitch",
+        c"Cloth and marking for tucks stitched an even distance apart.\n\nFrom fold line to fold line on the flat cloth (mm).\nInputs: finished (mm, 1 to 100000); count (1 to 1000); depth (mm, 0.1 to 1000); spacing (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        tucks,
+        4,
+        6,
+        3,
+    >(
+        module,
+        c"tucks_gap",
+        c"Cloth and marking for tucks stitched an even distance apart.\n\nWhat shows between a tuck's fold and the next one's stitching; 0 for blind tucks (mm).\nInputs: finished (mm, 1 to 100000); count (1 to 1000); depth (mm, 0.1 to 1000); spacing (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        tucks,
+        4,
+        6,
+        4,
+    >(
+        module,
+        c"tucks_margin",
+        c"Cloth and marking for tucks stitched an even distance apart.\n\nWidth left beside the first and the last stitching, together (mm).\nInputs: finished (mm, 1 to 100000); count (1 to 1000); depth (mm, 0.1 to 1000); spacing (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        tucks,
+        4,
+        6,
+        5,
+    >(
+        module,
+        c"tucks_doubts",
+        c"Cloth and marking for tucks stitched an even distance apart.\n\n`PLEATS_OVERLAP` when tucks lie over each other (bits).\nInputs: finished (mm, 1 to 100000); count (1 to 1000); depth (mm, 0.1 to 1000); spacing (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<tucks, 4, 6>(module, c"all_tucks")?;
+    module.add_function(wrap_pyfunction!(one_tucks, module)?)?;
+    add_one::<
+        turn_through,
+        4,
+        3,
+        0,
+    >(
+        module,
+        c"turn_through_diameter",
+        c"Whether a garment part can be turned right side out through an opening: an estimate.\n\nDiameter of the bundle (mm).\nInputs: width (mm, 1 to 100000); thickness (mm, 0.01 to 1000); opening (mm, 1 to 100000); packing (0.1 to 1).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        turn_through,
+        4,
+        3,
+        1,
+    >(
+        module,
+        c"turn_through_least_opening",
+        c"Whether a garment part can be turned right side out through an opening: an estimate.\n\nLeast flat width of an opening that it passes (mm).\nInputs: width (mm, 1 to 100000); thickness (mm, 0.01 to 1000); opening (mm, 1 to 100000); packing (0.1 to 1).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        turn_through,
+        4,
+        3,
+        2,
+    >(
+        module,
+        c"turn_through_spare",
+        c"Whether a garment part can be turned right side out through an opening: an estimate.\n\nWhat the opening is wider than that; negative when the bundle does not pass (mm).\nInputs: width (mm, 1 to 100000); thickness (mm, 0.01 to 1000); opening (mm, 1 to 100000); packing (0.1 to 1).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<turn_through, 4, 3>(module, c"all_turn_through")?;
+    module.add_function(wrap_pyfunction!(one_turn_through, module)?)?;
+    add_one::<
+        turned_hem,
+        4,
+        2,
+        0,
+    >(
+        module,
+        c"turned_hem_allowance",
+        c"Allowance and cut length for a hem that is turned up, its raw edge turned in.\n\nHem allowance, from the finished edge to the raw edge (mm).\nInputs: length (mm, 1 to 100000); depth (mm, 0 to 10000); turn_in (mm, 0 to 10000, <= depth); roll (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        turned_hem,
+        4,
+        2,
+        1,
+    >(
+        module,
+        c"turned_hem_cut_length",
+        c"Allowance and cut length for a hem that is turned up, its raw edge turned in.\n\nLength to cut, with that allowance and no other (mm).\nInputs: length (mm, 1 to 100000); depth (mm, 0 to 10000); turn_in (mm, 0 to 10000, <= depth); roll (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<turned_hem, 4, 2>(module, c"all_turned_hem")?;
+    module.add_function(wrap_pyfunction!(one_turned_hem, module)?)?;
+    add_one::<
         waist_hip_doubts,
         2,
         1,
@@ -3182,5 +5594,67 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<waist_hip_doubts, 2, 1>(module, c"all_waist_hip_doubts")?;
     module.add_function(wrap_pyfunction!(one_waist_hip_doubts, module)?)?;
+    add_one::<
+        wrap_skirt,
+        3,
+        6,
+        0,
+    >(
+        module,
+        c"wrap_skirt_back_waist",
+        c"Widths of a skirt with a back and two fronts that lap over each other.\n\nBack at the waist, side seam to side seam (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); overlap (mm, 0 to 100000, <= waist).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        wrap_skirt,
+        3,
+        6,
+        1,
+    >(
+        module,
+        c"wrap_skirt_back_hip",
+        c"Widths of a skirt with a back and two fronts that lap over each other.\n\nBack at the hip (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); overlap (mm, 0 to 100000, <= waist).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        wrap_skirt,
+        3,
+        6,
+        2,
+    >(
+        module,
+        c"wrap_skirt_front_waist",
+        c"Widths of a skirt with a back and two fronts that lap over each other.\n\nEach front at the waist, side seam to its finished edge (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); overlap (mm, 0 to 100000, <= waist).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        wrap_skirt,
+        3,
+        6,
+        3,
+    >(
+        module,
+        c"wrap_skirt_front_hip",
+        c"Widths of a skirt with a back and two fronts that lap over each other.\n\nEach front at the hip (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); overlap (mm, 0 to 100000, <= waist).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        wrap_skirt,
+        3,
+        6,
+        4,
+    >(
+        module,
+        c"wrap_skirt_waist_edge",
+        c"Widths of a skirt with a back and two fronts that lap over each other.\n\nWaist edge of all three parts, which is the length of its band without ties (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); overlap (mm, 0 to 100000, <= waist).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        wrap_skirt,
+        3,
+        6,
+        5,
+    >(
+        module,
+        c"wrap_skirt_wrap_pct",
+        c"Widths of a skirt with a back and two fronts that lap over each other.\n\nHow far each front reaches past the centre line, as a share of half a front (%).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); overlap (mm, 0 to 100000, <= waist).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<wrap_skirt, 3, 6>(module, c"all_wrap_skirt")?;
+    module.add_function(wrap_pyfunction!(one_wrap_skirt, module)?)?;
     Ok(())
 }

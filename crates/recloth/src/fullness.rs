@@ -2,9 +2,10 @@
 
 use crate::Error;
 use crate::doubt::{GATHERS_SCANT, PLEATS_OVERLAP};
+use crate::tier::breadths;
 
 /// The least ratio of gathers without a doubt: common practice, no source.
-const SCANT: f64 = 1.2;
+pub(crate) const SCANT: f64 = 1.2;
 
 /// A strip to be gathered.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -94,6 +95,143 @@ pub fn gather_ratio(flat: f64, finished: f64) -> Result<Gathers, Error> {
         return Err(Error::no_solution("finished", finished, 1.0, flat));
     }
     Ok(Gathers::new(flat, finished, flat / finished))
+}
+
+/// A strip to be gathered, divided over the sections of its line.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct GatherSections {
+    /// Length of the line, all sections together (mm).
+    pub finished: f64,
+    /// Strip over line, the same in every section (1).
+    pub ratio: f64,
+    /// Doubts raised (bits).
+    pub doubts: u32,
+}
+
+/// Parts of a strip between its marks, so that gathers are even from notch to notch.
+///
+/// Each section of the line takes its share of the strip: `flat · length / sum of lengths`. Quarter marks of a strip fall on
+/// quarter marks of the line only where these are evenly spaced: on a waist whose front is wider than its back they are not.
+///
+/// | argument  | unit | range                       | default | meaning                                           |
+/// |-----------|------|-----------------------------|---------|---------------------------------------------------|
+/// | `lengths` | mm   | 1..=1e5 each, 1..=100 items | -       | sections of the line between its notches, in order |
+/// | `flat`    | mm   | 1..=2e7                     | -       | length of the strip, without allowances           |
+/// | `flats`   | mm   | out, as lengths             | -       | part of the strip for each section                |
+///
+/// # Errors
+/// `NotFinite`, `OutOfRange`, `Count` or `Room`, naming the argument. `NoSolution` naming `flat` when the strip is shorter
+/// than its line.
+///
+/// # Source
+/// Proportion. `tests/vectors/gather_sections.csv` has hand-worked rows.
+///
+/// # Examples
+/// ```
+/// use recloth::fullness::gather_sections;
+/// let mut flats = [0.0; 3];
+/// let skirt = gather_sections(&[200.0, 340.0, 180.0], 1080.0, &mut flats)?;
+/// assert_eq!((flats, skirt.ratio), ([300.0, 510.0, 270.0], 1.5));
+/// assert_eq!(gather_sections(&[200.0], 180.0, &mut flats).unwrap_err().argument(), "flat");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn gather_sections(
+    lengths: &[f64],
+    flat: f64,
+    flats: &mut [f64],
+) -> Result<GatherSections, Error> {
+    let lengths = Error::check_list("lengths", lengths, 1.0, 1e5, (1, 100))?;
+    let flat = Error::check("flat", flat, 1.0, 2e7)?;
+    Error::check_room("flats", flats.len(), lengths.len())?;
+    let finished: f64 = lengths.iter().sum();
+    if flat < finished {
+        return Err(Error::no_solution("flat", flat, finished, f64::NAN));
+    }
+    for (place, &length) in flats.iter_mut().zip(lengths) {
+        *place = flat * length / finished;
+    }
+    let strip = Gathers::new(flat, finished, flat / finished);
+    Ok(GatherSections {
+        finished,
+        ratio: strip.ratio,
+        doubts: strip.doubts,
+    })
+}
+
+/// Strips for a ruffle.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct Ruffle {
+    /// Length of the joined strip before gathering (mm).
+    pub flat: f64,
+    /// Width to cut each strip (mm).
+    pub cut_width: f64,
+    /// Number of strips (count).
+    pub strips: u32,
+    /// Cloth that the strips take, lying side by side (mm).
+    pub cloth_length: f64,
+    /// Doubts raised (bits).
+    pub doubts: u32,
+}
+
+/// Strips to cut for a ruffle along an edge.
+///
+/// `flat = edge · ratio`, `cut_width = depth + allowance + hem`, and as many strips as their length, less an allowance at both
+/// ends, makes that up: `strips = ceil(flat / (strip - 2 · allowance))`. A ruffle along an edge with ends has one join fewer
+/// and narrow hems instead. Strips across the cloth gather softly, along the selvedge crisply; on the bias no hem frays.
+///
+/// | argument    | unit | range    | default | meaning                                                   |
+/// |-------------|------|----------|---------|-----------------------------------------------------------|
+/// | `edge`      | mm   | 1..=1e5  | -       | edge that it is sewn to                                   |
+/// | `ratio`     | 1    | 1..=10   | -       | strip over edge                                           |
+/// | `depth`     | mm   | 1..=1e4  | -       | finished depth, seam to hem edge                          |
+/// | `strip`     | mm   | 10..=1e5 | -       | length of one strip: the cloth's width, or a scrap's length |
+/// | `allowance` | mm   | 0..=1e3  | -       | seam allowance at the gathered edge and each join         |
+/// | `hem`       | mm   | 0..=1e3  | -       | hem allowance, turn included                              |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `allowance` when it takes the whole strip, or so
+/// much that there would be more than 100000 strips.
+///
+/// # Source
+/// Arithmetic. Ratio: C. C. Ingalls, *Text-Book on Domestic Art*, 1911 (1 1/2); 1.5 to 3 by weight and fullness,
+/// stitchcoach.blogspot.com, 2017. The doubt is that of [`gathers`].
+///
+/// # Examples
+/// ```
+/// use recloth::fullness::ruffle;
+/// let hem = ruffle(1200.0, 1.5, 80.0, 620.0, 10.0, 15.0)?;
+/// assert_eq!((hem.flat, hem.cut_width, hem.strips, hem.cloth_length), (1800.0, 105.0, 3, 315.0));
+/// assert_eq!(ruffle(1200.0, 1.5, 80.0, 20.0, 10.0, 15.0).unwrap_err().argument(), "allowance");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn ruffle(
+    edge: f64,
+    ratio: f64,
+    depth: f64,
+    strip: f64,
+    allowance: f64,
+    hem: f64,
+) -> Result<Ruffle, Error> {
+    let edge = Error::check("edge", edge, 1.0, 1e5)?;
+    let ratio = Error::check("ratio", ratio, 1.0, 10.0)?;
+    let depth = Error::check("depth", depth, 1.0, 1e4)?;
+    let strip = Error::check("strip", strip, 10.0, 1e5)?;
+    let allowance = Error::check("allowance", allowance, 0.0, 1e3)?;
+    let hem = Error::check("hem", hem, 0.0, 1e3)?;
+    let gathered = Gathers::new(edge * ratio, edge, ratio);
+    let strips = breadths(gathered.flat, strip, allowance)?.count;
+    let cut_width = depth + allowance + hem;
+    Ok(Ruffle {
+        flat: gathered.flat,
+        cut_width,
+        strips,
+        cloth_length: f64::from(strips) * cut_width,
+        doubts: gathered.doubts,
+    })
 }
 
 /// A set of equal knife pleats.
@@ -297,6 +435,14 @@ mod tests {
             let strip = gathers(381.0, ratio).unwrap();
             assert_eq!(gather_ratio(strip.flat, 381.0).unwrap().ratio, ratio);
         }
+    }
+
+    #[test]
+    fn sections_share_the_whole_strip() {
+        let mut flats = [0.0; 4];
+        gather_sections(&[190.5, 171.45, 190.5, 201.0], 1300.0, &mut flats).unwrap();
+        approx::assert_abs_diff_eq!(flats.iter().sum::<f64>(), 1300.0, epsilon = 1e-9);
+        assert_eq!(flats[0], flats[2]);
     }
 
     #[test]

@@ -20,6 +20,7 @@
 #[cfg(feature = "alloc")]
 extern crate alloc;
 
+pub mod arc;
 pub mod band;
 pub mod bias;
 pub mod body;
@@ -30,15 +31,21 @@ pub mod dart;
 pub mod doubt;
 #[cfg(feature = "alloc")]
 pub mod draft;
+pub mod elastic;
 pub mod error;
 pub mod fullness;
+pub mod gore;
 pub mod lining;
 pub mod opening;
 #[cfg(feature = "alloc")]
 pub mod outline;
 pub mod panel;
+pub mod pleat;
+pub mod seam;
 pub mod skirt;
 pub mod tape;
+pub mod thread;
+pub mod tier;
 pub mod units;
 pub mod wet;
 

@@ -266,6 +266,70 @@ fn last_that_fits(good: f64, bad: f64, fits: impl Fn(f64) -> bool) -> f64 {
     }
 }
 
+/// Widths of a wrap skirt's parts.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct WrapSkirt {
+    /// Back at the waist, side seam to side seam (mm).
+    pub back_waist: f64,
+    /// Back at the hip (mm).
+    pub back_hip: f64,
+    /// Each front at the waist, side seam to its finished edge (mm).
+    pub front_waist: f64,
+    /// Each front at the hip (mm).
+    pub front_hip: f64,
+    /// Waist edge of all three parts, which is the length of its band without ties (mm).
+    pub waist_edge: f64,
+    /// How far each front reaches past the centre line, as a share of half a front (%).
+    pub wrap_pct: f64,
+}
+
+/// Widths of a skirt with a back and two fronts that lap over each other.
+///
+/// A back of half the girth, and fronts of a quarter and half the overlap each: `front = girth / 4 + overlap / 2`. The
+/// overlap runs straight down, the same at waist and hip; facings or hems of the two front edges are extra. The skirt
+/// opens when a step spreads the hem by more than the overlap there, so sit and stride in it, pinned, before cutting. The
+/// lap must equal that of the band, and of the bodice where there is one.
+///
+/// | argument  | unit | range            | default | meaning                                         |
+/// |-----------|------|------------------|---------|-------------------------------------------------|
+/// | `waist`   | mm   | 1..=1e5          | -       | finished waist, ease included, darts closed     |
+/// | `hip`     | mm   | 1..=1e5          | -       | finished hip, ease included                     |
+/// | `overlap` | mm   | 0..=1e5, <= waist | -      | how far one front lies over the other           |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `overlap` when it goes more than once round.
+///
+/// # Source
+/// Arithmetic. `tests/vectors/wrap_skirt.csv` has hand-worked rows.
+///
+/// # Examples
+/// ```
+/// use recloth::skirt::wrap_skirt;
+/// let skirt = wrap_skirt(720.0, 1020.0, 240.0)?;
+/// assert_eq!((skirt.back_waist, skirt.front_waist, skirt.front_hip), (360.0, 300.0, 375.0));
+/// assert_eq!(skirt.waist_edge, 960.0);
+/// assert_eq!(wrap_skirt(720.0, 1020.0, 800.0).unwrap_err().max(), 720.0);
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn wrap_skirt(waist: f64, hip: f64, overlap: f64) -> Result<WrapSkirt, Error> {
+    let waist = Error::check("waist", waist, 1.0, 1e5)?;
+    let hip = Error::check("hip", hip, 1.0, 1e5)?;
+    let overlap = Error::check("overlap", overlap, 0.0, 1e5)?;
+    if overlap > waist {
+        return Err(Error::no_solution("overlap", overlap, 0.0, waist));
+    }
+    Ok(WrapSkirt {
+        back_waist: waist / 2.0,
+        back_hip: hip / 2.0,
+        front_waist: waist / 4.0 + overlap / 2.0,
+        front_hip: hip / 4.0 + overlap / 2.0,
+        waist_edge: waist + overlap,
+        wrap_pct: 200.0 * overlap / waist,
+    })
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -352,5 +416,12 @@ mod tests {
                 assert!(fullest(least * more).is_ok() && fullest(least * less).is_err());
             }
         }
+    }
+
+    #[test]
+    fn the_parts_of_a_wrap_skirt_go_round_and_lap() {
+        let skirt = wrap_skirt(720.0, 1020.0, 240.0).unwrap();
+        assert_eq!(skirt.back_waist + 2.0 * skirt.front_waist, 720.0 + 240.0);
+        assert_eq!(skirt.back_hip + 2.0 * skirt.front_hip, 1020.0 + 240.0);
     }
 }

@@ -39,6 +39,14 @@ fn read_square_ends(given: &Given) -> recloth::band::SquareEnds {
         other => panic!("{other} is no choice of SquareEnds"),
     }
 }
+fn read_stitch_type(given: &Given) -> recloth::thread::StitchType {
+    match given.text() {
+        "chain_single" => recloth::thread::StitchType::ChainSingle,
+        "lock" => recloth::thread::StitchType::Lock,
+        "chain_double" => recloth::thread::StitchType::ChainDouble,
+        other => panic!("{other} is no choice of StitchType"),
+    }
+}
 fn read_style(given: &Given) -> recloth::tape::Style {
     match given.text() {
         "exact" => recloth::tape::Style::Exact,
@@ -58,6 +66,15 @@ fn read_style(given: &Given) -> recloth::tape::Style {
         "yard_eighth" => recloth::tape::Style::YardEighth,
         other => panic!("{other} is no choice of Style"),
     }
+}
+fn arc_from_rise(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::arc::arc_from_rise(given[0].number(), given[1].number())?;
+    Ok(
+        vec![
+            Got::Number(answer.radius), Got::Number(answer.length), Got::Number(answer
+            .angle_deg),
+        ],
+    )
 }
 fn bath_volume(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::wet::bath_volume(given[0].number(), given[1].number())?;
@@ -101,6 +118,79 @@ fn body_length_doubts(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::body::body_length_doubts(given[0].number())?;
     Ok(vec![Got::Count(answer)])
 }
+fn box_pleats(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::pleat::box_pleats(
+        given[0].number(),
+        given[1].count(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.flat), Got::Number(answer.finished), Got::Count(answer
+            .count), Got::Number(answer.show), Got::Number(answer.depth),
+            Got::Number(answer.intake), Got::Number(answer.taken_up), Got::Number(answer
+            .ratio), Got::Count(answer.doubts),
+        ],
+    )
+}
+fn box_pleats_count(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::pleat::box_pleats_count(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.flat), Got::Number(answer.finished), Got::Count(answer
+            .count), Got::Number(answer.show), Got::Number(answer.depth),
+            Got::Number(answer.intake), Got::Number(answer.taken_up), Got::Number(answer
+            .ratio), Got::Count(answer.doubts),
+        ],
+    )
+}
+fn box_pleats_depth(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::pleat::box_pleats_depth(
+        given[0].number(),
+        given[1].number(),
+        given[2].count(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.flat), Got::Number(answer.finished), Got::Count(answer
+            .count), Got::Number(answer.show), Got::Number(answer.depth),
+            Got::Number(answer.intake), Got::Number(answer.taken_up), Got::Number(answer
+            .ratio), Got::Count(answer.doubts),
+        ],
+    )
+}
+fn box_pleats_finished(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::pleat::box_pleats_finished(
+        given[0].number(),
+        given[1].count(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.flat), Got::Number(answer.finished), Got::Count(answer
+            .count), Got::Number(answer.show), Got::Number(answer.depth),
+            Got::Number(answer.intake), Got::Number(answer.taken_up), Got::Number(answer
+            .ratio), Got::Count(answer.doubts),
+        ],
+    )
+}
+fn breadths(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::tier::breadths(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Count(answer.count), Got::Number(answer.round), Got::Number(answer
+            .spare),
+        ],
+    )
+}
 fn button_diameter(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::tape::button_diameter(given[0].number())?;
     Ok(vec![Got::Number(answer)])
@@ -137,6 +227,15 @@ fn buttonhole(given: &[Given]) -> Result<Vec<Got>, Error> {
         given[2].number(),
     )?;
     Ok(vec![Got::Number(answer)])
+}
+fn casing(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::elastic::casing(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+    )?;
+    Ok(vec![Got::Number(answer.depth), Got::Number(answer.allowance),])
 }
 fn circle_skirt(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::skirt::circle_skirt(
@@ -207,9 +306,38 @@ fn cut_for_change(given: &[Given]) -> Result<Vec<Got>, Error> {
         ],
     )
 }
+fn cut_state(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::seam::cut_state(
+        given[0].number(),
+        given[1].number(),
+        given[2].count(),
+    )?;
+    Ok(vec![Got::Number(answer.finished), Got::Number(answer.cut),])
+}
 fn dart(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::dart::dart(given[0].number(), given[1].number())?;
     Ok(vec![Got::Number(answer.leg), Got::Number(answer.angle_deg),])
+}
+fn dart_equivalent(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::dart::dart_equivalent(
+        given[0].number(),
+        given[1].number(),
+        given[2].count(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.ease_pct), Got::Number(answer.gather_ratio),
+            Got::Number(answer.tuck_depth), Got::Count(answer.doubts),
+        ],
+    )
+}
+fn dart_from_gape(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::dart::dart_from_gape(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(vec![Got::Number(answer.intake), Got::Number(answer.angle_deg),])
 }
 fn dart_in_panel(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::dart::dart_in_panel(
@@ -235,12 +363,52 @@ fn dart_turned(given: &[Given]) -> Result<Vec<Got>, Error> {
     )?;
     Ok(vec![Got::Number(answer)])
 }
+fn dart_width_at(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::dart::dart_width_at(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(vec![Got::Number(answer)])
+}
+fn deepest_hem(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::seam::deepest_hem(given[0].number(), given[1].number())?;
+    Ok(vec![Got::Number(answer)])
+}
 fn dimensional_change(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::cloth::dimensional_change(
         given[0].number(),
         given[1].number(),
     )?;
     Ok(vec![Got::Number(answer)])
+}
+fn double_dart(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::dart::double_dart(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.upper_leg), Got::Number(answer.lower_leg),
+            Got::Number(answer.upper_angle_deg), Got::Number(answer.lower_angle_deg),
+            Got::Number(answer.bend_deg), Got::Count(answer.doubts),
+        ],
+    )
+}
+fn elastic(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::elastic::elastic(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.round), Got::Number(answer.cut), Got::Number(answer
+            .worn_pct), Got::Number(answer.passing_pct), Got::Count(answer.cautions),
+        ],
+    )
 }
 fn even_spacing(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::closure::even_spacing(
@@ -250,6 +418,31 @@ fn even_spacing(given: &[Given]) -> Result<Vec<Got>, Error> {
     )?;
     Ok(vec![Got::Number(answer)])
 }
+fn five_gores(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::gore::five_gores(given[0].number(), given[1].number())?;
+    Ok(
+        vec![
+            Got::Number(answer.front_waist), Got::Number(answer.side_waist),
+            Got::Number(answer.back_waist), Got::Number(answer.front_hip),
+            Got::Number(answer.side_hip), Got::Number(answer.back_hip),
+        ],
+    )
+}
+fn flounce(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::tier::flounce(
+        given[0].number(),
+        given[1].number(),
+        given[2].count(),
+        given[3].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.inner_radius), Got::Number(answer.outer_radius),
+            Got::Number(answer.hem), Got::Number(answer.ratio), Got::Number(answer
+            .square),
+        ],
+    )
+}
 fn format_length(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::tape::format_length(given[0].number(), read_style(&given[1]))?;
     Ok(vec![Got::Text(answer.to_string())])
@@ -258,12 +451,40 @@ fn front_back_doubts(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::body::front_back_doubts(given[0].number(), given[1].number())?;
     Ok(vec![Got::Count(answer)])
 }
+fn frustum(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::arc::frustum(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.slant), Got::Number(answer.inner_radius),
+            Got::Number(answer.outer_radius), Got::Number(answer.angle_deg),
+            Got::Number(answer.area_mm2),
+        ],
+    )
+}
 fn gather_ratio(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::fullness::gather_ratio(given[0].number(), given[1].number())?;
     Ok(
         vec![
             Got::Number(answer.flat), Got::Number(answer.taken_up), Got::Number(answer
             .ratio), Got::Count(answer.doubts),
+        ],
+    )
+}
+fn gather_sections(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let mut flats = vec![0.0; value::room(& given[0], 0)];
+    let answer = recloth::fullness::gather_sections(
+        given[0].numbers(),
+        given[1].number(),
+        &mut flats,
+    )?;
+    Ok(
+        vec![
+            Got::Numbers(flats), Got::Number(answer.finished), Got::Number(answer.ratio),
+            Got::Count(answer.doubts),
         ],
     )
 }
@@ -279,6 +500,49 @@ fn gathers(given: &[Given]) -> Result<Vec<Got>, Error> {
 fn girth_doubts(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::body::girth_doubts(given[0].number())?;
     Ok(vec![Got::Count(answer)])
+}
+fn godet(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::gore::godet(
+        given[0].number(),
+        given[1].number(),
+        given[2].count(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.angle_deg), Got::Number(answer.chord), Got::Number(answer
+            .sagitta), Got::Number(answer.added),
+        ],
+    )
+}
+fn gore(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::gore::gore(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+        given[4].number(),
+        given[5].count(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.waist_width), Got::Number(answer.hip_width),
+            Got::Number(answer.hem_width), Got::Number(answer.side_length),
+            Got::Number(answer.flare_deg), Got::Number(answer.hem_rise),
+        ],
+    )
+}
+fn hem_on_curve(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::seam::hem_on_curve(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.excess_pct), Got::Number(answer.excess),
+            Got::Number(answer.raw_edge),
+        ],
+    )
 }
 fn holes_left(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::closure::holes_left(
@@ -364,6 +628,19 @@ fn length_chain(given: &[Given]) -> Result<Vec<Got>, Error> {
         vec![
             Got::Number(answer.value), Got::Number(answer.plus), Got::Number(answer
             .minus), Got::Number(answer.worst_per_mm), Got::Number(answer.likely_per_mm),
+        ],
+    )
+}
+fn level_line(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::arc::level_line(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.radius), Got::Number(answer.chord), Got::Number(answer
+            .sag), Got::Number(answer.length),
         ],
     )
 }
@@ -472,6 +749,20 @@ fn remaining_width(given: &[Given]) -> Result<Vec<Got>, Error> {
     )?;
     Ok(vec![Got::Number(answer)])
 }
+fn ribbing(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::elastic::ribbing(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.round), Got::Number(answer.cut_length), Got::Number(answer
+            .cut_width), Got::Number(answer.stretch_pct),
+        ],
+    )
+}
 fn round_set(given: &[Given]) -> Result<Vec<Got>, Error> {
     let mut tapes = vec![0.0; value::room(& given[0], 0)];
     let answer = recloth::tape::round_set(
@@ -493,6 +784,31 @@ fn round_to(given: &[Given]) -> Result<Vec<Got>, Error> {
         read_rounding(&given[2]),
     )?;
     Ok(vec![Got::Number(answer)])
+}
+fn ruffle(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::fullness::ruffle(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+        given[4].number(),
+        given[5].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.flat), Got::Number(answer.cut_width), Got::Count(answer
+            .strips), Got::Number(answer.cloth_length), Got::Count(answer.doubts),
+        ],
+    )
+}
+fn seam_pleat(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::pleat::seam_pleat(given[0].number(), given[1].number())?;
+    Ok(
+        vec![
+            Got::Number(answer.first_edge), Got::Number(answer.next_edge),
+            Got::Number(answer.intake),
+        ],
+    )
 }
 fn sectioned_band(given: &[Given]) -> Result<Vec<Got>, Error> {
     let mut tops = vec![0.0; value::room(& given[0], 0)];
@@ -533,6 +849,20 @@ fn share(given: &[Given]) -> Result<Vec<Got>, Error> {
     )?;
     Ok(vec![Got::Number(answer)])
 }
+fn shirring(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::elastic::shirring(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.flat), Got::Number(answer.ratio), Got::Count(answer.rows),
+            Got::Number(answer.stitching), Got::Count(answer.cautions),
+        ],
+    )
+}
 fn shrink_pair(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::cloth::shrink_pair(
         given[0].number(),
@@ -547,6 +877,14 @@ fn shrink_pair(given: &[Given]) -> Result<Vec<Got>, Error> {
             .lining_cut), Got::Count(answer.doubts),
         ],
     )
+}
+fn snip_spacing(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::seam::snip_spacing(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(vec![Got::Number(answer.spacing), Got::Number(answer.flat),])
 }
 fn spacing_through(given: &[Given]) -> Result<Vec<Got>, Error> {
     let mut places = vec![0.0; value::room(& given[3], 0)];
@@ -589,6 +927,36 @@ fn straight_band_depth(given: &[Given]) -> Result<Vec<Got>, Error> {
     )?;
     Ok(vec![Got::Number(answer)])
 }
+fn thread_for_seam(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::thread::thread_for_seam(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(vec![Got::Number(answer)])
+}
+fn thread_ratio(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::thread::thread_ratio(
+        given[0].number(),
+        given[1].number(),
+        read_stitch_type(&given[2]),
+    )?;
+    Ok(vec![Got::Number(answer)])
+}
+fn tiers(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let mut flats = vec![0.0; value::room(& given[1], 0)];
+    let answer = recloth::tier::tiers(
+        given[0].number(),
+        given[1].numbers(),
+        &mut flats,
+    )?;
+    Ok(
+        vec![
+            Got::Numbers(flats), Got::Number(answer.hem), Got::Number(answer.ratio),
+            Got::Number(answer.strip), Got::Count(answer.doubts),
+        ],
+    )
+}
 fn tolerance_stack(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::chain::tolerance_stack(given[0].count(), given[1].number())?;
     Ok(vec![Got::Number(answer.worst), Got::Number(answer.likely),])
@@ -618,14 +986,67 @@ fn trilaterate(given: &[Given]) -> Result<Vec<Got>, Error> {
         ],
     )
 }
+fn tucks(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::pleat::tucks(
+        given[0].number(),
+        given[1].count(),
+        given[2].number(),
+        given[3].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.flat), Got::Number(answer.taken_up), Got::Number(answer
+            .fold_pitch), Got::Number(answer.gap), Got::Number(answer.margin),
+            Got::Count(answer.doubts),
+        ],
+    )
+}
+fn turn_through(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::seam::turn_through(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.diameter), Got::Number(answer.least_opening),
+            Got::Number(answer.spare),
+        ],
+    )
+}
+fn turned_hem(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::seam::turned_hem(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+    )?;
+    Ok(vec![Got::Number(answer.allowance), Got::Number(answer.cut_length),])
+}
 fn waist_hip_doubts(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::body::waist_hip_doubts(given[0].number(), given[1].number())?;
     Ok(vec![Got::Count(answer)])
+}
+fn wrap_skirt(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::skirt::wrap_skirt(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.back_waist), Got::Number(answer.back_hip),
+            Got::Number(answer.front_waist), Got::Number(answer.front_hip),
+            Got::Number(answer.waist_edge), Got::Number(answer.wrap_pct),
+        ],
+    )
 }
 /// Calls a function by its name; None when there is no such function.
 pub fn call(name: &str, given: &[Given]) -> Option<Result<Vec<Got>, Error>> {
     Some(
         match name {
+            "arc_from_rise" => arc_from_rise(given),
             "bath_volume" => bath_volume(given),
             "bias_along_selvedge" => bias_along_selvedge(given),
             "bias_square" => bias_square(given),
@@ -633,31 +1054,52 @@ pub fn call(name: &str, given: &[Given]) -> Option<Result<Vec<Got>, Error>> {
             "binding_strips" => binding_strips(given),
             "binding_width" => binding_width(given),
             "body_length_doubts" => body_length_doubts(given),
+            "box_pleats" => box_pleats(given),
+            "box_pleats_count" => box_pleats_count(given),
+            "box_pleats_depth" => box_pleats_depth(given),
+            "box_pleats_finished" => box_pleats_finished(given),
+            "breadths" => breadths(given),
             "button_diameter" => button_diameter(given),
             "button_for_hole" => button_for_hole(given),
             "button_loop" => button_loop(given),
             "buttonhole" => buttonhole(given),
+            "casing" => casing(given),
             "circle_skirt" => circle_skirt(given),
             "circle_skirt_fraction" => circle_skirt_fraction(given),
             "circle_skirt_longest" => circle_skirt_longest(given),
             "curved_band" => curved_band(given),
             "cut_for_change" => cut_for_change(given),
+            "cut_state" => cut_state(given),
             "dart" => dart(given),
+            "dart_equivalent" => dart_equivalent(given),
+            "dart_from_gape" => dart_from_gape(given),
             "dart_in_panel" => dart_in_panel(given),
             "dart_turned" => dart_turned(given),
+            "dart_width_at" => dart_width_at(given),
+            "deepest_hem" => deepest_hem(given),
             "dimensional_change" => dimensional_change(given),
+            "double_dart" => double_dart(given),
+            "elastic" => elastic(given),
             "even_spacing" => even_spacing(given),
+            "five_gores" => five_gores(given),
+            "flounce" => flounce(given),
             "format_length" => format_length(given),
             "front_back_doubts" => front_back_doubts(given),
+            "frustum" => frustum(given),
             "gather_ratio" => gather_ratio(given),
+            "gather_sections" => gather_sections(given),
             "gathers" => gathers(given),
             "girth_doubts" => girth_doubts(given),
+            "godet" => godet(given),
+            "gore" => gore(given),
+            "hem_on_curve" => hem_on_curve(given),
             "holes_left" => holes_left(given),
             "knife_pleats" => knife_pleats(given),
             "knife_pleats_count" => knife_pleats_count(given),
             "knife_pleats_depth" => knife_pleats_depth(given),
             "knife_pleats_finished" => knife_pleats_finished(given),
             "length_chain" => length_chain(given),
+            "level_line" => level_line(given),
             "lining_free_length" => lining_free_length(given),
             "lining_length" => lining_length(given),
             "loop_slack" => loop_slack(given),
@@ -667,19 +1109,31 @@ pub fn call(name: &str, given: &[Given]) -> Option<Result<Vec<Got>, Error>> {
             "panel_by_triangles" => panel_by_triangles(given),
             "parse_length" => parse_length(given),
             "remaining_width" => remaining_width(given),
+            "ribbing" => ribbing(given),
             "round_set" => round_set(given),
             "round_to" => round_to(given),
+            "ruffle" => ruffle(given),
+            "seam_pleat" => seam_pleat(given),
             "sectioned_band" => sectioned_band(given),
             "shaped_band" => shaped_band(given),
             "share" => share(given),
+            "shirring" => shirring(given),
             "shrink_pair" => shrink_pair(given),
+            "snip_spacing" => snip_spacing(given),
             "spacing_through" => spacing_through(given),
             "straight_band" => straight_band(given),
             "straight_band_depth" => straight_band_depth(given),
+            "thread_for_seam" => thread_for_seam(given),
+            "thread_ratio" => thread_ratio(given),
+            "tiers" => tiers(given),
             "tolerance_stack" => tolerance_stack(given),
             "tolerance_stack_list" => tolerance_stack_list(given),
             "trilaterate" => trilaterate(given),
+            "tucks" => tucks(given),
+            "turn_through" => turn_through(given),
+            "turned_hem" => turned_hem(given),
             "waist_hip_doubts" => waist_hip_doubts(given),
+            "wrap_skirt" => wrap_skirt(given),
             _ => return None,
         },
     )

@@ -75,6 +75,11 @@ class SquareEnds(IntEnum):
     LAST = 2
     BOTH = 3
 
+class StitchType(IntEnum):
+    CHAIN_SINGLE = 0
+    LOCK = 1
+    CHAIN_DOUBLE = 2
+
 class Style(IntEnum):
     EXACT = 0
     MM = 1
@@ -92,6 +97,11 @@ class Style(IntEnum):
     FOOT_EIGHTH = 13
     YARD_EIGHTH = 14
 
+class ArcFromRise(NamedTuple, Generic[_N]):
+    radius: _N
+    length: _N
+    angle_deg: _N
+
 class BathVolume(NamedTuple, Generic[_N, _W]):
     volume_ml: _N
     doubts: _W
@@ -99,6 +109,22 @@ class BathVolume(NamedTuple, Generic[_N, _W]):
 
 class BindingStrips(NamedTuple, Generic[_N, _W]):
     count: _W  # type: ignore[assignment]
+    spare: _N
+
+class BoxPleats(NamedTuple, Generic[_N, _W]):
+    flat: _N
+    finished: _N
+    count: _W  # type: ignore[assignment]
+    show: _N
+    depth: _N
+    intake: _N
+    taken_up: _N
+    ratio: _N
+    doubts: _W
+
+class Breadths(NamedTuple, Generic[_N, _W]):
+    count: _W  # type: ignore[assignment]
+    round: _N
     spare: _N
 
 class ButtonForHole(NamedTuple, Generic[_N]):
@@ -109,6 +135,10 @@ class ButtonLoop(NamedTuple, Generic[_N, _W]):
     visible: _N
     cut: _N
     cautions: _W
+
+class Casing(NamedTuple, Generic[_N]):
+    depth: _N
+    allowance: _N
 
 class CircleSkirt(NamedTuple, Generic[_N]):
     waist_radius: _N
@@ -136,8 +166,22 @@ class CutForChange(NamedTuple, Generic[_N, _W]):
     added: _N
     doubts: _W
 
+class CutState(NamedTuple, Generic[_N]):
+    finished: _N
+    cut: _N
+
 class Dart(NamedTuple, Generic[_N]):
     leg: _N
+    angle_deg: _N
+
+class DartEquivalent(NamedTuple, Generic[_N, _W]):
+    ease_pct: _N
+    gather_ratio: _N
+    tuck_depth: _N
+    doubts: _W
+
+class DartFromGape(NamedTuple, Generic[_N]):
+    intake: _N
     angle_deg: _N
 
 class DartInPanel(NamedTuple, Generic[_N, _W]):
@@ -147,11 +191,73 @@ class DartInPanel(NamedTuple, Generic[_N, _W]):
     kink_deg: _N
     doubts: _W
 
+class DoubleDart(NamedTuple, Generic[_N, _W]):
+    upper_leg: _N
+    lower_leg: _N
+    upper_angle_deg: _N
+    lower_angle_deg: _N
+    bend_deg: _N
+    doubts: _W
+
+class Elastic(NamedTuple, Generic[_N, _W]):
+    round: _N
+    cut: _N
+    worn_pct: _N
+    passing_pct: _N
+    cautions: _W
+
+class FiveGores(NamedTuple, Generic[_N]):
+    front_waist: _N
+    side_waist: _N
+    back_waist: _N
+    front_hip: _N
+    side_hip: _N
+    back_hip: _N
+
+class Flounce(NamedTuple, Generic[_N]):
+    inner_radius: _N
+    outer_radius: _N
+    hem: _N
+    ratio: _N
+    square: _N
+
+class Frustum(NamedTuple, Generic[_N]):
+    slant: _N
+    inner_radius: _N
+    outer_radius: _N
+    angle_deg: _N
+    area_mm2: _N
+
 class Gathers(NamedTuple, Generic[_N, _W]):
     flat: _N
     taken_up: _N
     ratio: _N
     doubts: _W
+
+class GatherSections(NamedTuple):
+    flats: NDArray[np.float64]
+    finished: float
+    ratio: float
+    doubts: int
+
+class Godet(NamedTuple, Generic[_N]):
+    angle_deg: _N
+    chord: _N
+    sagitta: _N
+    added: _N
+
+class Gore(NamedTuple, Generic[_N]):
+    waist_width: _N
+    hip_width: _N
+    hem_width: _N
+    side_length: _N
+    flare_deg: _N
+    hem_rise: _N
+
+class HemOnCurve(NamedTuple, Generic[_N]):
+    excess_pct: _N
+    excess: _N
+    raw_edge: _N
 
 class HolesLeft(NamedTuple, Generic[_N, _W]):
     count: _W  # type: ignore[assignment]
@@ -176,6 +282,12 @@ class LengthChain(NamedTuple):
     minus: float
     worst_per_mm: float
     likely_per_mm: float
+
+class LevelLine(NamedTuple, Generic[_N]):
+    radius: _N
+    chord: _N
+    sag: _N
+    length: _N
 
 class LiningLength(NamedTuple, Generic[_N]):
     seam_to_seam: _N
@@ -213,10 +325,28 @@ class PanelByTriangles(NamedTuple):
     weakest_per_mm: float
     doubts: int
 
+class Ribbing(NamedTuple, Generic[_N]):
+    round: _N
+    cut_length: _N
+    cut_width: _N
+    stretch_pct: _N
+
 class RoundedSet(NamedTuple):
     tapes: NDArray[np.float64]
     total: float
     largest_change: float
+
+class Ruffle(NamedTuple, Generic[_N, _W]):
+    flat: _N
+    cut_width: _N
+    strips: _W
+    cloth_length: _N
+    doubts: _W
+
+class SeamPleat(NamedTuple, Generic[_N]):
+    first_edge: _N
+    next_edge: _N
+    intake: _N
 
 class SectionedBand(NamedTuple):
     tops: NDArray[np.float64]
@@ -232,6 +362,13 @@ class ShapedBand(NamedTuple, Generic[_N]):
     sagitta: _N
     area_mm2: _N
 
+class Shirring(NamedTuple, Generic[_N, _W]):
+    flat: _N
+    ratio: _N
+    rows: _W
+    stitching: _N
+    cautions: _W
+
 class ShrinkPair(NamedTuple, Generic[_N, _W]):
     shell_after: _N
     lining_after: _N
@@ -239,6 +376,10 @@ class ShrinkPair(NamedTuple, Generic[_N, _W]):
     shell_cut: _N
     lining_cut: _N
     doubts: _W
+
+class SnipSpacing(NamedTuple, Generic[_N]):
+    spacing: _N
+    flat: _N
 
 class SpacingThrough(NamedTuple):
     places: NDArray[np.float64]
@@ -251,6 +392,13 @@ class StraightBand(NamedTuple, Generic[_N, _W]):
     cut_length: _N
     cut_width: _N
     strips: _W
+
+class Tiers(NamedTuple):
+    flats: NDArray[np.float64]
+    hem: float
+    ratio: float
+    strip: float
+    doubts: int
 
 class ToleranceStack(NamedTuple, Generic[_N]):
     worst: _N
@@ -268,6 +416,71 @@ class Trilaterate(NamedTuple, Generic[_N, _W]):
     along_per_mm: _N
     across_per_mm: _N
     doubts: _W
+
+class Tucks(NamedTuple, Generic[_N, _W]):
+    flat: _N
+    taken_up: _N
+    fold_pitch: _N
+    gap: _N
+    margin: _N
+    doubts: _W
+
+class TurnThrough(NamedTuple, Generic[_N]):
+    diameter: _N
+    least_opening: _N
+    spare: _N
+
+class TurnedHem(NamedTuple, Generic[_N]):
+    allowance: _N
+    cut_length: _N
+
+class WrapSkirt(NamedTuple, Generic[_N]):
+    back_waist: _N
+    back_hip: _N
+    front_waist: _N
+    front_hip: _N
+    waist_edge: _N
+    wrap_pct: _N
+
+@overload
+def arc_from_rise(chord: float, rise: float) -> ArcFromRise[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def arc_from_rise(chord: _ArrayLikeFloat_co, rise: _ArrayLikeFloat_co) -> ArcFromRise[NDArray[np.float64]]:
+    """Radius and length of the curve that rises so far over its chord.
+
+    `radius = (chord² / 4 + rise²) / (2 · rise)`, angle `4 · atan(2 · rise / chord)`, length their product. For a waist,
+    hem or yoke edge on a panel there is: lay a ruler across its ends and measure the rise in the middle, where the curve
+    is near enough an arc. A rise above half the chord is more than a half ring.
+
+    Parameters
+    ----------
+    chord : array_like
+        straight from end to end (mm, 1 to 100000)
+    rise : array_like
+        height of the curve over the chord's middle (mm, 0.1 to 100000)
+
+    Returns
+    -------
+    radius : float
+        Radius of the arc (mm)
+    length : float
+        Length along the arc (mm)
+    angle_deg : float
+        Angle from end to end, seen from the centre (deg)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Plane geometry. *The Practical Designer*, women's volume, Rosenfeld 1918, lesson 73 has a waist so drafted; see
+    `tests/vectors/arc_from_rise.csv`.
+
+    Example: arc_from_rise(chord=317.5, rise=38.1) gives radius 349.783, length 329.565, angle_deg 53.98
+    """
 
 @overload
 def bath_volume(mass_g: float, ratio: float) -> BathVolume[float, int]: ...  # type: ignore[overload-overlap]
@@ -524,6 +737,256 @@ def body_length_doubts(length: _ArrayLikeFloat_co) -> NDArray[np.uint32]:
     """
 
 @overload
+def box_pleats(finished: float, count: int, depth: float) -> BoxPleats[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def box_pleats(finished: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co) -> BoxPleats[NDArray[np.float64], NDArray[np.uint32]]:
+    """Cloth for box pleats, or inverted ones, of a given number and depth.
+
+    A box pleat is two knife pleats folded away from each other, an inverted pleat two folded towards each other: the same
+    cloth seen from its two faces. `flat = finished + 4 · count · depth`. The folds meet behind a box pleat when `depth` is
+    half of `show`, and then the cloth is three times the width. The four functions each find one of `flat`, `finished`,
+    `count` and `depth`, as those of `knife_pleats`(crate::fullness::knife_pleats) do.
+
+    Parameters
+    ----------
+    finished : array_like
+        width when pleated (mm, 1 to 1000000)
+    count : array_like of int
+        number of box or inverted pleats (1 to 1000)
+    depth : array_like
+        depth of each of a pleat's two folds (mm, 0.1 to 10000)
+
+    Returns
+    -------
+    flat : float
+        Width before pleating, without allowances (mm)
+    finished : float
+        Width when pleated (mm)
+    count : int
+        Number of pleats
+    show : float
+        Width from pleat to pleat (mm)
+    depth : float
+        Depth of each of a pleat's two folds (mm)
+    intake : float
+        Cloth that each pleat takes up, four times its depth (mm)
+    taken_up : float
+        Cloth that all pleats take up (mm)
+    ratio : float
+        Flat over finished: 3 where the folds just meet behind
+    doubts : int
+        Doubts raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic. `tests/vectors/box_pleats.csv` has hand-worked rows.
+
+    Example: box_pleats(finished=720, count=12, depth=30) gives flat 2160, finished 720, count 12, show 60, depth 30, intake 120, taken_up 1440, ratio 3, doubts 0
+    """
+
+@overload
+def box_pleats_count(flat: float, finished: float, depth: float) -> BoxPleats[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def box_pleats_count(flat: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co) -> BoxPleats[NDArray[np.float64], NDArray[np.uint32]]:
+    """Number of box pleats of at least a given depth that bring cloth there is to a width.
+
+    The whole number that `(flat - finished) / (4 · depth)` holds, and then the depth at which they take up exactly what
+    there is.
+
+    Parameters
+    ----------
+    flat : array_like
+        width before pleating, without allowances (mm, 1 to 100000000)
+    finished : array_like
+        width when pleated (mm, 1 to 1000000, < flat)
+    depth : array_like
+        least depth of each of a pleat's two folds (mm, 0.1 to 10000)
+
+    Returns
+    -------
+    flat : float
+        Width before pleating, without allowances (mm)
+    finished : float
+        Width when pleated (mm)
+    count : int
+        Number of pleats
+    show : float
+        Width from pleat to pleat (mm)
+    depth : float
+        Depth of each of a pleat's two folds (mm)
+    intake : float
+        Cloth that each pleat takes up, four times its depth (mm)
+    taken_up : float
+        Cloth that all pleats take up (mm)
+    ratio : float
+        Flat over finished: 3 where the folds just meet behind
+    doubts : int
+        Doubts raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `finished` when nothing is left to pleat; naming
+        `depth` when there is not enough for one pleat, or so much that there would be more than 1000.
+
+    Notes
+    -----
+    Source: Arithmetic. `tests/vectors/box_pleats_count.csv` has hand-worked rows.
+
+    Example: box_pleats_count(flat=1500, finished=700, depth=30) gives flat 1500, finished 700, count 6, show 116.667, depth 30, intake 133.333, taken_up 800, ratio 2.143, doubts 0
+    """
+
+@overload
+def box_pleats_depth(flat: float, finished: float, count: int) -> BoxPleats[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def box_pleats_depth(flat: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co) -> BoxPleats[NDArray[np.float64], NDArray[np.uint32]]:
+    """Depth of a given number of box pleats that bring cloth there is to a width.
+
+    `depth = (flat - finished) / (4 · count)`.
+
+    Parameters
+    ----------
+    flat : array_like
+        width before pleating, without allowances (mm, 1 to 100000000)
+    finished : array_like
+        width when pleated (mm, 1 to 1000000, < flat)
+    count : array_like of int
+        number of box or inverted pleats (1 to 1000)
+
+    Returns
+    -------
+    flat : float
+        Width before pleating, without allowances (mm)
+    finished : float
+        Width when pleated (mm)
+    count : int
+        Number of pleats
+    show : float
+        Width from pleat to pleat (mm)
+    depth : float
+        Depth of each of a pleat's two folds (mm)
+    intake : float
+        Cloth that each pleat takes up, four times its depth (mm)
+    taken_up : float
+        Cloth that all pleats take up (mm)
+    ratio : float
+        Flat over finished: 3 where the folds just meet behind
+    doubts : int
+        Doubts raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `finished` when nothing is left to pleat.
+
+    Notes
+    -----
+    Source: Arithmetic. `tests/vectors/box_pleats_depth.csv` has hand-worked rows.
+
+    Example: box_pleats_depth(flat=1500, finished=700, count=10) gives flat 1500, finished 700, count 10, show 70, depth 20, intake 80, taken_up 800, ratio 2.142857, doubts 0
+    """
+
+@overload
+def box_pleats_finished(flat: float, count: int, depth: float) -> BoxPleats[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def box_pleats_finished(flat: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co) -> BoxPleats[NDArray[np.float64], NDArray[np.uint32]]:
+    """Width to which a given number of box pleats brings cloth there is.
+
+    `finished = flat - 4 · count · depth`.
+
+    Parameters
+    ----------
+    flat : array_like
+        width before pleating, without allowances (mm, 1 to 100000000)
+    count : array_like of int
+        number of box or inverted pleats (1 to 1000)
+    depth : array_like
+        depth of each of a pleat's two folds (mm, 0.1 to 10000)
+
+    Returns
+    -------
+    flat : float
+        Width before pleating, without allowances (mm)
+    finished : float
+        Width when pleated (mm)
+    count : int
+        Number of pleats
+    show : float
+        Width from pleat to pleat (mm)
+    depth : float
+        Depth of each of a pleat's two folds (mm)
+    intake : float
+        Cloth that each pleat takes up, four times its depth (mm)
+    taken_up : float
+        Cloth that all pleats take up (mm)
+    ratio : float
+        Flat over finished: 3 where the folds just meet behind
+    doubts : int
+        Doubts raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `depth` when the pleats take up all the cloth.
+
+    Notes
+    -----
+    Source: Arithmetic. `tests/vectors/box_pleats_finished.csv` has hand-worked rows.
+
+    Example: box_pleats_finished(flat=2160, count=12, depth=30) gives flat 2160, finished 720, count 12, show 60, depth 30, intake 120, taken_up 1440, ratio 3, doubts 0
+    """
+
+@overload
+def breadths(flat: float, cloth_width: float, allowance: float = ...) -> Breadths[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def breadths(flat: _ArrayLikeFloat_co, cloth_width: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co = ...) -> Breadths[NDArray[np.float64], NDArray[np.uint32]]:
+    """Number of breadths of cloth that a ring of a given length takes.
+
+    Each breadth gives its width less an allowance at both sides, and as many seams as breadths close the ring:
+    `count = ceil(flat / (cloth_width - 2 · allowance))`.
+
+    Parameters
+    ----------
+    flat : array_like
+        way round before gathering or pleating (mm, 1 to 1000000)
+    cloth_width : array_like
+        width of the cloth, or length of each strip there is (mm, 1 to 100000)
+    allowance : array_like, default 0
+        seam allowance at each join (mm, 0 to 1000)
+
+    Returns
+    -------
+    count : int
+        Number of breadths, which is also the number of seams
+    round : float
+        Way round when all are joined at their full width (mm)
+    spare : float
+        What that is more than wanted: gather it in, or cut the last breadth narrower (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `allowance` when it takes the whole width, or so
+        much that there would be more than 100000 breadths.
+
+    Notes
+    -----
+    Source: Arithmetic. C. C. Ingalls, *Text-Book on Domestic Art*, 1911, "Kilted or Pleated Skirt" (4 yd round from 36 in cloth).
+
+    Example: breadths(flat=3600, cloth_width=1400, allowance=10) gives count 3, round 4140, spare 540
+    """
+
+@overload
 def button_diameter(lines: float) -> float: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -680,6 +1143,47 @@ def buttonhole(diameter: _ArrayLikeFloat_co, thickness: _ArrayLikeFloat_co, ease
     Source: Sewing-machine manual, models 5147/5144 (diameter and thickness). `tests/vectors/buttonhole.csv` has published rows.
 
     Example: buttonhole(diameter=18.5, thickness=3.5, ease=0) gives 22
+    """
+
+@overload
+def casing(width: float, ease: float = ..., turn_in: float = ..., heading: float = ...) -> Casing[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def casing(width: _ArrayLikeFloat_co, ease: _ArrayLikeFloat_co = ..., turn_in: _ArrayLikeFloat_co = ..., heading: _ArrayLikeFloat_co = ...) -> Casing[NDArray[np.float64]]:
+    """Depth and allowance of a casing for elastic or a cord.
+
+    `depth = width + ease + heading`, `allowance = depth + turn_in`. A tunnel that is too wide lets the elastic roll, one too
+    narrow does not let it through. A heading stands above a second line of stitching.
+
+    Parameters
+    ----------
+    width : array_like
+        width of the elastic, or of the cord pressed flat (mm, 1 to 500)
+    ease : array_like, default 3.2
+        what the tunnel is wider (mm, 0 to 100)
+    turn_in : array_like, default 6.4
+        turned in at the raw edge (mm, 0 to 100)
+    heading : array_like, default 0
+        stands above the tunnel (mm, 0 to 500)
+
+    Returns
+    -------
+    depth : float
+        From the fold to the lower stitching (mm)
+    allowance : float
+        Allowance beyond the fold (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: A magazine's tutorial, allpeoplequilt.com (1/4 in turned in, then 1 3/4 in down, for elastic of 1 1/2 in); 1/8 to 1/4 in
+    wider than the elastic.
+
+    Example: casing(width=25, ease=3, turn_in=6, heading=0) gives depth 28, allowance 34
     """
 
 @overload
@@ -913,6 +1417,47 @@ def cut_for_change(finished: _ArrayLikeFloat_co, change_pct: _ArrayLikeFloat_co)
     """
 
 @overload
+def cut_state(drawn: float, allowance: float, cut_edges: int) -> CutState[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def cut_state(drawn: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, cut_edges: _ArrayLikeFloat_co) -> CutState[NDArray[np.float64]]:
+    """Finished and cut width of a piece, from what its two edges are drawn as.
+
+    An edge drawn as cut line loses its allowance to the seam, one drawn as seam line has it added:
+    `finished = drawn - cut_edges · allowance`, `cut = drawn + (2 - cut_edges) · allowance`. Which of the two a drawing
+    shows is the costliest question of all: a drawn line taken for the other is wrong by two allowances a seam.
+
+    Parameters
+    ----------
+    drawn : array_like
+        width as drawn, edge to edge (mm, 1 to 100000)
+    allowance : array_like
+        seam allowance at each edge (mm, 0 to 1000)
+    cut_edges : array_like of int
+        how many of the two edges are drawn as cut line (0 to 2)
+
+    Returns
+    -------
+    finished : float
+        Width between the seam lines (mm)
+    cut : float
+        Width between the cut edges (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `allowance` when nothing is left between the
+        seams.
+
+    Notes
+    -----
+    Source: Arithmetic. For a band folded along its middle see `straight_band_depth`(crate::band::straight_band_depth).
+    `tests/vectors/cut_state.csv` has hand-worked rows.
+
+    Example: cut_state(drawn=50, allowance=10, cut_edges=2) gives finished 30, cut 50
+    """
+
+@overload
 def dart(intake: float, length: float) -> Dart[float]: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -945,6 +1490,90 @@ def dart(intake: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co) -> Dart[NDArray
     Source: Plane geometry. `tests/vectors/dart.csv` has hand-worked rows.
 
     Example: dart(intake=30, length=110) gives leg 111.02, angle_deg 15.53
+    """
+
+@overload
+def dart_equivalent(intake: float, finished: float, tucks: int = ...) -> DartEquivalent[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def dart_equivalent(intake: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co, tucks: _ArrayLikeFloat_co = ...) -> DartEquivalent[NDArray[np.float64], NDArray[np.uint32]]:
+    """Ease, gathers or tucks that take up as much as a dart, along a stretch of its edge.
+
+    `ease = 100 · intake / finished`, `ratio = (finished + intake) / finished`, `depth = intake / (2 · tucks)`. They take
+    the same length of the edge, but not to the same point: ease and gathers give a soft fullness below, tucks are open
+    at their ends. Firm cloth eases in by some 4 to 6 %, soft wool by more: common practice, no source.
+
+    Parameters
+    ----------
+    intake : array_like
+        width of the dart at the edge (mm, 0 to 10000)
+    finished : array_like
+        stretch of the edge that takes it, as it is to be sewn (mm, 1 to 100000)
+    tucks : array_like of int, default 1
+        number of tucks or pleats (1 to 100)
+
+    Returns
+    -------
+    ease_pct : float
+        Ease of the seam, if it is eased in (%)
+    gather_ratio : float
+        Ratio of the gathers, if it is gathered
+    tuck_depth : float
+        Depth of each tuck or pleat, if it is folded (mm)
+    doubts : int
+        `GATHERS_SCANT` when as gathers it would look like a mistake (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic; tucks by L. I. Baldt, *Clothing for Women*, 1916 (twice the depth times the number). The doubt is
+    `gathers`(crate::fullness::gathers)'s own, and on the gathers alone.
+
+    Example: dart_equivalent(intake=12, finished=120, tucks=2) gives ease_pct 10, gather_ratio 1.1, tuck_depth 3, doubts 262144
+    """
+
+@overload
+def dart_from_gape(gape: float, gape_distance: float, dart_leg: float) -> DartFromGape[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def dart_from_gape(gape: _ArrayLikeFloat_co, gape_distance: _ArrayLikeFloat_co, dart_leg: _ArrayLikeFloat_co) -> DartFromGape[NDArray[np.float64]]:
+    """Dart that takes up the gape of an edge, turned to another edge.
+
+    Pin the gape to a fold that runs out at the bust point; a dart of the same angle elsewhere takes it:
+    `intake = gape · dart_leg / gape_distance`. A dart that is there already is widened by so much. Pin and count one
+    side only: a fold pinned over the middle is shared by both. The edge is afterwards shorter by the gape.
+
+    Parameters
+    ----------
+    gape : array_like
+        what is pinned out at the edge, on one side (mm, 0 to 10000)
+    gape_distance : array_like
+        from there to the bust point (mm, 1 to 10000)
+    dart_leg : array_like
+        bust point to the edge where the dart is to be (mm, 1 to 10000)
+
+    Returns
+    -------
+    intake : float
+        Width of the dart at its own edge (mm)
+    angle_deg : float
+        Angle at the point (deg)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `gape` when it is more than twice its distance.
+
+    Notes
+    -----
+    Source: Similar triangles; both distances are legs, from the bust point, although the sewn dart ends short of it.
+    `tests/vectors/dart_from_gape.csv` has hand-worked rows.
+
+    Example: dart_from_gape(gape=10, gape_distance=180, dart_leg=144) gives intake 8, angle_deg 3.184
     """
 
 @overload
@@ -1035,6 +1664,77 @@ def dart_turned(intake: _ArrayLikeFloat_co, leg: _ArrayLikeFloat_co, new_leg: _A
     """
 
 @overload
+def dart_width_at(intake: float, leg: float, distance: float) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def dart_width_at(intake: _ArrayLikeFloat_co, leg: _ArrayLikeFloat_co, distance: _ArrayLikeFloat_co) -> NDArray[np.float64]:
+    """Width of a dart between its point and its edge.
+
+    `width = intake · distance / leg`: what is lost there when the dart is closed, or gained when it is opened.
+
+    Parameters
+    ----------
+    intake : array_like
+        width of the dart at the edge (mm, 0 to 10000)
+    leg : array_like
+        edge to point along the leg (mm, 1 to 10000)
+    distance : array_like
+        from the point along the leg (mm, 0 to 10000, <= leg)
+
+    Returns
+    -------
+    float
+        Width of the dart there (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `intake` when it is more than `2 · leg`: no
+        such dart closes; naming `distance` when it is beyond the edge.
+
+    Notes
+    -----
+    Source: Similar triangles. Straight legs only: a curved dart is narrower or wider than this between its ends.
+    `tests/vectors/dart_width_at.csv` has hand-worked rows.
+
+    Example: dart_width_at(intake=26, leg=100, distance=70) gives 18.2
+    """
+
+@overload
+def deepest_hem(radius: float, excess_pct: float = ...) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def deepest_hem(radius: _ArrayLikeFloat_co, excess_pct: _ArrayLikeFloat_co = ...) -> NDArray[np.float64]:
+    """Deepest hem on a flared edge that can still be eased in.
+
+    `hem_on_curve` the other way: `depth = radius · pct / (200 + pct)`.
+
+    Parameters
+    ----------
+    radius : array_like
+        radius of the finished hem edge, laid flat (mm, 1 to 1000000)
+    excess_pct : array_like, default 5
+        fullness that the cloth eases or shrinks away (%, 0 to 100)
+
+    Returns
+    -------
+    float
+        Depth of the hem (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arcs about one centre. How much a cloth eases is habit: firm cotton some 3 to 5 %, wool that shrinks under steam 10 %
+    and more (common practice, no source); try a hand's breadth.
+
+    Example: deepest_hem(radius=840, excess_pct=10) gives 40
+    """
+
+@overload
 def dimensional_change(before: float, after: float) -> float: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -1065,6 +1765,103 @@ def dimensional_change(before: _ArrayLikeFloat_co, after: _ArrayLikeFloat_co) ->
     Source: ISO 5077:2007 and AATCC 135 (formula). `tests/vectors/dimensional_change.csv` has published rows.
 
     Example: dimensional_change(before=350, after=320) gives -8.57
+    """
+
+@overload
+def double_dart(intake: float, upper: float, lower: float) -> DoubleDart[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def double_dart(intake: _ArrayLikeFloat_co, upper: _ArrayLikeFloat_co, lower: _ArrayLikeFloat_co) -> DoubleDart[NDArray[np.float64], NDArray[np.uint32]]:
+    """Legs and angles of a dart with a point at each end, as at the waist of a dress.
+
+    Each half is a dart of its own: `leg = √((intake / 2)² + length²)`, `angle = 2 · atan(intake / (2 · length))`. Where
+    the two meet each leg turns by half the sum of the two angles; the fold of the sewn dart is snipped there, or it
+    pulls. The upper and lower legs need not be alike, but the two legs of one half must be, or the side seams hang askew.
+
+    Parameters
+    ----------
+    intake : array_like
+        width taken up where the dart is widest (mm, 0 to 10000)
+    upper : array_like
+        from there to the upper point, along the middle (mm, 1 to 10000)
+    lower : array_like
+        from there to the lower point, along the middle (mm, 1 to 10000)
+
+    Returns
+    -------
+    upper_leg : float
+        Length of each upper leg (mm)
+    lower_leg : float
+        Length of each lower leg (mm)
+    upper_angle_deg : float
+        Angle at the upper point (deg)
+    lower_angle_deg : float
+        Angle at the lower point (deg)
+    bend_deg : float
+        How far each leg turns where the dart is widest, where its fold is snipped (deg)
+    doubts : int
+        Doubts raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Plane geometry. The limits behind the doubts are those of `dart_in_panel`; `DART_LONG` asks after `lower`, which
+    runs from the waist to the hip. `tests/vectors/double_dart.csv` has hand-worked rows.
+
+    Example: double_dart(intake=25, upper=150, lower=120) gives upper_leg 150.52, lower_leg 120.65, upper_angle_deg 9.527, lower_angle_deg 11.894, bend_deg 10.71, doubts 0
+    """
+
+@overload
+def elastic(girth: float, widest: float, shorter: float = ..., overlap: float = ...) -> Elastic[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def elastic(girth: _ArrayLikeFloat_co, widest: _ArrayLikeFloat_co, shorter: _ArrayLikeFloat_co = ..., overlap: _ArrayLikeFloat_co = ...) -> Elastic[NDArray[np.float64], NDArray[np.uint32]]:
+    """Length of elastic for a waist or a cuff, and the stretch asked of it.
+
+    `round = girth - shorter`, `cut = round + overlap`. Elastics differ: pin it round the body before cutting, and see that
+    its own full stretch is more than `passing_pct`. The casing's edge must itself be as long as the widest part. Never
+    round a throat; for children's clothes see the safety standards that hold where you are.
+
+    Parameters
+    ----------
+    girth : array_like
+        girth of the body where it sits (mm, 1 to 100000)
+    widest : array_like
+        girth that it must pass over, as the hip for a waist (mm, 1 to 100000, >= girth)
+    shorter : array_like, default 75
+        what the elastic is shorter than the girth (mm, 0 to 10000, < girth)
+    overlap : array_like, default 12.7
+        overlap where its ends are joined (mm, 0 to 1000)
+
+    Returns
+    -------
+    round : float
+        Way round the joined elastic, not stretched (mm)
+    cut : float
+        Length to cut, with its overlap (mm)
+    worn_pct : float
+        Stretch when worn (%)
+    passing_pct : float
+        Stretch when the widest part passes through (%)
+    cautions : int
+        Always `ELASTIC_BATH` (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `widest` when it is less than the girth; naming
+        `shorter` when no elastic is left.
+
+    Notes
+    -----
+    Source: A step-by-step sewing column, hastingstribune.com, 2020 (waist less 2 to 4 in for a snug one, and 1/2 in of overlap);
+    the default of 75 mm, 3 in, is the middle of its range.
+
+    Example: elastic(girth=720, widest=980, shorter=70, overlap=12) gives round 650, cut 662, worn_pct 10.769, passing_pct 50.769, cautions 8
     """
 
 @overload
@@ -1100,6 +1897,99 @@ def even_spacing(first: _ArrayLikeFloat_co, last: _ArrayLikeFloat_co, count: _Ar
     Source: Arithmetic. `tests/vectors/even_spacing.csv` has hand-worked rows.
 
     Example: even_spacing(first=30, last=570, count=7) gives 90
+    """
+
+@overload
+def five_gores(waist: float, hip: float) -> FiveGores[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def five_gores(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co) -> FiveGores[NDArray[np.float64]]:
+    """Widths of a five-gored skirt's half pattern by a handed-down rule.
+
+    At the waist: front an eighth, side a sixth of it, the back what is left of half. At the hip, 6 in below: the front 1 in
+    wider than above, the side half as wide again, the back what is left of half the hip. The rule is for a full skirt of
+    its time, 2 1/2 to 3 yd round the hem, with its fullness at the back: for gores alike use `gore`. Seams are extra.
+
+    Parameters
+    ----------
+    waist : array_like
+        finished waist, ease included (mm, 1 to 100000)
+    hip : array_like
+        finished hip, ease included (mm, 1 to 100000)
+
+    Returns
+    -------
+    front_waist : float
+        Half the front gore at the waist (mm)
+    side_waist : float
+        Side gore at the waist (mm)
+    back_waist : float
+        Back gore at the waist, its gathers included (mm)
+    front_hip : float
+        Half the front gore at the hip (mm)
+    side_hip : float
+        Side gore at the hip (mm)
+    back_hip : float
+        Back gore at the hip (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `hip` when nothing of it is left for the back.
+
+    Notes
+    -----
+    Source: C. C. Ingalls, *Text-Book on Domestic Art*, 1911, "Five-Gored Underskirt: Proportions".
+
+    Example: five_gores(waist=600, hip=1000) gives front_waist 75, side_waist 100, back_waist 125, front_hip 100.4, side_hip 150, back_hip 249.6
+    """
+
+@overload
+def flounce(edge: float, depth: float, rings: int, allowance: float = ...) -> Flounce[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def flounce(edge: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, rings: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co = ...) -> Flounce[NDArray[np.float64]]:
+    """Rings for a flounce that lies flat along its edge and ripples at its hem.
+
+    Each full ring is cut open, and joined to the next or to itself: of its way round it loses an allowance at both cuts.
+    `inner_radius = (edge / rings + 2 · allowance) / 2π`, `hem = rings · (2π · outer_radius - 2 · allowance)`. More rings
+    make it fuller, with a smaller hole. The seam's own allowance lies inside the inner radius and is snipped to lie
+    along the edge. For a part of one ring, see `circle_skirt`(crate::skirt::circle_skirt).
+
+    Parameters
+    ----------
+    edge : array_like
+        edge that the flounce is sewn to, all round (mm, 1 to 1000000)
+    depth : array_like
+        finished depth, seam to hem (mm, 1 to 10000)
+    rings : array_like of int
+        number of full rings (1 to 200)
+    allowance : array_like, default 0
+        seam allowance at each cut (mm, 0 to 100)
+
+    Returns
+    -------
+    inner_radius : float
+        Radius of the seam line that is sewn on (mm)
+    outer_radius : float
+        Radius of the finished hem (mm)
+    hem : float
+        Finished hem of all rings joined (mm)
+    ratio : float
+        Hem over edge: how much it ripples
+    square : float
+        Side of the square of cloth that each ring takes, without hem allowance (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arc length of a ring. `tests/vectors/flounce.csv` has hand-worked rows.
+
+    Example: flounce(edge=1200, depth=120, rings=3, allowance=10) gives inner_radius 66.85, outer_radius 186.85, hem 3461.9, ratio 2.885, square 373.69
     """
 
 def format_length(length: float, style: Style | str | int = ...) -> str:
@@ -1168,6 +2058,54 @@ def front_back_doubts(front: _ArrayLikeFloat_co, back: _ArrayLikeFloat_co) -> ND
     """
 
 @overload
+def frustum(lower_diameter: float, upper_diameter: float, height: float) -> Frustum[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def frustum(lower_diameter: _ArrayLikeFloat_co, upper_diameter: _ArrayLikeFloat_co, height: _ArrayLikeFloat_co) -> Frustum[NDArray[np.float64]]:
+    """Part of a ring that rolls up to a cone, or to a part of one, of given diameters and height.
+
+    `slant = √(((lower - upper) / 2)² + height²)`, `outer_radius = lower · slant / (lower - upper)`, `inner_radius = upper ·
+    slant / (lower - upper)`, `angle = 180° · (lower - upper) / slant`. Hats, shades, flared cuffs and the tops of bags
+    are measured so; where the edges and the slant are measured along the cloth use
+    `shaped_band`(crate::band::shaped_band), which is the same ring.
+
+    Parameters
+    ----------
+    lower_diameter : array_like
+        diameter of the larger end (mm, 1 to 100000)
+    upper_diameter : array_like
+        diameter of the smaller end; 0 is a cone (mm, 0 to 100000, < lower_diameter)
+    height : array_like
+        from end to end, straight up (mm, 0 to 100000)
+
+    Returns
+    -------
+    slant : float
+        From edge to edge along the cloth (mm)
+    inner_radius : float
+        Radius of the upper, smaller edge, laid flat (mm)
+    outer_radius : float
+        Radius of the lower, larger edge, laid flat (mm)
+    angle_deg : float
+        Angle of the sector (deg)
+    area_mm2 : float
+        Area of the sector, without allowances (mm2)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `upper_diameter` when it is not the smaller: turn
+        the shape over, and a tube of two equal ends is a rectangle.
+
+    Notes
+    -----
+    Source: E. M. Longfield, *Sheet Metal Drafting*, 1921 (slant height; lateral area by half the sum of the circumferences);
+    Math Forum, *Building a Cone* (radii and angle). `tests/vectors/frustum.csv` has their numbers.
+
+    Example: frustum(lower_diameter=240, upper_diameter=120, height=80) gives slant 100, inner_radius 100, outer_radius 200, angle_deg 216, area_mm2 56548.67
+    """
+
+@overload
 def gather_ratio(flat: float, finished: float) -> Gathers[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -1204,6 +2142,43 @@ def gather_ratio(flat: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co) -> Gath
     Source: Arithmetic. `tests/vectors/gather_ratio.csv` has published and hand-worked rows.
 
     Example: gather_ratio(flat=340, finished=240) gives flat 340, taken_up 100, ratio 1.4167, doubts 0
+    """
+
+def gather_sections(lengths: Sequence[float] | NDArray[Any], flat: float) -> GatherSections:
+    """Parts of a strip between its marks, so that gathers are even from notch to notch.
+
+    Each section of the line takes its share of the strip: `flat · length / sum of lengths`. Quarter marks of a strip fall on
+    quarter marks of the line only where these are evenly spaced: on a waist whose front is wider than its back they are not.
+
+    Parameters
+    ----------
+    lengths : sequence of float
+        sections of the line between its notches, in order (mm, 1 to 100000, 1 to 100 items)
+    flat : float
+        length of the strip, without allowances (mm, 1 to 20000000)
+
+    Returns
+    -------
+    flats : array
+        part of the strip for each section (mm)
+    finished : float
+        Length of the line, all sections together (mm)
+    ratio : float
+        Strip over line, the same in every section
+    doubts : int
+        Doubts raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange`, `Count` or `Room`, naming the argument. `NoSolution` naming `flat` when the strip is shorter
+        than its line.
+
+    Notes
+    -----
+    Source: Proportion. `tests/vectors/gather_sections.csv` has hand-worked rows.
+
+    Example: gather_sections(lengths=[200, 340, 180], flat=1080) gives flats 300 510 270, finished 720, ratio 1.5, doubts 0
     """
 
 @overload
@@ -1278,6 +2253,145 @@ def girth_doubts(girth: _ArrayLikeFloat_co) -> NDArray[np.uint32]:
     710 to 1207 mm, in Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*, NATICK/TR-15/007.
 
     Example: girth_doubts(girth=852) gives 0
+    """
+
+@overload
+def godet(length: float, hem: float, count: int = ...) -> Godet[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def godet(length: _ArrayLikeFloat_co, hem: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co = ...) -> Godet[NDArray[np.float64]]:
+    """Sector for a godet of a given length and hem.
+
+    `angle = hem / length` in radians, `chord = 2 · length · sin(angle / 2)`. Its two sides are as long as the slit; the
+    hem is an arc, or it hangs in a point. A godet of more than half a ring is cut in two parts.
+
+    Parameters
+    ----------
+    length : array_like
+        slit from its point to the finished hem (mm, 1 to 10000)
+    hem : array_like
+        finished hem of one godet, along its arc (mm, 1 to 100000)
+    count : array_like of int, default 1
+        number of godets (1 to 64)
+
+    Returns
+    -------
+    angle_deg : float
+        Angle at the point (deg)
+    chord : float
+        Straight across the hem from side to side, which is the cloth's width that it takes (mm)
+    sagitta : float
+        How far the hem bows below that (mm)
+    added : float
+        What all godets add to the hem (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `hem` when it is more than half a ring.
+
+    Notes
+    -----
+    Source: Arc length of a sector. `tests/vectors/godet.csv` has hand-worked rows.
+
+    Example: godet(length=300, hem=471.24, count=4) gives angle_deg 90, chord 424.26, sagitta 87.87, added 1884.96
+    """
+
+@overload
+def gore(waist: float, hip: float, hem: float, length: float, hip_depth: float, count: int) -> Gore[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def gore(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co, hem: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co, hip_depth: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co) -> Gore[NDArray[np.float64]]:
+    """Widths and side edges of one of several equal gores, straight from waist to hip and from hip to hem.
+
+    Each width is the whole by the number of gores. A side edge runs over two slopes, `√(((hip - waist) / 2)² +
+    hip_depth²) + √(((hem - hip) / 2)² + (length - hip_depth)²)` for widths of one gore, and is longer than the middle: the
+    hem is curved up by `hem_rise` at its ends. The break at the hip is rounded off when the pattern is drawn.
+
+    Parameters
+    ----------
+    waist : array_like
+        finished waist, ease included (mm, 1 to 100000)
+    hip : array_like
+        finished hip, ease included (mm, 1 to 100000)
+    hem : array_like
+        finished way round the hem (mm, 1 to 1000000)
+    length : array_like
+        waist to hem along the middle of a gore (mm, 1 to 100000)
+    hip_depth : array_like
+        waist to hip along the middle of a gore (mm, 0 to 10000, < length)
+    count : array_like of int
+        number of gores (1 to 64)
+
+    Returns
+    -------
+    waist_width : float
+        Width at the waist (mm)
+    hip_width : float
+        Width at the hip (mm)
+    hem_width : float
+        Width at the hem (mm)
+    side_length : float
+        Length of each side edge, waist to hip to hem (mm)
+    flare_deg : float
+        Lean of each side edge below the hip; negative where it tapers in (deg)
+    hem_rise : float
+        What each side edge is longer than the middle, taken off at the hem's ends so that it hangs level (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `hip_depth` when it is not above the hem.
+
+    Notes
+    -----
+    Source: Plane geometry. The hip lies 5 to 7 in below the waist by L. I. Baldt, *Clothing for Women*, 1916, and 7 in by *The
+    New Dressmaker*, Butterick, 1921. `tests/vectors/gore.csv` has hand-worked rows.
+
+    Example: gore(waist=720, hip=1020, hem=1980, length=700, hip_depth=200, count=6) gives waist_width 120, hip_width 170, hem_width 330, side_length 707.9, flare_deg 9.09, hem_rise 7.9
+    """
+
+@overload
+def hem_on_curve(radius: float, depth: float, hem: float = ...) -> HemOnCurve[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def hem_on_curve(radius: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, hem: _ArrayLikeFloat_co = ...) -> HemOnCurve[NDArray[np.float64]]:
+    """Fullness to ease into a hem that is turned up on a flared edge.
+
+    The raw edge lies at `radius + depth`; turned up it must lie at `radius - depth`. So it is too long by
+    `100 · 2 · depth / (radius - depth)` percent of where it lies, and over a hem of length `hem` by
+    `2 · depth · hem / radius`. Radius is that of the hem edge laid flat: `circle_skirt`(crate::skirt::circle_skirt) or
+    `arc_from_rise`(crate::arc::arc_from_rise) give it.
+
+    Parameters
+    ----------
+    radius : array_like
+        radius of the finished hem edge, laid flat (mm, 1 to 1000000)
+    depth : array_like
+        depth of the hem (mm, 0 to 10000, < radius)
+    hem : array_like, default 1000
+        length of the finished hem edge (mm, 1 to 1000000)
+
+    Returns
+    -------
+    excess_pct : float
+        What the raw edge is longer than the line it lies on when turned up (%)
+    excess : float
+        The same over the whole hem, to be eased, shrunk or folded away (mm)
+    raw_edge : float
+        Length of the raw edge before turning (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `depth` when it reaches the centre.
+
+    Notes
+    -----
+    Source: Arcs about one centre. T. Johnson, *It's Fun to Sew a Cotton School Dress*, gives 1 1/2 in for a flared skirt and 1/4 in
+    or a rolled hem for a full circle, where by this sum (radius 761) 1/4 in leaves 1.7 % and 1 1/2 in would leave 10.5 %.
+
+    Example: hem_on_curve(radius=840, depth=40, hem=2000) gives excess_pct 10, excess 190.476, raw_edge 2095.238
     """
 
 @overload
@@ -1574,6 +2688,51 @@ def length_chain(lengths: Sequence[float] | NDArray[Any], factors: Sequence[floa
     Source: Arithmetic; errors as in `tolerance_stack`.
 
     Example: length_chain(lengths=[640, 10, 35], factors=[1, -1, 1], total=0, unknown=3) gives value 665, plus 675, minus 10, worst_per_mm 3, likely_per_mm 1.7321
+    """
+
+@overload
+def level_line(hem_radius: float, height: float, hem_chord: float) -> LevelLine[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def level_line(hem_radius: _ArrayLikeFloat_co, height: _ArrayLikeFloat_co, hem_chord: _ArrayLikeFloat_co) -> LevelLine[NDArray[np.float64]]:
+    """Line at an even height above a curved hem that is kept.
+
+    Height is measured from the hem on its radius, so the line is an arc about the same centre: `radius = hem_radius -
+    height`, its chord shrinks alike, and `sag = radius - √(radius² - chord² / 4)`. A straight line through its ends would
+    leave the new edge short by the sag in the middle. Radius and chord of the hem come from `arc_from_rise`. The panel
+    is a sector of less than half a ring.
+
+    Parameters
+    ----------
+    hem_radius : array_like
+        radius of the hem that is kept (mm, 1 to 1000000)
+    height : array_like
+        height of the line above the hem (mm, 0 to 100000, < hem_radius)
+    hem_chord : array_like
+        straight across from end to end of the hem (mm, 1 to 100000)
+
+    Returns
+    -------
+    radius : float
+        Radius of the line (mm)
+    chord : float
+        Straight across from end to end of the line (mm)
+    sag : float
+        How far the line bows below its chord (mm)
+    length : float
+        Length along the line (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `height` when it reaches the centre; naming
+        `hem_chord` when it is more than twice the radius.
+
+    Notes
+    -----
+    Source: Plane geometry. `tests/vectors/level_line.csv` has hand-worked rows.
+
+    Example: level_line(hem_radius=1500, height=600, hem_chord=500) gives radius 900, chord 300, sag 12.6, length 301.4
     """
 
 @overload
@@ -1981,6 +3140,51 @@ def remaining_width(girth: _ArrayLikeFloat_co, ease: _ArrayLikeFloat_co, other_w
     Example: remaining_width(girth=720, ease=20, other_width=410, parts=2, intake=25) gives 190
     """
 
+@overload
+def ribbing(edge: float, depth: float, allowance: float, share: float = ...) -> Ribbing[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def ribbing(edge: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, share: _ArrayLikeFloat_co = ...) -> Ribbing[NDArray[np.float64]]:
+    """Strip of ribbing for a neck, a cuff or a waist.
+
+    `round = edge · share`, joined with an allowance at both ends; folded along its middle, `cut_width = 2 · depth + 2 ·
+    allowance`. A round neck takes less than a waist, lest it stand away. Ribbings differ: pin a strip round the edge first.
+    A neck must still pass over the head, see `head_opening`.
+
+    Parameters
+    ----------
+    edge : array_like
+        edge that it is sewn to (mm, 1 to 100000)
+    depth : array_like
+        finished depth (mm, 1 to 1000)
+    allowance : array_like
+        seam allowance at each edge and end (mm, 0 to 100)
+    share : array_like, default 0.8
+        strip over edge (0.3 to 1)
+
+    Returns
+    -------
+    round : float
+        Way round the joined strip, not stretched (mm)
+    cut_length : float
+        Length to cut, along the way it stretches (mm)
+    cut_width : float
+        Width to cut, folded in two when sewn (mm)
+    stretch_pct : float
+        Stretch that it is sewn on with (%)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic; a share of 0.75 to 0.9 is common practice, no source. `tests/vectors/ribbing.csv` has hand-worked rows.
+
+    Example: ribbing(edge=250, depth=60, allowance=7, share=0.8) gives round 200, cut_length 214, cut_width 134, stretch_pct 25
+    """
+
 def round_set(lengths: Sequence[float] | NDArray[Any], graduation: float = ...) -> RoundedSet:
     """Lengths rounded so that the rounded lengths add up to the rounded sum.
 
@@ -2049,6 +3253,98 @@ def round_to(length: _ArrayLikeFloat_co, graduation: _ArrayLikeFloat_co = ..., w
     Source: Common practice, no source: to the nearest mark for a seam, up for cloth to buy, down for cloth there is.
 
     Example: round_to(length=796, graduation=3.175, way='nearest') gives 796.925
+    """
+
+@overload
+def ruffle(edge: float, ratio: float, depth: float, strip: float, allowance: float, hem: float) -> Ruffle[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def ruffle(edge: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, strip: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, hem: _ArrayLikeFloat_co) -> Ruffle[NDArray[np.float64], NDArray[np.uint32]]:
+    """Strips to cut for a ruffle along an edge.
+
+    `flat = edge · ratio`, `cut_width = depth + allowance + hem`, and as many strips as their length, less an allowance at both
+    ends, makes that up: `strips = ceil(flat / (strip - 2 · allowance))`. A ruffle along an edge with ends has one join fewer
+    and narrow hems instead. Strips across the cloth gather softly, along the selvedge crisply; on the bias no hem frays.
+
+    Parameters
+    ----------
+    edge : array_like
+        edge that it is sewn to (mm, 1 to 100000)
+    ratio : array_like
+        strip over edge (1 to 10)
+    depth : array_like
+        finished depth, seam to hem edge (mm, 1 to 10000)
+    strip : array_like
+        length of one strip: the cloth's width, or a scrap's length (mm, 10 to 100000)
+    allowance : array_like
+        seam allowance at the gathered edge and each join (mm, 0 to 1000)
+    hem : array_like
+        hem allowance, turn included (mm, 0 to 1000)
+
+    Returns
+    -------
+    flat : float
+        Length of the joined strip before gathering (mm)
+    cut_width : float
+        Width to cut each strip (mm)
+    strips : int
+        Number of strips
+    cloth_length : float
+        Cloth that the strips take, lying side by side (mm)
+    doubts : int
+        Doubts raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `allowance` when it takes the whole strip, or so
+        much that there would be more than 100000 strips.
+
+    Notes
+    -----
+    Source: Arithmetic. Ratio: C. C. Ingalls, *Text-Book on Domestic Art*, 1911 (1 1/2); 1.5 to 3 by weight and fullness,
+    stitchcoach.blogspot.com, 2017. The doubt is that of `gathers`.
+
+    Example: ruffle(edge=1200, ratio=1.5, depth=80, strip=620, allowance=10, hem=15) gives flat 1800, cut_width 105, strips 3, cloth_length 315, doubts 0
+    """
+
+@overload
+def seam_pleat(depth: float, allowance: float) -> SeamPleat[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def seam_pleat(depth: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co) -> SeamPleat[NDArray[np.float64]]:
+    """Cloth added at the two edges of a seam that is to hold an inverted pleat.
+
+    The first edge gets one depth and its allowance, the next one three depths and its allowance: the seam then lies hidden
+    in an inner fold, not in the middle of the underlay. At a gored seam both are added along the slanted edge.
+
+    Parameters
+    ----------
+    depth : array_like
+        depth of each of the pleat's two folds (mm, 0.1 to 10000)
+    allowance : array_like
+        seam allowance of each edge (mm, 0 to 1000)
+
+    Returns
+    -------
+    first_edge : float
+        Added to the edge whose seam lies in the nearer inner fold (mm)
+    next_edge : float
+        Added to the edge that makes the rest of the pleat (mm)
+    intake : float
+        Both together, less the seam: what the pleat takes up (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: L. I. Baldt, *Clothing for Women*, 1916, Outer Garments pt 4 (inverted pleat at a gored seam: 1 pleat width and a seam on
+    the first edge, 3 and a seam on the next).
+
+    Example: seam_pleat(depth=50, allowance=10) gives first_edge 60, next_edge 160, intake 200
     """
 
 def sectioned_band(lengths: Sequence[float] | NDArray[Any], depth: float, top: float, ends: SquareEnds | str | int) -> SectionedBand:
@@ -2180,6 +3476,53 @@ def share(girth: _ArrayLikeFloat_co, ease: _ArrayLikeFloat_co = ..., parts: _Arr
     """
 
 @overload
+def shirring(finished: float, depth: float, pitch: float = ..., drawn_pct: float = ...) -> Shirring[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def shirring(finished: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, pitch: _ArrayLikeFloat_co = ..., drawn_pct: _ArrayLikeFloat_co = ...) -> Shirring[NDArray[np.float64], NDArray[np.uint32]]:
+    """Cloth and rows for shirring with elastic thread.
+
+    `flat = finished · 100 / drawn_pct`, and `rows = floor(depth / pitch) + 1`, the first and last at the edges of the depth.
+    How far it draws up depends on cloth, tension and number of rows, and steam draws it further: shirr a square of known
+    width and measure.
+
+    Parameters
+    ----------
+    finished : array_like
+        width when drawn up, not stretched (mm, 1 to 100000)
+    depth : array_like
+        from the first row to the last (mm, 0 to 10000)
+    pitch : array_like, default 10
+        from row to row (mm, 1 to 1000)
+    drawn_pct : array_like, default 55
+        what the cloth draws up to (%, 10 to 100)
+
+    Returns
+    -------
+    flat : float
+        Width before shirring, without allowances (mm)
+    ratio : float
+        Flat over finished
+    rows : int
+        Number of rows
+    stitching : float
+        All rows together, as sewn on the flat cloth (mm)
+    cautions : int
+        Always `ELASTIC_BATH` (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: To 50 or 60 % of its width: common practice, no source; the default is the middle. `tests/vectors/shirring.csv`.
+
+    Example: shirring(finished=330, depth=120, pitch=10, drawn_pct=55) gives flat 600, ratio 1.8182, rows 13, stitching 7800, cautions 8
+    """
+
+@overload
 def shrink_pair(shell: float, lining: float, shell_change_pct: float, lining_change_pct: float) -> ShrinkPair[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -2225,6 +3568,49 @@ def shrink_pair(shell: _ArrayLikeFloat_co, lining: _ArrayLikeFloat_co, shell_cha
     Source: ISO 5077:2007 (definition). `tests/vectors/shrink_pair.csv` has hand-worked rows.
 
     Example: shrink_pair(shell=600, lining=580, shell_change_pct=-5, lining_change_pct=-1) gives shell_after 570, lining_after 574.20, below 4.20, shell_cut 631.58, lining_cut 585.86, doubts 16777216
+    """
+
+@overload
+def snip_spacing(radius: float, allowance: float, opening: float = ...) -> SnipSpacing[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def snip_spacing(radius: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, opening: _ArrayLikeFloat_co = ...) -> SnipSpacing[NDArray[np.float64]]:
+    """Distance between the snips of a curved seam allowance.
+
+    Turned under, an allowance along an inward curve such as a neckline is too short and each snip opens; along an
+    outward one it is too long and each notch cut out closes. Either way a stretch of seam `s` opens or closes by
+    `2 · allowance · s / radius` at the raw edge, so `spacing = opening · radius / (2 · allowance)`. A turned edge is
+    nearly straight between snips and leaves the curve there by `spacing² / (8 · radius)`. Staystitch first, snip to a
+    thread's breadth from it and no further. The blades are sharp: cut away from the hand that holds.
+
+    Parameters
+    ----------
+    radius : array_like
+        radius of the seam line (mm, 1 to 1000000)
+    allowance : array_like
+        seam allowance, after trimming (mm, 0.1 to 1000)
+    opening : array_like, default 3
+        how far a snip may open, or how wide a notch is (mm, 0.1 to 100)
+
+    Returns
+    -------
+    spacing : float
+        From snip to snip along the seam line (mm)
+    flat : float
+        How far a straight fold between two snips leaves the curve (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `opening` when the spacing would be more than a
+        quarter ring, where it would no longer be small.
+
+    Notes
+    -----
+    Source: Arcs about one centre; the opening of 3 mm is common practice, no source. `tests/vectors/snip_spacing.csv` has
+    hand-worked rows.
+
+    Example: snip_spacing(radius=80, allowance=10, opening=3) gives spacing 12, flat 0.225
     """
 
 def spacing_through(first: float, last: float, through: float, count: int) -> SpacingThrough:
@@ -2359,6 +3745,124 @@ def straight_band_depth(cut_width: _ArrayLikeFloat_co, allowance: _ArrayLikeFloa
     """
 
 @overload
+def thread_for_seam(seam: float, ratio: float = ..., waste_pct: float = ...) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def thread_for_seam(seam: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co = ..., waste_pct: _ArrayLikeFloat_co = ...) -> NDArray[np.float64]:
+    """Thread for a seam, waste included.
+
+    `thread = seam · ratio · (1 + waste_pct / 100)`. The ratio is measured on an unpicked length, or taken from
+    `thread_ratio` or a maker's table; for one thread of several, give that thread's own. Wind on more than this:
+    tension, thickness and the stitch's length all change it.
+
+    Parameters
+    ----------
+    seam : array_like
+        length of all seams of this kind (mm, 0 to 100000000)
+    ratio : array_like, default 2.5
+        thread over seam (0.1 to 100)
+    waste_pct : array_like, default 15
+        for ends, tests and what is left on the bobbin (%, 0 to 500)
+
+    Returns
+    -------
+    float
+        Length of thread (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic. Ratio 2.5 for a lockstitch: Coats, *Standard Stitch Type Classification*. Waste of 10 to 15 % by Coats, 15
+    to 20 % by American & Efird; in home sewing with many short seams it is more (common practice, no source).
+
+    Example: thread_for_seam(seam=12000, ratio=2.5, waste_pct=15) gives 34500
+    """
+
+@overload
+def thread_ratio(stitch_length: float, thickness: float, stitch: StitchType | str | int = ...) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def thread_ratio(stitch_length: _ArrayLikeFloat_co, thickness: _ArrayLikeFloat_co, stitch: StitchType | str | int = ...) -> NDArray[np.float64]:
+    """Thread that a seam takes for its length, from the path of the stitch.
+
+    `ratio = c + 2 · thickness / stitch_length`, with `c` 3 for type 101, 2 for 301, 4 for 401: along the seam on both
+    faces, and through it twice a stitch. The path is drawn tight: makers' rounded ratios are higher, 2.5 for type 301 where
+    thin cloth gives 2.2 here, and 5 for type 101 where it gives 3.1. Overedge stitches have published formulas that disagree, and are left
+    out: for them, unpick a length of seam and measure, or take a maker's ratio.
+
+    Parameters
+    ----------
+    stitch_length : array_like
+        length of one stitch (mm, 0.1 to 100)
+    thickness : array_like
+        all layers of the seam, pressed (mm, 0 to 100)
+    stitch : StitchType, default "lock"
+        type of the stitch
+
+    Returns
+    -------
+    float
+        Thread over seam, all threads together
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: A. K. Das, *textilecalculation* blog, 2015 (101, 301); Union Special's chart in a bulletin of American & Efird, 2008
+    (401). Ratios: Coats, *Standard Stitch Type Classification* (101 5, 103 4.5, 301 2.5).
+
+    Example: thread_ratio(stitch_length=2.5, thickness=1, stitch='lock') gives 2.8
+    """
+
+def tiers(top: float, ratios: Sequence[float] | NDArray[Any]) -> Tiers:
+    """Way round each tier of a tiered skirt.
+
+    Each tier is the one above times its ratio, the first the top edge times the first ratio, so that the fullness
+    multiplies: three tiers of 1.5 make a hem of 3.375 times the waist. How the length is shared over the tiers is
+    taste. Allowances and joins are extra (`breadths`).
+
+    Parameters
+    ----------
+    top : float
+        edge that the first tier is gathered to (mm, 1 to 100000)
+    ratios : sequence of float
+        tier over the one above, from the top down (1 to 10, 1 to 12 items)
+
+    Returns
+    -------
+    flats : array
+        way round each tier before gathering (mm)
+    hem : float
+        Way round the last tier, which is the hem (mm)
+    ratio : float
+        Hem over the top edge
+    strip : float
+        All tiers together, as one strip (mm)
+    doubts : int
+        `GATHERS_SCANT` when any tier is gathered by less than 1.2 (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange`, `Count` or `Room`, naming the argument. `NoSolution` naming `ratios` when a tier would be
+        more than 10 km round.
+
+    Notes
+    -----
+    Source: Arithmetic; a flounce is 1 1/2 times its line by C. C. Ingalls, *Text-Book on Domestic Art*, 1911.
+    `tests/vectors/tiers.csv` has hand-worked rows.
+
+    Example: tiers(top=800, ratios=[1.5, 1.5, 2]) gives flats 1200 1800 3600, hem 3600, ratio 4.5, strip 6600, doubts 0
+    """
+
+@overload
 def tolerance_stack(seams: int, error_each: float = ...) -> ToleranceStack[float]: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -2480,6 +3984,142 @@ def trilaterate(base: _ArrayLikeFloat_co, from_start: _ArrayLikeFloat_co, from_e
     """
 
 @overload
+def tucks(finished: float, count: int, depth: float, spacing: float) -> Tucks[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def tucks(finished: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, spacing: _ArrayLikeFloat_co) -> Tucks[NDArray[np.float64], NDArray[np.uint32]]:
+    """Cloth and marking for tucks stitched an even distance apart.
+
+    `flat = finished + 2 · count · depth`; fold lines are marked `spacing + 2 · depth` apart on the flat cloth. A tuck covers
+    its depth of the spacing: blind tucks have `spacing = depth`. Tuck the cloth first, then cut the piece from it.
+
+    Parameters
+    ----------
+    finished : array_like
+        width when tucked (mm, 1 to 100000)
+    count : array_like of int
+        number of tucks (1 to 1000)
+    depth : array_like
+        depth of each tuck, stitching to fold (mm, 0.1 to 1000)
+    spacing : array_like
+        from stitching to stitching when tucked (mm, 0.1 to 10000)
+
+    Returns
+    -------
+    flat : float
+        Width before tucking, without allowances (mm)
+    taken_up : float
+        Cloth that all tucks take up (mm)
+    fold_pitch : float
+        From fold line to fold line on the flat cloth (mm)
+    gap : float
+        What shows between a tuck's fold and the next one's stitching; 0 for blind tucks (mm)
+    margin : float
+        Width left beside the first and the last stitching, together (mm)
+    doubts : int
+        `PLEATS_OVERLAP` when tucks lie over each other (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `spacing` when the tucks do not fit in the width.
+
+    Notes
+    -----
+    Source: L. I. Baldt, *Clothing for Women*, 1916, Decoration pt 4 (twice the depth times the number).
+    `tests/vectors/tucks.csv` has hand-worked rows.
+
+    Example: tucks(finished=150, count=8, depth=5, spacing=15) gives flat 230, taken_up 80, fold_pitch 25, gap 10, margin 45, doubts 0
+    """
+
+@overload
+def turn_through(width: float, thickness: float, opening: float, packing: float = ...) -> TurnThrough[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def turn_through(width: _ArrayLikeFloat_co, thickness: _ArrayLikeFloat_co, opening: _ArrayLikeFloat_co, packing: _ArrayLikeFloat_co = ...) -> TurnThrough[NDArray[np.float64]]:
+    """Whether a garment part can be turned right side out through an opening: an estimate.
+
+    The widest part, gathered in the hand, is a round bundle of its layers' section, of which cloth fills a share
+    `packing`: `diameter = √(4 · width · thickness / (π · packing))`. An opening of flat width `w` is `2 · w` round, and
+    passes it when `2 · w >= π · diameter`. Find the narrowest place on the way: a shoulder seam, a strap, the gap left in
+    a lining; and that there is a way: a ring closed on itself cannot be turned.
+
+    Parameters
+    ----------
+    width : array_like
+        widest part that must pass, laid flat (mm, 1 to 100000)
+    thickness : array_like
+        all its layers together, pressed (mm, 0.01 to 1000)
+    opening : array_like
+        flat width of the narrowest place on the way (mm, 1 to 100000)
+    packing : array_like, default 0.5
+        share of the bundle that is cloth (0.1 to 1)
+
+    Returns
+    -------
+    diameter : float
+        Diameter of the bundle (mm)
+    least_opening : float
+        Least flat width of an opening that it passes (mm)
+    spare : float
+        What the opening is wider than that; negative when the bundle does not pass (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Plane geometry; the packing of a half is a guess from memory, so the answer is an estimate: try with a scrap of as many
+    layers. `tests/vectors/turn_through.csv` has hand-worked rows.
+
+    Example: turn_through(width=250, thickness=1.6, opening=60, packing=0.5) gives diameter 31.92, least_opening 50.13, spare 9.87
+    """
+
+@overload
+def turned_hem(length: float, depth: float, turn_in: float = ..., roll: float = ...) -> TurnedHem[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def turned_hem(length: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, turn_in: _ArrayLikeFloat_co = ..., roll: _ArrayLikeFloat_co = ...) -> TurnedHem[NDArray[np.float64]]:
+    """Allowance and cut length for a hem that is turned up, its raw edge turned in.
+
+    `allowance = depth + turn_in + folds · roll`: two folds, or one where nothing is turned in. A hem of two equal turns,
+    as for sheer cloth, has `turn_in = depth`. The roll is the cloth that each fold takes by its thickness; fold a sample
+    to learn it.
+
+    Parameters
+    ----------
+    length : array_like
+        finished length, upper edge or seam line to hem edge (mm, 1 to 100000)
+    depth : array_like
+        finished depth of the hem (mm, 0 to 10000)
+    turn_in : array_like, default 6
+        turned in at the raw edge; 0 where it is overcast or bound (mm, 0 to 10000, <= depth)
+    roll : array_like, default 0
+        cloth that each fold takes by its thickness (mm, 0 to 100)
+
+    Returns
+    -------
+    allowance : float
+        Hem allowance, from the finished edge to the raw edge (mm)
+    cut_length : float
+        Length to cut, with that allowance and no other (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `turn_in` when it is deeper than the hem.
+
+    Notes
+    -----
+    Source: Arithmetic; a turn of 1/4 in by L. I. Baldt, *Clothing for Women*, 1916, "Simple Dress of Wool" (6 mm here). Depths: T.
+    Johnson, *It's Fun to Sew a Cotton School Dress*, 2 to 3 in on moderate flare, 1 1/2 in on more.
+
+    Example: turned_hem(length=600, depth=40, turn_in=6, roll=0) gives allowance 46, cut_length 646
+    """
+
+@overload
 def waist_hip_doubts(waist: float, hip: float) -> int: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -2515,27 +4155,92 @@ def waist_hip_doubts(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co) -> NDAr
     Example: waist_hip_doubts(waist=852, hip=1016) gives 0
     """
 
+@overload
+def wrap_skirt(waist: float, hip: float, overlap: float) -> WrapSkirt[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def wrap_skirt(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co, overlap: _ArrayLikeFloat_co) -> WrapSkirt[NDArray[np.float64]]:
+    """Widths of a skirt with a back and two fronts that lap over each other.
+
+    A back of half the girth, and fronts of a quarter and half the overlap each: `front = girth / 4 + overlap / 2`. The
+    overlap runs straight down, the same at waist and hip; facings or hems of the two front edges are extra. The skirt
+    opens when a step spreads the hem by more than the overlap there, so sit and stride in it, pinned, before cutting. The
+    lap must equal that of the band, and of the bodice where there is one.
+
+    Parameters
+    ----------
+    waist : array_like
+        finished waist, ease included, darts closed (mm, 1 to 100000)
+    hip : array_like
+        finished hip, ease included (mm, 1 to 100000)
+    overlap : array_like
+        how far one front lies over the other (mm, 0 to 100000, <= waist)
+
+    Returns
+    -------
+    back_waist : float
+        Back at the waist, side seam to side seam (mm)
+    back_hip : float
+        Back at the hip (mm)
+    front_waist : float
+        Each front at the waist, side seam to its finished edge (mm)
+    front_hip : float
+        Each front at the hip (mm)
+    waist_edge : float
+        Waist edge of all three parts, which is the length of its band without ties (mm)
+    wrap_pct : float
+        How far each front reaches past the centre line, as a share of half a front (%)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `overlap` when it goes more than once round.
+
+    Notes
+    -----
+    Source: Arithmetic. `tests/vectors/wrap_skirt.csv` has hand-worked rows.
+
+    Example: wrap_skirt(waist=720, hip=1020, overlap=240) gives back_waist 360, back_hip 510, front_waist 300, front_hip 375, waist_edge 960, wrap_pct 66.67
+    """
+
 __all__ = [
+    "ArcFromRise",
     "BandMake",
     "BathVolume",
     "BindingFold",
     "BindingStrips",
+    "BoxPleats",
+    "Breadths",
     "ButtonForHole",
     "ButtonLoop",
     "ButtonShape",
     "CM",
+    "Casing",
     "CircleSkirt",
     "CircleSkirtOnCloth",
     "CurvedBand",
     "CutForChange",
+    "CutState",
     "Dart",
+    "DartEquivalent",
+    "DartFromGape",
     "DartInPanel",
+    "DoubleDart",
+    "Elastic",
     "FOOT",
+    "FiveGores",
+    "Flounce",
+    "Frustum",
+    "GatherSections",
     "Gathers",
+    "Godet",
+    "Gore",
+    "HemOnCurve",
     "HolesLeft",
     "INCH",
     "KnifePleats",
     "LengthChain",
+    "LevelLine",
     "LiningLength",
     "LoopSlack",
     "M",
@@ -2544,20 +4249,32 @@ __all__ = [
     "Owf",
     "PanelByTriangles",
     "ReclothError",
+    "Ribbing",
     "RoundedSet",
     "Rounding",
+    "Ruffle",
+    "SeamPleat",
     "SectionedBand",
     "ShapedBand",
+    "Shirring",
     "ShrinkPair",
+    "SnipSpacing",
     "SpacingThrough",
     "SquareEnds",
+    "StitchType",
     "StraightBand",
     "Style",
+    "Tiers",
     "ToleranceStack",
     "ToleranceStackList",
     "Trilaterate",
+    "Tucks",
+    "TurnThrough",
+    "TurnedHem",
+    "WrapSkirt",
     "YARD",
     "__version__",
+    "arc_from_rise",
     "bath_volume",
     "bias_along_selvedge",
     "bias_square",
@@ -2565,10 +4282,16 @@ __all__ = [
     "binding_strips",
     "binding_width",
     "body_length_doubts",
+    "box_pleats",
+    "box_pleats_count",
+    "box_pleats_depth",
+    "box_pleats_finished",
+    "breadths",
     "button_diameter",
     "button_for_hole",
     "button_loop",
     "buttonhole",
+    "casing",
     "caution_text",
     "cautions",
     "circle_skirt",
@@ -2576,24 +4299,39 @@ __all__ = [
     "circle_skirt_longest",
     "curved_band",
     "cut_for_change",
+    "cut_state",
     "dart",
+    "dart_equivalent",
+    "dart_from_gape",
     "dart_in_panel",
     "dart_turned",
+    "dart_width_at",
+    "deepest_hem",
     "dimensional_change",
+    "double_dart",
     "doubt_text",
     "doubts",
+    "elastic",
     "even_spacing",
+    "five_gores",
+    "flounce",
     "format_length",
     "front_back_doubts",
+    "frustum",
     "gather_ratio",
+    "gather_sections",
     "gathers",
     "girth_doubts",
+    "godet",
+    "gore",
+    "hem_on_curve",
     "holes_left",
     "knife_pleats",
     "knife_pleats_count",
     "knife_pleats_depth",
     "knife_pleats_finished",
     "length_chain",
+    "level_line",
     "lining_free_length",
     "lining_length",
     "loop_slack",
@@ -2603,18 +4341,30 @@ __all__ = [
     "panel_by_triangles",
     "parse_length",
     "remaining_width",
+    "ribbing",
     "round_set",
     "round_to",
+    "ruffle",
+    "seam_pleat",
     "sectioned_band",
     "shaped_band",
     "share",
+    "shirring",
     "shrink_pair",
+    "snip_spacing",
     "spacing_through",
     "straight_band",
     "straight_band_depth",
+    "thread_for_seam",
+    "thread_ratio",
+    "tiers",
     "tolerance_stack",
     "tolerance_stack_list",
     "trilaterate",
+    "tucks",
+    "turn_through",
+    "turned_hem",
     "ufuncs",
     "waist_hip_doubts",
+    "wrap_skirt",
 ]

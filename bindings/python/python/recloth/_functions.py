@@ -75,6 +75,20 @@ class SquareEnds(IntEnum):
 SquareEnds.__module__ = "recloth"
 
 
+class StitchType(IntEnum):
+    """Stitch types whose thread is known from their path, numbered as in ISO 4915."""
+
+    #: Type 101, single-thread chain stitch.
+    CHAIN_SINGLE = 0
+    #: Type 301, plain lockstitch.
+    LOCK = 1
+    #: Type 401, two-thread chain stitch.
+    CHAIN_DOUBLE = 2
+
+
+StitchType.__module__ = "recloth"
+
+
 class Style(IntEnum):
     """How a length is printed."""
 
@@ -113,6 +127,13 @@ class Style(IntEnum):
 Style.__module__ = "recloth"
 
 
+ArcFromRise = namedtuple("ArcFromRise", ["radius", "length", "angle_deg"], module="recloth")
+ArcFromRise.__doc__ = "An arc drawn from its chord and its rise."
+ArcFromRise.radius.__doc__ = "Radius of the arc (mm)"
+ArcFromRise.length.__doc__ = "Length along the arc (mm)"
+ArcFromRise.angle_deg.__doc__ = "Angle from end to end, seen from the centre (deg)"
+
+
 BathVolume = namedtuple("BathVolume", ["volume_ml", "doubts", "cautions"], module="recloth")
 BathVolume.__doc__ = "A bath for goods of a given mass."
 BathVolume.volume_ml.__doc__ = "Volume of liquor (ml)"
@@ -126,6 +147,26 @@ BindingStrips.count.__doc__ = "Number of strips"
 BindingStrips.spare.__doc__ = "What the joined strips are longer than needed (mm)"
 
 
+BoxPleats = namedtuple("BoxPleats", ["flat", "finished", "count", "show", "depth", "intake", "taken_up", "ratio", "doubts"], module="recloth")
+BoxPleats.__doc__ = "A set of equal box pleats, or of inverted ones."
+BoxPleats.flat.__doc__ = "Width before pleating, without allowances (mm)"
+BoxPleats.finished.__doc__ = "Width when pleated (mm)"
+BoxPleats.count.__doc__ = "Number of pleats"
+BoxPleats.show.__doc__ = "Width from pleat to pleat (mm)"
+BoxPleats.depth.__doc__ = "Depth of each of a pleat's two folds (mm)"
+BoxPleats.intake.__doc__ = "Cloth that each pleat takes up, four times its depth (mm)"
+BoxPleats.taken_up.__doc__ = "Cloth that all pleats take up (mm)"
+BoxPleats.ratio.__doc__ = "Flat over finished: 3 where the folds just meet behind"
+BoxPleats.doubts.__doc__ = "Doubts raised (bits)"
+
+
+Breadths = namedtuple("Breadths", ["count", "round", "spare"], module="recloth")
+Breadths.__doc__ = "Breadths of cloth sewn into a ring."
+Breadths.count.__doc__ = "Number of breadths, which is also the number of seams"
+Breadths.round.__doc__ = "Way round when all are joined at their full width (mm)"
+Breadths.spare.__doc__ = "What that is more than wanted: gather it in, or cut the last breadth narrower (mm)"
+
+
 ButtonForHole = namedtuple("ButtonForHole", ["diameter", "creep"], module="recloth")
 ButtonForHole.__doc__ = "The button for a slit there is, and how far a cross hole lets the front out."
 ButtonForHole.diameter.__doc__ = "Largest diameter of a flat button (mm)"
@@ -137,6 +178,12 @@ ButtonLoop.__doc__ = "A loop for a button."
 ButtonLoop.visible.__doc__ = "Length of the loop that shows (mm)"
 ButtonLoop.cut.__doc__ = "Length to cut (mm)"
 ButtonLoop.cautions.__doc__ = "Cautions raised (bits)"
+
+
+Casing = namedtuple("Casing", ["depth", "allowance"], module="recloth")
+Casing.__doc__ = "A casing turned down at an edge."
+Casing.depth.__doc__ = "From the fold to the lower stitching (mm)"
+Casing.allowance.__doc__ = "Allowance beyond the fold (mm)"
 
 
 CircleSkirt = namedtuple("CircleSkirt", ["waist_radius", "hem_radius", "hem_length"], module="recloth")
@@ -173,10 +220,30 @@ CutForChange.added.__doc__ = "What is added; negative for cloth that grows (mm)"
 CutForChange.doubts.__doc__ = "Doubts raised (bits)"
 
 
+CutState = namedtuple("CutState", ["finished", "cut"], module="recloth")
+CutState.__doc__ = "Finished and cut width of a drawn piece."
+CutState.finished.__doc__ = "Width between the seam lines (mm)"
+CutState.cut.__doc__ = "Width between the cut edges (mm)"
+
+
 Dart = namedtuple("Dart", ["leg", "angle_deg"], module="recloth")
 Dart.__doc__ = "A dart with two equal legs."
 Dart.leg.__doc__ = "Length of each leg, edge to point (mm)"
 Dart.angle_deg.__doc__ = "Angle at the point, which is also the kink of a straight edge when the dart is closed (deg)"
+
+
+DartEquivalent = namedtuple("DartEquivalent", ["ease_pct", "gather_ratio", "tuck_depth", "doubts"], module="recloth")
+DartEquivalent.__doc__ = "What takes up as much of an edge as a dart does."
+DartEquivalent.ease_pct.__doc__ = "Ease of the seam, if it is eased in (%)"
+DartEquivalent.gather_ratio.__doc__ = "Ratio of the gathers, if it is gathered"
+DartEquivalent.tuck_depth.__doc__ = "Depth of each tuck or pleat, if it is folded (mm)"
+DartEquivalent.doubts.__doc__ = "`GATHERS_SCANT` when as gathers it would look like a mistake (bits)"
+
+
+DartFromGape = namedtuple("DartFromGape", ["intake", "angle_deg"], module="recloth")
+DartFromGape.__doc__ = "A dart that takes up what an edge gapes."
+DartFromGape.intake.__doc__ = "Width of the dart at its own edge (mm)"
+DartFromGape.angle_deg.__doc__ = "Angle at the point (deg)"
 
 
 DartInPanel = namedtuple("DartInPanel", ["intake_each", "leftover", "leg", "kink_deg", "doubts"], module="recloth")
@@ -188,12 +255,92 @@ DartInPanel.kink_deg.__doc__ = "Kink of the straight edge at each closed dart; t
 DartInPanel.doubts.__doc__ = "Doubts raised (bits)"
 
 
+DoubleDart = namedtuple("DoubleDart", ["upper_leg", "lower_leg", "upper_angle_deg", "lower_angle_deg", "bend_deg", "doubts"], module="recloth")
+DoubleDart.__doc__ = "A dart with a point at each end, widest between them."
+DoubleDart.upper_leg.__doc__ = "Length of each upper leg (mm)"
+DoubleDart.lower_leg.__doc__ = "Length of each lower leg (mm)"
+DoubleDart.upper_angle_deg.__doc__ = "Angle at the upper point (deg)"
+DoubleDart.lower_angle_deg.__doc__ = "Angle at the lower point (deg)"
+DoubleDart.bend_deg.__doc__ = "How far each leg turns where the dart is widest, where its fold is snipped (deg)"
+DoubleDart.doubts.__doc__ = "Doubts raised (bits)"
+
+
+Elastic = namedtuple("Elastic", ["round", "cut", "worn_pct", "passing_pct", "cautions"], module="recloth")
+Elastic.__doc__ = "Elastic for an edge."
+Elastic.round.__doc__ = "Way round the joined elastic, not stretched (mm)"
+Elastic.cut.__doc__ = "Length to cut, with its overlap (mm)"
+Elastic.worn_pct.__doc__ = "Stretch when worn (%)"
+Elastic.passing_pct.__doc__ = "Stretch when the widest part passes through (%)"
+Elastic.cautions.__doc__ = "Always `ELASTIC_BATH` (bits)"
+
+
+FiveGores = namedtuple("FiveGores", ["front_waist", "side_waist", "back_waist", "front_hip", "side_hip", "back_hip"], module="recloth")
+FiveGores.__doc__ = "Widths of half a five-gored skirt by a handed-down rule: half the front, a side gore and a back."
+FiveGores.front_waist.__doc__ = "Half the front gore at the waist (mm)"
+FiveGores.side_waist.__doc__ = "Side gore at the waist (mm)"
+FiveGores.back_waist.__doc__ = "Back gore at the waist, its gathers included (mm)"
+FiveGores.front_hip.__doc__ = "Half the front gore at the hip (mm)"
+FiveGores.side_hip.__doc__ = "Side gore at the hip (mm)"
+FiveGores.back_hip.__doc__ = "Back gore at the hip (mm)"
+
+
+Flounce = namedtuple("Flounce", ["inner_radius", "outer_radius", "hem", "ratio", "square"], module="recloth")
+Flounce.__doc__ = "A flounce cut from rings."
+Flounce.inner_radius.__doc__ = "Radius of the seam line that is sewn on (mm)"
+Flounce.outer_radius.__doc__ = "Radius of the finished hem (mm)"
+Flounce.hem.__doc__ = "Finished hem of all rings joined (mm)"
+Flounce.ratio.__doc__ = "Hem over edge: how much it ripples"
+Flounce.square.__doc__ = "Side of the square of cloth that each ring takes, without hem allowance (mm)"
+
+
+Frustum = namedtuple("Frustum", ["slant", "inner_radius", "outer_radius", "angle_deg", "area_mm2"], module="recloth")
+Frustum.__doc__ = "A cone, or a part of one between two level cuts, unrolled."
+Frustum.slant.__doc__ = "From edge to edge along the cloth (mm)"
+Frustum.inner_radius.__doc__ = "Radius of the upper, smaller edge, laid flat (mm)"
+Frustum.outer_radius.__doc__ = "Radius of the lower, larger edge, laid flat (mm)"
+Frustum.angle_deg.__doc__ = "Angle of the sector (deg)"
+Frustum.area_mm2.__doc__ = "Area of the sector, without allowances (mm2)"
+
+
 Gathers = namedtuple("Gathers", ["flat", "taken_up", "ratio", "doubts"], module="recloth")
 Gathers.__doc__ = "A strip to be gathered."
 Gathers.flat.__doc__ = "Length of the strip before gathering, without allowances (mm)"
 Gathers.taken_up.__doc__ = "What the gathers take up (mm)"
 Gathers.ratio.__doc__ = "Strip over line: 1.5 is half as much again"
 Gathers.doubts.__doc__ = "Doubts raised (bits)"
+
+
+GatherSections = namedtuple("GatherSections", ["flats", "finished", "ratio", "doubts"], module="recloth")
+GatherSections.__doc__ = "A strip to be gathered, divided over the sections of its line."
+GatherSections.flats.__doc__ = "part of the strip for each section (mm)"
+GatherSections.finished.__doc__ = "Length of the line, all sections together (mm)"
+GatherSections.ratio.__doc__ = "Strip over line, the same in every section"
+GatherSections.doubts.__doc__ = "Doubts raised (bits)"
+
+
+Godet = namedtuple("Godet", ["angle_deg", "chord", "sagitta", "added"], module="recloth")
+Godet.__doc__ = "A godet: a sector let into a seam or a slit."
+Godet.angle_deg.__doc__ = "Angle at the point (deg)"
+Godet.chord.__doc__ = "Straight across the hem from side to side, which is the cloth's width that it takes (mm)"
+Godet.sagitta.__doc__ = "How far the hem bows below that (mm)"
+Godet.added.__doc__ = "What all godets add to the hem (mm)"
+
+
+Gore = namedtuple("Gore", ["waist_width", "hip_width", "hem_width", "side_length", "flare_deg", "hem_rise"], module="recloth")
+Gore.__doc__ = "One of several equal gores."
+Gore.waist_width.__doc__ = "Width at the waist (mm)"
+Gore.hip_width.__doc__ = "Width at the hip (mm)"
+Gore.hem_width.__doc__ = "Width at the hem (mm)"
+Gore.side_length.__doc__ = "Length of each side edge, waist to hip to hem (mm)"
+Gore.flare_deg.__doc__ = "Lean of each side edge below the hip; negative where it tapers in (deg)"
+Gore.hem_rise.__doc__ = "What each side edge is longer than the middle, taken off at the hem's ends so that it hangs level (mm)"
+
+
+HemOnCurve = namedtuple("HemOnCurve", ["excess_pct", "excess", "raw_edge"], module="recloth")
+HemOnCurve.__doc__ = "Cloth that a curved hem has too much of when it is turned up."
+HemOnCurve.excess_pct.__doc__ = "What the raw edge is longer than the line it lies on when turned up (%)"
+HemOnCurve.excess.__doc__ = "The same over the whole hem, to be eased, shrunk or folded away (mm)"
+HemOnCurve.raw_edge.__doc__ = "Length of the raw edge before turning (mm)"
 
 
 HolesLeft = namedtuple("HolesLeft", ["count", "last", "to_end", "doubts"], module="recloth")
@@ -224,6 +371,14 @@ LengthChain.plus.__doc__ = "What the known terms with a plus add up to (mm)"
 LengthChain.minus.__doc__ = "What the known terms with a minus take away (mm)"
 LengthChain.worst_per_mm.__doc__ = "How far the value is off at worst, for each mm that every known length may be off"
 LengthChain.likely_per_mm.__doc__ = "How far the value is off in the usual case, for each mm that every known length may be off"
+
+
+LevelLine = namedtuple("LevelLine", ["radius", "chord", "sag", "length"], module="recloth")
+LevelLine.__doc__ = "A hem level with a kept edge, and how far a straight cut would miss it."
+LevelLine.radius.__doc__ = "Radius of the line (mm)"
+LevelLine.chord.__doc__ = "Straight across from end to end of the line (mm)"
+LevelLine.sag.__doc__ = "How far the line bows below its chord (mm)"
+LevelLine.length.__doc__ = "Length along the line (mm)"
 
 
 LiningLength = namedtuple("LiningLength", ["seam_to_seam", "straight", "spare", "fold"], module="recloth")
@@ -272,11 +427,35 @@ PanelByTriangles.weakest_per_mm.__doc__ = "How far that corner moves at worst al
 PanelByTriangles.doubts.__doc__ = "`TRIANGLE_FLAT` and `TRIANGLE_TALL` of any corner, `SPARE_MISFIT` when a spare reading misses by over 0.5 % (bits)"
 
 
+Ribbing = namedtuple("Ribbing", ["round", "cut_length", "cut_width", "stretch_pct"], module="recloth")
+Ribbing.__doc__ = "A folded strip of ribbing."
+Ribbing.round.__doc__ = "Way round the joined strip, not stretched (mm)"
+Ribbing.cut_length.__doc__ = "Length to cut, along the way it stretches (mm)"
+Ribbing.cut_width.__doc__ = "Width to cut, folded in two when sewn (mm)"
+Ribbing.stretch_pct.__doc__ = "Stretch that it is sewn on with (%)"
+
+
 RoundedSet = namedtuple("RoundedSet", ["tapes", "total", "largest_change"], module="recloth")
 RoundedSet.__doc__ = "A set of lengths rounded together."
 RoundedSet.tapes.__doc__ = "the rounded lengths (mm)"
 RoundedSet.total.__doc__ = "Sum of the rounded lengths, which is the rounded sum (mm)"
 RoundedSet.largest_change.__doc__ = "Most that any length was changed, up or down (mm)"
+
+
+Ruffle = namedtuple("Ruffle", ["flat", "cut_width", "strips", "cloth_length", "doubts"], module="recloth")
+Ruffle.__doc__ = "Strips for a ruffle."
+Ruffle.flat.__doc__ = "Length of the joined strip before gathering (mm)"
+Ruffle.cut_width.__doc__ = "Width to cut each strip (mm)"
+Ruffle.strips.__doc__ = "Number of strips"
+Ruffle.cloth_length.__doc__ = "Cloth that the strips take, lying side by side (mm)"
+Ruffle.doubts.__doc__ = "Doubts raised (bits)"
+
+
+SeamPleat = namedtuple("SeamPleat", ["first_edge", "next_edge", "intake"], module="recloth")
+SeamPleat.__doc__ = "Cloth added at a seam for an inverted pleat."
+SeamPleat.first_edge.__doc__ = "Added to the edge whose seam lies in the nearer inner fold (mm)"
+SeamPleat.next_edge.__doc__ = "Added to the edge that makes the rest of the pleat (mm)"
+SeamPleat.intake.__doc__ = "Both together, less the seam: what the pleat takes up (mm)"
 
 
 SectionedBand = namedtuple("SectionedBand", ["tops", "slant", "end_angle_deg", "join_kink_deg", "doubts"], module="recloth")
@@ -297,6 +476,15 @@ ShapedBand.sagitta.__doc__ = "Height of the lower edge's arc above the straight 
 ShapedBand.area_mm2.__doc__ = "Area of the band (mm2)"
 
 
+Shirring = namedtuple("Shirring", ["flat", "ratio", "rows", "stitching", "cautions"], module="recloth")
+Shirring.__doc__ = "Cloth drawn up by rows of elastic thread."
+Shirring.flat.__doc__ = "Width before shirring, without allowances (mm)"
+Shirring.ratio.__doc__ = "Flat over finished"
+Shirring.rows.__doc__ = "Number of rows"
+Shirring.stitching.__doc__ = "All rows together, as sewn on the flat cloth (mm)"
+Shirring.cautions.__doc__ = "Always `ELASTIC_BATH` (bits)"
+
+
 ShrinkPair = namedtuple("ShrinkPair", ["shell_after", "lining_after", "below", "shell_cut", "lining_cut", "doubts"], module="recloth")
 ShrinkPair.__doc__ = "A shell and its lining, washed."
 ShrinkPair.shell_after.__doc__ = "Shell after washing, if it is sewn as given (mm)"
@@ -305,6 +493,12 @@ ShrinkPair.below.__doc__ = "How far the lining then hangs below the shell; negat
 ShrinkPair.shell_cut.__doc__ = "Shell to cut so that washing leaves the length given (mm)"
 ShrinkPair.lining_cut.__doc__ = "Lining to cut so that washing leaves the length given (mm)"
 ShrinkPair.doubts.__doc__ = "Doubts raised (bits)"
+
+
+SnipSpacing = namedtuple("SnipSpacing", ["spacing", "flat"], module="recloth")
+SnipSpacing.__doc__ = "Snips or notches that let a curved allowance lie flat."
+SnipSpacing.spacing.__doc__ = "From snip to snip along the seam line (mm)"
+SnipSpacing.flat.__doc__ = "How far a straight fold between two snips leaves the curve (mm)"
 
 
 SpacingThrough = namedtuple("SpacingThrough", ["places", "pitch_before", "pitch_after", "fixed", "doubts"], module="recloth")
@@ -321,6 +515,15 @@ StraightBand.__doc__ = "The strip a straight band is cut from."
 StraightBand.cut_length.__doc__ = "Length to cut, allowances included (mm)"
 StraightBand.cut_width.__doc__ = "Width to cut, allowances included (mm)"
 StraightBand.strips.__doc__ = "How many such strips"
+
+
+Tiers = namedtuple("Tiers", ["flats", "hem", "ratio", "strip", "doubts"], module="recloth")
+Tiers.__doc__ = "Tiers, each gathered to the one above."
+Tiers.flats.__doc__ = "way round each tier before gathering (mm)"
+Tiers.hem.__doc__ = "Way round the last tier, which is the hem (mm)"
+Tiers.ratio.__doc__ = "Hem over the top edge"
+Tiers.strip.__doc__ = "All tiers together, as one strip (mm)"
+Tiers.doubts.__doc__ = "`GATHERS_SCANT` when any tier is gathered by less than 1.2 (bits)"
 
 
 ToleranceStack = namedtuple("ToleranceStack", ["worst", "likely"], module="recloth")
@@ -344,6 +547,79 @@ Trilaterate.across.__doc__ = "Square to the base (mm)"
 Trilaterate.along_per_mm.__doc__ = "How far along the base the point moves at worst, for each mm that both readings are off"
 Trilaterate.across_per_mm.__doc__ = "How far across the base the point moves at worst, for each mm that both readings are off"
 Trilaterate.doubts.__doc__ = "`TRIANGLE_FLAT` when `across_per_mm` passes 5, `TRIANGLE_TALL` when `along_per_mm` does (bits)"
+
+
+Tucks = namedtuple("Tucks", ["flat", "taken_up", "fold_pitch", "gap", "margin", "doubts"], module="recloth")
+Tucks.__doc__ = "A set of equal tucks."
+Tucks.flat.__doc__ = "Width before tucking, without allowances (mm)"
+Tucks.taken_up.__doc__ = "Cloth that all tucks take up (mm)"
+Tucks.fold_pitch.__doc__ = "From fold line to fold line on the flat cloth (mm)"
+Tucks.gap.__doc__ = "What shows between a tuck's fold and the next one's stitching; 0 for blind tucks (mm)"
+Tucks.margin.__doc__ = "Width left beside the first and the last stitching, together (mm)"
+Tucks.doubts.__doc__ = "`PLEATS_OVERLAP` when tucks lie over each other (bits)"
+
+
+TurnThrough = namedtuple("TurnThrough", ["diameter", "least_opening", "spare"], module="recloth")
+TurnThrough.__doc__ = "A bundle of cloth that is to pass through an opening."
+TurnThrough.diameter.__doc__ = "Diameter of the bundle (mm)"
+TurnThrough.least_opening.__doc__ = "Least flat width of an opening that it passes (mm)"
+TurnThrough.spare.__doc__ = "What the opening is wider than that; negative when the bundle does not pass (mm)"
+
+
+TurnedHem = namedtuple("TurnedHem", ["allowance", "cut_length"], module="recloth")
+TurnedHem.__doc__ = "Cloth for a turned hem."
+TurnedHem.allowance.__doc__ = "Hem allowance, from the finished edge to the raw edge (mm)"
+TurnedHem.cut_length.__doc__ = "Length to cut, with that allowance and no other (mm)"
+
+
+WrapSkirt = namedtuple("WrapSkirt", ["back_waist", "back_hip", "front_waist", "front_hip", "waist_edge", "wrap_pct"], module="recloth")
+WrapSkirt.__doc__ = "Widths of a wrap skirt's parts."
+WrapSkirt.back_waist.__doc__ = "Back at the waist, side seam to side seam (mm)"
+WrapSkirt.back_hip.__doc__ = "Back at the hip (mm)"
+WrapSkirt.front_waist.__doc__ = "Each front at the waist, side seam to its finished edge (mm)"
+WrapSkirt.front_hip.__doc__ = "Each front at the hip (mm)"
+WrapSkirt.waist_edge.__doc__ = "Waist edge of all three parts, which is the length of its band without ties (mm)"
+WrapSkirt.wrap_pct.__doc__ = "How far each front reaches past the centre line, as a share of half a front (%)"
+
+
+def arc_from_rise(chord, rise):
+    """Radius and length of the curve that rises so far over its chord.
+
+    `radius = (chord² / 4 + rise²) / (2 · rise)`, angle `4 · atan(2 · rise / chord)`, length their product. For a waist,
+    hem or yoke edge on a panel there is: lay a ruler across its ends and measure the rise in the middle, where the curve
+    is near enough an arc. A rise above half the chord is more than a half ring.
+
+    Parameters
+    ----------
+    chord : array_like
+        straight from end to end (mm, 1 to 100000)
+    rise : array_like
+        height of the curve over the chord's middle (mm, 0.1 to 100000)
+
+    Returns
+    -------
+    radius : float
+        Radius of the arc (mm)
+    length : float
+        Length along the arc (mm)
+    angle_deg : float
+        Angle from end to end, seen from the centre (deg)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Plane geometry. *The Practical Designer*, women's volume, Rosenfeld 1918, lesson 73 has a waist so drafted; see
+    `tests/vectors/arc_from_rise.csv`.
+
+    Example: arc_from_rise(chord=317.5, rise=38.1) gives radius 349.783, length 329.565, angle_deg 53.98
+    """
+    if type(chord) is float and type(rise) is float:
+        return _new(ArcFromRise, _core.one_arc_from_rise(chord, rise))
+    return _call.scalars("arc_from_rise", ArcFromRise, ("chord", "rise",), (chord, rise,))
 
 
 def bath_volume(mass_g, ratio):
@@ -601,6 +877,256 @@ def body_length_doubts(length):
     return _call.scalars("body_length_doubts", None, ("length",), (length,))
 
 
+def box_pleats(finished, count, depth):
+    """Cloth for box pleats, or inverted ones, of a given number and depth.
+
+    A box pleat is two knife pleats folded away from each other, an inverted pleat two folded towards each other: the same
+    cloth seen from its two faces. `flat = finished + 4 · count · depth`. The folds meet behind a box pleat when `depth` is
+    half of `show`, and then the cloth is three times the width. The four functions each find one of `flat`, `finished`,
+    `count` and `depth`, as those of `knife_pleats`(crate::fullness::knife_pleats) do.
+
+    Parameters
+    ----------
+    finished : array_like
+        width when pleated (mm, 1 to 1000000)
+    count : array_like of int
+        number of box or inverted pleats (1 to 1000)
+    depth : array_like
+        depth of each of a pleat's two folds (mm, 0.1 to 10000)
+
+    Returns
+    -------
+    flat : float
+        Width before pleating, without allowances (mm)
+    finished : float
+        Width when pleated (mm)
+    count : int
+        Number of pleats
+    show : float
+        Width from pleat to pleat (mm)
+    depth : float
+        Depth of each of a pleat's two folds (mm)
+    intake : float
+        Cloth that each pleat takes up, four times its depth (mm)
+    taken_up : float
+        Cloth that all pleats take up (mm)
+    ratio : float
+        Flat over finished: 3 where the folds just meet behind
+    doubts : int
+        Doubts raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic. `tests/vectors/box_pleats.csv` has hand-worked rows.
+
+    Example: box_pleats(finished=720, count=12, depth=30) gives flat 2160, finished 720, count 12, show 60, depth 30, intake 120, taken_up 1440, ratio 3, doubts 0
+    """
+    if type(finished) is float and type(depth) is float and type(count) is int:
+        return _new(BoxPleats, _core.one_box_pleats(finished, count, depth))
+    return _call.scalars("box_pleats", BoxPleats, ("finished", "count", "depth",), (finished, count, depth,))
+
+
+def box_pleats_count(flat, finished, depth):
+    """Number of box pleats of at least a given depth that bring cloth there is to a width.
+
+    The whole number that `(flat - finished) / (4 · depth)` holds, and then the depth at which they take up exactly what
+    there is.
+
+    Parameters
+    ----------
+    flat : array_like
+        width before pleating, without allowances (mm, 1 to 100000000)
+    finished : array_like
+        width when pleated (mm, 1 to 1000000, < flat)
+    depth : array_like
+        least depth of each of a pleat's two folds (mm, 0.1 to 10000)
+
+    Returns
+    -------
+    flat : float
+        Width before pleating, without allowances (mm)
+    finished : float
+        Width when pleated (mm)
+    count : int
+        Number of pleats
+    show : float
+        Width from pleat to pleat (mm)
+    depth : float
+        Depth of each of a pleat's two folds (mm)
+    intake : float
+        Cloth that each pleat takes up, four times its depth (mm)
+    taken_up : float
+        Cloth that all pleats take up (mm)
+    ratio : float
+        Flat over finished: 3 where the folds just meet behind
+    doubts : int
+        Doubts raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `finished` when nothing is left to pleat; naming
+        `depth` when there is not enough for one pleat, or so much that there would be more than 1000.
+
+    Notes
+    -----
+    Source: Arithmetic. `tests/vectors/box_pleats_count.csv` has hand-worked rows.
+
+    Example: box_pleats_count(flat=1500, finished=700, depth=30) gives flat 1500, finished 700, count 6, show 116.667, depth 30, intake 133.333, taken_up 800, ratio 2.143, doubts 0
+    """
+    if type(flat) is float and type(finished) is float and type(depth) is float:
+        return _new(BoxPleats, _core.one_box_pleats_count(flat, finished, depth))
+    return _call.scalars("box_pleats_count", BoxPleats, ("flat", "finished", "depth",), (flat, finished, depth,))
+
+
+def box_pleats_depth(flat, finished, count):
+    """Depth of a given number of box pleats that bring cloth there is to a width.
+
+    `depth = (flat - finished) / (4 · count)`.
+
+    Parameters
+    ----------
+    flat : array_like
+        width before pleating, without allowances (mm, 1 to 100000000)
+    finished : array_like
+        width when pleated (mm, 1 to 1000000, < flat)
+    count : array_like of int
+        number of box or inverted pleats (1 to 1000)
+
+    Returns
+    -------
+    flat : float
+        Width before pleating, without allowances (mm)
+    finished : float
+        Width when pleated (mm)
+    count : int
+        Number of pleats
+    show : float
+        Width from pleat to pleat (mm)
+    depth : float
+        Depth of each of a pleat's two folds (mm)
+    intake : float
+        Cloth that each pleat takes up, four times its depth (mm)
+    taken_up : float
+        Cloth that all pleats take up (mm)
+    ratio : float
+        Flat over finished: 3 where the folds just meet behind
+    doubts : int
+        Doubts raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `finished` when nothing is left to pleat.
+
+    Notes
+    -----
+    Source: Arithmetic. `tests/vectors/box_pleats_depth.csv` has hand-worked rows.
+
+    Example: box_pleats_depth(flat=1500, finished=700, count=10) gives flat 1500, finished 700, count 10, show 70, depth 20, intake 80, taken_up 800, ratio 2.142857, doubts 0
+    """
+    if type(flat) is float and type(finished) is float and type(count) is int:
+        return _new(BoxPleats, _core.one_box_pleats_depth(flat, finished, count))
+    return _call.scalars("box_pleats_depth", BoxPleats, ("flat", "finished", "count",), (flat, finished, count,))
+
+
+def box_pleats_finished(flat, count, depth):
+    """Width to which a given number of box pleats brings cloth there is.
+
+    `finished = flat - 4 · count · depth`.
+
+    Parameters
+    ----------
+    flat : array_like
+        width before pleating, without allowances (mm, 1 to 100000000)
+    count : array_like of int
+        number of box or inverted pleats (1 to 1000)
+    depth : array_like
+        depth of each of a pleat's two folds (mm, 0.1 to 10000)
+
+    Returns
+    -------
+    flat : float
+        Width before pleating, without allowances (mm)
+    finished : float
+        Width when pleated (mm)
+    count : int
+        Number of pleats
+    show : float
+        Width from pleat to pleat (mm)
+    depth : float
+        Depth of each of a pleat's two folds (mm)
+    intake : float
+        Cloth that each pleat takes up, four times its depth (mm)
+    taken_up : float
+        Cloth that all pleats take up (mm)
+    ratio : float
+        Flat over finished: 3 where the folds just meet behind
+    doubts : int
+        Doubts raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `depth` when the pleats take up all the cloth.
+
+    Notes
+    -----
+    Source: Arithmetic. `tests/vectors/box_pleats_finished.csv` has hand-worked rows.
+
+    Example: box_pleats_finished(flat=2160, count=12, depth=30) gives flat 2160, finished 720, count 12, show 60, depth 30, intake 120, taken_up 1440, ratio 3, doubts 0
+    """
+    if type(flat) is float and type(depth) is float and type(count) is int:
+        return _new(BoxPleats, _core.one_box_pleats_finished(flat, count, depth))
+    return _call.scalars("box_pleats_finished", BoxPleats, ("flat", "count", "depth",), (flat, count, depth,))
+
+
+def breadths(flat, cloth_width, allowance=0.0):
+    """Number of breadths of cloth that a ring of a given length takes.
+
+    Each breadth gives its width less an allowance at both sides, and as many seams as breadths close the ring:
+    `count = ceil(flat / (cloth_width - 2 · allowance))`.
+
+    Parameters
+    ----------
+    flat : array_like
+        way round before gathering or pleating (mm, 1 to 1000000)
+    cloth_width : array_like
+        width of the cloth, or length of each strip there is (mm, 1 to 100000)
+    allowance : array_like, default 0
+        seam allowance at each join (mm, 0 to 1000)
+
+    Returns
+    -------
+    count : int
+        Number of breadths, which is also the number of seams
+    round : float
+        Way round when all are joined at their full width (mm)
+    spare : float
+        What that is more than wanted: gather it in, or cut the last breadth narrower (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `allowance` when it takes the whole width, or so
+        much that there would be more than 100000 breadths.
+
+    Notes
+    -----
+    Source: Arithmetic. C. C. Ingalls, *Text-Book on Domestic Art*, 1911, "Kilted or Pleated Skirt" (4 yd round from 36 in cloth).
+
+    Example: breadths(flat=3600, cloth_width=1400, allowance=10) gives count 3, round 4140, spare 540
+    """
+    if type(flat) is float and type(cloth_width) is float and type(allowance) is float:
+        return _new(Breadths, _core.one_breadths(flat, cloth_width, allowance))
+    return _call.scalars("breadths", Breadths, ("flat", "cloth_width", "allowance",), (flat, cloth_width, allowance,))
+
+
 def button_diameter(lines):
     """Diameter of a button from its size in lines.
 
@@ -759,6 +1285,47 @@ def buttonhole(diameter, thickness, ease=0.0):
     if type(diameter) is float and type(thickness) is float and type(ease) is float:
         return _core.one_buttonhole(diameter, thickness, ease)
     return _call.scalars("buttonhole", None, ("diameter", "thickness", "ease",), (diameter, thickness, ease,))
+
+
+def casing(width, ease=3.2, turn_in=6.4, heading=0.0):
+    """Depth and allowance of a casing for elastic or a cord.
+
+    `depth = width + ease + heading`, `allowance = depth + turn_in`. A tunnel that is too wide lets the elastic roll, one too
+    narrow does not let it through. A heading stands above a second line of stitching.
+
+    Parameters
+    ----------
+    width : array_like
+        width of the elastic, or of the cord pressed flat (mm, 1 to 500)
+    ease : array_like, default 3.2
+        what the tunnel is wider (mm, 0 to 100)
+    turn_in : array_like, default 6.4
+        turned in at the raw edge (mm, 0 to 100)
+    heading : array_like, default 0
+        stands above the tunnel (mm, 0 to 500)
+
+    Returns
+    -------
+    depth : float
+        From the fold to the lower stitching (mm)
+    allowance : float
+        Allowance beyond the fold (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: A magazine's tutorial, allpeoplequilt.com (1/4 in turned in, then 1 3/4 in down, for elastic of 1 1/2 in); 1/8 to 1/4 in
+    wider than the elastic.
+
+    Example: casing(width=25, ease=3, turn_in=6, heading=0) gives depth 28, allowance 34
+    """
+    if type(width) is float and type(ease) is float and type(turn_in) is float and type(heading) is float:
+        return _new(Casing, _core.one_casing(width, ease, turn_in, heading))
+    return _call.scalars("casing", Casing, ("width", "ease", "turn_in", "heading",), (width, ease, turn_in, heading,))
 
 
 def circle_skirt(waist, length, fraction=1.0):
@@ -994,6 +1561,47 @@ def cut_for_change(finished, change_pct):
     return _call.scalars("cut_for_change", CutForChange, ("finished", "change_pct",), (finished, change_pct,))
 
 
+def cut_state(drawn, allowance, cut_edges):
+    """Finished and cut width of a piece, from what its two edges are drawn as.
+
+    An edge drawn as cut line loses its allowance to the seam, one drawn as seam line has it added:
+    `finished = drawn - cut_edges · allowance`, `cut = drawn + (2 - cut_edges) · allowance`. Which of the two a drawing
+    shows is the costliest question of all: a drawn line taken for the other is wrong by two allowances a seam.
+
+    Parameters
+    ----------
+    drawn : array_like
+        width as drawn, edge to edge (mm, 1 to 100000)
+    allowance : array_like
+        seam allowance at each edge (mm, 0 to 1000)
+    cut_edges : array_like of int
+        how many of the two edges are drawn as cut line (0 to 2)
+
+    Returns
+    -------
+    finished : float
+        Width between the seam lines (mm)
+    cut : float
+        Width between the cut edges (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `allowance` when nothing is left between the
+        seams.
+
+    Notes
+    -----
+    Source: Arithmetic. For a band folded along its middle see `straight_band_depth`(crate::band::straight_band_depth).
+    `tests/vectors/cut_state.csv` has hand-worked rows.
+
+    Example: cut_state(drawn=50, allowance=10, cut_edges=2) gives finished 30, cut 50
+    """
+    if type(drawn) is float and type(allowance) is float and type(cut_edges) is int:
+        return _new(CutState, _core.one_cut_state(drawn, allowance, cut_edges))
+    return _call.scalars("cut_state", CutState, ("drawn", "allowance", "cut_edges",), (drawn, allowance, cut_edges,))
+
+
 def dart(intake, length):
     """Leg and angle of a dart from its intake and the length of its centre line.
 
@@ -1027,6 +1635,90 @@ def dart(intake, length):
     if type(intake) is float and type(length) is float:
         return _new(Dart, _core.one_dart(intake, length))
     return _call.scalars("dart", Dart, ("intake", "length",), (intake, length,))
+
+
+def dart_equivalent(intake, finished, tucks=1):
+    """Ease, gathers or tucks that take up as much as a dart, along a stretch of its edge.
+
+    `ease = 100 · intake / finished`, `ratio = (finished + intake) / finished`, `depth = intake / (2 · tucks)`. They take
+    the same length of the edge, but not to the same point: ease and gathers give a soft fullness below, tucks are open
+    at their ends. Firm cloth eases in by some 4 to 6 %, soft wool by more: common practice, no source.
+
+    Parameters
+    ----------
+    intake : array_like
+        width of the dart at the edge (mm, 0 to 10000)
+    finished : array_like
+        stretch of the edge that takes it, as it is to be sewn (mm, 1 to 100000)
+    tucks : array_like of int, default 1
+        number of tucks or pleats (1 to 100)
+
+    Returns
+    -------
+    ease_pct : float
+        Ease of the seam, if it is eased in (%)
+    gather_ratio : float
+        Ratio of the gathers, if it is gathered
+    tuck_depth : float
+        Depth of each tuck or pleat, if it is folded (mm)
+    doubts : int
+        `GATHERS_SCANT` when as gathers it would look like a mistake (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic; tucks by L. I. Baldt, *Clothing for Women*, 1916 (twice the depth times the number). The doubt is
+    `gathers`(crate::fullness::gathers)'s own, and on the gathers alone.
+
+    Example: dart_equivalent(intake=12, finished=120, tucks=2) gives ease_pct 10, gather_ratio 1.1, tuck_depth 3, doubts 262144
+    """
+    if type(intake) is float and type(finished) is float and type(tucks) is int:
+        return _new(DartEquivalent, _core.one_dart_equivalent(intake, finished, tucks))
+    return _call.scalars("dart_equivalent", DartEquivalent, ("intake", "finished", "tucks",), (intake, finished, tucks,))
+
+
+def dart_from_gape(gape, gape_distance, dart_leg):
+    """Dart that takes up the gape of an edge, turned to another edge.
+
+    Pin the gape to a fold that runs out at the bust point; a dart of the same angle elsewhere takes it:
+    `intake = gape · dart_leg / gape_distance`. A dart that is there already is widened by so much. Pin and count one
+    side only: a fold pinned over the middle is shared by both. The edge is afterwards shorter by the gape.
+
+    Parameters
+    ----------
+    gape : array_like
+        what is pinned out at the edge, on one side (mm, 0 to 10000)
+    gape_distance : array_like
+        from there to the bust point (mm, 1 to 10000)
+    dart_leg : array_like
+        bust point to the edge where the dart is to be (mm, 1 to 10000)
+
+    Returns
+    -------
+    intake : float
+        Width of the dart at its own edge (mm)
+    angle_deg : float
+        Angle at the point (deg)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `gape` when it is more than twice its distance.
+
+    Notes
+    -----
+    Source: Similar triangles; both distances are legs, from the bust point, although the sewn dart ends short of it.
+    `tests/vectors/dart_from_gape.csv` has hand-worked rows.
+
+    Example: dart_from_gape(gape=10, gape_distance=180, dart_leg=144) gives intake 8, angle_deg 3.184
+    """
+    if type(gape) is float and type(gape_distance) is float and type(dart_leg) is float:
+        return _new(DartFromGape, _core.one_dart_from_gape(gape, gape_distance, dart_leg))
+    return _call.scalars("dart_from_gape", DartFromGape, ("gape", "gape_distance", "dart_leg",), (gape, gape_distance, dart_leg,))
 
 
 def dart_in_panel(panel_width, wanted_width, count, largest_intake, length):
@@ -1116,6 +1808,77 @@ def dart_turned(intake, leg, new_leg):
     return _call.scalars("dart_turned", None, ("intake", "leg", "new_leg",), (intake, leg, new_leg,))
 
 
+def dart_width_at(intake, leg, distance):
+    """Width of a dart between its point and its edge.
+
+    `width = intake · distance / leg`: what is lost there when the dart is closed, or gained when it is opened.
+
+    Parameters
+    ----------
+    intake : array_like
+        width of the dart at the edge (mm, 0 to 10000)
+    leg : array_like
+        edge to point along the leg (mm, 1 to 10000)
+    distance : array_like
+        from the point along the leg (mm, 0 to 10000, <= leg)
+
+    Returns
+    -------
+    float
+        Width of the dart there (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `intake` when it is more than `2 · leg`: no
+        such dart closes; naming `distance` when it is beyond the edge.
+
+    Notes
+    -----
+    Source: Similar triangles. Straight legs only: a curved dart is narrower or wider than this between its ends.
+    `tests/vectors/dart_width_at.csv` has hand-worked rows.
+
+    Example: dart_width_at(intake=26, leg=100, distance=70) gives 18.2
+    """
+    if type(intake) is float and type(leg) is float and type(distance) is float:
+        return _core.one_dart_width_at(intake, leg, distance)
+    return _call.scalars("dart_width_at", None, ("intake", "leg", "distance",), (intake, leg, distance,))
+
+
+def deepest_hem(radius, excess_pct=5.0):
+    """Deepest hem on a flared edge that can still be eased in.
+
+    `hem_on_curve` the other way: `depth = radius · pct / (200 + pct)`.
+
+    Parameters
+    ----------
+    radius : array_like
+        radius of the finished hem edge, laid flat (mm, 1 to 1000000)
+    excess_pct : array_like, default 5
+        fullness that the cloth eases or shrinks away (%, 0 to 100)
+
+    Returns
+    -------
+    float
+        Depth of the hem (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arcs about one centre. How much a cloth eases is habit: firm cotton some 3 to 5 %, wool that shrinks under steam 10 %
+    and more (common practice, no source); try a hand's breadth.
+
+    Example: deepest_hem(radius=840, excess_pct=10) gives 40
+    """
+    if type(radius) is float and type(excess_pct) is float:
+        return _core.one_deepest_hem(radius, excess_pct)
+    return _call.scalars("deepest_hem", None, ("radius", "excess_pct",), (radius, excess_pct,))
+
+
 def dimensional_change(before, after):
     """Dimensional change of cloth in the wash, in percent; minus is shrinkage.
 
@@ -1147,6 +1910,103 @@ def dimensional_change(before, after):
     if type(before) is float and type(after) is float:
         return _core.one_dimensional_change(before, after)
     return _call.scalars("dimensional_change", None, ("before", "after",), (before, after,))
+
+
+def double_dart(intake, upper, lower):
+    """Legs and angles of a dart with a point at each end, as at the waist of a dress.
+
+    Each half is a dart of its own: `leg = √((intake / 2)² + length²)`, `angle = 2 · atan(intake / (2 · length))`. Where
+    the two meet each leg turns by half the sum of the two angles; the fold of the sewn dart is snipped there, or it
+    pulls. The upper and lower legs need not be alike, but the two legs of one half must be, or the side seams hang askew.
+
+    Parameters
+    ----------
+    intake : array_like
+        width taken up where the dart is widest (mm, 0 to 10000)
+    upper : array_like
+        from there to the upper point, along the middle (mm, 1 to 10000)
+    lower : array_like
+        from there to the lower point, along the middle (mm, 1 to 10000)
+
+    Returns
+    -------
+    upper_leg : float
+        Length of each upper leg (mm)
+    lower_leg : float
+        Length of each lower leg (mm)
+    upper_angle_deg : float
+        Angle at the upper point (deg)
+    lower_angle_deg : float
+        Angle at the lower point (deg)
+    bend_deg : float
+        How far each leg turns where the dart is widest, where its fold is snipped (deg)
+    doubts : int
+        Doubts raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Plane geometry. The limits behind the doubts are those of `dart_in_panel`; `DART_LONG` asks after `lower`, which
+    runs from the waist to the hip. `tests/vectors/double_dart.csv` has hand-worked rows.
+
+    Example: double_dart(intake=25, upper=150, lower=120) gives upper_leg 150.52, lower_leg 120.65, upper_angle_deg 9.527, lower_angle_deg 11.894, bend_deg 10.71, doubts 0
+    """
+    if type(intake) is float and type(upper) is float and type(lower) is float:
+        return _new(DoubleDart, _core.one_double_dart(intake, upper, lower))
+    return _call.scalars("double_dart", DoubleDart, ("intake", "upper", "lower",), (intake, upper, lower,))
+
+
+def elastic(girth, widest, shorter=75.0, overlap=12.7):
+    """Length of elastic for a waist or a cuff, and the stretch asked of it.
+
+    `round = girth - shorter`, `cut = round + overlap`. Elastics differ: pin it round the body before cutting, and see that
+    its own full stretch is more than `passing_pct`. The casing's edge must itself be as long as the widest part. Never
+    round a throat; for children's clothes see the safety standards that hold where you are.
+
+    Parameters
+    ----------
+    girth : array_like
+        girth of the body where it sits (mm, 1 to 100000)
+    widest : array_like
+        girth that it must pass over, as the hip for a waist (mm, 1 to 100000, >= girth)
+    shorter : array_like, default 75
+        what the elastic is shorter than the girth (mm, 0 to 10000, < girth)
+    overlap : array_like, default 12.7
+        overlap where its ends are joined (mm, 0 to 1000)
+
+    Returns
+    -------
+    round : float
+        Way round the joined elastic, not stretched (mm)
+    cut : float
+        Length to cut, with its overlap (mm)
+    worn_pct : float
+        Stretch when worn (%)
+    passing_pct : float
+        Stretch when the widest part passes through (%)
+    cautions : int
+        Always `ELASTIC_BATH` (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `widest` when it is less than the girth; naming
+        `shorter` when no elastic is left.
+
+    Notes
+    -----
+    Source: A step-by-step sewing column, hastingstribune.com, 2020 (waist less 2 to 4 in for a snug one, and 1/2 in of overlap);
+    the default of 75 mm, 3 in, is the middle of its range.
+
+    Example: elastic(girth=720, widest=980, shorter=70, overlap=12) gives round 650, cut 662, worn_pct 10.769, passing_pct 50.769, cautions 8
+    """
+    if type(girth) is float and type(widest) is float and type(shorter) is float and type(overlap) is float:
+        return _new(Elastic, _core.one_elastic(girth, widest, shorter, overlap))
+    return _call.scalars("elastic", Elastic, ("girth", "widest", "shorter", "overlap",), (girth, widest, shorter, overlap,))
 
 
 def even_spacing(first, last, count):
@@ -1182,6 +2042,99 @@ def even_spacing(first, last, count):
     if type(first) is float and type(last) is float and type(count) is int:
         return _core.one_even_spacing(first, last, count)
     return _call.scalars("even_spacing", None, ("first", "last", "count",), (first, last, count,))
+
+
+def five_gores(waist, hip):
+    """Widths of a five-gored skirt's half pattern by a handed-down rule.
+
+    At the waist: front an eighth, side a sixth of it, the back what is left of half. At the hip, 6 in below: the front 1 in
+    wider than above, the side half as wide again, the back what is left of half the hip. The rule is for a full skirt of
+    its time, 2 1/2 to 3 yd round the hem, with its fullness at the back: for gores alike use `gore`. Seams are extra.
+
+    Parameters
+    ----------
+    waist : array_like
+        finished waist, ease included (mm, 1 to 100000)
+    hip : array_like
+        finished hip, ease included (mm, 1 to 100000)
+
+    Returns
+    -------
+    front_waist : float
+        Half the front gore at the waist (mm)
+    side_waist : float
+        Side gore at the waist (mm)
+    back_waist : float
+        Back gore at the waist, its gathers included (mm)
+    front_hip : float
+        Half the front gore at the hip (mm)
+    side_hip : float
+        Side gore at the hip (mm)
+    back_hip : float
+        Back gore at the hip (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `hip` when nothing of it is left for the back.
+
+    Notes
+    -----
+    Source: C. C. Ingalls, *Text-Book on Domestic Art*, 1911, "Five-Gored Underskirt: Proportions".
+
+    Example: five_gores(waist=600, hip=1000) gives front_waist 75, side_waist 100, back_waist 125, front_hip 100.4, side_hip 150, back_hip 249.6
+    """
+    if type(waist) is float and type(hip) is float:
+        return _new(FiveGores, _core.one_five_gores(waist, hip))
+    return _call.scalars("five_gores", FiveGores, ("waist", "hip",), (waist, hip,))
+
+
+def flounce(edge, depth, rings, allowance=0.0):
+    """Rings for a flounce that lies flat along its edge and ripples at its hem.
+
+    Each full ring is cut open, and joined to the next or to itself: of its way round it loses an allowance at both cuts.
+    `inner_radius = (edge / rings + 2 · allowance) / 2π`, `hem = rings · (2π · outer_radius - 2 · allowance)`. More rings
+    make it fuller, with a smaller hole. The seam's own allowance lies inside the inner radius and is snipped to lie
+    along the edge. For a part of one ring, see `circle_skirt`(crate::skirt::circle_skirt).
+
+    Parameters
+    ----------
+    edge : array_like
+        edge that the flounce is sewn to, all round (mm, 1 to 1000000)
+    depth : array_like
+        finished depth, seam to hem (mm, 1 to 10000)
+    rings : array_like of int
+        number of full rings (1 to 200)
+    allowance : array_like, default 0
+        seam allowance at each cut (mm, 0 to 100)
+
+    Returns
+    -------
+    inner_radius : float
+        Radius of the seam line that is sewn on (mm)
+    outer_radius : float
+        Radius of the finished hem (mm)
+    hem : float
+        Finished hem of all rings joined (mm)
+    ratio : float
+        Hem over edge: how much it ripples
+    square : float
+        Side of the square of cloth that each ring takes, without hem allowance (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arc length of a ring. `tests/vectors/flounce.csv` has hand-worked rows.
+
+    Example: flounce(edge=1200, depth=120, rings=3, allowance=10) gives inner_radius 66.85, outer_radius 186.85, hem 3461.9, ratio 2.885, square 373.69
+    """
+    if type(edge) is float and type(depth) is float and type(allowance) is float and type(rings) is int:
+        return _new(Flounce, _core.one_flounce(edge, depth, rings, allowance))
+    return _call.scalars("flounce", Flounce, ("edge", "depth", "rings", "allowance",), (edge, depth, rings, allowance,))
 
 
 def format_length(length, style="exact"):
@@ -1252,6 +2205,54 @@ def front_back_doubts(front, back):
     return _call.scalars("front_back_doubts", None, ("front", "back",), (front, back,))
 
 
+def frustum(lower_diameter, upper_diameter, height):
+    """Part of a ring that rolls up to a cone, or to a part of one, of given diameters and height.
+
+    `slant = √(((lower - upper) / 2)² + height²)`, `outer_radius = lower · slant / (lower - upper)`, `inner_radius = upper ·
+    slant / (lower - upper)`, `angle = 180° · (lower - upper) / slant`. Hats, shades, flared cuffs and the tops of bags
+    are measured so; where the edges and the slant are measured along the cloth use
+    `shaped_band`(crate::band::shaped_band), which is the same ring.
+
+    Parameters
+    ----------
+    lower_diameter : array_like
+        diameter of the larger end (mm, 1 to 100000)
+    upper_diameter : array_like
+        diameter of the smaller end; 0 is a cone (mm, 0 to 100000, < lower_diameter)
+    height : array_like
+        from end to end, straight up (mm, 0 to 100000)
+
+    Returns
+    -------
+    slant : float
+        From edge to edge along the cloth (mm)
+    inner_radius : float
+        Radius of the upper, smaller edge, laid flat (mm)
+    outer_radius : float
+        Radius of the lower, larger edge, laid flat (mm)
+    angle_deg : float
+        Angle of the sector (deg)
+    area_mm2 : float
+        Area of the sector, without allowances (mm2)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `upper_diameter` when it is not the smaller: turn
+        the shape over, and a tube of two equal ends is a rectangle.
+
+    Notes
+    -----
+    Source: E. M. Longfield, *Sheet Metal Drafting*, 1921 (slant height; lateral area by half the sum of the circumferences);
+    Math Forum, *Building a Cone* (radii and angle). `tests/vectors/frustum.csv` has their numbers.
+
+    Example: frustum(lower_diameter=240, upper_diameter=120, height=80) gives slant 100, inner_radius 100, outer_radius 200, angle_deg 216, area_mm2 56548.67
+    """
+    if type(lower_diameter) is float and type(upper_diameter) is float and type(height) is float:
+        return _new(Frustum, _core.one_frustum(lower_diameter, upper_diameter, height))
+    return _call.scalars("frustum", Frustum, ("lower_diameter", "upper_diameter", "height",), (lower_diameter, upper_diameter, height,))
+
+
 def gather_ratio(flat, finished):
     """Ratio of gathers that a strip there is gives on a line.
 
@@ -1289,6 +2290,46 @@ def gather_ratio(flat, finished):
     if type(flat) is float and type(finished) is float:
         return _new(Gathers, _core.one_gather_ratio(flat, finished))
     return _call.scalars("gather_ratio", Gathers, ("flat", "finished",), (flat, finished,))
+
+
+def gather_sections(lengths, flat):
+    """Parts of a strip between its marks, so that gathers are even from notch to notch.
+
+    Each section of the line takes its share of the strip: `flat · length / sum of lengths`. Quarter marks of a strip fall on
+    quarter marks of the line only where these are evenly spaced: on a waist whose front is wider than its back they are not.
+
+    Parameters
+    ----------
+    lengths : sequence of float
+        sections of the line between its notches, in order (mm, 1 to 100000, 1 to 100 items)
+    flat : float
+        length of the strip, without allowances (mm, 1 to 20000000)
+
+    Returns
+    -------
+    flats : array
+        part of the strip for each section (mm)
+    finished : float
+        Length of the line, all sections together (mm)
+    ratio : float
+        Strip over line, the same in every section
+    doubts : int
+        Doubts raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange`, `Count` or `Room`, naming the argument. `NoSolution` naming `flat` when the strip is shorter
+        than its line.
+
+    Notes
+    -----
+    Source: Proportion. `tests/vectors/gather_sections.csv` has hand-worked rows.
+
+    Example: gather_sections(lengths=[200, 340, 180], flat=1080) gives flats 300 510 270, finished 720, ratio 1.5, doubts 0
+    """
+    lengths = _call.numbers_of(lengths, "gather_sections", "lengths")
+    return _new(GatherSections, _core.one_gather_sections(lengths, flat))
 
 
 def gathers(finished, ratio):
@@ -1363,6 +2404,145 @@ def girth_doubts(girth):
     if type(girth) is float:
         return _core.one_girth_doubts(girth)
     return _call.scalars("girth_doubts", None, ("girth",), (girth,))
+
+
+def godet(length, hem, count=1):
+    """Sector for a godet of a given length and hem.
+
+    `angle = hem / length` in radians, `chord = 2 · length · sin(angle / 2)`. Its two sides are as long as the slit; the
+    hem is an arc, or it hangs in a point. A godet of more than half a ring is cut in two parts.
+
+    Parameters
+    ----------
+    length : array_like
+        slit from its point to the finished hem (mm, 1 to 10000)
+    hem : array_like
+        finished hem of one godet, along its arc (mm, 1 to 100000)
+    count : array_like of int, default 1
+        number of godets (1 to 64)
+
+    Returns
+    -------
+    angle_deg : float
+        Angle at the point (deg)
+    chord : float
+        Straight across the hem from side to side, which is the cloth's width that it takes (mm)
+    sagitta : float
+        How far the hem bows below that (mm)
+    added : float
+        What all godets add to the hem (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `hem` when it is more than half a ring.
+
+    Notes
+    -----
+    Source: Arc length of a sector. `tests/vectors/godet.csv` has hand-worked rows.
+
+    Example: godet(length=300, hem=471.24, count=4) gives angle_deg 90, chord 424.26, sagitta 87.87, added 1884.96
+    """
+    if type(length) is float and type(hem) is float and type(count) is int:
+        return _new(Godet, _core.one_godet(length, hem, count))
+    return _call.scalars("godet", Godet, ("length", "hem", "count",), (length, hem, count,))
+
+
+def gore(waist, hip, hem, length, hip_depth, count):
+    """Widths and side edges of one of several equal gores, straight from waist to hip and from hip to hem.
+
+    Each width is the whole by the number of gores. A side edge runs over two slopes, `√(((hip - waist) / 2)² +
+    hip_depth²) + √(((hem - hip) / 2)² + (length - hip_depth)²)` for widths of one gore, and is longer than the middle: the
+    hem is curved up by `hem_rise` at its ends. The break at the hip is rounded off when the pattern is drawn.
+
+    Parameters
+    ----------
+    waist : array_like
+        finished waist, ease included (mm, 1 to 100000)
+    hip : array_like
+        finished hip, ease included (mm, 1 to 100000)
+    hem : array_like
+        finished way round the hem (mm, 1 to 1000000)
+    length : array_like
+        waist to hem along the middle of a gore (mm, 1 to 100000)
+    hip_depth : array_like
+        waist to hip along the middle of a gore (mm, 0 to 10000, < length)
+    count : array_like of int
+        number of gores (1 to 64)
+
+    Returns
+    -------
+    waist_width : float
+        Width at the waist (mm)
+    hip_width : float
+        Width at the hip (mm)
+    hem_width : float
+        Width at the hem (mm)
+    side_length : float
+        Length of each side edge, waist to hip to hem (mm)
+    flare_deg : float
+        Lean of each side edge below the hip; negative where it tapers in (deg)
+    hem_rise : float
+        What each side edge is longer than the middle, taken off at the hem's ends so that it hangs level (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `hip_depth` when it is not above the hem.
+
+    Notes
+    -----
+    Source: Plane geometry. The hip lies 5 to 7 in below the waist by L. I. Baldt, *Clothing for Women*, 1916, and 7 in by *The
+    New Dressmaker*, Butterick, 1921. `tests/vectors/gore.csv` has hand-worked rows.
+
+    Example: gore(waist=720, hip=1020, hem=1980, length=700, hip_depth=200, count=6) gives waist_width 120, hip_width 170, hem_width 330, side_length 707.9, flare_deg 9.09, hem_rise 7.9
+    """
+    if type(waist) is float and type(hip) is float and type(hem) is float and type(length) is float and type(hip_depth) is float and type(count) is int:
+        return _new(Gore, _core.one_gore(waist, hip, hem, length, hip_depth, count))
+    return _call.scalars("gore", Gore, ("waist", "hip", "hem", "length", "hip_depth", "count",), (waist, hip, hem, length, hip_depth, count,))
+
+
+def hem_on_curve(radius, depth, hem=1000.0):
+    """Fullness to ease into a hem that is turned up on a flared edge.
+
+    The raw edge lies at `radius + depth`; turned up it must lie at `radius - depth`. So it is too long by
+    `100 · 2 · depth / (radius - depth)` percent of where it lies, and over a hem of length `hem` by
+    `2 · depth · hem / radius`. Radius is that of the hem edge laid flat: `circle_skirt`(crate::skirt::circle_skirt) or
+    `arc_from_rise`(crate::arc::arc_from_rise) give it.
+
+    Parameters
+    ----------
+    radius : array_like
+        radius of the finished hem edge, laid flat (mm, 1 to 1000000)
+    depth : array_like
+        depth of the hem (mm, 0 to 10000, < radius)
+    hem : array_like, default 1000
+        length of the finished hem edge (mm, 1 to 1000000)
+
+    Returns
+    -------
+    excess_pct : float
+        What the raw edge is longer than the line it lies on when turned up (%)
+    excess : float
+        The same over the whole hem, to be eased, shrunk or folded away (mm)
+    raw_edge : float
+        Length of the raw edge before turning (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `depth` when it reaches the centre.
+
+    Notes
+    -----
+    Source: Arcs about one centre. T. Johnson, *It's Fun to Sew a Cotton School Dress*, gives 1 1/2 in for a flared skirt and 1/4 in
+    or a rolled hem for a full circle, where by this sum (radius 761) 1/4 in leaves 1.7 % and 1 1/2 in would leave 10.5 %.
+
+    Example: hem_on_curve(radius=840, depth=40, hem=2000) gives excess_pct 10, excess 190.476, raw_edge 2095.238
+    """
+    if type(radius) is float and type(depth) is float and type(hem) is float:
+        return _new(HemOnCurve, _core.one_hem_on_curve(radius, depth, hem))
+    return _call.scalars("hem_on_curve", HemOnCurve, ("radius", "depth", "hem",), (radius, depth, hem,))
 
 
 def holes_left(edge, first, pitch):
@@ -1663,6 +2843,51 @@ def length_chain(lengths, factors, total, unknown):
     lengths = _call.numbers_of(lengths, "length_chain", "lengths")
     factors = _call.numbers_of(factors, "length_chain", "factors")
     return _new(LengthChain, _core.one_length_chain(lengths, factors, total, unknown))
+
+
+def level_line(hem_radius, height, hem_chord):
+    """Line at an even height above a curved hem that is kept.
+
+    Height is measured from the hem on its radius, so the line is an arc about the same centre: `radius = hem_radius -
+    height`, its chord shrinks alike, and `sag = radius - √(radius² - chord² / 4)`. A straight line through its ends would
+    leave the new edge short by the sag in the middle. Radius and chord of the hem come from `arc_from_rise`. The panel
+    is a sector of less than half a ring.
+
+    Parameters
+    ----------
+    hem_radius : array_like
+        radius of the hem that is kept (mm, 1 to 1000000)
+    height : array_like
+        height of the line above the hem (mm, 0 to 100000, < hem_radius)
+    hem_chord : array_like
+        straight across from end to end of the hem (mm, 1 to 100000)
+
+    Returns
+    -------
+    radius : float
+        Radius of the line (mm)
+    chord : float
+        Straight across from end to end of the line (mm)
+    sag : float
+        How far the line bows below its chord (mm)
+    length : float
+        Length along the line (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `height` when it reaches the centre; naming
+        `hem_chord` when it is more than twice the radius.
+
+    Notes
+    -----
+    Source: Plane geometry. `tests/vectors/level_line.csv` has hand-worked rows.
+
+    Example: level_line(hem_radius=1500, height=600, hem_chord=500) gives radius 900, chord 300, sag 12.6, length 301.4
+    """
+    if type(hem_radius) is float and type(height) is float and type(hem_chord) is float:
+        return _new(LevelLine, _core.one_level_line(hem_radius, height, hem_chord))
+    return _call.scalars("level_line", LevelLine, ("hem_radius", "height", "hem_chord",), (hem_radius, height, hem_chord,))
 
 
 def lining_free_length(length, clearance, hem):
@@ -2083,6 +3308,51 @@ def remaining_width(girth, ease, other_width, parts=1, intake=0.0):
     return _call.scalars("remaining_width", None, ("girth", "ease", "other_width", "parts", "intake",), (girth, ease, other_width, parts, intake,))
 
 
+def ribbing(edge, depth, allowance, share=0.8):
+    """Strip of ribbing for a neck, a cuff or a waist.
+
+    `round = edge · share`, joined with an allowance at both ends; folded along its middle, `cut_width = 2 · depth + 2 ·
+    allowance`. A round neck takes less than a waist, lest it stand away. Ribbings differ: pin a strip round the edge first.
+    A neck must still pass over the head, see `head_opening`.
+
+    Parameters
+    ----------
+    edge : array_like
+        edge that it is sewn to (mm, 1 to 100000)
+    depth : array_like
+        finished depth (mm, 1 to 1000)
+    allowance : array_like
+        seam allowance at each edge and end (mm, 0 to 100)
+    share : array_like, default 0.8
+        strip over edge (0.3 to 1)
+
+    Returns
+    -------
+    round : float
+        Way round the joined strip, not stretched (mm)
+    cut_length : float
+        Length to cut, along the way it stretches (mm)
+    cut_width : float
+        Width to cut, folded in two when sewn (mm)
+    stretch_pct : float
+        Stretch that it is sewn on with (%)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic; a share of 0.75 to 0.9 is common practice, no source. `tests/vectors/ribbing.csv` has hand-worked rows.
+
+    Example: ribbing(edge=250, depth=60, allowance=7, share=0.8) gives round 200, cut_length 214, cut_width 134, stretch_pct 25
+    """
+    if type(edge) is float and type(depth) is float and type(allowance) is float and type(share) is float:
+        return _new(Ribbing, _core.one_ribbing(edge, depth, allowance, share))
+    return _call.scalars("ribbing", Ribbing, ("edge", "depth", "allowance", "share",), (edge, depth, allowance, share,))
+
+
 def round_set(lengths, graduation=1.0):
     """Lengths rounded so that the rounded lengths add up to the rounded sum.
 
@@ -2155,6 +3425,98 @@ def round_to(length, graduation=1.0, way="nearest"):
     if type(length) is float and type(graduation) is float:
         return _core.one_round_to(length, graduation, way)
     return _call.scalars("round_to", None, ("length", "graduation", "way",), (length, graduation, way,))
+
+
+def ruffle(edge, ratio, depth, strip, allowance, hem):
+    """Strips to cut for a ruffle along an edge.
+
+    `flat = edge · ratio`, `cut_width = depth + allowance + hem`, and as many strips as their length, less an allowance at both
+    ends, makes that up: `strips = ceil(flat / (strip - 2 · allowance))`. A ruffle along an edge with ends has one join fewer
+    and narrow hems instead. Strips across the cloth gather softly, along the selvedge crisply; on the bias no hem frays.
+
+    Parameters
+    ----------
+    edge : array_like
+        edge that it is sewn to (mm, 1 to 100000)
+    ratio : array_like
+        strip over edge (1 to 10)
+    depth : array_like
+        finished depth, seam to hem edge (mm, 1 to 10000)
+    strip : array_like
+        length of one strip: the cloth's width, or a scrap's length (mm, 10 to 100000)
+    allowance : array_like
+        seam allowance at the gathered edge and each join (mm, 0 to 1000)
+    hem : array_like
+        hem allowance, turn included (mm, 0 to 1000)
+
+    Returns
+    -------
+    flat : float
+        Length of the joined strip before gathering (mm)
+    cut_width : float
+        Width to cut each strip (mm)
+    strips : int
+        Number of strips
+    cloth_length : float
+        Cloth that the strips take, lying side by side (mm)
+    doubts : int
+        Doubts raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `allowance` when it takes the whole strip, or so
+        much that there would be more than 100000 strips.
+
+    Notes
+    -----
+    Source: Arithmetic. Ratio: C. C. Ingalls, *Text-Book on Domestic Art*, 1911 (1 1/2); 1.5 to 3 by weight and fullness,
+    stitchcoach.blogspot.com, 2017. The doubt is that of `gathers`.
+
+    Example: ruffle(edge=1200, ratio=1.5, depth=80, strip=620, allowance=10, hem=15) gives flat 1800, cut_width 105, strips 3, cloth_length 315, doubts 0
+    """
+    if type(edge) is float and type(ratio) is float and type(depth) is float and type(strip) is float and type(allowance) is float and type(hem) is float:
+        return _new(Ruffle, _core.one_ruffle(edge, ratio, depth, strip, allowance, hem))
+    return _call.scalars("ruffle", Ruffle, ("edge", "ratio", "depth", "strip", "allowance", "hem",), (edge, ratio, depth, strip, allowance, hem,))
+
+
+def seam_pleat(depth, allowance):
+    """Cloth added at the two edges of a seam that is to hold an inverted pleat.
+
+    The first edge gets one depth and its allowance, the next one three depths and its allowance: the seam then lies hidden
+    in an inner fold, not in the middle of the underlay. At a gored seam both are added along the slanted edge.
+
+    Parameters
+    ----------
+    depth : array_like
+        depth of each of the pleat's two folds (mm, 0.1 to 10000)
+    allowance : array_like
+        seam allowance of each edge (mm, 0 to 1000)
+
+    Returns
+    -------
+    first_edge : float
+        Added to the edge whose seam lies in the nearer inner fold (mm)
+    next_edge : float
+        Added to the edge that makes the rest of the pleat (mm)
+    intake : float
+        Both together, less the seam: what the pleat takes up (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: L. I. Baldt, *Clothing for Women*, 1916, Outer Garments pt 4 (inverted pleat at a gored seam: 1 pleat width and a seam on
+    the first edge, 3 and a seam on the next).
+
+    Example: seam_pleat(depth=50, allowance=10) gives first_edge 60, next_edge 160, intake 200
+    """
+    if type(depth) is float and type(allowance) is float:
+        return _new(SeamPleat, _core.one_seam_pleat(depth, allowance))
+    return _call.scalars("seam_pleat", SeamPleat, ("depth", "allowance",), (depth, allowance,))
 
 
 def sectioned_band(lengths, depth, top, ends):
@@ -2289,6 +3651,53 @@ def share(girth, ease=0.0, parts=4):
     return _call.scalars("share", None, ("girth", "ease", "parts",), (girth, ease, parts,))
 
 
+def shirring(finished, depth, pitch=10.0, drawn_pct=55.0):
+    """Cloth and rows for shirring with elastic thread.
+
+    `flat = finished · 100 / drawn_pct`, and `rows = floor(depth / pitch) + 1`, the first and last at the edges of the depth.
+    How far it draws up depends on cloth, tension and number of rows, and steam draws it further: shirr a square of known
+    width and measure.
+
+    Parameters
+    ----------
+    finished : array_like
+        width when drawn up, not stretched (mm, 1 to 100000)
+    depth : array_like
+        from the first row to the last (mm, 0 to 10000)
+    pitch : array_like, default 10
+        from row to row (mm, 1 to 1000)
+    drawn_pct : array_like, default 55
+        what the cloth draws up to (%, 10 to 100)
+
+    Returns
+    -------
+    flat : float
+        Width before shirring, without allowances (mm)
+    ratio : float
+        Flat over finished
+    rows : int
+        Number of rows
+    stitching : float
+        All rows together, as sewn on the flat cloth (mm)
+    cautions : int
+        Always `ELASTIC_BATH` (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: To 50 or 60 % of its width: common practice, no source; the default is the middle. `tests/vectors/shirring.csv`.
+
+    Example: shirring(finished=330, depth=120, pitch=10, drawn_pct=55) gives flat 600, ratio 1.8182, rows 13, stitching 7800, cautions 8
+    """
+    if type(finished) is float and type(depth) is float and type(pitch) is float and type(drawn_pct) is float:
+        return _new(Shirring, _core.one_shirring(finished, depth, pitch, drawn_pct))
+    return _call.scalars("shirring", Shirring, ("finished", "depth", "pitch", "drawn_pct",), (finished, depth, pitch, drawn_pct,))
+
+
 def shrink_pair(shell, lining, shell_change_pct, lining_change_pct):
     """What washing does to a shell and its lining, and how to cut both for it.
 
@@ -2335,6 +3744,49 @@ def shrink_pair(shell, lining, shell_change_pct, lining_change_pct):
     if type(shell) is float and type(lining) is float and type(shell_change_pct) is float and type(lining_change_pct) is float:
         return _new(ShrinkPair, _core.one_shrink_pair(shell, lining, shell_change_pct, lining_change_pct))
     return _call.scalars("shrink_pair", ShrinkPair, ("shell", "lining", "shell_change_pct", "lining_change_pct",), (shell, lining, shell_change_pct, lining_change_pct,))
+
+
+def snip_spacing(radius, allowance, opening=3.0):
+    """Distance between the snips of a curved seam allowance.
+
+    Turned under, an allowance along an inward curve such as a neckline is too short and each snip opens; along an
+    outward one it is too long and each notch cut out closes. Either way a stretch of seam `s` opens or closes by
+    `2 · allowance · s / radius` at the raw edge, so `spacing = opening · radius / (2 · allowance)`. A turned edge is
+    nearly straight between snips and leaves the curve there by `spacing² / (8 · radius)`. Staystitch first, snip to a
+    thread's breadth from it and no further. The blades are sharp: cut away from the hand that holds.
+
+    Parameters
+    ----------
+    radius : array_like
+        radius of the seam line (mm, 1 to 1000000)
+    allowance : array_like
+        seam allowance, after trimming (mm, 0.1 to 1000)
+    opening : array_like, default 3
+        how far a snip may open, or how wide a notch is (mm, 0.1 to 100)
+
+    Returns
+    -------
+    spacing : float
+        From snip to snip along the seam line (mm)
+    flat : float
+        How far a straight fold between two snips leaves the curve (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `opening` when the spacing would be more than a
+        quarter ring, where it would no longer be small.
+
+    Notes
+    -----
+    Source: Arcs about one centre; the opening of 3 mm is common practice, no source. `tests/vectors/snip_spacing.csv` has
+    hand-worked rows.
+
+    Example: snip_spacing(radius=80, allowance=10, opening=3) gives spacing 12, flat 0.225
+    """
+    if type(radius) is float and type(allowance) is float and type(opening) is float:
+        return _new(SnipSpacing, _core.one_snip_spacing(radius, allowance, opening))
+    return _call.scalars("snip_spacing", SnipSpacing, ("radius", "allowance", "opening",), (radius, allowance, opening,))
 
 
 def spacing_through(first, last, through, count):
@@ -2472,6 +3924,128 @@ def straight_band_depth(cut_width, allowance, turn=0.0, make="folded"):
     return _call.scalars("straight_band_depth", None, ("cut_width", "allowance", "turn", "make",), (cut_width, allowance, turn, make,))
 
 
+def thread_for_seam(seam, ratio=2.5, waste_pct=15.0):
+    """Thread for a seam, waste included.
+
+    `thread = seam · ratio · (1 + waste_pct / 100)`. The ratio is measured on an unpicked length, or taken from
+    `thread_ratio` or a maker's table; for one thread of several, give that thread's own. Wind on more than this:
+    tension, thickness and the stitch's length all change it.
+
+    Parameters
+    ----------
+    seam : array_like
+        length of all seams of this kind (mm, 0 to 100000000)
+    ratio : array_like, default 2.5
+        thread over seam (0.1 to 100)
+    waste_pct : array_like, default 15
+        for ends, tests and what is left on the bobbin (%, 0 to 500)
+
+    Returns
+    -------
+    float
+        Length of thread (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic. Ratio 2.5 for a lockstitch: Coats, *Standard Stitch Type Classification*. Waste of 10 to 15 % by Coats, 15
+    to 20 % by American & Efird; in home sewing with many short seams it is more (common practice, no source).
+
+    Example: thread_for_seam(seam=12000, ratio=2.5, waste_pct=15) gives 34500
+    """
+    if type(seam) is float and type(ratio) is float and type(waste_pct) is float:
+        return _core.one_thread_for_seam(seam, ratio, waste_pct)
+    return _call.scalars("thread_for_seam", None, ("seam", "ratio", "waste_pct",), (seam, ratio, waste_pct,))
+
+
+def thread_ratio(stitch_length, thickness, stitch="lock"):
+    """Thread that a seam takes for its length, from the path of the stitch.
+
+    `ratio = c + 2 · thickness / stitch_length`, with `c` 3 for type 101, 2 for 301, 4 for 401: along the seam on both
+    faces, and through it twice a stitch. The path is drawn tight: makers' rounded ratios are higher, 2.5 for type 301 where
+    thin cloth gives 2.2 here, and 5 for type 101 where it gives 3.1. Overedge stitches have published formulas that disagree, and are left
+    out: for them, unpick a length of seam and measure, or take a maker's ratio.
+
+    Parameters
+    ----------
+    stitch_length : array_like
+        length of one stitch (mm, 0.1 to 100)
+    thickness : array_like
+        all layers of the seam, pressed (mm, 0 to 100)
+    stitch : StitchType, default "lock"
+        type of the stitch
+
+    Returns
+    -------
+    float
+        Thread over seam, all threads together
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: A. K. Das, *textilecalculation* blog, 2015 (101, 301); Union Special's chart in a bulletin of American & Efird, 2008
+    (401). Ratios: Coats, *Standard Stitch Type Classification* (101 5, 103 4.5, 301 2.5).
+
+    Example: thread_ratio(stitch_length=2.5, thickness=1, stitch='lock') gives 2.8
+    """
+    stitch = _call.choice(StitchType, stitch, "thread_ratio", "stitch")
+    if type(stitch_length) is float and type(thickness) is float:
+        return _core.one_thread_ratio(stitch_length, thickness, stitch)
+    return _call.scalars("thread_ratio", None, ("stitch_length", "thickness", "stitch",), (stitch_length, thickness, stitch,))
+
+
+def tiers(top, ratios):
+    """Way round each tier of a tiered skirt.
+
+    Each tier is the one above times its ratio, the first the top edge times the first ratio, so that the fullness
+    multiplies: three tiers of 1.5 make a hem of 3.375 times the waist. How the length is shared over the tiers is
+    taste. Allowances and joins are extra (`breadths`).
+
+    Parameters
+    ----------
+    top : float
+        edge that the first tier is gathered to (mm, 1 to 100000)
+    ratios : sequence of float
+        tier over the one above, from the top down (1 to 10, 1 to 12 items)
+
+    Returns
+    -------
+    flats : array
+        way round each tier before gathering (mm)
+    hem : float
+        Way round the last tier, which is the hem (mm)
+    ratio : float
+        Hem over the top edge
+    strip : float
+        All tiers together, as one strip (mm)
+    doubts : int
+        `GATHERS_SCANT` when any tier is gathered by less than 1.2 (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange`, `Count` or `Room`, naming the argument. `NoSolution` naming `ratios` when a tier would be
+        more than 10 km round.
+
+    Notes
+    -----
+    Source: Arithmetic; a flounce is 1 1/2 times its line by C. C. Ingalls, *Text-Book on Domestic Art*, 1911.
+    `tests/vectors/tiers.csv` has hand-worked rows.
+
+    Example: tiers(top=800, ratios=[1.5, 1.5, 2]) gives flats 1200 1800 3600, hem 3600, ratio 4.5, strip 6600, doubts 0
+    """
+    ratios = _call.numbers_of(ratios, "tiers", "ratios")
+    return _new(Tiers, _core.one_tiers(top, ratios))
+
+
 def tolerance_stack(seams, error_each=1.0):
     """How far a girth made of equal seams may be off.
 
@@ -2597,6 +4171,142 @@ def trilaterate(base, from_start, from_end):
     return _call.scalars("trilaterate", Trilaterate, ("base", "from_start", "from_end",), (base, from_start, from_end,))
 
 
+def tucks(finished, count, depth, spacing):
+    """Cloth and marking for tucks stitched an even distance apart.
+
+    `flat = finished + 2 · count · depth`; fold lines are marked `spacing + 2 · depth` apart on the flat cloth. A tuck covers
+    its depth of the spacing: blind tucks have `spacing = depth`. Tuck the cloth first, then cut the piece from it.
+
+    Parameters
+    ----------
+    finished : array_like
+        width when tucked (mm, 1 to 100000)
+    count : array_like of int
+        number of tucks (1 to 1000)
+    depth : array_like
+        depth of each tuck, stitching to fold (mm, 0.1 to 1000)
+    spacing : array_like
+        from stitching to stitching when tucked (mm, 0.1 to 10000)
+
+    Returns
+    -------
+    flat : float
+        Width before tucking, without allowances (mm)
+    taken_up : float
+        Cloth that all tucks take up (mm)
+    fold_pitch : float
+        From fold line to fold line on the flat cloth (mm)
+    gap : float
+        What shows between a tuck's fold and the next one's stitching; 0 for blind tucks (mm)
+    margin : float
+        Width left beside the first and the last stitching, together (mm)
+    doubts : int
+        `PLEATS_OVERLAP` when tucks lie over each other (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `spacing` when the tucks do not fit in the width.
+
+    Notes
+    -----
+    Source: L. I. Baldt, *Clothing for Women*, 1916, Decoration pt 4 (twice the depth times the number).
+    `tests/vectors/tucks.csv` has hand-worked rows.
+
+    Example: tucks(finished=150, count=8, depth=5, spacing=15) gives flat 230, taken_up 80, fold_pitch 25, gap 10, margin 45, doubts 0
+    """
+    if type(finished) is float and type(depth) is float and type(spacing) is float and type(count) is int:
+        return _new(Tucks, _core.one_tucks(finished, count, depth, spacing))
+    return _call.scalars("tucks", Tucks, ("finished", "count", "depth", "spacing",), (finished, count, depth, spacing,))
+
+
+def turn_through(width, thickness, opening, packing=0.5):
+    """Whether a garment part can be turned right side out through an opening: an estimate.
+
+    The widest part, gathered in the hand, is a round bundle of its layers' section, of which cloth fills a share
+    `packing`: `diameter = √(4 · width · thickness / (π · packing))`. An opening of flat width `w` is `2 · w` round, and
+    passes it when `2 · w >= π · diameter`. Find the narrowest place on the way: a shoulder seam, a strap, the gap left in
+    a lining; and that there is a way: a ring closed on itself cannot be turned.
+
+    Parameters
+    ----------
+    width : array_like
+        widest part that must pass, laid flat (mm, 1 to 100000)
+    thickness : array_like
+        all its layers together, pressed (mm, 0.01 to 1000)
+    opening : array_like
+        flat width of the narrowest place on the way (mm, 1 to 100000)
+    packing : array_like, default 0.5
+        share of the bundle that is cloth (0.1 to 1)
+
+    Returns
+    -------
+    diameter : float
+        Diameter of the bundle (mm)
+    least_opening : float
+        Least flat width of an opening that it passes (mm)
+    spare : float
+        What the opening is wider than that; negative when the bundle does not pass (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Plane geometry; the packing of a half is a guess from memory, so the answer is an estimate: try with a scrap of as many
+    layers. `tests/vectors/turn_through.csv` has hand-worked rows.
+
+    Example: turn_through(width=250, thickness=1.6, opening=60, packing=0.5) gives diameter 31.92, least_opening 50.13, spare 9.87
+    """
+    if type(width) is float and type(thickness) is float and type(opening) is float and type(packing) is float:
+        return _new(TurnThrough, _core.one_turn_through(width, thickness, opening, packing))
+    return _call.scalars("turn_through", TurnThrough, ("width", "thickness", "opening", "packing",), (width, thickness, opening, packing,))
+
+
+def turned_hem(length, depth, turn_in=6.0, roll=0.0):
+    """Allowance and cut length for a hem that is turned up, its raw edge turned in.
+
+    `allowance = depth + turn_in + folds · roll`: two folds, or one where nothing is turned in. A hem of two equal turns,
+    as for sheer cloth, has `turn_in = depth`. The roll is the cloth that each fold takes by its thickness; fold a sample
+    to learn it.
+
+    Parameters
+    ----------
+    length : array_like
+        finished length, upper edge or seam line to hem edge (mm, 1 to 100000)
+    depth : array_like
+        finished depth of the hem (mm, 0 to 10000)
+    turn_in : array_like, default 6
+        turned in at the raw edge; 0 where it is overcast or bound (mm, 0 to 10000, <= depth)
+    roll : array_like, default 0
+        cloth that each fold takes by its thickness (mm, 0 to 100)
+
+    Returns
+    -------
+    allowance : float
+        Hem allowance, from the finished edge to the raw edge (mm)
+    cut_length : float
+        Length to cut, with that allowance and no other (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `turn_in` when it is deeper than the hem.
+
+    Notes
+    -----
+    Source: Arithmetic; a turn of 1/4 in by L. I. Baldt, *Clothing for Women*, 1916, "Simple Dress of Wool" (6 mm here). Depths: T.
+    Johnson, *It's Fun to Sew a Cotton School Dress*, 2 to 3 in on moderate flare, 1 1/2 in on more.
+
+    Example: turned_hem(length=600, depth=40, turn_in=6, roll=0) gives allowance 46, cut_length 646
+    """
+    if type(length) is float and type(depth) is float and type(turn_in) is float and type(roll) is float:
+        return _new(TurnedHem, _core.one_turned_hem(length, depth, turn_in, roll))
+    return _call.scalars("turned_hem", TurnedHem, ("length", "depth", "turn_in", "roll",), (length, depth, turn_in, roll,))
+
+
 def waist_hip_doubts(waist, hip):
     """Doubts on a waist and a hip together.
 
@@ -2633,41 +4343,118 @@ def waist_hip_doubts(waist, hip):
     return _call.scalars("waist_hip_doubts", None, ("waist", "hip",), (waist, hip,))
 
 
+def wrap_skirt(waist, hip, overlap):
+    """Widths of a skirt with a back and two fronts that lap over each other.
+
+    A back of half the girth, and fronts of a quarter and half the overlap each: `front = girth / 4 + overlap / 2`. The
+    overlap runs straight down, the same at waist and hip; facings or hems of the two front edges are extra. The skirt
+    opens when a step spreads the hem by more than the overlap there, so sit and stride in it, pinned, before cutting. The
+    lap must equal that of the band, and of the bodice where there is one.
+
+    Parameters
+    ----------
+    waist : array_like
+        finished waist, ease included, darts closed (mm, 1 to 100000)
+    hip : array_like
+        finished hip, ease included (mm, 1 to 100000)
+    overlap : array_like
+        how far one front lies over the other (mm, 0 to 100000, <= waist)
+
+    Returns
+    -------
+    back_waist : float
+        Back at the waist, side seam to side seam (mm)
+    back_hip : float
+        Back at the hip (mm)
+    front_waist : float
+        Each front at the waist, side seam to its finished edge (mm)
+    front_hip : float
+        Each front at the hip (mm)
+    waist_edge : float
+        Waist edge of all three parts, which is the length of its band without ties (mm)
+    wrap_pct : float
+        How far each front reaches past the centre line, as a share of half a front (%)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `overlap` when it goes more than once round.
+
+    Notes
+    -----
+    Source: Arithmetic. `tests/vectors/wrap_skirt.csv` has hand-worked rows.
+
+    Example: wrap_skirt(waist=720, hip=1020, overlap=240) gives back_waist 360, back_hip 510, front_waist 300, front_hip 375, waist_edge 960, wrap_pct 66.67
+    """
+    if type(waist) is float and type(hip) is float and type(overlap) is float:
+        return _new(WrapSkirt, _core.one_wrap_skirt(waist, hip, overlap))
+    return _call.scalars("wrap_skirt", WrapSkirt, ("waist", "hip", "overlap",), (waist, hip, overlap,))
+
+
 __all__ = [
     "BandMake",
     "BindingFold",
     "ButtonShape",
     "Rounding",
     "SquareEnds",
+    "StitchType",
     "Style",
+    "ArcFromRise",
     "BathVolume",
     "BindingStrips",
+    "BoxPleats",
+    "Breadths",
     "ButtonForHole",
     "ButtonLoop",
+    "Casing",
     "CircleSkirt",
     "CircleSkirtOnCloth",
     "CurvedBand",
     "CutForChange",
+    "CutState",
     "Dart",
+    "DartEquivalent",
+    "DartFromGape",
     "DartInPanel",
+    "DoubleDart",
+    "Elastic",
+    "FiveGores",
+    "Flounce",
+    "Frustum",
     "Gathers",
+    "GatherSections",
+    "Godet",
+    "Gore",
+    "HemOnCurve",
     "HolesLeft",
     "KnifePleats",
     "LengthChain",
+    "LevelLine",
     "LiningLength",
     "LoopSlack",
     "OffCentreOpening",
     "Owf",
     "PanelByTriangles",
+    "Ribbing",
     "RoundedSet",
+    "Ruffle",
+    "SeamPleat",
     "SectionedBand",
     "ShapedBand",
+    "Shirring",
     "ShrinkPair",
+    "SnipSpacing",
     "SpacingThrough",
     "StraightBand",
+    "Tiers",
     "ToleranceStack",
     "ToleranceStackList",
     "Trilaterate",
+    "Tucks",
+    "TurnThrough",
+    "TurnedHem",
+    "WrapSkirt",
+    "arc_from_rise",
     "bath_volume",
     "bias_along_selvedge",
     "bias_square",
@@ -2675,31 +4462,52 @@ __all__ = [
     "binding_strips",
     "binding_width",
     "body_length_doubts",
+    "box_pleats",
+    "box_pleats_count",
+    "box_pleats_depth",
+    "box_pleats_finished",
+    "breadths",
     "button_diameter",
     "button_for_hole",
     "button_loop",
     "buttonhole",
+    "casing",
     "circle_skirt",
     "circle_skirt_fraction",
     "circle_skirt_longest",
     "curved_band",
     "cut_for_change",
+    "cut_state",
     "dart",
+    "dart_equivalent",
+    "dart_from_gape",
     "dart_in_panel",
     "dart_turned",
+    "dart_width_at",
+    "deepest_hem",
     "dimensional_change",
+    "double_dart",
+    "elastic",
     "even_spacing",
+    "five_gores",
+    "flounce",
     "format_length",
     "front_back_doubts",
+    "frustum",
     "gather_ratio",
+    "gather_sections",
     "gathers",
     "girth_doubts",
+    "godet",
+    "gore",
+    "hem_on_curve",
     "holes_left",
     "knife_pleats",
     "knife_pleats_count",
     "knife_pleats_depth",
     "knife_pleats_finished",
     "length_chain",
+    "level_line",
     "lining_free_length",
     "lining_length",
     "loop_slack",
@@ -2709,17 +4517,29 @@ __all__ = [
     "panel_by_triangles",
     "parse_length",
     "remaining_width",
+    "ribbing",
     "round_set",
     "round_to",
+    "ruffle",
+    "seam_pleat",
     "sectioned_band",
     "shaped_band",
     "share",
+    "shirring",
     "shrink_pair",
+    "snip_spacing",
     "spacing_through",
     "straight_band",
     "straight_band_depth",
+    "thread_for_seam",
+    "thread_ratio",
+    "tiers",
     "tolerance_stack",
     "tolerance_stack_list",
     "trilaterate",
+    "tucks",
+    "turn_through",
+    "turned_hem",
     "waist_hip_doubts",
+    "wrap_skirt",
 ]

@@ -1,6 +1,9 @@
 # Written by `cargo xtask generate` from the doc comments of the core; do not edit.
 import numpy as np
 
+arc_from_rise_radius: np.ufunc
+arc_from_rise_length: np.ufunc
+arc_from_rise_angle_deg: np.ufunc
 bath_volume_volume_ml: np.ufunc
 bath_volume_doubts: np.ufunc
 bath_volume_cautions: np.ufunc
@@ -11,6 +14,45 @@ binding_strips_count: np.ufunc
 binding_strips_spare: np.ufunc
 binding_width: np.ufunc
 body_length_doubts: np.ufunc
+box_pleats_flat: np.ufunc
+box_pleats_finished: np.ufunc
+box_pleats_count: np.ufunc
+box_pleats_show: np.ufunc
+box_pleats_depth: np.ufunc
+box_pleats_intake: np.ufunc
+box_pleats_taken_up: np.ufunc
+box_pleats_ratio: np.ufunc
+box_pleats_doubts: np.ufunc
+box_pleats_count_flat: np.ufunc
+box_pleats_count_finished: np.ufunc
+box_pleats_count_count: np.ufunc
+box_pleats_count_show: np.ufunc
+box_pleats_count_depth: np.ufunc
+box_pleats_count_intake: np.ufunc
+box_pleats_count_taken_up: np.ufunc
+box_pleats_count_ratio: np.ufunc
+box_pleats_count_doubts: np.ufunc
+box_pleats_depth_flat: np.ufunc
+box_pleats_depth_finished: np.ufunc
+box_pleats_depth_count: np.ufunc
+box_pleats_depth_show: np.ufunc
+box_pleats_depth_depth: np.ufunc
+box_pleats_depth_intake: np.ufunc
+box_pleats_depth_taken_up: np.ufunc
+box_pleats_depth_ratio: np.ufunc
+box_pleats_depth_doubts: np.ufunc
+box_pleats_finished_flat: np.ufunc
+box_pleats_finished_finished: np.ufunc
+box_pleats_finished_count: np.ufunc
+box_pleats_finished_show: np.ufunc
+box_pleats_finished_depth: np.ufunc
+box_pleats_finished_intake: np.ufunc
+box_pleats_finished_taken_up: np.ufunc
+box_pleats_finished_ratio: np.ufunc
+box_pleats_finished_doubts: np.ufunc
+breadths_count: np.ufunc
+breadths_round: np.ufunc
+breadths_spare: np.ufunc
 button_diameter: np.ufunc
 button_for_hole_diameter: np.ufunc
 button_for_hole_creep: np.ufunc
@@ -18,6 +60,8 @@ button_loop_visible: np.ufunc
 button_loop_cut: np.ufunc
 button_loop_cautions: np.ufunc
 buttonhole: np.ufunc
+casing_depth: np.ufunc
+casing_allowance: np.ufunc
 circle_skirt_waist_radius: np.ufunc
 circle_skirt_hem_radius: np.ufunc
 circle_skirt_hem_length: np.ufunc
@@ -38,17 +82,54 @@ circle_skirt_longest_cloth_length: np.ufunc
 cut_for_change_cut: np.ufunc
 cut_for_change_added: np.ufunc
 cut_for_change_doubts: np.ufunc
+cut_state_finished: np.ufunc
+cut_state_cut: np.ufunc
 dart_leg: np.ufunc
 dart_angle_deg: np.ufunc
+dart_equivalent_ease_pct: np.ufunc
+dart_equivalent_gather_ratio: np.ufunc
+dart_equivalent_tuck_depth: np.ufunc
+dart_equivalent_doubts: np.ufunc
+dart_from_gape_intake: np.ufunc
+dart_from_gape_angle_deg: np.ufunc
 dart_in_panel_intake_each: np.ufunc
 dart_in_panel_leftover: np.ufunc
 dart_in_panel_leg: np.ufunc
 dart_in_panel_kink_deg: np.ufunc
 dart_in_panel_doubts: np.ufunc
 dart_turned: np.ufunc
+dart_width_at: np.ufunc
+deepest_hem: np.ufunc
 dimensional_change: np.ufunc
+double_dart_upper_leg: np.ufunc
+double_dart_lower_leg: np.ufunc
+double_dart_upper_angle_deg: np.ufunc
+double_dart_lower_angle_deg: np.ufunc
+double_dart_bend_deg: np.ufunc
+double_dart_doubts: np.ufunc
+elastic_round: np.ufunc
+elastic_cut: np.ufunc
+elastic_worn_pct: np.ufunc
+elastic_passing_pct: np.ufunc
+elastic_cautions: np.ufunc
 even_spacing: np.ufunc
+five_gores_front_waist: np.ufunc
+five_gores_side_waist: np.ufunc
+five_gores_back_waist: np.ufunc
+five_gores_front_hip: np.ufunc
+five_gores_side_hip: np.ufunc
+five_gores_back_hip: np.ufunc
+flounce_inner_radius: np.ufunc
+flounce_outer_radius: np.ufunc
+flounce_hem: np.ufunc
+flounce_ratio: np.ufunc
+flounce_square: np.ufunc
 front_back_doubts: np.ufunc
+frustum_slant: np.ufunc
+frustum_inner_radius: np.ufunc
+frustum_outer_radius: np.ufunc
+frustum_angle_deg: np.ufunc
+frustum_area_mm2: np.ufunc
 gather_ratio_flat: np.ufunc
 gather_ratio_taken_up: np.ufunc
 gather_ratio_ratio: np.ufunc
@@ -58,6 +139,19 @@ gathers_taken_up: np.ufunc
 gathers_ratio: np.ufunc
 gathers_doubts: np.ufunc
 girth_doubts: np.ufunc
+godet_angle_deg: np.ufunc
+godet_chord: np.ufunc
+godet_sagitta: np.ufunc
+godet_added: np.ufunc
+gore_waist_width: np.ufunc
+gore_hip_width: np.ufunc
+gore_hem_width: np.ufunc
+gore_side_length: np.ufunc
+gore_flare_deg: np.ufunc
+gore_hem_rise: np.ufunc
+hem_on_curve_excess_pct: np.ufunc
+hem_on_curve_excess: np.ufunc
+hem_on_curve_raw_edge: np.ufunc
 holes_left_count: np.ufunc
 holes_left_last: np.ufunc
 holes_left_to_end: np.ufunc
@@ -98,6 +192,10 @@ knife_pleats_finished_intake: np.ufunc
 knife_pleats_finished_taken_up: np.ufunc
 knife_pleats_finished_ratio: np.ufunc
 knife_pleats_finished_doubts: np.ufunc
+level_line_radius: np.ufunc
+level_line_chord: np.ufunc
+level_line_sag: np.ufunc
+level_line_length: np.ufunc
 lining_free_length: np.ufunc
 lining_length_seam_to_seam: np.ufunc
 lining_length_straight: np.ufunc
@@ -118,23 +216,44 @@ owf_amount_g: np.ufunc
 owf_doubts: np.ufunc
 owf_cautions: np.ufunc
 remaining_width: np.ufunc
+ribbing_round: np.ufunc
+ribbing_cut_length: np.ufunc
+ribbing_cut_width: np.ufunc
+ribbing_stretch_pct: np.ufunc
 round_to: np.ufunc
+ruffle_flat: np.ufunc
+ruffle_cut_width: np.ufunc
+ruffle_strips: np.ufunc
+ruffle_cloth_length: np.ufunc
+ruffle_doubts: np.ufunc
+seam_pleat_first_edge: np.ufunc
+seam_pleat_next_edge: np.ufunc
+seam_pleat_intake: np.ufunc
 shaped_band_inner_radius: np.ufunc
 shaped_band_outer_radius: np.ufunc
 shaped_band_angle_deg: np.ufunc
 shaped_band_sagitta: np.ufunc
 shaped_band_area_mm2: np.ufunc
 share: np.ufunc
+shirring_flat: np.ufunc
+shirring_ratio: np.ufunc
+shirring_rows: np.ufunc
+shirring_stitching: np.ufunc
+shirring_cautions: np.ufunc
 shrink_pair_shell_after: np.ufunc
 shrink_pair_lining_after: np.ufunc
 shrink_pair_below: np.ufunc
 shrink_pair_shell_cut: np.ufunc
 shrink_pair_lining_cut: np.ufunc
 shrink_pair_doubts: np.ufunc
+snip_spacing_spacing: np.ufunc
+snip_spacing_flat: np.ufunc
 straight_band_cut_length: np.ufunc
 straight_band_cut_width: np.ufunc
 straight_band_strips: np.ufunc
 straight_band_depth: np.ufunc
+thread_for_seam: np.ufunc
+thread_ratio: np.ufunc
 tolerance_stack_worst: np.ufunc
 tolerance_stack_likely: np.ufunc
 trilaterate_along: np.ufunc
@@ -142,9 +261,29 @@ trilaterate_across: np.ufunc
 trilaterate_along_per_mm: np.ufunc
 trilaterate_across_per_mm: np.ufunc
 trilaterate_doubts: np.ufunc
+tucks_flat: np.ufunc
+tucks_taken_up: np.ufunc
+tucks_fold_pitch: np.ufunc
+tucks_gap: np.ufunc
+tucks_margin: np.ufunc
+tucks_doubts: np.ufunc
+turn_through_diameter: np.ufunc
+turn_through_least_opening: np.ufunc
+turn_through_spare: np.ufunc
+turned_hem_allowance: np.ufunc
+turned_hem_cut_length: np.ufunc
 waist_hip_doubts: np.ufunc
+wrap_skirt_back_waist: np.ufunc
+wrap_skirt_back_hip: np.ufunc
+wrap_skirt_front_waist: np.ufunc
+wrap_skirt_front_hip: np.ufunc
+wrap_skirt_waist_edge: np.ufunc
+wrap_skirt_wrap_pct: np.ufunc
 
 __all__ = [
+    "arc_from_rise_radius",
+    "arc_from_rise_length",
+    "arc_from_rise_angle_deg",
     "bath_volume_volume_ml",
     "bath_volume_doubts",
     "bath_volume_cautions",
@@ -155,6 +294,45 @@ __all__ = [
     "binding_strips_spare",
     "binding_width",
     "body_length_doubts",
+    "box_pleats_flat",
+    "box_pleats_finished",
+    "box_pleats_count",
+    "box_pleats_show",
+    "box_pleats_depth",
+    "box_pleats_intake",
+    "box_pleats_taken_up",
+    "box_pleats_ratio",
+    "box_pleats_doubts",
+    "box_pleats_count_flat",
+    "box_pleats_count_finished",
+    "box_pleats_count_count",
+    "box_pleats_count_show",
+    "box_pleats_count_depth",
+    "box_pleats_count_intake",
+    "box_pleats_count_taken_up",
+    "box_pleats_count_ratio",
+    "box_pleats_count_doubts",
+    "box_pleats_depth_flat",
+    "box_pleats_depth_finished",
+    "box_pleats_depth_count",
+    "box_pleats_depth_show",
+    "box_pleats_depth_depth",
+    "box_pleats_depth_intake",
+    "box_pleats_depth_taken_up",
+    "box_pleats_depth_ratio",
+    "box_pleats_depth_doubts",
+    "box_pleats_finished_flat",
+    "box_pleats_finished_finished",
+    "box_pleats_finished_count",
+    "box_pleats_finished_show",
+    "box_pleats_finished_depth",
+    "box_pleats_finished_intake",
+    "box_pleats_finished_taken_up",
+    "box_pleats_finished_ratio",
+    "box_pleats_finished_doubts",
+    "breadths_count",
+    "breadths_round",
+    "breadths_spare",
     "button_diameter",
     "button_for_hole_diameter",
     "button_for_hole_creep",
@@ -162,6 +340,8 @@ __all__ = [
     "button_loop_cut",
     "button_loop_cautions",
     "buttonhole",
+    "casing_depth",
+    "casing_allowance",
     "circle_skirt_waist_radius",
     "circle_skirt_hem_radius",
     "circle_skirt_hem_length",
@@ -182,17 +362,54 @@ __all__ = [
     "cut_for_change_cut",
     "cut_for_change_added",
     "cut_for_change_doubts",
+    "cut_state_finished",
+    "cut_state_cut",
     "dart_leg",
     "dart_angle_deg",
+    "dart_equivalent_ease_pct",
+    "dart_equivalent_gather_ratio",
+    "dart_equivalent_tuck_depth",
+    "dart_equivalent_doubts",
+    "dart_from_gape_intake",
+    "dart_from_gape_angle_deg",
     "dart_in_panel_intake_each",
     "dart_in_panel_leftover",
     "dart_in_panel_leg",
     "dart_in_panel_kink_deg",
     "dart_in_panel_doubts",
     "dart_turned",
+    "dart_width_at",
+    "deepest_hem",
     "dimensional_change",
+    "double_dart_upper_leg",
+    "double_dart_lower_leg",
+    "double_dart_upper_angle_deg",
+    "double_dart_lower_angle_deg",
+    "double_dart_bend_deg",
+    "double_dart_doubts",
+    "elastic_round",
+    "elastic_cut",
+    "elastic_worn_pct",
+    "elastic_passing_pct",
+    "elastic_cautions",
     "even_spacing",
+    "five_gores_front_waist",
+    "five_gores_side_waist",
+    "five_gores_back_waist",
+    "five_gores_front_hip",
+    "five_gores_side_hip",
+    "five_gores_back_hip",
+    "flounce_inner_radius",
+    "flounce_outer_radius",
+    "flounce_hem",
+    "flounce_ratio",
+    "flounce_square",
     "front_back_doubts",
+    "frustum_slant",
+    "frustum_inner_radius",
+    "frustum_outer_radius",
+    "frustum_angle_deg",
+    "frustum_area_mm2",
     "gather_ratio_flat",
     "gather_ratio_taken_up",
     "gather_ratio_ratio",
@@ -202,6 +419,19 @@ __all__ = [
     "gathers_ratio",
     "gathers_doubts",
     "girth_doubts",
+    "godet_angle_deg",
+    "godet_chord",
+    "godet_sagitta",
+    "godet_added",
+    "gore_waist_width",
+    "gore_hip_width",
+    "gore_hem_width",
+    "gore_side_length",
+    "gore_flare_deg",
+    "gore_hem_rise",
+    "hem_on_curve_excess_pct",
+    "hem_on_curve_excess",
+    "hem_on_curve_raw_edge",
     "holes_left_count",
     "holes_left_last",
     "holes_left_to_end",
@@ -242,6 +472,10 @@ __all__ = [
     "knife_pleats_finished_taken_up",
     "knife_pleats_finished_ratio",
     "knife_pleats_finished_doubts",
+    "level_line_radius",
+    "level_line_chord",
+    "level_line_sag",
+    "level_line_length",
     "lining_free_length",
     "lining_length_seam_to_seam",
     "lining_length_straight",
@@ -262,23 +496,44 @@ __all__ = [
     "owf_doubts",
     "owf_cautions",
     "remaining_width",
+    "ribbing_round",
+    "ribbing_cut_length",
+    "ribbing_cut_width",
+    "ribbing_stretch_pct",
     "round_to",
+    "ruffle_flat",
+    "ruffle_cut_width",
+    "ruffle_strips",
+    "ruffle_cloth_length",
+    "ruffle_doubts",
+    "seam_pleat_first_edge",
+    "seam_pleat_next_edge",
+    "seam_pleat_intake",
     "shaped_band_inner_radius",
     "shaped_band_outer_radius",
     "shaped_band_angle_deg",
     "shaped_band_sagitta",
     "shaped_band_area_mm2",
     "share",
+    "shirring_flat",
+    "shirring_ratio",
+    "shirring_rows",
+    "shirring_stitching",
+    "shirring_cautions",
     "shrink_pair_shell_after",
     "shrink_pair_lining_after",
     "shrink_pair_below",
     "shrink_pair_shell_cut",
     "shrink_pair_lining_cut",
     "shrink_pair_doubts",
+    "snip_spacing_spacing",
+    "snip_spacing_flat",
     "straight_band_cut_length",
     "straight_band_cut_width",
     "straight_band_strips",
     "straight_band_depth",
+    "thread_for_seam",
+    "thread_ratio",
     "tolerance_stack_worst",
     "tolerance_stack_likely",
     "trilaterate_along",
@@ -286,5 +541,22 @@ __all__ = [
     "trilaterate_along_per_mm",
     "trilaterate_across_per_mm",
     "trilaterate_doubts",
+    "tucks_flat",
+    "tucks_taken_up",
+    "tucks_fold_pitch",
+    "tucks_gap",
+    "tucks_margin",
+    "tucks_doubts",
+    "turn_through_diameter",
+    "turn_through_least_opening",
+    "turn_through_spare",
+    "turned_hem_allowance",
+    "turned_hem_cut_length",
     "waist_hip_doubts",
+    "wrap_skirt_back_waist",
+    "wrap_skirt_back_hip",
+    "wrap_skirt_front_waist",
+    "wrap_skirt_front_hip",
+    "wrap_skirt_waist_edge",
+    "wrap_skirt_wrap_pct",
 ]

@@ -1,0 +1,248 @@
+//! Gored skirts, and godets let into them.
+
+use core::f64::consts::PI;
+
+use crate::Error;
+
+/// One of several equal gores.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct Gore {
+    /// Width at the waist (mm).
+    pub waist_width: f64,
+    /// Width at the hip (mm).
+    pub hip_width: f64,
+    /// Width at the hem (mm).
+    pub hem_width: f64,
+    /// Length of each side edge, waist to hip to hem (mm).
+    pub side_length: f64,
+    /// Lean of each side edge below the hip; negative where it tapers in (deg).
+    pub flare_deg: f64,
+    /// What each side edge is longer than the middle, taken off at the hem's ends so that it hangs level (mm).
+    pub hem_rise: f64,
+}
+
+/// Widths and side edges of one of several equal gores, straight from waist to hip and from hip to hem.
+///
+/// Each width is the whole by the number of gores. A side edge runs over two slopes, `√(((hip - waist) / 2)² +
+/// hip_depth²) + √(((hem - hip) / 2)² + (length - hip_depth)²)` for widths of one gore, and is longer than the middle: the
+/// hem is curved up by `hem_rise` at its ends. The break at the hip is rounded off when the pattern is drawn.
+///
+/// | argument    | unit  | range             | default | meaning                                              |
+/// |-------------|-------|-------------------|---------|------------------------------------------------------|
+/// | `waist`     | mm    | 1..=1e5           | -       | finished waist, ease included                        |
+/// | `hip`       | mm    | 1..=1e5           | -       | finished hip, ease included                          |
+/// | `hem`       | mm    | 1..=1e6           | -       | finished way round the hem                           |
+/// | `length`    | mm    | 1..=1e5           | -       | waist to hem along the middle of a gore              |
+/// | `hip_depth` | mm    | 0..=1e4, < length | -       | waist to hip along the middle of a gore              |
+/// | `count`     | count | 1..=64            | -       | number of gores                                      |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `hip_depth` when it is not above the hem.
+///
+/// # Source
+/// Plane geometry. The hip lies 5 to 7 in below the waist by L. I. Baldt, *Clothing for Women*, 1916, and 7 in by *The
+/// New Dressmaker*, Butterick, 1921. `tests/vectors/gore.csv` has hand-worked rows.
+///
+/// # Examples
+/// ```
+/// use recloth::gore::gore;
+/// let sixth = gore(720.0, 1020.0, 1980.0, 700.0, 200.0, 6)?;
+/// assert_eq!((sixth.waist_width, sixth.hip_width, sixth.hem_width), (120.0, 170.0, 330.0));
+/// assert!((sixth.hem_rise - 7.9).abs() < 0.05);
+/// assert_eq!(gore(720.0, 1020.0, 1980.0, 180.0, 200.0, 6).unwrap_err().argument(), "hip_depth");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn gore(
+    waist: f64,
+    hip: f64,
+    hem: f64,
+    length: f64,
+    hip_depth: f64,
+    count: u32,
+) -> Result<Gore, Error> {
+    let waist = Error::check("waist", waist, 1.0, 1e5)?;
+    let hip = Error::check("hip", hip, 1.0, 1e5)?;
+    let hem = Error::check("hem", hem, 1.0, 1e6)?;
+    let length = Error::check("length", length, 1.0, 1e5)?;
+    let hip_depth = Error::check("hip_depth", hip_depth, 0.0, 1e4)?;
+    let count = f64::from(Error::check_count("count", count, 1, 64)?);
+    if hip_depth >= length {
+        return Err(Error::no_solution("hip_depth", hip_depth, 0.0, length));
+    }
+    let above = (hip - waist) / (2.0 * count);
+    let below = (hem - hip) / (2.0 * count);
+    let skirt = length - hip_depth;
+    let side_length = libm::hypot(above, hip_depth) + libm::hypot(below, skirt);
+    Ok(Gore {
+        waist_width: waist / count,
+        hip_width: hip / count,
+        hem_width: hem / count,
+        side_length,
+        flare_deg: libm::atan2(below, skirt).to_degrees(),
+        hem_rise: (side_length - length).max(0.0),
+    })
+}
+
+/// Widths of half a five-gored skirt by a handed-down rule: half the front, a side gore and a back.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct FiveGores {
+    /// Half the front gore at the waist (mm).
+    pub front_waist: f64,
+    /// Side gore at the waist (mm).
+    pub side_waist: f64,
+    /// Back gore at the waist, its gathers included (mm).
+    pub back_waist: f64,
+    /// Half the front gore at the hip (mm).
+    pub front_hip: f64,
+    /// Side gore at the hip (mm).
+    pub side_hip: f64,
+    /// Back gore at the hip (mm).
+    pub back_hip: f64,
+}
+
+/// Widths of a five-gored skirt's half pattern by a handed-down rule.
+///
+/// At the waist: front an eighth, side a sixth of it, the back what is left of half. At the hip, 6 in below: the front 1 in
+/// wider than above, the side half as wide again, the back what is left of half the hip. The rule is for a full skirt of
+/// its time, 2 1/2 to 3 yd round the hem, with its fullness at the back: for gores alike use [`gore`]. Seams are extra.
+///
+/// | argument | unit | range   | default | meaning                       |
+/// |----------|------|---------|---------|-------------------------------|
+/// | `waist`  | mm   | 1..=1e5 | -       | finished waist, ease included |
+/// | `hip`    | mm   | 1..=1e5 | -       | finished hip, ease included   |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `hip` when nothing of it is left for the back.
+///
+/// # Source
+/// C. C. Ingalls, *Text-Book on Domestic Art*, 1911, "Five-Gored Underskirt: Proportions".
+///
+/// # Examples
+/// ```
+/// use recloth::{gore::five_gores, units::INCH};
+/// let half = five_gores(24.0 * INCH, 40.0 * INCH)?;
+/// assert!((half.back_waist / INCH - 5.0).abs() < 1e-9 && (half.back_hip / INCH - 10.0).abs() < 1e-9);
+/// assert_eq!(five_gores(600.0, 300.0).unwrap_err().argument(), "hip");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn five_gores(waist: f64, hip: f64) -> Result<FiveGores, Error> {
+    let waist = Error::check("waist", waist, 1.0, 1e5)?;
+    let hip = Error::check("hip", hip, 1.0, 1e5)?;
+    let front_waist = waist / 8.0;
+    let side_waist = waist / 6.0;
+    let front_hip = front_waist + crate::units::INCH;
+    let side_hip = waist / 4.0;
+    let back_hip = hip / 2.0 - front_hip - side_hip;
+    if back_hip <= 0.0 {
+        let least = 2.0 * (front_hip + side_hip);
+        return Err(Error::no_solution("hip", hip, least, f64::NAN));
+    }
+    Ok(FiveGores {
+        front_waist,
+        side_waist,
+        back_waist: waist / 2.0 - front_waist - side_waist,
+        front_hip,
+        side_hip,
+        back_hip,
+    })
+}
+
+/// A godet: a sector let into a seam or a slit.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct Godet {
+    /// Angle at the point (deg).
+    pub angle_deg: f64,
+    /// Straight across the hem from side to side, which is the cloth's width that it takes (mm).
+    pub chord: f64,
+    /// How far the hem bows below that (mm).
+    pub sagitta: f64,
+    /// What all godets add to the hem (mm).
+    pub added: f64,
+}
+
+/// Sector for a godet of a given length and hem.
+///
+/// `angle = hem / length` in radians, `chord = 2 · length · sin(angle / 2)`. Its two sides are as long as the slit; the
+/// hem is an arc, or it hangs in a point. A godet of more than half a ring is cut in two parts.
+///
+/// | argument | unit  | range   | default | meaning                                          |
+/// |----------|-------|---------|---------|--------------------------------------------------|
+/// | `length` | mm    | 1..=1e4 | -       | slit from its point to the finished hem          |
+/// | `hem`    | mm    | 1..=1e5 | -       | finished hem of one godet, along its arc         |
+/// | `count`  | count | 1..=64  | 1       | number of godets                                 |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `hem` when it is more than half a ring.
+///
+/// # Source
+/// Arc length of a sector. `tests/vectors/godet.csv` has hand-worked rows.
+///
+/// # Examples
+/// ```
+/// use recloth::gore::godet;
+/// let insert = godet(300.0, 471.24, 4)?;
+/// assert!((insert.angle_deg - 90.0).abs() < 0.001 && (insert.chord - 424.26).abs() < 0.01);
+/// assert_eq!(godet(300.0, 1000.0, 4).unwrap_err().argument(), "hem");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn godet(length: f64, hem: f64, count: u32) -> Result<Godet, Error> {
+    let length = Error::check("length", length, 1.0, 1e4)?;
+    let hem = Error::check("hem", hem, 1.0, 1e5)?;
+    let count = f64::from(Error::check_count("count", count, 1, 64)?);
+    let angle = hem / length;
+    if angle > PI {
+        return Err(Error::no_solution("hem", hem, 1.0, PI * length));
+    }
+    let sine = libm::sin(angle / 4.0);
+    Ok(Godet {
+        angle_deg: angle.to_degrees(),
+        chord: 2.0 * length * libm::sin(angle / 2.0),
+        sagitta: 2.0 * length * sine * sine,
+        added: hem * count,
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn gores_make_up_the_skirt() {
+        for count in [1, 4, 6, 9] {
+            let one = gore(720.0, 1020.0, 1980.0, 700.0, 200.0, count).unwrap();
+            let all = f64::from(count);
+            approx::assert_abs_diff_eq!(one.hem_width * all, 1980.0, epsilon = 1e-9);
+            approx::assert_abs_diff_eq!(one.side_length - one.hem_rise, 700.0, epsilon = 1e-9);
+        }
+    }
+
+    #[test]
+    fn a_straight_gore_has_level_hem() {
+        let straight = gore(900.0, 900.0, 900.0, 700.0, 200.0, 4).unwrap();
+        assert_eq!((straight.hem_rise, straight.flare_deg), (0.0, 0.0));
+    }
+
+    #[test]
+    fn the_five_make_half_the_waist_and_half_the_hip() {
+        let half = five_gores(700.0, 1000.0).unwrap();
+        let waist = half.front_waist + half.side_waist + half.back_waist;
+        let hip = half.front_hip + half.side_hip + half.back_hip;
+        approx::assert_abs_diff_eq!(waist, 350.0, epsilon = 1e-9);
+        approx::assert_abs_diff_eq!(hip, 500.0, epsilon = 1e-9);
+        let least = five_gores(600.0, 300.0).unwrap_err().min();
+        assert!(five_gores(600.0, least + 1e-9).is_ok() && five_gores(600.0, least).is_err());
+    }
+
+    #[test]
+    fn half_a_ring_is_the_widest_godet() {
+        let half = godet(300.0, 300.0 * PI, 1).unwrap();
+        approx::assert_abs_diff_eq!(half.chord, 600.0, epsilon = 1e-9);
+        approx::assert_abs_diff_eq!(half.sagitta, 300.0, epsilon = 1e-9);
+    }
+}
