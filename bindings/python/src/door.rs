@@ -57,6 +57,11 @@ pub(crate) fn room(count: usize, plus: i32, most: usize) -> usize {
 
 /// The exception `recloth.ReclothError` for an error of this function.
 pub(crate) fn raise(py: Python<'_>, function: &str, error: &Error) -> PyErr {
+    raise_text(py, function, error, &error.to_string())
+}
+
+/// The same with a sentence that says more: which edge, which panel.
+pub(crate) fn raise_text(py: Python<'_>, function: &str, error: &Error, text: &str) -> PyErr {
     static CLASS: PyOnceLock<Py<PyType>> = PyOnceLock::new();
     let made = (|| {
         let class = CLASS.get_or_try_init(py, || {
@@ -75,7 +80,7 @@ pub(crate) fn raise(py: Python<'_>, function: &str, error: &Error) -> PyErr {
             error.min(),
             error.max(),
             error.at(),
-            error.to_string(),
+            text,
         ))
     })();
     made.map_or_else(|failure| failure, PyErr::from_value)

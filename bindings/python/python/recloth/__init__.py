@@ -2,6 +2,7 @@
 
 Lengths are plain floats in millimetres, in and out; anything else carries its unit in its name.
 Every function of numbers also takes arrays. ``recloth.ufuncs`` has each answer as a NumPy ufunc.
+Shapes are immutable: a :class:`Piece` of :class:`Edge`, the panels there are, and lays of both.
 
 >>> import recloth
 >>> skirt = recloth.circle_skirt(71 * recloth.CM, 60 * recloth.CM, fraction=0.5)
@@ -10,10 +11,32 @@ Every function of numbers also takes arrays. ``recloth.ufuncs`` has each answer 
 """
 
 from . import ufuncs
-from ._core import __version__, caution_text, doubt_text
+from ._core import (
+    CutLine,
+    PanelRectangle,
+    Piece,
+    UsablePanel,
+    UsablePart,
+    __version__,
+    caution_text,
+    doubt_text,
+    largest_rectangle,
+    usable_panel,
+)
 from ._errors import ReclothError
 from ._functions import *  # noqa: F403
 from ._functions import __all__ as _functions
+from ._shapes import (
+    Buttonhole,
+    CutNotch,
+    CutSegment,
+    Dart,
+    Drill,
+    Edge,
+    Line,
+    Notch,
+    Part,
+)
 
 #: One millimetre, the unit of every length.
 MM = 1.0
@@ -51,12 +74,28 @@ __all__ = [
     "M",
     "MM",
     "YARD",
+    "Buttonhole",
+    "CutLine",
+    "CutNotch",
+    "CutSegment",
+    "Dart",
+    "Drill",
+    "Edge",
+    "Line",
+    "Notch",
+    "PanelRectangle",
+    "Part",
+    "Piece",
     "ReclothError",
+    "UsablePanel",
+    "UsablePart",
     "__version__",
     "caution_text",
     "cautions",
     "doubt_text",
     "doubts",
+    "largest_rectangle",
     "ufuncs",
+    "usable_panel",
     *_functions,
 ]

@@ -1,0 +1,582 @@
+"""Plain data that pieces, panels and lays are described by. All of it is immutable.
+
+Points are (x, y) in millimetres, y up; a list of points is anything of shape (n, 2).
+"""
+
+import math
+from dataclasses import dataclass, fields
+
+import numpy as np
+
+from ._errors import ReclothError
+
+ROLES = ("seam", "hem", "fold", "opening")
+DRAWN = ("seam", "cut")
+CORNERS = ("pointed", "squared_to_this", "squared_to_next", "mirrored_on_this", "mirrored_on_next")
+HANDS = ("as_drawn", "mirrored")
+SHOWS = ("right", "wrong", "either", "both")
+FACES = ("one", "two")
+WAYS = ("against", "along")
+CUT_HANDS = ("identical", "mirrored")
+
+
+def point(value, argument):
+    """One point as two floats."""
+    try:
+        x, y = value
+        return float(x), float(y)
+    except (TypeError, ValueError):
+        raise TypeError(f"{argument} must be a point (x, y), not {value!r:.60}") from None
+
+
+def points(value, argument):
+    """A list of points as an array (n, 2)."""
+    array = np.asarray(value, dtype=np.float64)
+    if array.size == 0:
+        return np.empty((0, 2))
+    if array.ndim != 2 or array.shape[1] != 2:
+        raise TypeError(f"{argument} must be points, of shape (n, 2), not of shape {array.shape}")
+    return np.ascontiguousarray(array)
+
+
+def ring(value, argument):
+    """A list of points as tuples, which compare and never change."""
+    return tuple(map(tuple, points(value, argument).tolist()))
+
+
+def word(value, offered, function, argument):
+    """One of the words offered."""
+    if value in offered:
+        return value
+    text = f"{argument} = {value!r} is not one of {', '.join(map(repr, offered))}"
+    nan = math.nan
+    raise ReclothError(function, "Choice", -7, argument, nan, nan, nan, None, text)
+
+
+def each(kind, values, argument):
+    """Items as this kind of data: as they are, from dicts, or from tuples in the order of the fields."""
+    if isinstance(values, (str, bytes, dict, kind)):
+        raise TypeError(f"{argument} must be a list of {kind.__name__}, not {type(values).__name__}")
+    return tuple(one(kind, value, argument) for value in values)
+
+
+def one(kind, value, argument):
+    """One item as this kind of data."""
+    if isinstance(value, kind):
+        return value
+    if isinstance(value, dict):
+        return kind(**value)
+    if isinstance(value, (tuple, list)):
+        return kind(*value)
+    raise TypeError(f"{argument}: a {kind.__name__}, dict or tuple is wanted, not {value!r:.60}")
+
+
+def _settle(data, **values):
+    # The way to set a field of frozen data while it is made.
+    for name, value in values.items():
+        object.__setattr__(data, name, value)
+
+
+def _short(data):
+    """A repr under 80 characters that cannot fail."""
+    name = f"{getattr(data, 'name', '')!r:.30}"
+    return f"{type(data).__name__}({name})"
+
+
+@dataclass(frozen=True, slots=True)
+class Notch:
+    """A place on an edge that meets one on another.
+
+    Parameters
+    ----------
+    name : str          notches that meet have the same name
+    distance : float    from the start of the edge along it (mm)
+    marks : int         how many marks side by side, 1 to 3
+    """
+
+    name: str
+    distance: float
+    marks: int = 1
+
+    def __post_init__(self):
+        _settle(self, distance=float(self.distance))
+
+
+@dataclass(frozen=True, slots=True)
+class Edge:
+    """An edge of a piece: a line, an arc or a cubic curve, and how its allowance is cut.
+
+    Parameters
+    ----------
+    name : str                  for people, and for finding it
+    start, end : (x, y)         its ends (mm); the cloth lies to its left
+    allowance : float           width of its seam or hem allowance (mm), 0 to 1000
+    role : str                  "seam", "hem", "fold" (of the cloth: straight, no allowance), "opening"
+    bulge : float               0 for a line; for an arc the tangent of a quarter of its sweep:
+                                1 is a half circle, positive turns counter-clockwise
+    steer : two points or None  the points that steer a cubic Bezier curve
+    drawn : str                 "seam": start and end lie on the seam line; "cut": the cloth is
+                                already cut there and the seam line lies inside
+    corner : str                how the allowance joins that of the next edge: "pointed",
+                                "squared_to_this", "squared_to_next", or for a turned hem
+                                "mirrored_on_this" (this edge is the hem), "mirrored_on_next"
+    limit : float               most that a pointed corner reaches, in larger allowances, 1 to 100
+    notches : list of Notch     or dicts, or tuples (name, distance, marks)
+
+    :class:`Piece` checks the numbers.
+    """
+
+    name: str
+    start: tuple
+    end: tuple
+    allowance: float = 0.0
+    role: str = "seam"
+    bulge: float = 0.0
+    steer: tuple | None = None
+    drawn: str = "seam"
+    corner: str = "pointed"
+    limit: float = 4.0
+    notches: tuple = ()
+
+    def __post_init__(self):
+        steer = self.steer
+        if steer is not None:
+            try:
+                first, second = steer
+            except (TypeError, ValueError):
+                raise TypeError(f"steer must be two points, not {steer!r:.60}") from None
+            steer = point(first, "steer"), point(second, "steer")
+        word(self.role, ROLES, "Edge", "role")
+        word(self.drawn, DRAWN, "Edge", "drawn")
+        word(self.corner, CORNERS, "Edge", "corner")
+        _settle(
+            self,
+            start=point(self.start, "start"),
+            end=point(self.end, "end"),
+            allowance=float(self.allowance),
+            bulge=float(self.bulge),
+            steer=steer,
+            limit=float(self.limit),
+            notches=each(Notch, self.notches, "notches"),
+        )
+
+    @property
+    def length(self):
+        """Length of the drawn curve (mm)."""
+        from ._core import edge_length
+
+        return edge_length(self)
+
+    __repr__ = _short
+
+
+@dataclass(frozen=True, slots=True)
+class Dart:
+    """A dart: from its opening on an edge to its point.
+
+    Parameters
+    ----------
+    name : str           name
+    point : (x, y)       where it ends, inside the piece (mm)
+    legs : two points    ends of its two legs, on the outline (mm)
+    """
+
+    name: str
+    point: tuple
+    legs: tuple
+
+    def __post_init__(self):
+        _settle(self, point=point(self.point, "point"), legs=_pair(self.legs, "legs"))
+
+
+@dataclass(frozen=True, slots=True)
+class Drill:
+    """A drill point, or a button.
+
+    Parameters
+    ----------
+    name : str     name
+    at : (x, y)    where (mm)
+    """
+
+    name: str
+    at: tuple
+
+    def __post_init__(self):
+        _settle(self, at=point(self.at, "at"))
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """A line to be marked: where to fold, to sew a pocket on, to slash.
+
+    Parameters
+    ----------
+    name : str                  name
+    start, end : (x, y)         its ends (mm)
+    bulge : float               as of an :class:`Edge`
+    steer : two points or None  as of an :class:`Edge`
+    """
+
+    name: str
+    start: tuple
+    end: tuple
+    bulge: float = 0.0
+    steer: tuple | None = None
+
+    def __post_init__(self):
+        _settle(
+            self,
+            start=point(self.start, "start"),
+            end=point(self.end, "end"),
+            bulge=float(self.bulge),
+            steer=None if self.steer is None else _pair(self.steer, "steer"),
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Buttonhole:
+    """A buttonhole: the slit from one end to the other.
+
+    Parameters
+    ----------
+    name : str           name
+    ends : two points    ends of the slit (mm)
+    """
+
+    name: str
+    ends: tuple
+
+    def __post_init__(self):
+        _settle(self, ends=_pair(self.ends, "ends"))
+
+
+def _pair(value, argument):
+    try:
+        first, second = value
+    except (TypeError, ValueError):
+        raise TypeError(f"{argument} must be two points, not {value!r:.60}") from None
+    return point(first, argument), point(second, argument)
+
+
+@dataclass(frozen=True, slots=True)
+class CutSegment:
+    """A line or arc of a cut line.
+
+    Attributes
+    ----------
+    start, end : (x, y)    its ends (mm)
+    bulge : float          0 for a line, else the tangent of a quarter of its sweep
+    edge : int or None     index of the edge it is parallel to; none in a corner
+    """
+
+    start: tuple
+    end: tuple
+    bulge: float
+    edge: int | None
+
+
+@dataclass(frozen=True, slots=True)
+class CutNotch:
+    """A notch carried to the cut line.
+
+    Attributes
+    ----------
+    edge : int       index of its edge
+    name : str       its name
+    marks : int      how many marks side by side
+    seam : (x, y)    where it is on the drawn line (mm)
+    cut : (x, y)     where it is on the cut line (mm)
+    """
+
+    edge: int
+    name: str
+    marks: int
+    seam: tuple
+    cut: tuple
+
+
+@dataclass(frozen=True, slots=True)
+class Flaw:
+    """A stain, worn place, hole or slit to keep clear of.
+
+    Parameters
+    ----------
+    outline : points    one is a spot, two are a slit, 3 to 5000 the outline of an area (mm)
+    margin : float      how far every piece keeps from it (mm), 0 to 1e4
+    """
+
+    outline: tuple
+    margin: float = 0.0
+
+    def __post_init__(self):
+        _settle(self, outline=ring(self.outline, "outline"), margin=float(self.margin))
+
+    __repr__ = _short
+
+
+@dataclass(frozen=True, slots=True)
+class Panel:
+    """A panel of cloth as it lies right side up on the table.
+
+    Parameters
+    ----------
+    name : str              what the maker calls it
+    outline : points        the edge of the usable cloth, 3 to 5000 points (mm), either way round
+    holes : list of points  holes, each as the outline is
+    flaws : list of Flaw    or dicts, or tuples (outline, margin)
+    grain_deg : float       direction of the lengthwise grain, counter-clockwise from the x axis
+                            (degrees, -360 to 360); with a nap, the way it runs
+    faces : str             how many of its sides may show: "one" or "two"
+    nap : bool              whether every piece must point the same way
+    """
+
+    name: str
+    outline: tuple
+    holes: tuple = ()
+    flaws: tuple = ()
+    grain_deg: float = 90.0
+    faces: str = "one"
+    nap: bool = False
+
+    def __post_init__(self):
+        word(self.faces, FACES, "Panel", "faces")
+        _settle(
+            self,
+            outline=ring(self.outline, "outline"),
+            holes=tuple(ring(hole, "holes") for hole in self.holes),
+            flaws=each(Flaw, self.flaws, "flaws"),
+            grain_deg=float(self.grain_deg),
+            nap=bool(self.nap),
+        )
+
+    __repr__ = _short
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """A piece to be laid: its cut line, its grain, and how many of each hand.
+
+    ``Piece.part()`` makes one of a piece.
+
+    Parameters
+    ----------
+    name : str           what the maker calls it
+    outline : points     the cut line, 3 to 5000 points (mm), seen from the side that shows
+    grain_deg : float    direction of its grain line, counter-clockwise from the x axis (degrees)
+    tilt_deg : float     how far the grain may be tilted either way (degrees, 0 to 180)
+    as_drawn : int       how many as drawn, 0 to 1000
+    mirrored : int       how many mirrored, 0 to 1000
+    shows : str          the side of the cloth that may show: "right", "wrong", "either", "both"
+    either_way : bool    whether it may be turned end for end on cloth with a nap
+    """
+
+    name: str
+    outline: tuple
+    grain_deg: float = 90.0
+    tilt_deg: float = 0.0
+    as_drawn: int = 1
+    mirrored: int = 0
+    shows: str = "right"
+    either_way: bool = False
+
+    def __post_init__(self):
+        word(self.shows, SHOWS, "Part", "shows")
+        _settle(
+            self,
+            outline=ring(self.outline, "outline"),
+            grain_deg=float(self.grain_deg),
+            tilt_deg=float(self.tilt_deg),
+            either_way=bool(self.either_way),
+        )
+
+    __repr__ = _short
+
+
+@dataclass(frozen=True, slots=True)
+class Placement:
+    """One piece laid on a panel: mirrored if so, then turned, then shifted.
+
+    Parameters
+    ----------
+    part : int           index of the part
+    panel : int          index of the panel
+    turn_deg : float     turn about the origin, counter-clockwise (degrees)
+    shift : (x, y)       shift after the turn (mm)
+    mirrored : bool      whether the outline is mirrored (x to -x) before it is turned
+    hand : str           the hand this piece serves as: "as_drawn" or "mirrored"
+    """
+
+    part: int
+    panel: int
+    turn_deg: float = 0.0
+    shift: tuple = (0.0, 0.0)
+    mirrored: bool = False
+    hand: str = "as_drawn"
+
+    def __post_init__(self):
+        word(self.hand, HANDS, "Placement", "hand")
+        _settle(
+            self,
+            turn_deg=float(self.turn_deg),
+            shift=point(self.shift, "shift"),
+            mirrored=bool(self.mirrored),
+        )
+
+    @property
+    def face_down(self):
+        """Whether the piece lies with its showing side against the table."""
+        return self.mirrored != (self.hand == "mirrored")
+
+
+@dataclass(frozen=True, slots=True)
+class Unplaced:
+    """Pieces of one part and hand that have no place.
+
+    Parameters
+    ----------
+    part : int     index of the part
+    hand : str     "as_drawn" or "mirrored"
+    count : int    how many
+    """
+
+    part: int
+    hand: str
+    count: int
+
+    def __post_init__(self):
+        word(self.hand, HANDS, "Unplaced", "hand")
+
+
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """Whether one piece, by itself, has a place on one panel: a row of ``Fit.table``.
+
+    Attributes
+    ----------
+    part, panel : int               their indices
+    hand : str                      "as_drawn" or "mirrored"
+    answer : str                    "fits", "cannot" or "undecided" (none found, none excluded)
+    placement : Placement or None   where it fits
+    bound : str or None             what proves that it cannot: "one_face", "area", "across",
+                                    "along", "everywhere"
+    needed, there : float or None   what the bound compares (mm, or mm2 for an area)
+    """
+
+    part: int
+    hand: str
+    panel: int
+    answer: str
+    placement: Placement | None
+    bound: str | None
+    needed: float | None
+    there: float | None
+
+    @property
+    def short_by(self):
+        """By how much the piece is too wide or too long (mm); None where that is not the reason."""
+        return self.needed - self.there if self.bound in ("across", "along") else None
+
+
+@dataclass(frozen=True, slots=True)
+class WalkNotch:
+    """A notch met on a walk; distances (mm) from where the walk starts, None where it is not.
+
+    Attributes
+    ----------
+    name : str                 its name
+    distance : float or None   where it is on these edges
+    other : float or None      where it is on the other edges
+    """
+
+    name: str
+    distance: float | None
+    other: float | None
+
+    @property
+    def difference(self):
+        """``distance - other`` (mm); None where the notch is on one side only."""
+        if self.distance is None or self.other is None:
+            return None
+        return self.distance - self.other
+
+
+@dataclass(frozen=True, slots=True)
+class Walk:
+    """Two rows of edges walked along each other.
+
+    Attributes
+    ----------
+    length : float             length of these edges (mm)
+    other_length : float       length of the other edges (mm)
+    difference : float         ``length - other_length`` (mm): what must be eased in, if positive
+    notches : tuple            of :class:`WalkNotch`, in the order met, then those of the other only
+    """
+
+    length: float
+    other_length: float
+    difference: float
+    notches: tuple
+
+
+DATA = (
+    Answer, Buttonhole, CutNotch, CutSegment, Dart, Drill, Edge, Flaw, Line, Notch, Panel, Part,
+    Placement, Unplaced, Walk, WalkNotch,
+)
+
+for _kind in DATA:
+    _kind.__module__ = "recloth"
+
+
+def edge_list(values):
+    """The edges of a piece."""
+    return each(Edge, values, "edges")
+
+
+def mark_list(values):
+    """The marks of a piece, each with the word for its kind."""
+    words = {Dart: "dart", Drill: "drill", Line: "line", Buttonhole: "buttonhole"}
+    for value in values:
+        if type(value) not in words:
+            raise TypeError(f"marks: a Dart, Drill, Line or Buttonhole is wanted, not {value!r:.60}")
+    return [(words[type(value)], value) for value in values]
+
+
+def polygon(name, outline, allowance, names):
+    """Straight edges from corner to corner."""
+    corners = ring(outline, "points")
+    allowances = np.broadcast_to(np.asarray(allowance, float), len(corners)).tolist()
+    if names is None:
+        names = [f"edge {place}" for place in range(1, len(corners) + 1)]
+    if len(names) != len(corners):
+        raise TypeError(f"names must be {len(corners)} names, one an edge, not {len(names)}")
+    return [
+        Edge(edge, start, end, width)
+        for edge, start, end, width in zip(names, corners, corners[1:] + corners[:1], allowances)
+    ]
+
+
+def part_list(values):
+    """The parts of a lay; a Piece stands for its part."""
+    from ._core import Piece
+
+    if isinstance(values, (Piece, Part, dict, str)):
+        raise TypeError(f"parts must be a list, not one {type(values).__name__}")
+    return tuple(
+        value.part() if isinstance(value, Piece) else one(Part, value, "parts") for value in values
+    )
+
+
+def panel_list(values):
+    """The panels of a lay."""
+    return each(Panel, values, "panels")
+
+
+def placement_list(values):
+    """The placements of a lay."""
+    return each(Placement, values, "placements")
+
+
+def unplaced_list(values):
+    """What a lay leaves out."""
+    return each(Unplaced, values, "unplaced")

@@ -1,0 +1,137 @@
+//! The class `CutLine`.
+
+use kurbo::Point;
+use numpy::PyArray2;
+use pyo3::{prelude::*, types::PyTuple};
+use recloth::{Error, outline::CutLine};
+use recloth_sheet::{Drawing, Pen, svg};
+
+use super::{
+    piece::PyPiece,
+    read::{Pair, array, corners, made, pair, short, tuple},
+};
+use crate::door::raise;
+
+/// The line to cut or sew along: a closed ring of lines and arcs, counter-clockwise.
+///
+/// Made by ``Piece.cut_line`` and ``Piece.seam_line``. Lengths in millimetres.
+#[pyclass(name = "CutLine", module = "recloth", frozen)]
+pub(crate) struct PyCutLine {
+    pub(crate) line: CutLine,
+    /// The piece and the method that made it, for pickling.
+    pub(crate) piece: Py<PyPiece>,
+    pub(crate) method: &'static str,
+    pub(crate) tolerance: f64,
+}
+
+#[pymethods]
+impl PyCutLine {
+    /// Corners of a polygon whose sides are chords near the line, counter-clockwise, the first not
+    /// repeated.
+    ///
+    /// Parameters
+    /// ----------
+    /// tolerance : float or None
+    ///     how far a chord may lie from the line (mm), 1e-6 to 10; as the line was made by default
+    ///
+    /// Returns
+    /// -------
+    /// numpy.ndarray of shape (n, 2)
+    #[pyo3(signature = (tolerance=None))]
+    fn points<'py>(
+        &self,
+        py: Python<'py>,
+        tolerance: Option<f64>,
+    ) -> PyResult<Bound<'py, PyArray2<f64>>> {
+        let tolerance = Error::check("tolerance", tolerance.unwrap_or(self.tolerance), 1e-6, 10.0)
+            .map_err(|error| raise(py, "CutLine.points", &error))?;
+        array(py, &self.line.flatten(tolerance))
+    }
+
+    /// Area inside (mm2).
+    #[getter]
+    fn area(&self) -> f64 {
+        self.line.area()
+    }
+
+    /// Length of the whole line (mm).
+    #[getter]
+    fn length(&self) -> f64 {
+        self.line.length()
+    }
+
+    /// The smallest upright box that holds it: left, bottom, right, top (mm).
+    #[getter]
+    fn bounds(&self) -> (f64, f64, f64, f64) {
+        corners(self.line.bounds())
+    }
+
+    /// Its lines and arcs, a tuple of CutSegment; each starts where the one before ends.
+    #[getter]
+    fn segments<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyTuple>> {
+        tuple(
+            py,
+            self.line.segments().iter().map(|part| {
+                let segment = part.segment;
+                let ends = (pair(segment.start), pair(segment.end));
+                made(py, "CutSegment", (ends.0, ends.1, segment.bulge, part.edge))
+            }),
+        )
+    }
+
+    /// The notches carried to it, a tuple of CutNotch, edge by edge.
+    #[getter]
+    fn notches<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyTuple>> {
+        tuple(
+            py,
+            self.line.notches().iter().map(|notch| {
+                let ends = (pair(notch.seam), pair(notch.cut));
+                made(
+                    py,
+                    "CutNotch",
+                    (notch.edge, &notch.name, notch.marks, ends.0, ends.1),
+                )
+            }),
+        )
+    }
+
+    /// Whether a point (x, y) lies inside.
+    fn contains(&self, point: Pair) -> bool {
+        self.line.contains(Point::from(point))
+    }
+
+    /// Distance of a point (x, y) from the line (mm).
+    fn distance(&self, point: Pair) -> f64 {
+        self.line.distance(Point::from(point))
+    }
+
+    fn __eq__(&self, other: &Bound<'_, PyAny>) -> bool {
+        other
+            .cast::<PyCutLine>()
+            .is_ok_and(|other| other.get().line == self.line)
+    }
+
+    fn __repr__(&self) -> String {
+        let parts = self.line.segments().len();
+        format!(
+            "CutLine({}, {parts} lines and arcs)",
+            short(self.piece.get().piece.name())
+        )
+    }
+
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, (Py<PyPiece>,))> {
+        let caller = py
+            .import("operator")?
+            .call_method1("methodcaller", (self.method, self.tolerance))?;
+        Ok((caller, (self.piece.clone_ref(py),)))
+    }
+
+    /// The line as SVG; None where it is beyond what can be drawn.
+    fn _repr_svg_(&self) -> Option<String> {
+        let bounds = self.line.bounds();
+        let scale = (160.0 / bounds.width().max(bounds.height())).min(1.0);
+        let mut drawing = Drawing::new(self.piece.get().piece.name());
+        drawing.line(Pen::Cut, self.line.path(self.tolerance));
+        svg(&drawing.scaled(scale)).ok()
+    }
+}

@@ -1,0 +1,23 @@
+//! The doors of shapes, written by hand: pieces, panels, lays and plans as immutable classes.
+//!
+//! Plain data (edges, parts, placements) are dataclasses of `recloth._shapes`; what is checked or
+//! computed is a class here that holds the Rust value.
+
+mod cut_line;
+mod panel;
+mod piece;
+mod read;
+
+use pyo3::prelude::*;
+
+/// Adds every class and function of shapes.
+pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
+    module.add_class::<piece::PyPiece>()?;
+    module.add_class::<cut_line::PyCutLine>()?;
+    module.add_class::<panel::PyUsablePanel>()?;
+    module.add_class::<panel::PyUsablePart>()?;
+    module.add_class::<panel::PyPanelRectangle>()?;
+    module.add_function(wrap_pyfunction!(piece::edge_length, module)?)?;
+    module.add_function(wrap_pyfunction!(panel::usable_panel, module)?)?;
+    module.add_function(wrap_pyfunction!(panel::largest_rectangle, module)?)
+}

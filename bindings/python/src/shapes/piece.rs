@@ -1,0 +1,649 @@
+//! The class `Piece`.
+
+use kurbo::{Line, Point};
+use pyo3::{
+    prelude::*,
+    types::{PyDict, PyTuple},
+};
+use recloth::{
+    Error,
+    outline::{Corner, Curve, Cutting, Dart, Edge, Mark, Notch, Piece, sentence},
+};
+use recloth_sheet::{PieceOptions, piece_drawing, svg};
+
+use super::{
+    cut_line::PyCutLine,
+    read::{
+        Pair, Pickled, corners, data, from_json, invalid, json, made, pair, parsed, pickled, short,
+        spelled, tuple, whole, word,
+    },
+};
+use crate::door::{raise, raise_text};
+
+/// How near the lines of a piece are followed unless said otherwise (mm): a twentieth of a chalk line.
+const TOLERANCE: f64 = 0.05;
+
+#[derive(FromPyObject)]
+struct NotchData {
+    name: String,
+    distance: f64,
+    marks: f64,
+}
+
+#[derive(FromPyObject)]
+pub(crate) struct EdgeData {
+    name: String,
+    start: Pair,
+    end: Pair,
+    allowance: f64,
+    role: String,
+    bulge: f64,
+    steer: Option<(Pair, Pair)>,
+    drawn: String,
+    corner: String,
+    limit: f64,
+    notches: Vec<NotchData>,
+}
+
+fn curve(start: Pair, end: Pair, bulge: f64, steer: Option<(Pair, Pair)>) -> Curve {
+    match steer {
+        Some((first, second)) => Curve::cubic(start, first, second, end),
+        None => Curve::arc(start, end, bulge),
+    }
+}
+
+impl EdgeData {
+    fn edge(self, py: Python<'_>, function: &str) -> PyResult<Edge> {
+        let corner = match self.corner.as_str() {
+            "pointed" => Corner::Pointed { limit: self.limit },
+            other => word(py, function, "corner", other)?,
+        };
+        let notch = |notch: NotchData| {
+            Ok(Notch {
+                name: notch.name,
+                distance: notch.distance,
+                marks: whole(py, function, "marks", notch.marks)?,
+            })
+        };
+        Ok(Edge {
+            name: self.name,
+            curve: curve(self.start, self.end, self.bulge, self.steer),
+            role: word(py, function, "role", &self.role)?,
+            allowance: self.allowance,
+            drawn: word(py, function, "drawn", &self.drawn)?,
+            corner,
+            notches: self
+                .notches
+                .into_iter()
+                .map(notch)
+                .collect::<PyResult<_>>()?,
+        })
+    }
+}
+
+/// A curve as the fields of Python's data: start, end, bulge, steer.
+type CurveFields = (Pair, Pair, f64, Option<(Pair, Pair)>);
+
+fn curve_fields(curve: &Curve) -> CurveFields {
+    match curve {
+        Curve::Segment(s) => (pair(s.start), pair(s.end), s.bulge, None),
+        Curve::Cubic(c) => (pair(c.p0), pair(c.p3), 0.0, Some((pair(c.p1), pair(c.p2)))),
+    }
+}
+
+fn edge_data<'py>(py: Python<'py>, edge: &Edge) -> PyResult<Bound<'py, PyAny>> {
+    let (start, end, bulge, steer) = curve_fields(&edge.curve);
+    let limit = match edge.corner {
+        Corner::Pointed { limit } => limit,
+        _ => recloth::outline::POINT_LIMIT,
+    };
+    let notches = edge.notches.iter().map(|n| (&n.name, n.distance, n.marks));
+    made(
+        py,
+        "Edge",
+        (
+            &edge.name,
+            start,
+            end,
+            edge.allowance,
+            spelled(edge.role),
+            bulge,
+            steer,
+            spelled(edge.drawn),
+            spelled(edge.corner),
+            limit,
+            PyTuple::new(py, notches.collect::<Vec<_>>())?,
+        ),
+    )
+}
+
+fn read_mark(kind: &str, mark: &Bound<'_, PyAny>) -> PyResult<Mark> {
+    let name: String = mark.getattr("name")?.extract()?;
+    let ends = |field: &str| -> PyResult<[Point; 2]> {
+        let (first, second): (Pair, Pair) = mark.getattr(field)?.extract()?;
+        Ok([first.into(), second.into()])
+    };
+    let at =
+        |field: &str| -> PyResult<Point> { Ok(mark.getattr(field)?.extract::<Pair>()?.into()) };
+    Ok(match kind {
+        "dart" => Mark::Dart(Dart {
+            name,
+            point: at("point")?,
+            legs: ends("legs")?,
+        }),
+        "drill" => Mark::Drill {
+            name,
+            at: at("at")?,
+        },
+        "line" => {
+            let start = mark.getattr("start")?.extract()?;
+            let end = mark.getattr("end")?.extract()?;
+            let bulge = mark.getattr("bulge")?.extract()?;
+            Mark::Line {
+                name,
+                curve: curve(start, end, bulge, mark.getattr("steer")?.extract()?),
+            }
+        }
+        _ => Mark::Buttonhole {
+            name,
+            ends: ends("ends")?,
+        },
+    })
+}
+
+fn mark_data<'py>(py: Python<'py>, mark: &Mark) -> PyResult<Bound<'py, PyAny>> {
+    match mark {
+        Mark::Dart(dart) => {
+            let legs = dart.legs.map(pair);
+            made(
+                py,
+                "Dart",
+                (&dart.name, pair(dart.point), (legs[0], legs[1])),
+            )
+        }
+        Mark::Drill { name, at } => made(py, "Drill", (name, pair(*at))),
+        Mark::Line { name, curve } => {
+            let (start, end, bulge, steer) = curve_fields(curve);
+            made(py, "Line", (name, start, end, bulge, steer))
+        }
+        Mark::Buttonhole { name, ends } => {
+            made(py, "Buttonhole", (name, (pair(ends[0]), pair(ends[1]))))
+        }
+        other => Err(invalid(
+            py,
+            "Piece.marks",
+            "marks",
+            &format!("{} has no door", other.name()),
+        )),
+    }
+}
+
+/// A piece of a garment: a closed ring of edges, with marks inside, a grain line and how it is cut.
+///
+/// The ring runs counter-clockwise with y up, so the cloth lies to the left of every edge; one given
+/// clockwise is turned round (its edges then come in the opposite order, each reversed). Immutable;
+/// equal when every number is. Lengths in millimetres.
+///
+/// Parameters
+/// ----------
+/// name : str
+///     the piece's name
+/// edges : list of Edge
+///     1 to 1000, or dicts with the fields of Edge, or tuples in their order; each starts where the
+///     one before ends, within 1e-6 mm, the first where the last ends
+/// marks : list of Dart, Drill, Line or Buttonhole
+///     up to 1000; a dart's legs end on the outline
+/// grain : two points or None
+///     the grain line, parallel to the warp; straight up where none is given
+/// count : int
+///     how many are cut in all, 1 to 1000; even where they are mirrored pairs
+/// hand : str
+///     "identical", or "mirrored": half of them are cut mirrored
+/// cloth : str
+///     from which cloth
+/// interfacing : str or None
+///     with which interfacing
+///
+/// Raises
+/// ------
+/// ReclothError
+///     naming the piece, the edge and what would do: the ring does not close (``gap``), edges cross
+///     or touch (kind "Outline"), a number is out of range
+///
+/// Examples
+/// --------
+/// >>> import recloth
+/// >>> strip = recloth.Piece("strip", [
+/// ...     ("bottom", (0, 0), (300, 0), 10), ("end", (300, 0), (300, 50), 10),
+/// ...     ("top", (300, 50), (0, 50), 10), ("start", (0, 50), (0, 0), 10),
+/// ... ])
+/// >>> strip.cut_line().bounds
+/// (-10.0, -10.0, 310.0, 60.0)
+#[pyclass(name = "Piece", module = "recloth", frozen, eq)]
+#[derive(PartialEq)]
+pub(crate) struct PyPiece {
+    pub(crate) piece: Piece,
+}
+
+impl From<Piece> for PyPiece {
+    fn from(piece: Piece) -> PyPiece {
+        PyPiece { piece }
+    }
+}
+
+impl PyPiece {
+    /// An error of this piece, which names it and the edge.
+    fn failed(&self, py: Python<'_>, function: &str, error: &Error) -> PyErr {
+        raise_text(py, function, error, &self.piece.sentence(error))
+    }
+
+    /// The smallest scale at which a notebook shows the whole piece, at most full size.
+    fn shown(&self) -> f64 {
+        let bounds = self.piece.bounds();
+        (160.0 / bounds.width().max(bounds.height())).clamp(1e-3, 1.0)
+    }
+
+    fn drawn(&self, scale: f64, edges: bool) -> Result<String, Error> {
+        let options = PieceOptions {
+            scale,
+            edges,
+            ..PieceOptions::default()
+        };
+        svg(&piece_drawing(&self.piece, &options)?)
+    }
+
+    /// Indices of edges given by name or index, one or several.
+    pub(crate) fn indices(
+        &self,
+        function: &str,
+        argument: &'static str,
+        edges: &Bound<'_, PyAny>,
+    ) -> PyResult<Vec<usize>> {
+        let py = edges.py();
+        if let Ok(index) = edges.extract::<usize>() {
+            return Ok(vec![index]);
+        }
+        if let Ok(name) = edges.extract::<String>() {
+            return Ok(vec![self.index(py, function, argument, &name)?]);
+        }
+        let mut indices = Vec::new();
+        for edge in edges.try_iter()? {
+            let edge = edge?;
+            indices.push(match edge.extract::<usize>() {
+                Ok(index) => index,
+                Err(_) => self.index(py, function, argument, &edge.extract::<String>()?)?,
+            });
+        }
+        Ok(indices)
+    }
+
+    fn index(
+        &self,
+        py: Python<'_>,
+        function: &str,
+        argument: &'static str,
+        name: &str,
+    ) -> PyResult<usize> {
+        self.piece.edge(name).ok_or_else(|| {
+            let piece = short(self.piece.name());
+            invalid(
+                py,
+                function,
+                argument,
+                &format!("piece {piece} has no edge {name:?}"),
+            )
+        })
+    }
+}
+
+#[pymethods]
+impl PyPiece {
+    #[new]
+    #[pyo3(signature = (name, edges, *, marks=None, grain=None, count=1.0, hand="identical", cloth="cloth".to_owned(), interfacing=None))]
+    #[expect(clippy::too_many_arguments, reason = "named in Python")]
+    fn new(
+        py: Python<'_>,
+        name: String,
+        edges: &Bound<'_, PyAny>,
+        marks: Option<&Bound<'_, PyAny>>,
+        grain: Option<(Pair, Pair)>,
+        count: f64,
+        hand: &str,
+        cloth: String,
+        interfacing: Option<String>,
+    ) -> PyResult<PyPiece> {
+        const NEW: &str = "Piece";
+        let edges: Vec<EdgeData> = data(py)?.call_method1("edge_list", (edges,))?.extract()?;
+        let edges: Vec<Edge> = edges
+            .into_iter()
+            .map(|edge| edge.edge(py, NEW))
+            .collect::<PyResult<_>>()?;
+        let named = |error: Error| raise_text(py, NEW, &error, &sentence(&name, &edges, &error));
+        let mut piece = Piece::new(name.clone(), edges.clone()).map_err(named)?;
+        if let Some(marks) = marks {
+            let marks: Vec<(String, Bound<'_, PyAny>)> =
+                data(py)?.call_method1("mark_list", (marks,))?.extract()?;
+            let marks = marks
+                .iter()
+                .map(|(kind, mark)| read_mark(kind, mark))
+                .collect::<PyResult<_>>()?;
+            piece = piece.with_marks(marks).map_err(named)?;
+        }
+        if let Some((from, to)) = grain {
+            piece = piece.with_grain(Line::new(from, to)).map_err(named)?;
+        }
+        let cutting = Cutting {
+            count: whole(py, NEW, "count", count)?,
+            hand: word(py, NEW, "hand", hand)?,
+            cloth,
+            interfacing,
+        };
+        Ok(piece.with_cutting(cutting).map_err(named)?.into())
+    }
+
+    /// A piece with straight edges from corner to corner.
+    ///
+    /// Parameters
+    /// ----------
+    /// name : str
+    ///     the piece's name
+    /// points : points
+    ///     its corners, either way round (mm), shape (n, 2)
+    /// allowance : float or list of float
+    ///     of every edge, or of each: the first runs from the first corner to the second (mm)
+    /// names : list of str or None
+    ///     of the edges; "edge 1" and so on by default
+    /// **cutting
+    ///     what else Piece takes
+    #[classmethod]
+    #[pyo3(signature = (name, points, allowance=None, names=None, **cutting))]
+    fn polygon<'py>(
+        class: &Bound<'py, pyo3::types::PyType>,
+        name: &str,
+        points: &Bound<'py, PyAny>,
+        allowance: Option<&Bound<'py, PyAny>>,
+        names: Option<&Bound<'py, PyAny>>,
+        cutting: Option<&Bound<'py, PyDict>>,
+    ) -> PyResult<Bound<'py, PyAny>> {
+        let py = class.py();
+        let none = 0.0_f64.into_pyobject(py)?.into_any();
+        let allowance = allowance.unwrap_or(&none);
+        let edges = data(py)?.call_method1("polygon", (points, allowance, names))?;
+        class.call((name, edges), cutting)
+    }
+
+    /// The piece that ``to_json`` wrote, checked again.
+    #[staticmethod]
+    fn from_json(py: Python<'_>, text: &str) -> PyResult<PyPiece> {
+        Ok(from_json::<Piece>(py, "Piece.from_json", text)?.into())
+    }
+
+    /// The piece as JSON, every number to the last bit.
+    fn to_json(&self, py: Python<'_>) -> PyResult<String> {
+        json(py, "Piece.to_json", &self.piece)
+    }
+
+    /// The piece as dicts and lists, as ``to_json`` writes it.
+    fn to_dict<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        parsed(py, &self.to_json(py)?)
+    }
+
+    /// The piece's name.
+    #[getter]
+    fn name(&self) -> &str {
+        self.piece.name()
+    }
+
+    /// Its edges, a tuple of Edge, counter-clockwise.
+    #[getter]
+    fn edges<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyTuple>> {
+        tuple(
+            py,
+            self.piece.edges().iter().map(|edge| edge_data(py, edge)),
+        )
+    }
+
+    /// Its marks, a tuple of Dart, Drill, Line and Buttonhole.
+    #[getter]
+    fn marks<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyTuple>> {
+        tuple(
+            py,
+            self.piece.marks().iter().map(|mark| mark_data(py, mark)),
+        )
+    }
+
+    /// The first edge of this name.
+    fn edge<'py>(&self, py: Python<'py>, name: &str) -> PyResult<Bound<'py, PyAny>> {
+        let index = self.index(py, "Piece.edge", "name", name)?;
+        edge_data(py, &self.piece.edges()[index])
+    }
+
+    /// Its grain line as two points, or None.
+    #[getter]
+    fn grain(&self) -> Option<(Pair, Pair)> {
+        self.piece
+            .grain()
+            .map(|line| (pair(line.p0), pair(line.p1)))
+    }
+
+    /// Angle of the grain line from the x axis (degrees, counter-clockwise); 90 where none is set.
+    #[getter]
+    fn grain_deg(&self) -> f64 {
+        self.piece.grain_deg()
+    }
+
+    /// How many are cut in all.
+    #[getter]
+    fn count(&self) -> u32 {
+        self.piece.cutting().count
+    }
+
+    /// "identical", or "mirrored" where half of them are cut mirrored.
+    #[getter]
+    fn hand(&self) -> String {
+        spelled(self.piece.cutting().hand)
+    }
+
+    /// From which cloth it is cut.
+    #[getter]
+    fn cloth(&self) -> &str {
+        &self.piece.cutting().cloth
+    }
+
+    /// With which interfacing, or None.
+    #[getter]
+    fn interfacing(&self) -> Option<&str> {
+        self.piece.cutting().interfacing.as_deref()
+    }
+
+    /// Index of the edge laid to a fold of the cloth, or None; with one, half the piece is drawn.
+    #[getter]
+    fn fold(&self) -> Option<usize> {
+        self.piece.fold()
+    }
+
+    /// Area inside the drawn lines (mm2), without the other half of a piece on a fold.
+    #[getter]
+    fn area(&self) -> f64 {
+        self.piece.area()
+    }
+
+    /// The smallest upright box that holds the drawn lines: left, bottom, right, top (mm).
+    #[getter]
+    fn bounds(&self) -> (f64, f64, f64, f64) {
+        corners(self.piece.bounds())
+    }
+
+    /// The line to cut along: every edge at its allowance, joined by the corner treatments.
+    ///
+    /// Parameters
+    /// ----------
+    /// tolerance : float
+    ///     how near curves are followed (mm), 0.001 to 10; lines and arcs have exact parallels
+    ///
+    /// Returns
+    /// -------
+    /// CutLine
+    ///
+    /// Raises
+    /// ------
+    /// ReclothError
+    ///     an allowance that leaves nothing of the cut line of its edge, naming the edge
+    #[pyo3(signature = (tolerance=TOLERANCE))]
+    fn cut_line(slf: &Bound<'_, PyPiece>, tolerance: f64) -> PyResult<PyCutLine> {
+        let this = slf.get();
+        let line = this.piece.cut_line(tolerance);
+        let line = line.map_err(|error| this.failed(slf.py(), "Piece.cut_line", &error))?;
+        Ok(PyCutLine {
+            line,
+            piece: slf.clone().unbind(),
+            method: "cut_line",
+            tolerance,
+        })
+    }
+
+    /// The line to sew along: as drawn, or inside where an edge is drawn as already cut.
+    ///
+    /// Parameters, result and errors are those of ``cut_line``.
+    #[pyo3(signature = (tolerance=TOLERANCE))]
+    fn seam_line(slf: &Bound<'_, PyPiece>, tolerance: f64) -> PyResult<PyCutLine> {
+        let this = slf.get();
+        let line = this.piece.seam_line(tolerance);
+        let line = line.map_err(|error| this.failed(slf.py(), "Piece.seam_line", &error))?;
+        Ok(PyCutLine {
+            line,
+            piece: slf.clone().unbind(),
+            method: "seam_line",
+            tolerance,
+        })
+    }
+
+    /// Point on an edge at a distance from its start, and the direction outward, of length 1.
+    ///
+    /// Parameters
+    /// ----------
+    /// edge : str or int
+    ///     its name or index
+    /// distance : float
+    ///     along the edge (mm), held to its ends
+    fn at(&self, edge: &Bound<'_, PyAny>, distance: f64) -> PyResult<(Pair, Pair)> {
+        let py = edge.py();
+        let index = self.indices("Piece.at", "edge", edge)?;
+        let last = self.piece.edges().len() as f64 - 1.0;
+        let index = index.first().copied().unwrap_or(usize::MAX);
+        let missing = || {
+            let error = Error::check("edge", index as f64, 0.0, last).err();
+            let error = error.unwrap_or(Error::no_solution("edge", index as f64, 0.0, last));
+            raise(py, "Piece.at", &error)
+        };
+        let (point, out) = self.piece.at(index, distance).ok_or_else(missing)?;
+        Ok((pair(point), (out.x, out.y)))
+    }
+
+    /// The mirror image about the y axis: x becomes -x.
+    fn mirror(&self) -> PyPiece {
+        self.piece.mirror().into()
+    }
+
+    /// The piece shifted (mm).
+    fn shifted(&self, py: Python<'_>, x: f64, y: f64) -> PyResult<PyPiece> {
+        for (name, value) in [("x", x), ("y", y)] {
+            Error::check(name, value, -1e5, 1e5)
+                .map_err(|error| raise(py, "Piece.shifted", &error))?;
+        }
+        Ok(self.piece.shifted((x, y)).into())
+    }
+
+    /// The piece turned about the origin (degrees, counter-clockwise, -360 to 360).
+    fn turned(&self, py: Python<'_>, angle_deg: f64) -> PyResult<PyPiece> {
+        Error::check("angle_deg", angle_deg, -360.0, 360.0)
+            .map_err(|error| raise(py, "Piece.turned", &error))?;
+        Ok(self.piece.turned(angle_deg).into())
+    }
+
+    /// The piece as it is laid: its cut line, its grain and how many of each hand.
+    ///
+    /// Parameters
+    /// ----------
+    /// tilt_deg : float
+    ///     how far its grain may be tilted either way (degrees, 0 to 180)
+    /// shows : str
+    ///     the side of the cloth that may show: "right", "wrong", "either", "both"
+    /// either_way : bool
+    ///     whether it may be turned end for end on cloth with a nap
+    /// tolerance : float
+    ///     how near curves are followed (mm), 0.001 to 10
+    ///
+    /// Returns
+    /// -------
+    /// Part
+    #[pyo3(signature = (tilt_deg=0.0, *, shows="right", either_way=false, tolerance=TOLERANCE))]
+    fn part<'py>(
+        &self,
+        py: Python<'py>,
+        tilt_deg: f64,
+        shows: &str,
+        either_way: bool,
+        tolerance: f64,
+    ) -> PyResult<Bound<'py, PyAny>> {
+        let failed = |error: Error| self.failed(py, "Piece.part", &error);
+        let line = self.piece.cut_line(tolerance).map_err(failed)?;
+        let cutting = self.piece.cutting();
+        let mirrored = match cutting.hand {
+            recloth::outline::Hand::Mirrored => cutting.count / 2,
+            recloth::outline::Hand::Identical => 0,
+        };
+        let outline: Vec<Pair> = line.flatten(tolerance).into_iter().map(pair).collect();
+        made(
+            py,
+            "Part",
+            (
+                self.piece.name(),
+                outline,
+                self.piece.grain_deg(),
+                tilt_deg,
+                cutting.count - mirrored,
+                mirrored,
+                shows,
+                either_way,
+            ),
+        )
+    }
+
+    /// The piece as SVG, drawn to cut from: cut and seam lines, notches, marks, grain, allowances.
+    ///
+    /// Parameters
+    /// ----------
+    /// scale : float
+    ///     0.001 to 10; 1 is full size. Widths of lines and sizes of text stay
+    /// edges : bool
+    ///     whether to write along each edge what it is and its allowance
+    #[pyo3(signature = (scale=1.0, edges=true))]
+    fn svg(&self, py: Python<'_>, scale: f64, edges: bool) -> PyResult<String> {
+        self.drawn(scale, edges)
+            .map_err(|error| self.failed(py, "Piece.svg", &error))
+    }
+
+    /// The piece as a notebook shows it; None where it has no cut line.
+    fn _repr_svg_(&self) -> Option<String> {
+        self.drawn(self.shown(), true).ok()
+    }
+
+    fn __repr__(&self) -> String {
+        format!(
+            "Piece({}, {} edges)",
+            short(self.piece.name()),
+            self.piece.edges().len()
+        )
+    }
+
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<Pickled<'py>> {
+        pickled::<PyPiece>(py, self.to_json(py)?)
+    }
+}
+
+/// Length of an edge (mm).
+#[pyfunction]
+pub(crate) fn edge_length(py: Python<'_>, edge: EdgeData) -> PyResult<f64> {
+    Ok(edge.edge(py, "Edge")?.length())
+}
