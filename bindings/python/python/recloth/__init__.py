@@ -10,33 +10,30 @@ Shapes are immutable: a :class:`Piece` of :class:`Edge`, the panels there are, a
 226.0
 """
 
-from . import ufuncs
+from . import draft, ufuncs
 from ._core import (
     CutLine,
+    Fit,
     PanelRectangle,
     Piece,
+    Plan,
     UsablePanel,
     UsablePart,
     __version__,
     caution_text,
+    check,
     doubt_text,
+    fit,
     largest_rectangle,
+    placed,
+    plan,
     usable_panel,
 )
-from ._errors import ReclothError
+from ._errors import BriefError, ReclothError
 from ._functions import *  # noqa: F403
 from ._functions import __all__ as _functions
-from ._shapes import (
-    Buttonhole,
-    CutNotch,
-    CutSegment,
-    Dart,
-    Drill,
-    Edge,
-    Line,
-    Notch,
-    Part,
-)
+from ._shapes import *  # noqa: F403
+from ._shapes import __all__ as _shapes
 
 #: One millimetre, the unit of every length.
 MM = 1.0
@@ -74,28 +71,28 @@ __all__ = [
     "M",
     "MM",
     "YARD",
-    "Buttonhole",
+    "BriefError",
     "CutLine",
-    "CutNotch",
-    "CutSegment",
-    "Dart",
-    "Drill",
-    "Edge",
-    "Line",
-    "Notch",
+    "Fit",
     "PanelRectangle",
-    "Part",
     "Piece",
+    "Plan",
     "ReclothError",
     "UsablePanel",
     "UsablePart",
     "__version__",
     "caution_text",
     "cautions",
+    "check",
     "doubt_text",
     "doubts",
+    "draft",
+    "fit",
     "largest_rectangle",
+    "placed",
+    "plan",
     "ufuncs",
     "usable_panel",
     *_functions,
+    *_shapes,
 ]

@@ -1,4 +1,6 @@
-"""The one exception of the package."""
+"""The exceptions of the package: one, and one for briefs."""
+
+import math
 
 
 class ReclothError(ValueError):
@@ -52,4 +54,29 @@ class ReclothError(ValueError):
         return ReclothError, self._parts()
 
 
-ReclothError.__module__ = "recloth"
+class BriefError(ReclothError):
+    """Why a brief cannot be planned.
+
+    Attributes
+    ----------
+    name : str             name of the brief
+    line : int or None     line in the brief, from 1, where there is one
+    wrong : str            what is wrong
+    right : str            what would be right
+    """
+
+    def __init__(self, name, line, wrong, right, text):
+        nan = math.nan
+        super().__init__("plan", "Invalid", -23, "brief", nan, nan, nan, None, text)
+        self.args = (text,)
+        self.name = name
+        self.line = line
+        self.wrong = wrong
+        self.right = right
+
+    def __reduce__(self):
+        return BriefError, (self.name, self.line, self.wrong, self.right, self.text)
+
+
+for _error in (ReclothError, BriefError):
+    _error.__module__ = "recloth"

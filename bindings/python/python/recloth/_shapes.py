@@ -4,11 +4,30 @@ Points are (x, y) in millimetres, y up; a list of points is anything of shape (n
 """
 
 import math
-from dataclasses import dataclass, fields
+from dataclasses import dataclass
 
 import numpy as np
 
 from ._errors import ReclothError
+
+__all__ = [
+    "Answer",
+    "Buttonhole",
+    "CutNotch",
+    "CutSegment",
+    "Dart",
+    "Drill",
+    "Edge",
+    "Flaw",
+    "Line",
+    "Notch",
+    "Panel",
+    "Part",
+    "Placement",
+    "Unplaced",
+    "Walk",
+    "WalkNotch",
+]
 
 ROLES = ("seam", "hem", "fold", "opening")
 DRAWN = ("seam", "cut")
@@ -16,8 +35,6 @@ CORNERS = ("pointed", "squared_to_this", "squared_to_next", "mirrored_on_this", 
 HANDS = ("as_drawn", "mirrored")
 SHOWS = ("right", "wrong", "either", "both")
 FACES = ("one", "two")
-WAYS = ("against", "along")
-CUT_HANDS = ("identical", "mirrored")
 
 
 def point(value, argument):
@@ -461,6 +478,7 @@ class Answer:
     bound : str or None             what proves that it cannot: "one_face", "area", "across",
                                     "along", "everywhere"
     needed, there : float or None   what the bound compares (mm, or mm2 for an area)
+    why : str or None               the bound as a sentence
     """
 
     part: int
@@ -471,6 +489,7 @@ class Answer:
     bound: str | None
     needed: float | None
     there: float | None
+    why: str | None
 
     @property
     def short_by(self):
@@ -519,13 +538,8 @@ class Walk:
     notches: tuple
 
 
-DATA = (
-    Answer, Buttonhole, CutNotch, CutSegment, Dart, Drill, Edge, Flaw, Line, Notch, Panel, Part,
-    Placement, Unplaced, Walk, WalkNotch,
-)
-
-for _kind in DATA:
-    _kind.__module__ = "recloth"
+for _name in __all__:
+    globals()[_name].__module__ = "recloth"
 
 
 def edge_list(values):

@@ -4,8 +4,11 @@
 //! computed is a class here that holds the Rust value.
 
 mod cut_line;
+mod draft;
+mod lay;
 mod panel;
 mod piece;
+mod plan;
 mod read;
 
 use pyo3::prelude::*;
@@ -17,7 +20,14 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<panel::PyUsablePanel>()?;
     module.add_class::<panel::PyUsablePart>()?;
     module.add_class::<panel::PyPanelRectangle>()?;
+    module.add_class::<lay::PyFit>()?;
+    module.add_class::<plan::PyPlan>()?;
     module.add_function(wrap_pyfunction!(piece::edge_length, module)?)?;
     module.add_function(wrap_pyfunction!(panel::usable_panel, module)?)?;
-    module.add_function(wrap_pyfunction!(panel::largest_rectangle, module)?)
+    module.add_function(wrap_pyfunction!(panel::largest_rectangle, module)?)?;
+    module.add_function(wrap_pyfunction!(draft::draft, module)?)?;
+    module.add_function(wrap_pyfunction!(lay::fit, module)?)?;
+    module.add_function(wrap_pyfunction!(lay::check, module)?)?;
+    module.add_function(wrap_pyfunction!(lay::placed, module)?)?;
+    module.add_function(wrap_pyfunction!(plan::plan, module)?)
 }

@@ -7,7 +7,7 @@ use pyo3::{
 };
 use recloth::{
     Error,
-    outline::{Corner, Curve, Cutting, Dart, Edge, Mark, Notch, Piece, sentence},
+    outline::{Corner, Curve, Cutting, Dart, Edge, Mark, Notch, Piece, Way, sentence},
 };
 use recloth_sheet::{PieceOptions, piece_drawing, svg};
 
@@ -561,7 +561,81 @@ impl PyPiece {
         Ok(self.piece.turned(angle_deg).into())
     }
 
-    /// The piece as it is laid: its cut line, its grain and how many of each hand.
+    /// The whole piece of one cut on a fold: the drawn half and its mirror image about the fold. A piece
+    /// without a fold comes back as it is.
+    ///
+    /// Raises
+    /// ------
+    /// ReclothError
+    ///     the half lies on both sides of its fold
+    fn unfold(&self, py: Python<'_>) -> PyResult<PyPiece> {
+        let whole = self.piece.unfold();
+        whole
+            .map(PyPiece::from)
+            .map_err(|error| self.failed(py, "Piece.unfold", &error))
+    }
+
+    /// Whether the piece differs from its mirror image, so that left and right are not the same.
+    ///
+    /// Parameters
+    /// ----------
+    /// tolerance : float
+    ///     how far they may differ (mm), 0 to 1000
+    #[pyo3(signature = (tolerance=0.001))]
+    fn handed(&self, py: Python<'_>, tolerance: f64) -> PyResult<bool> {
+        let handed = self.piece.handed(tolerance);
+        handed.map_err(|error| raise(py, "Piece.handed", &error))
+    }
+
+    /// Walks edges along those of another piece they are sewn to, length and notch for notch.
+    ///
+    /// Parameters
+    /// ----------
+    /// edges : str, int, or list of them
+    ///     edges of this piece by name or index, in the order they are met
+    /// other : Piece
+    ///     the other piece
+    /// other_edges : str, int, or list of them
+    ///     its edges, in the order they are met
+    /// way : str
+    ///     "against": the start of one meets the end of the other, as of two pieces drawn with the
+    ///     same side up; "along": start meets start, as where one of them is cut mirrored
+    ///
+    /// Returns
+    /// -------
+    /// Walk
+    #[pyo3(signature = (edges, other, other_edges, way="against"))]
+    fn walk<'py>(
+        &self,
+        edges: &Bound<'py, PyAny>,
+        other: &Bound<'py, PyPiece>,
+        other_edges: &Bound<'py, PyAny>,
+        way: &str,
+    ) -> PyResult<Bound<'py, PyAny>> {
+        const WALK: &str = "Piece.walk";
+        let py = edges.py();
+        let other = other.get();
+        let way: Way = word(py, WALK, "way", way)?;
+        let edges = self.indices(WALK, "edges", edges)?;
+        let other_edges = other.indices(WALK, "other_edges", other_edges)?;
+        let walk = self
+            .piece
+            .walk(&edges, &other.piece, &other_edges, way)
+            .map_err(|error| raise(py, WALK, &error))?;
+        let notches = walk
+            .notches
+            .iter()
+            .map(|notch| made(py, "WalkNotch", (&notch.name, notch.distance, notch.other)));
+        let notches = tuple(py, notches)?;
+        made(
+            py,
+            "Walk",
+            (walk.length, walk.other_length, walk.difference, notches),
+        )
+    }
+
+    /// The piece as it is laid: its cut line, its grain and how many of each hand; of a piece on a fold
+    /// the whole.
     ///
     /// Parameters
     /// ----------
@@ -587,7 +661,8 @@ impl PyPiece {
         tolerance: f64,
     ) -> PyResult<Bound<'py, PyAny>> {
         let failed = |error: Error| self.failed(py, "Piece.part", &error);
-        let line = self.piece.cut_line(tolerance).map_err(failed)?;
+        let whole = self.piece.unfold().map_err(failed)?;
+        let line = whole.cut_line(tolerance).map_err(failed)?;
         let cutting = self.piece.cutting();
         let mirrored = match cutting.hand {
             recloth::outline::Hand::Mirrored => cutting.count / 2,
