@@ -255,6 +255,19 @@ pub unsafe extern "C" fn recloth_error_text(
     }
 }
 
+/// Arguments of functions written by hand, and what the core names of a piece.
+const SHAPES: &[&str] = &[
+    "allowances",
+    "bulge",
+    "bulges",
+    "corners",
+    "drawn",
+    "folder",
+    "out_count",
+    "point",
+    "points",
+];
+
 /// The error as the core knows it, if it is one.
 fn words(error: &recloth_error_t) -> Option<Error> {
     let kind = ErrorKind::from_code(error.status)?;
@@ -265,6 +278,7 @@ fn words(error: &recloth_error_t) -> Option<Error> {
         .unwrap_or(name.len());
     let argument = ARGUMENTS
         .iter()
+        .chain(SHAPES)
         .find(|known| known.as_bytes() == &name[..length])
         .copied()
         .unwrap_or("an argument");

@@ -1,4 +1,5 @@
-//! The C door: every scalar and list function of the core, generated, and plans by strings.
+//! The C door: every scalar and list function of the core, generated; cut lines by arrays and plans by
+//! strings, written by hand.
 //!
 //! Conventions: a function returns a status, 0 for success; answers go to `out`, written only on
 //! success; `error` may be NULL, else it says on failure which argument was wrong and what would do.
@@ -7,6 +8,10 @@
 
 pub mod boundary;
 pub mod generated;
+#[cfg(feature = "std")]
+pub mod outline;
+#[cfg(feature = "std")]
+pub mod plan;
 
 /// Nothing in the library panics; were it to, a device stops here rather than run on.
 #[cfg(not(feature = "std"))]

@@ -4,16 +4,24 @@ use std::path::Path;
 
 use crate::spec::{Spec, snake};
 
+/// The files with what C sees.
+const SOURCES: [&str; 4] = ["boundary.rs", "generated.rs", "outline.rs", "plan.rs"];
+/// Choices of functions written by hand.
+const CHOICES: [&str; 2] = ["recloth_corner", "recloth_drawn"];
+
 /// The header's text. Choices cross as plain numbers, so no function names their types: they are asked for.
 pub(crate) fn header(root: &Path, spec: &Spec) -> Result<String, String> {
     let folder = root.join("bindings/c");
     let config = cbindgen::Config::from_file(folder.join("cbindgen.toml"))?;
     let mut builder = cbindgen::Builder::new().with_config(config);
-    for source in ["boundary.rs", "generated.rs"] {
+    for source in SOURCES {
         builder = builder.with_src(folder.join("src").join(source));
     }
     for choice in &spec.choices {
         builder = builder.include_item(format!("recloth_{}", snake(&choice.name)));
+    }
+    for choice in CHOICES {
+        builder = builder.include_item(choice);
     }
     let bindings = builder.generate().map_err(|error| error.to_string())?;
     let mut bytes = Vec::new();

@@ -35,12 +35,17 @@ pub(crate) struct PyPlan {
 impl PyPlan {
     fn all(&self, py: Python<'_>) -> PyResult<&Files> {
         let files = py.detach(|| self.files.get_or_init(|| self.plan.files()));
-        files.as_ref().map_err(|error| raise(py, "Plan.files", error))
+        files
+            .as_ref()
+            .map_err(|error| raise(py, "Plan.files", error))
     }
 
     fn text(&self, py: Python<'_>, name: &str) -> PyResult<String> {
         let files = self.all(py)?;
-        let bytes = files.iter().find(|(known, _)| known == name).map_or(&[][..], |(_, bytes)| bytes);
+        let bytes = files
+            .iter()
+            .find(|(known, _)| known == name)
+            .map_or(&[][..], |(_, bytes)| bytes);
         Ok(String::from_utf8_lossy(bytes).into_owned())
     }
 }
@@ -70,14 +75,23 @@ impl PyPlan {
     fn summary(&self) -> String {
         let mut lines = vec![self.plan.title.clone(), self.plan.answer()];
         lines.extend(self.too_large());
-        lines.extend(self.plan.doubts.iter().map(|doubt| format!("Doubt: {doubt}")));
+        lines.extend(
+            self.plan
+                .doubts
+                .iter()
+                .map(|doubt| format!("Doubt: {doubt}")),
+        );
         lines.join("\n")
     }
 
     /// The pieces with their seam lines, a list of Piece.
     #[getter]
     fn pieces(&self) -> Vec<PyPiece> {
-        self.plan.pieces.iter().map(|piece| piece.piece.clone().into()).collect()
+        self.plan
+            .pieces
+            .iter()
+            .map(|piece| piece.piece.clone().into())
+            .collect()
     }
 
     /// The lays by cloth, a dict of Fit.
@@ -106,7 +120,11 @@ impl PyPlan {
     /// Pieces that are larger than every panel of their cloth: a sentence each, which proves it.
     #[getter]
     fn too_large(&self) -> Vec<String> {
-        self.plan.too_large().iter().map(BriefError::to_string).collect()
+        self.plan
+            .too_large()
+            .iter()
+            .map(BriefError::to_string)
+            .collect()
     }
 
     /// What may be a slip or needs a second look, a list of sentences.
@@ -166,16 +184,25 @@ impl PyPlan {
     }
 
     fn __eq__(&self, other: &Bound<'_, PyAny>) -> bool {
-        other.cast::<PyPlan>().is_ok_and(|other| other.get().plan == self.plan)
+        other
+            .cast::<PyPlan>()
+            .is_ok_and(|other| other.get().plan == self.plan)
     }
 
     fn __repr__(&self) -> String {
-        format!("Plan({}, {} pieces)", short(&self.plan.title), self.plan.count())
+        format!(
+            "Plan({}, {} pieces)",
+            short(&self.plan.title),
+            self.plan.count()
+        )
     }
 
     fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, (&str, &str))> {
         // The same brief gives the same plan.
-        Ok((py.import("recloth")?.getattr("plan")?, (&self.brief, &self.name)))
+        Ok((
+            py.import("recloth")?.getattr("plan")?,
+            (&self.brief, &self.name),
+        ))
     }
 
     /// The worksheet as a notebook shows it, in a frame of its own; None where it cannot be drawn.
@@ -223,15 +250,29 @@ pub(crate) fn plan(py: Python<'_>, brief: &str, name: &str) -> PyResult<PyPlan> 
     let plan = py.detach(|| recloth_plan::plan(brief, name));
     let plan = plan.map_err(|error| bad_brief(py, &error))?;
     let (brief, name) = (brief.to_owned(), name.to_owned());
-    Ok(PyPlan { plan, brief, name, files: OnceLock::new() })
+    Ok(PyPlan {
+        plan,
+        brief,
+        name,
+        files: OnceLock::new(),
+    })
 }
 
 /// The exception `recloth.BriefError`.
 fn bad_brief(py: Python<'_>, error: &BriefError) -> PyErr {
     let made = (|| {
-        let class = py.import("recloth._errors")?.getattr("BriefError")?.cast_into::<PyType>()?;
+        let class = py
+            .import("recloth._errors")?
+            .getattr("BriefError")?
+            .cast_into::<PyType>()?;
         let text = error.to_string();
-        class.call1((error.file(), error.line(), error.wrong(), error.right(), text))
+        class.call1((
+            error.file(),
+            error.line(),
+            error.wrong(),
+            error.right(),
+            text,
+        ))
     })();
     made.map_or_else(|failure| failure, PyErr::from_value)
 }
