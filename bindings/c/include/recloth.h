@@ -343,6 +343,51 @@ typedef int32_t recloth_style;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
+// How the allowances of an edge and the next are joined at an outward corner.
+enum recloth_corner
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+  // Both cut lines run on until they meet, no farther from the corner than 4 times the larger
+  // allowance, where the point is cut off square.
+  RECLOTH_CORNER_POINTED = 0,
+  // The allowance of this edge ends square to this edge.
+  RECLOTH_CORNER_SQUARED_TO_THIS = 1,
+  // The allowance of the next edge ends square to the next edge.
+  RECLOTH_CORNER_SQUARED_TO_NEXT = 2,
+  // This edge is a turned hem: the next edge's cut line is mirrored about it.
+  RECLOTH_CORNER_MIRRORED_ON_THIS = 3,
+  // The next edge is a turned hem: this edge's cut line is mirrored about it.
+  RECLOTH_CORNER_MIRRORED_ON_NEXT = 4,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum recloth_corner recloth_corner;
+#else
+typedef int32_t recloth_corner;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What the drawn line of an edge is.
+enum recloth_drawn
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+  // The seam line: the cut line lies outside it by the allowance.
+  RECLOTH_DRAWN_SEAM = 0,
+  // The cut line, as of cloth already cut.
+  RECLOTH_DRAWN_CUT = 1,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum recloth_drawn recloth_drawn;
+#else
+typedef int32_t recloth_drawn;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
 // What was wrong: which argument, what it was and what would do.
 typedef struct {
   // The status, as it was returned.
@@ -2945,6 +2990,74 @@ const char *recloth_doubt_text(uint32_t bit);
 
 // The sentence of one caution; NULL when the bit is none. A constant string.
 const char *recloth_caution_text(uint32_t bit);
+
+// The line to cut a piece along, as a polygon.
+//
+// A piece is a closed ring of edges, lines and arcs, each from its point to the next and the last back
+// to the first, y up. One given clockwise is turned round: the cut line always runs counter-clockwise.
+// Every edge is cut at its own allowance. Where allowances run into each other the line is trimmed, so
+// that it keeps every allowance whole. `cut_line` in Rust says more.
+//
+// - `points`: where each edge starts, x and y in turn (mm, -100000 to 100000): 2 * `count` numbers.
+// - `bulges`: for each edge 0 for a line, for an arc the tangent of a quarter of its sweep, positive
+//   counter-clockwise (-1000 to 1000); NULL when all are lines.
+// - `allowances`: of each edge (mm, 0 to 1000).
+// - `corners`: of each edge, how its allowance joins that of the next (one of `recloth_corner`); NULL
+//   when all are pointed.
+// - `drawn`: of each edge, what it is (one of `recloth_drawn`); NULL when all are seam lines.
+// - `count`: number of edges, 2 to 1000.
+// - `tolerance`: how near arcs are followed (mm, 0.001 to 10).
+// - `out`: receives the corners of the cut line, x and y in turn (mm), the first not repeated.
+// - `room`: how many points `out` holds (2 numbers each). Too few gives RECLOTH_STATUS_ROOM with the
+//   number needed in `error->min`; ask with NULL and 0.
+// - `out_count`: receives how many points there are.
+// - `error`: `at` is the index of the edge: `gap` or `edges` where the ring crosses itself or holds no
+//   area (RECLOTH_STATUS_OUTLINE), `allowance` where nothing is left of the cut line of an edge.
+//
+// Every list is NULL or valid for its number of items, `out_count` and `error` NULL or valid.
+recloth_status recloth_cut_line(const double *points,
+                                const double *bulges,
+                                const double *allowances,
+                                const int32_t *corners,
+                                const int32_t *drawn,
+                                size_t count,
+                                double tolerance,
+                                double *out,
+                                size_t room,
+                                size_t *out_count,
+                                recloth_error_t *error);
+
+// Works out a plan from the text of a brief: pieces, lays, sheets and the order of work.
+//
+// - `brief`: the text of a brief (TOML), UTF-8.
+// - `name`: the brief's name in messages, as `house-coat.toml`.
+// - `folder`: where to write the worksheet, the sheets and drawings, and `plan.json`: made where it is
+//   not there; a plan written there before is replaced, other files stay; all or nothing. NULL writes
+//   no file.
+// - `out`: receives the plan as JSON (the text of `plan.json`), closed by a NUL; free it with
+//   recloth_text_free(). NULL when it is not wanted.
+// - `message`: on failure receives what is wrong and what would be right, as
+//   `house-coat.toml:12: ...`; free it with recloth_text_free(). NULL when it is not wanted. Left
+//   alone on success.
+// - `error`: a bad brief is RECLOTH_STATUS_INVALID with argument `brief` and its line, from 1, in
+//   `value` (NaN where there is none); a folder that cannot be written is RECLOTH_STATUS_INVALID with
+//   argument `folder`.
+//
+// A piece that fits nowhere is no error: `answer`, `lays` and `doubts` of the plan tell.
+//
+// `brief`, `name` and `folder` are NULL or strings closed by a NUL; `out`, `message` and `error` are
+// NULL or valid for writing.
+recloth_status recloth_plan(const char *brief,
+                            const char *name,
+                            const char *folder,
+                            char **out,
+                            char **message,
+                            recloth_error_t *error);
+
+// Frees a text that a function of this library handed out; NULL is left alone.
+//
+// `text` is NULL, or was handed out by this library as one to free and is not freed yet.
+void recloth_text_free(char *text);
 
 #ifdef __cplusplus
 }  // extern "C"

@@ -1,8 +1,8 @@
 //! Written by `cargo xtask generate` from the doc comments of the core; do not edit.
-use crate::boundary as door;
-use crate::boundary::recloth_error_t;
 use core::ffi::c_char;
 use recloth::Error;
+use crate::boundary as door;
+use crate::boundary::recloth_error_t;
 /// What a function returns: 0 for success, else the kind of error. The numbers never change.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(i32)]
@@ -135,14 +135,14 @@ pub enum recloth_band_make {
     /// Two strips, an outer and an inner, joined along the upper edge.
     Faced = 1,
 }
-fn read_band_make(argument: &'static str, value: i32) -> (recloth::band::BandMake, Option<Error>) {
+fn read_band_make(
+    argument: &'static str,
+    value: i32,
+) -> (recloth::band::BandMake, Option<Error>) {
     match value {
         0 => (recloth::band::BandMake::Folded, None),
         1 => (recloth::band::BandMake::Faced, None),
-        _ => (
-            recloth::band::BandMake::Folded,
-            Some(door::bad_choice(argument, value)),
-        ),
+        _ => (recloth::band::BandMake::Folded, Some(door::bad_choice(argument, value))),
     }
 }
 /// How a binding is folded over an edge.
@@ -161,10 +161,9 @@ fn read_binding_fold(
     match value {
         0 => (recloth::bias::BindingFold::Single, None),
         1 => (recloth::bias::BindingFold::Double, None),
-        _ => (
-            recloth::bias::BindingFold::Single,
-            Some(door::bad_choice(argument, value)),
-        ),
+        _ => {
+            (recloth::bias::BindingFold::Single, Some(door::bad_choice(argument, value)))
+        }
     }
 }
 /// The shape of a button.
@@ -183,10 +182,12 @@ fn read_button_shape(
     match value {
         0 => (recloth::closure::ButtonShape::Flat, None),
         1 => (recloth::closure::ButtonShape::Ball, None),
-        _ => (
-            recloth::closure::ButtonShape::Flat,
-            Some(door::bad_choice(argument, value)),
-        ),
+        _ => {
+            (
+                recloth::closure::ButtonShape::Flat,
+                Some(door::bad_choice(argument, value)),
+            )
+        }
     }
 }
 /// Which graduation a length is rounded to.
@@ -200,15 +201,15 @@ pub enum recloth_rounding {
     /// The next graduation that is not more.
     Down = 2,
 }
-fn read_rounding(argument: &'static str, value: i32) -> (recloth::tape::Rounding, Option<Error>) {
+fn read_rounding(
+    argument: &'static str,
+    value: i32,
+) -> (recloth::tape::Rounding, Option<Error>) {
     match value {
         0 => (recloth::tape::Rounding::Nearest, None),
         1 => (recloth::tape::Rounding::Up, None),
         2 => (recloth::tape::Rounding::Down, None),
-        _ => (
-            recloth::tape::Rounding::Nearest,
-            Some(door::bad_choice(argument, value)),
-        ),
+        _ => (recloth::tape::Rounding::Nearest, Some(door::bad_choice(argument, value))),
     }
 }
 /// Which ends of a band in sections are cut square to the lower edge.
@@ -233,10 +234,9 @@ fn read_square_ends(
         1 => (recloth::band::SquareEnds::First, None),
         2 => (recloth::band::SquareEnds::Last, None),
         3 => (recloth::band::SquareEnds::Both, None),
-        _ => (
-            recloth::band::SquareEnds::Neither,
-            Some(door::bad_choice(argument, value)),
-        ),
+        _ => {
+            (recloth::band::SquareEnds::Neither, Some(door::bad_choice(argument, value)))
+        }
     }
 }
 /// Stitch types whose thread is known from their path, numbered as in ISO 4915.
@@ -301,7 +301,10 @@ pub enum recloth_style {
     /// Yards, inches and eighths: `2 yd 4 1/8 in`.
     YardEighth = 14,
 }
-fn read_style(argument: &'static str, value: i32) -> (recloth::tape::Style, Option<Error>) {
+fn read_style(
+    argument: &'static str,
+    value: i32,
+) -> (recloth::tape::Style, Option<Error>) {
     match value {
         0 => (recloth::tape::Style::Exact, None),
         1 => (recloth::tape::Style::Mm, None),
@@ -318,10 +321,7 @@ fn read_style(argument: &'static str, value: i32) -> (recloth::tape::Style, Opti
         12 => (recloth::tape::Style::InchMark, None),
         13 => (recloth::tape::Style::FootEighth, None),
         14 => (recloth::tape::Style::YardEighth, None),
-        _ => (
-            recloth::tape::Style::Exact,
-            Some(door::bad_choice(argument, value)),
-        ),
+        _ => (recloth::tape::Style::Exact, Some(door::bad_choice(argument, value))),
     }
 }
 /// An arc drawn from its chord and its rise.
@@ -1111,16 +1111,19 @@ pub unsafe extern "C" fn recloth_bath_volume(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::wet::bath_volume(mass_g, ratio)?;
-            out.write(recloth_bath_volume_t {
-                volume_ml: answer.volume_ml,
-                doubts: answer.doubts,
-                cautions: answer.cautions,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::wet::bath_volume(mass_g, ratio)?;
+                out.write(recloth_bath_volume_t {
+                    volume_ml: answer.volume_ml,
+                    doubts: answer.doubts,
+                    cautions: answer.cautions,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Distance along the selvedge between the cuts of a true bias strip.
@@ -1143,12 +1146,15 @@ pub unsafe extern "C" fn recloth_bias_along_selvedge(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::bias::bias_along_selvedge(width)?;
-            out.write(answer);
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::bias::bias_along_selvedge(width)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
     }
 }
 /// Side of the square of cloth that holds a bias strip of a given length and width.
@@ -1173,12 +1179,15 @@ pub unsafe extern "C" fn recloth_bias_square(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::bias::bias_square(length, width)?;
-            out.write(answer);
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::bias::bias_square(length, width)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
     }
 }
 /// Length of bias strip that a square of cloth gives.
@@ -1203,12 +1212,15 @@ pub unsafe extern "C" fn recloth_bias_strip_length(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::bias::bias_strip_length(side, width)?;
-            out.write(answer);
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::bias::bias_strip_length(side, width)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
     }
 }
 /// Number of strips of one length to join for a binding.
@@ -1236,15 +1248,18 @@ pub unsafe extern "C" fn recloth_binding_strips(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::bias::binding_strips(length, strip, join)?;
-            out.write(recloth_binding_strips_t {
-                count: answer.count,
-                spare: answer.spare,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::bias::binding_strips(length, strip, join)?;
+                out.write(recloth_binding_strips_t {
+                    count: answer.count,
+                    spare: answer.spare,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Width to cut a binding of a given finished width.
@@ -1274,17 +1289,20 @@ pub unsafe extern "C" fn recloth_binding_width(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let (fold, fold_bad) = read_binding_fold("fold", fold);
-            let answer = door::settle(
-                recloth::bias::binding_width(finished, turn, thickness, fold),
-                &["finished", "turn", "thickness", "fold"],
-                &[fold_bad],
-            )?;
-            out.write(answer);
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let (fold, fold_bad) = read_binding_fold("fold", fold);
+                let answer = door::settle(
+                    recloth::bias::binding_width(finished, turn, thickness, fold),
+                    &["finished", "turn", "thickness", "fold"],
+                    &[fold_bad],
+                )?;
+                out.write(answer);
+                Ok(())
+            },
+        )
     }
 }
 /// Doubts on a length of the body: back length, shoulder, sleeve, skirt.
@@ -1307,12 +1325,15 @@ pub unsafe extern "C" fn recloth_body_length_doubts(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::body::body_length_doubts(length)?;
-            out.write(answer);
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::body::body_length_doubts(length)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
     }
 }
 /// Cloth for box pleats, or inverted ones, of a given number and depth.
@@ -1554,12 +1575,15 @@ pub unsafe extern "C" fn recloth_button_diameter(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::tape::button_diameter(lines)?;
-            out.write(answer);
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::tape::button_diameter(lines)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
     }
 }
 /// Largest flat button for a slit, and the creep of a cross hole.
@@ -1586,15 +1610,18 @@ pub unsafe extern "C" fn recloth_button_for_hole(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::closure::button_for_hole(slit, thickness, start)?;
-            out.write(recloth_button_for_hole_t {
-                diameter: answer.diameter,
-                creep: answer.creep,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::closure::button_for_hole(slit, thickness, start)?;
+                out.write(recloth_button_for_hole_t {
+                    diameter: answer.diameter,
+                    creep: answer.creep,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Loop of cord that just passes over a button.
@@ -1631,29 +1658,40 @@ pub unsafe extern "C" fn recloth_button_loop(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let (shape, shape_bad) = read_button_shape("shape", shape);
-            let answer = door::settle(
-                recloth::closure::button_loop(diameter, thickness, cord, gap, stretch, seam, shape),
-                &[
-                    "diameter",
-                    "thickness",
-                    "cord",
-                    "gap",
-                    "stretch",
-                    "seam",
-                    "shape",
-                ],
-                &[shape_bad],
-            )?;
-            out.write(recloth_button_loop_t {
-                visible: answer.visible,
-                cut: answer.cut,
-                cautions: answer.cautions,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let (shape, shape_bad) = read_button_shape("shape", shape);
+                let answer = door::settle(
+                    recloth::closure::button_loop(
+                        diameter,
+                        thickness,
+                        cord,
+                        gap,
+                        stretch,
+                        seam,
+                        shape,
+                    ),
+                    &[
+                        "diameter",
+                        "thickness",
+                        "cord",
+                        "gap",
+                        "stretch",
+                        "seam",
+                        "shape",
+                    ],
+                    &[shape_bad],
+                )?;
+                out.write(recloth_button_loop_t {
+                    visible: answer.visible,
+                    cut: answer.cut,
+                    cautions: answer.cautions,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Length of the slit for a flat button.
@@ -1681,12 +1719,15 @@ pub unsafe extern "C" fn recloth_buttonhole(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::closure::buttonhole(diameter, thickness, ease)?;
-            out.write(answer);
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::closure::buttonhole(diameter, thickness, ease)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
     }
 }
 /// Depth and allowance of a casing for elastic or a cord.
@@ -1752,16 +1793,19 @@ pub unsafe extern "C" fn recloth_circle_skirt(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::skirt::circle_skirt(waist, length, fraction)?;
-            out.write(recloth_circle_skirt_t {
-                waist_radius: answer.waist_radius,
-                hem_radius: answer.hem_radius,
-                hem_length: answer.hem_length,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::skirt::circle_skirt(waist, length, fraction)?;
+                out.write(recloth_circle_skirt_t {
+                    waist_radius: answer.waist_radius,
+                    hem_radius: answer.hem_radius,
+                    hem_length: answer.hem_length,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Largest part of a ring from which cloth of a given width gives a skirt of a given length.
@@ -1792,20 +1836,28 @@ pub unsafe extern "C" fn recloth_circle_skirt_fraction(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::skirt::circle_skirt_fraction(waist, length, cloth_width, pieces)?;
-            out.write(recloth_circle_skirt_on_cloth_t {
-                fraction: answer.fraction,
-                length: answer.length,
-                waist_radius: answer.waist_radius,
-                hem_radius: answer.hem_radius,
-                hem_length: answer.hem_length,
-                piece_angle_deg: answer.piece_angle_deg,
-                cloth_length: answer.cloth_length,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::skirt::circle_skirt_fraction(
+                    waist,
+                    length,
+                    cloth_width,
+                    pieces,
+                )?;
+                out.write(recloth_circle_skirt_on_cloth_t {
+                    fraction: answer.fraction,
+                    length: answer.length,
+                    waist_radius: answer.waist_radius,
+                    hem_radius: answer.hem_radius,
+                    hem_length: answer.hem_length,
+                    piece_angle_deg: answer.piece_angle_deg,
+                    cloth_length: answer.cloth_length,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Longest skirt of a given part of a ring that cloth of a given width allows.
@@ -1840,21 +1892,28 @@ pub unsafe extern "C" fn recloth_circle_skirt_longest(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer =
-                recloth::skirt::circle_skirt_longest(waist, fraction, cloth_width, pieces)?;
-            out.write(recloth_circle_skirt_on_cloth_t {
-                fraction: answer.fraction,
-                length: answer.length,
-                waist_radius: answer.waist_radius,
-                hem_radius: answer.hem_radius,
-                hem_length: answer.hem_length,
-                piece_angle_deg: answer.piece_angle_deg,
-                cloth_length: answer.cloth_length,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::skirt::circle_skirt_longest(
+                    waist,
+                    fraction,
+                    cloth_width,
+                    pieces,
+                )?;
+                out.write(recloth_circle_skirt_on_cloth_t {
+                    fraction: answer.fraction,
+                    length: answer.length,
+                    waist_radius: answer.waist_radius,
+                    hem_radius: answer.hem_radius,
+                    hem_length: answer.hem_length,
+                    piece_angle_deg: answer.piece_angle_deg,
+                    cloth_length: answer.cloth_length,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Upper edges of a band in sections, each cut as an arc, so that the joins have no kink.
@@ -1886,19 +1945,22 @@ pub unsafe extern "C" fn recloth_curved_band(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let lengths = door::list("lengths", lengths, lengths_count)?;
-            let tops = door::list_to_fill("tops", tops, tops_count)?;
-            let answer = recloth::band::curved_band(lengths, depth, top, tops)?;
-            out.write(recloth_curved_band_t {
-                inner_radius: answer.inner_radius,
-                outer_radius: answer.outer_radius,
-                angle_deg: answer.angle_deg,
-                sagitta: answer.sagitta,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let lengths = door::list("lengths", lengths, lengths_count)?;
+                let tops = door::list_to_fill("tops", tops, tops_count)?;
+                let answer = recloth::band::curved_band(lengths, depth, top, tops)?;
+                out.write(recloth_curved_band_t {
+                    inner_radius: answer.inner_radius,
+                    outer_radius: answer.outer_radius,
+                    angle_deg: answer.angle_deg,
+                    sagitta: answer.sagitta,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Length to cut so that washing brings it to a finished length.
@@ -1923,16 +1985,19 @@ pub unsafe extern "C" fn recloth_cut_for_change(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::cloth::cut_for_change(finished, change_pct)?;
-            out.write(recloth_cut_for_change_t {
-                cut: answer.cut,
-                added: answer.added,
-                doubts: answer.doubts,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::cloth::cut_for_change(finished, change_pct)?;
+                out.write(recloth_cut_for_change_t {
+                    cut: answer.cut,
+                    added: answer.added,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Finished and cut width of a piece, from what its two edges are drawn as.
@@ -1995,15 +2060,18 @@ pub unsafe extern "C" fn recloth_dart(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::dart::dart(intake, length)?;
-            out.write(recloth_dart_t {
-                leg: answer.leg,
-                angle_deg: answer.angle_deg,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::dart::dart(intake, length)?;
+                out.write(recloth_dart_t {
+                    leg: answer.leg,
+                    angle_deg: answer.angle_deg,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Ease, gathers or tucks that take up as much as a dart, along a stretch of its edge.
@@ -2119,24 +2187,27 @@ pub unsafe extern "C" fn recloth_dart_in_panel(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::dart::dart_in_panel(
-                panel_width,
-                wanted_width,
-                count,
-                largest_intake,
-                length,
-            )?;
-            out.write(recloth_dart_in_panel_t {
-                intake_each: answer.intake_each,
-                leftover: answer.leftover,
-                leg: answer.leg,
-                kink_deg: answer.kink_deg,
-                doubts: answer.doubts,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::dart::dart_in_panel(
+                    panel_width,
+                    wanted_width,
+                    count,
+                    largest_intake,
+                    length,
+                )?;
+                out.write(recloth_dart_in_panel_t {
+                    intake_each: answer.intake_each,
+                    leftover: answer.leftover,
+                    leg: answer.leg,
+                    kink_deg: answer.kink_deg,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Intake of a dart that is turned about its point to an edge at another distance.
@@ -2162,12 +2233,15 @@ pub unsafe extern "C" fn recloth_dart_turned(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::dart::dart_turned(intake, leg, new_leg)?;
-            out.write(answer);
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::dart::dart_turned(intake, leg, new_leg)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
     }
 }
 /// Width of a dart between its point and its edge.
@@ -2257,12 +2331,15 @@ pub unsafe extern "C" fn recloth_dimensional_change(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::cloth::dimensional_change(before, after)?;
-            out.write(answer);
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::cloth::dimensional_change(before, after)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
     }
 }
 /// Legs and angles of a dart with a point at each end, as at the waist of a dress.
@@ -2375,12 +2452,15 @@ pub unsafe extern "C" fn recloth_even_spacing(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::closure::even_spacing(first, last, count)?;
-            out.write(answer);
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::closure::even_spacing(first, last, count)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
     }
 }
 /// Widths of a five-gored skirt's half pattern by a handed-down rule.
@@ -2495,17 +2575,20 @@ pub unsafe extern "C" fn recloth_format_length(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let (style, style_bad) = read_style("style", style);
-            let answer = door::settle(
-                recloth::tape::format_length(length, style),
-                &["length", "style"],
-                &[style_bad],
-            )?;
-            door::write_text("out", answer.as_str(), out, out_count)?;
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let (style, style_bad) = read_style("style", style);
+                let answer = door::settle(
+                    recloth::tape::format_length(length, style),
+                    &["length", "style"],
+                    &[style_bad],
+                )?;
+                door::write_text("out", answer.as_str(), out, out_count)?;
+                Ok(())
+            },
+        )
     }
 }
 /// Doubts on a front and a back at one level, together.
@@ -2529,12 +2612,15 @@ pub unsafe extern "C" fn recloth_front_back_doubts(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::body::front_back_doubts(front, back)?;
-            out.write(answer);
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::body::front_back_doubts(front, back)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
     }
 }
 /// Part of a ring that rolls up to a cone, or to a part of one, of given diameters and height.
@@ -2605,17 +2691,20 @@ pub unsafe extern "C" fn recloth_gather_ratio(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::fullness::gather_ratio(flat, finished)?;
-            out.write(recloth_gathers_t {
-                flat: answer.flat,
-                taken_up: answer.taken_up,
-                ratio: answer.ratio,
-                doubts: answer.doubts,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::fullness::gather_ratio(flat, finished)?;
+                out.write(recloth_gathers_t {
+                    flat: answer.flat,
+                    taken_up: answer.taken_up,
+                    ratio: answer.ratio,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Parts of a strip between its marks, so that gathers are even from notch to notch.
@@ -2683,17 +2772,20 @@ pub unsafe extern "C" fn recloth_gathers(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::fullness::gathers(finished, ratio)?;
-            out.write(recloth_gathers_t {
-                flat: answer.flat,
-                taken_up: answer.taken_up,
-                ratio: answer.ratio,
-                doubts: answer.doubts,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::fullness::gathers(finished, ratio)?;
+                out.write(recloth_gathers_t {
+                    flat: answer.flat,
+                    taken_up: answer.taken_up,
+                    ratio: answer.ratio,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Doubts on the girth of a trunk: chest, waist or hip.
@@ -2715,12 +2807,15 @@ pub unsafe extern "C" fn recloth_girth_doubts(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::body::girth_doubts(girth)?;
-            out.write(answer);
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::body::girth_doubts(girth)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
     }
 }
 /// Sector for a godet of a given length and hem.
@@ -2883,17 +2978,20 @@ pub unsafe extern "C" fn recloth_holes_left(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::closure::holes_left(edge, first, pitch)?;
-            out.write(recloth_holes_left_t {
-                count: answer.count,
-                last: answer.last,
-                to_end: answer.to_end,
-                doubts: answer.doubts,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::closure::holes_left(edge, first, pitch)?;
+                out.write(recloth_holes_left_t {
+                    count: answer.count,
+                    last: answer.last,
+                    to_end: answer.to_end,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Cloth for knife pleats of a given number and depth.
@@ -2920,22 +3018,25 @@ pub unsafe extern "C" fn recloth_knife_pleats(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::fullness::knife_pleats(finished, count, depth)?;
-            out.write(recloth_knife_pleats_t {
-                flat: answer.flat,
-                finished: answer.finished,
-                count: answer.count,
-                show: answer.show,
-                depth: answer.depth,
-                intake: answer.intake,
-                taken_up: answer.taken_up,
-                ratio: answer.ratio,
-                doubts: answer.doubts,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::fullness::knife_pleats(finished, count, depth)?;
+                out.write(recloth_knife_pleats_t {
+                    flat: answer.flat,
+                    finished: answer.finished,
+                    count: answer.count,
+                    show: answer.show,
+                    depth: answer.depth,
+                    intake: answer.intake,
+                    taken_up: answer.taken_up,
+                    ratio: answer.ratio,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Number of knife pleats of at least a given depth that bring cloth there is to a width.
@@ -2962,22 +3063,29 @@ pub unsafe extern "C" fn recloth_knife_pleats_count(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::fullness::knife_pleats_count(flat, finished, depth)?;
-            out.write(recloth_knife_pleats_t {
-                flat: answer.flat,
-                finished: answer.finished,
-                count: answer.count,
-                show: answer.show,
-                depth: answer.depth,
-                intake: answer.intake,
-                taken_up: answer.taken_up,
-                ratio: answer.ratio,
-                doubts: answer.doubts,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::fullness::knife_pleats_count(
+                    flat,
+                    finished,
+                    depth,
+                )?;
+                out.write(recloth_knife_pleats_t {
+                    flat: answer.flat,
+                    finished: answer.finished,
+                    count: answer.count,
+                    show: answer.show,
+                    depth: answer.depth,
+                    intake: answer.intake,
+                    taken_up: answer.taken_up,
+                    ratio: answer.ratio,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Depth of a given number of knife pleats that bring cloth there is to a width.
@@ -3003,22 +3111,29 @@ pub unsafe extern "C" fn recloth_knife_pleats_depth(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::fullness::knife_pleats_depth(flat, finished, count)?;
-            out.write(recloth_knife_pleats_t {
-                flat: answer.flat,
-                finished: answer.finished,
-                count: answer.count,
-                show: answer.show,
-                depth: answer.depth,
-                intake: answer.intake,
-                taken_up: answer.taken_up,
-                ratio: answer.ratio,
-                doubts: answer.doubts,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::fullness::knife_pleats_depth(
+                    flat,
+                    finished,
+                    count,
+                )?;
+                out.write(recloth_knife_pleats_t {
+                    flat: answer.flat,
+                    finished: answer.finished,
+                    count: answer.count,
+                    show: answer.show,
+                    depth: answer.depth,
+                    intake: answer.intake,
+                    taken_up: answer.taken_up,
+                    ratio: answer.ratio,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Width to which a given number of knife pleats brings cloth there is.
@@ -3044,22 +3159,29 @@ pub unsafe extern "C" fn recloth_knife_pleats_finished(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::fullness::knife_pleats_finished(flat, count, depth)?;
-            out.write(recloth_knife_pleats_t {
-                flat: answer.flat,
-                finished: answer.finished,
-                count: answer.count,
-                show: answer.show,
-                depth: answer.depth,
-                intake: answer.intake,
-                taken_up: answer.taken_up,
-                ratio: answer.ratio,
-                doubts: answer.doubts,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::fullness::knife_pleats_finished(
+                    flat,
+                    count,
+                    depth,
+                )?;
+                out.write(recloth_knife_pleats_t {
+                    flat: answer.flat,
+                    finished: answer.finished,
+                    count: answer.count,
+                    show: answer.show,
+                    depth: answer.depth,
+                    intake: answer.intake,
+                    taken_up: answer.taken_up,
+                    ratio: answer.ratio,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// The one unknown of a chain of lengths.
@@ -3092,20 +3214,28 @@ pub unsafe extern "C" fn recloth_length_chain(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let lengths = door::list("lengths", lengths, lengths_count)?;
-            let factors = door::list("factors", factors, factors_count)?;
-            let answer = recloth::chain::length_chain(lengths, factors, total, unknown)?;
-            out.write(recloth_length_chain_t {
-                value: answer.value,
-                plus: answer.plus,
-                minus: answer.minus,
-                worst_per_mm: answer.worst_per_mm,
-                likely_per_mm: answer.likely_per_mm,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let lengths = door::list("lengths", lengths, lengths_count)?;
+                let factors = door::list("factors", factors, factors_count)?;
+                let answer = recloth::chain::length_chain(
+                    lengths,
+                    factors,
+                    total,
+                    unknown,
+                )?;
+                out.write(recloth_length_chain_t {
+                    value: answer.value,
+                    plus: answer.plus,
+                    minus: answer.minus,
+                    worst_per_mm: answer.worst_per_mm,
+                    likely_per_mm: answer.likely_per_mm,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Line at an even height above a curved hem that is kept.
@@ -3173,12 +3303,19 @@ pub unsafe extern "C" fn recloth_lining_free_length(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::lining::lining_free_length(length, clearance, hem)?;
-            out.write(answer);
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::lining::lining_free_length(
+                    length,
+                    clearance,
+                    hem,
+                )?;
+                out.write(answer);
+                Ok(())
+            },
+        )
     }
 }
 /// Length of a lining that hangs in a fold over the shell's hem.
@@ -3206,17 +3343,24 @@ pub unsafe extern "C" fn recloth_lining_length(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::lining::lining_length(length, hem_depth, clearance)?;
-            out.write(recloth_lining_length_t {
-                seam_to_seam: answer.seam_to_seam,
-                straight: answer.straight,
-                spare: answer.spare,
-                fold: answer.fold,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::lining::lining_length(
+                    length,
+                    hem_depth,
+                    clearance,
+                )?;
+                out.write(recloth_lining_length_t {
+                    seam_to_seam: answer.seam_to_seam,
+                    straight: answer.straight,
+                    spare: answer.spare,
+                    fold: answer.fold,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Slack of a loop there is, or of one chosen, on a button.
@@ -3250,30 +3394,39 @@ pub unsafe extern "C" fn recloth_loop_slack(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let (shape, shape_bad) = read_button_shape("shape", shape);
-            let answer = door::settle(
-                recloth::closure::loop_slack(
-                    length, diameter, thickness, cord, gap, stretch, shape,
-                ),
-                &[
-                    "length",
-                    "diameter",
-                    "thickness",
-                    "cord",
-                    "gap",
-                    "stretch",
-                    "shape",
-                ],
-                &[shape_bad],
-            )?;
-            out.write(recloth_loop_slack_t {
-                slack: answer.slack,
-                doubts: answer.doubts,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let (shape, shape_bad) = read_button_shape("shape", shape);
+                let answer = door::settle(
+                    recloth::closure::loop_slack(
+                        length,
+                        diameter,
+                        thickness,
+                        cord,
+                        gap,
+                        stretch,
+                        shape,
+                    ),
+                    &[
+                        "length",
+                        "diameter",
+                        "thickness",
+                        "cord",
+                        "gap",
+                        "stretch",
+                        "shape",
+                    ],
+                    &[shape_bad],
+                )?;
+                out.write(recloth_loop_slack_t {
+                    slack: answer.slack,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Doubts on a neck and a bust together.
@@ -3297,12 +3450,15 @@ pub unsafe extern "C" fn recloth_neck_bust_doubts(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::body::neck_bust_doubts(neck, bust)?;
-            out.write(answer);
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::body::neck_bust_doubts(neck, bust)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
     }
 }
 /// Widths of two fronts whose button line is shifted to one side of the centre front.
@@ -3336,28 +3492,31 @@ pub unsafe extern "C" fn recloth_off_centre_opening(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::opening::off_centre_opening(
-                front,
-                shift,
-                extension,
-                allowance,
-                wide_panel,
-                dart_distance,
-            )?;
-            out.write(recloth_off_centre_opening_t {
-                narrow_to_line: answer.narrow_to_line,
-                wide_to_line: answer.wide_to_line,
-                narrow_cut: answer.narrow_cut,
-                wide_cut: answer.wide_cut,
-                largest_shift: answer.largest_shift,
-                dart_to_narrow: answer.dart_to_narrow,
-                dart_to_wide: answer.dart_to_wide,
-                doubts: answer.doubts,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::opening::off_centre_opening(
+                    front,
+                    shift,
+                    extension,
+                    allowance,
+                    wide_panel,
+                    dart_distance,
+                )?;
+                out.write(recloth_off_centre_opening_t {
+                    narrow_to_line: answer.narrow_to_line,
+                    wide_to_line: answer.wide_to_line,
+                    narrow_cut: answer.narrow_cut,
+                    wide_cut: answer.wide_cut,
+                    largest_shift: answer.largest_shift,
+                    dart_to_narrow: answer.dart_to_narrow,
+                    dart_to_wide: answer.dart_to_wide,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Mass of a dye, mordant or assistant from its percentage on weight of fibre.
@@ -3382,16 +3541,19 @@ pub unsafe extern "C" fn recloth_owf(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::wet::owf(mass_g, pct)?;
-            out.write(recloth_owf_t {
-                amount_g: answer.amount_g,
-                doubts: answer.doubts,
-                cautions: answer.cautions,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::wet::owf(mass_g, pct)?;
+                out.write(recloth_owf_t {
+                    amount_g: answer.amount_g,
+                    doubts: answer.doubts,
+                    cautions: answer.cautions,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Corners and area of a panel measured by tape in triangles, with its spare readings checked.
@@ -3452,44 +3614,54 @@ pub unsafe extern "C" fn recloth_panel_by_triangles(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let starts = door::list("starts", starts, starts_count)?;
-            let ends = door::list("ends", ends, ends_count)?;
-            let from_start = door::list("from_start", from_start, from_start_count)?;
-            let from_end = door::list("from_end", from_end, from_end_count)?;
-            let sides = door::list("sides", sides, sides_count)?;
-            let spare_starts = door::list("spare_starts", spare_starts, spare_starts_count)?;
-            let spare_ends = door::list("spare_ends", spare_ends, spare_ends_count)?;
-            let spare_readings =
-                door::list("spare_readings", spare_readings, spare_readings_count)?;
-            let along = door::list_to_fill("along", along, along_count)?;
-            let across = door::list_to_fill("across", across, across_count)?;
-            let misfits = door::list_to_fill("misfits", misfits, misfits_count)?;
-            let answer = recloth::panel::panel_by_triangles(
-                base,
-                starts,
-                ends,
-                from_start,
-                from_end,
-                sides,
-                spare_starts,
-                spare_ends,
-                spare_readings,
-                along,
-                across,
-                misfits,
-            )?;
-            out.write(recloth_panel_by_triangles_t {
-                area: answer.area,
-                perimeter: answer.perimeter,
-                largest_misfit: answer.largest_misfit,
-                weakest_corner: answer.weakest_corner,
-                weakest_per_mm: answer.weakest_per_mm,
-                doubts: answer.doubts,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let starts = door::list("starts", starts, starts_count)?;
+                let ends = door::list("ends", ends, ends_count)?;
+                let from_start = door::list("from_start", from_start, from_start_count)?;
+                let from_end = door::list("from_end", from_end, from_end_count)?;
+                let sides = door::list("sides", sides, sides_count)?;
+                let spare_starts = door::list(
+                    "spare_starts",
+                    spare_starts,
+                    spare_starts_count,
+                )?;
+                let spare_ends = door::list("spare_ends", spare_ends, spare_ends_count)?;
+                let spare_readings = door::list(
+                    "spare_readings",
+                    spare_readings,
+                    spare_readings_count,
+                )?;
+                let along = door::list_to_fill("along", along, along_count)?;
+                let across = door::list_to_fill("across", across, across_count)?;
+                let misfits = door::list_to_fill("misfits", misfits, misfits_count)?;
+                let answer = recloth::panel::panel_by_triangles(
+                    base,
+                    starts,
+                    ends,
+                    from_start,
+                    from_end,
+                    sides,
+                    spare_starts,
+                    spare_ends,
+                    spare_readings,
+                    along,
+                    across,
+                    misfits,
+                )?;
+                out.write(recloth_panel_by_triangles_t {
+                    area: answer.area,
+                    perimeter: answer.perimeter,
+                    largest_misfit: answer.largest_misfit,
+                    weakest_corner: answer.weakest_corner,
+                    weakest_per_mm: answer.weakest_per_mm,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// A length as it is written.
@@ -3520,13 +3692,16 @@ pub unsafe extern "C" fn recloth_parse_length(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let text = door::text("text", text)?;
-            let answer = recloth::tape::parse_length(text)?;
-            out.write(answer);
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let text = door::text("text", text)?;
+                let answer = recloth::tape::parse_length(text)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
     }
 }
 /// Width of the panels still to be made, when the others are given.
@@ -3557,12 +3732,21 @@ pub unsafe extern "C" fn recloth_remaining_width(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::body::remaining_width(girth, ease, other_width, parts, intake)?;
-            out.write(answer);
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::body::remaining_width(
+                    girth,
+                    ease,
+                    other_width,
+                    parts,
+                    intake,
+                )?;
+                out.write(answer);
+                Ok(())
+            },
+        )
     }
 }
 /// Strip of ribbing for a neck, a cuff or a waist.
@@ -3634,17 +3818,20 @@ pub unsafe extern "C" fn recloth_round_set(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let lengths = door::list("lengths", lengths, lengths_count)?;
-            let tapes = door::list_to_fill("tapes", tapes, tapes_count)?;
-            let answer = recloth::tape::round_set(lengths, graduation, tapes)?;
-            out.write(recloth_rounded_set_t {
-                total: answer.total,
-                largest_change: answer.largest_change,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let lengths = door::list("lengths", lengths, lengths_count)?;
+                let tapes = door::list_to_fill("tapes", tapes, tapes_count)?;
+                let answer = recloth::tape::round_set(lengths, graduation, tapes)?;
+                out.write(recloth_rounded_set_t {
+                    total: answer.total,
+                    largest_change: answer.largest_change,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// A length rounded to a graduation of the tape.
@@ -3671,17 +3858,20 @@ pub unsafe extern "C" fn recloth_round_to(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let (way, way_bad) = read_rounding("way", way);
-            let answer = door::settle(
-                recloth::tape::round_to(length, graduation, way),
-                &["length", "graduation", "way"],
-                &[way_bad],
-            )?;
-            out.write(answer);
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let (way, way_bad) = read_rounding("way", way);
+                let answer = door::settle(
+                    recloth::tape::round_to(length, graduation, way),
+                    &["length", "graduation", "way"],
+                    &[way_bad],
+                )?;
+                out.write(answer);
+                Ok(())
+            },
+        )
     }
 }
 /// Strips to cut for a ruffle along an edge.
@@ -3809,24 +3999,27 @@ pub unsafe extern "C" fn recloth_sectioned_band(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let lengths = door::list("lengths", lengths, lengths_count)?;
-            let (ends, ends_bad) = read_square_ends("ends", ends);
-            let tops = door::list_to_fill("tops", tops, tops_count)?;
-            let answer = door::settle(
-                recloth::band::sectioned_band(lengths, depth, top, ends, tops),
-                &["lengths", "depth", "top", "ends", "tops"],
-                &[ends_bad],
-            )?;
-            out.write(recloth_sectioned_band_t {
-                slant: answer.slant,
-                end_angle_deg: answer.end_angle_deg,
-                join_kink_deg: answer.join_kink_deg,
-                doubts: answer.doubts,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let lengths = door::list("lengths", lengths, lengths_count)?;
+                let (ends, ends_bad) = read_square_ends("ends", ends);
+                let tops = door::list_to_fill("tops", tops, tops_count)?;
+                let answer = door::settle(
+                    recloth::band::sectioned_band(lengths, depth, top, ends, tops),
+                    &["lengths", "depth", "top", "ends", "tops"],
+                    &[ends_bad],
+                )?;
+                out.write(recloth_sectioned_band_t {
+                    slant: answer.slant,
+                    end_angle_deg: answer.end_angle_deg,
+                    join_kink_deg: answer.join_kink_deg,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Part of a ring for a shaped band, or for any cone or frustum.
@@ -3854,18 +4047,21 @@ pub unsafe extern "C" fn recloth_shaped_band(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::band::shaped_band(lower, upper, depth)?;
-            out.write(recloth_shaped_band_t {
-                inner_radius: answer.inner_radius,
-                outer_radius: answer.outer_radius,
-                angle_deg: answer.angle_deg,
-                sagitta: answer.sagitta,
-                area_mm2: answer.area_mm2,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::band::shaped_band(lower, upper, depth)?;
+                out.write(recloth_shaped_band_t {
+                    inner_radius: answer.inner_radius,
+                    outer_radius: answer.outer_radius,
+                    angle_deg: answer.angle_deg,
+                    sagitta: answer.sagitta,
+                    area_mm2: answer.area_mm2,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// One panel's share of a girth.
@@ -3891,12 +4087,15 @@ pub unsafe extern "C" fn recloth_share(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::body::share(girth, ease, parts)?;
-            out.write(answer);
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::body::share(girth, ease, parts)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
     }
 }
 /// Cloth and rows for shirring with elastic thread.
@@ -3974,20 +4173,27 @@ pub unsafe extern "C" fn recloth_shrink_pair(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer =
-                recloth::cloth::shrink_pair(shell, lining, shell_change_pct, lining_change_pct)?;
-            out.write(recloth_shrink_pair_t {
-                shell_after: answer.shell_after,
-                lining_after: answer.lining_after,
-                below: answer.below,
-                shell_cut: answer.shell_cut,
-                lining_cut: answer.lining_cut,
-                doubts: answer.doubts,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::cloth::shrink_pair(
+                    shell,
+                    lining,
+                    shell_change_pct,
+                    lining_change_pct,
+                )?;
+                out.write(recloth_shrink_pair_t {
+                    shell_after: answer.shell_after,
+                    lining_after: answer.lining_after,
+                    below: answer.below,
+                    shell_cut: answer.shell_cut,
+                    lining_cut: answer.lining_cut,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Distance between the snips of a curved seam allowance.
@@ -4061,18 +4267,27 @@ pub unsafe extern "C" fn recloth_spacing_through(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let places = door::list_to_fill("places", places, places_count)?;
-            let answer = recloth::closure::spacing_through(first, last, through, count, places)?;
-            out.write(recloth_spacing_through_t {
-                pitch_before: answer.pitch_before,
-                pitch_after: answer.pitch_after,
-                fixed: answer.fixed,
-                doubts: answer.doubts,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let places = door::list_to_fill("places", places, places_count)?;
+                let answer = recloth::closure::spacing_through(
+                    first,
+                    last,
+                    through,
+                    count,
+                    places,
+                )?;
+                out.write(recloth_spacing_through_t {
+                    pitch_before: answer.pitch_before,
+                    pitch_after: answer.pitch_after,
+                    fixed: answer.fixed,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Strip to cut for a straight band.
@@ -4106,21 +4321,31 @@ pub unsafe extern "C" fn recloth_straight_band(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let (make, make_bad) = read_band_make("make", make);
-            let answer = door::settle(
-                recloth::band::straight_band(waist, overlap, depth, allowance, turn, make),
-                &["waist", "overlap", "depth", "allowance", "turn", "make"],
-                &[make_bad],
-            )?;
-            out.write(recloth_straight_band_t {
-                cut_length: answer.cut_length,
-                cut_width: answer.cut_width,
-                strips: answer.strips,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let (make, make_bad) = read_band_make("make", make);
+                let answer = door::settle(
+                    recloth::band::straight_band(
+                        waist,
+                        overlap,
+                        depth,
+                        allowance,
+                        turn,
+                        make,
+                    ),
+                    &["waist", "overlap", "depth", "allowance", "turn", "make"],
+                    &[make_bad],
+                )?;
+                out.write(recloth_straight_band_t {
+                    cut_length: answer.cut_length,
+                    cut_width: answer.cut_width,
+                    strips: answer.strips,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Finished depth of a straight band from a strip there is.
@@ -4149,17 +4374,20 @@ pub unsafe extern "C" fn recloth_straight_band_depth(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let (make, make_bad) = read_band_make("make", make);
-            let answer = door::settle(
-                recloth::band::straight_band_depth(cut_width, allowance, turn, make),
-                &["cut_width", "allowance", "turn", "make"],
-                &[make_bad],
-            )?;
-            out.write(answer);
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let (make, make_bad) = read_band_make("make", make);
+                let answer = door::settle(
+                    recloth::band::straight_band_depth(cut_width, allowance, turn, make),
+                    &["cut_width", "allowance", "turn", "make"],
+                    &[make_bad],
+                )?;
+                out.write(answer);
+                Ok(())
+            },
+        )
     }
 }
 /// Thread for a seam, waste included.
@@ -4308,15 +4536,18 @@ pub unsafe extern "C" fn recloth_tolerance_stack(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::chain::tolerance_stack(seams, error_each)?;
-            out.write(recloth_tolerance_stack_t {
-                worst: answer.worst,
-                likely: answer.likely,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::chain::tolerance_stack(seams, error_each)?;
+                out.write(recloth_tolerance_stack_t {
+                    worst: answer.worst,
+                    likely: answer.likely,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// How far a length made of unlike terms may be off, and which of them adds most.
@@ -4343,19 +4574,22 @@ pub unsafe extern "C" fn recloth_tolerance_stack_list(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let errors = door::list("errors", errors, errors_count)?;
-            let edges = door::list("edges", edges, edges_count)?;
-            let answer = recloth::chain::tolerance_stack_list(errors, edges)?;
-            out.write(recloth_tolerance_stack_list_t {
-                worst: answer.worst,
-                likely: answer.likely,
-                largest: answer.largest,
-                largest_part: answer.largest_part,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let errors = door::list("errors", errors, errors_count)?;
+                let edges = door::list("edges", edges, edges_count)?;
+                let answer = recloth::chain::tolerance_stack_list(errors, edges)?;
+                out.write(recloth_tolerance_stack_list_t {
+                    worst: answer.worst,
+                    likely: answer.likely,
+                    largest: answer.largest,
+                    largest_part: answer.largest_part,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// A point measured by tape from both ends of a base.
@@ -4383,18 +4617,21 @@ pub unsafe extern "C" fn recloth_trilaterate(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::panel::trilaterate(base, from_start, from_end)?;
-            out.write(recloth_trilaterate_t {
-                along: answer.along,
-                across: answer.across,
-                along_per_mm: answer.along_per_mm,
-                across_per_mm: answer.across_per_mm,
-                doubts: answer.doubts,
-            });
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::panel::trilaterate(base, from_start, from_end)?;
+                out.write(recloth_trilaterate_t {
+                    along: answer.along,
+                    across: answer.across,
+                    along_per_mm: answer.along_per_mm,
+                    across_per_mm: answer.across_per_mm,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
     }
 }
 /// Cloth and marking for tucks stitched an even distance apart.
@@ -4552,12 +4789,15 @@ pub unsafe extern "C" fn recloth_waist_hip_doubts(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
-        door::boundary(error, || {
-            door::not_null("out", out)?;
-            let answer = recloth::body::waist_hip_doubts(waist, hip)?;
-            out.write(answer);
-            Ok(())
-        })
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::body::waist_hip_doubts(waist, hip)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
     }
 }
 /// Widths of a skirt with a back and two fronts that lap over each other.

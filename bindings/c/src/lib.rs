@@ -7,6 +7,8 @@
 #![allow(non_camel_case_types, reason = "the names are C's")]
 
 pub mod boundary;
+#[rustfmt::skip]
+#[allow(clippy::undocumented_unsafe_blocks, reason = "each says what its caller promises")]
 pub mod generated;
 #[cfg(feature = "std")]
 pub mod outline;

@@ -63,7 +63,6 @@ pub enum recloth_drawn {
 /// # Safety
 /// Every list is NULL or valid for its number of items, `out_count` and `error` NULL or valid.
 #[unsafe(no_mangle)]
-#[expect(clippy::too_many_arguments, reason = "a piece by arrays, as C has it")]
 pub unsafe extern "C" fn recloth_cut_line(
     points: *const f64,
     bulges: *const f64,

@@ -2,6 +2,7 @@
 //! and shapes as classes.
 
 mod door;
+#[rustfmt::skip]
 mod generated;
 mod shapes;
 mod ufunc;

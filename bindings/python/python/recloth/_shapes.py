@@ -556,7 +556,7 @@ def mark_list(values):
     return [(words[type(value)], value) for value in values]
 
 
-def polygon(name, outline, allowance, names):
+def polygon(outline, allowance, names):
     """Straight edges from corner to corner."""
     corners = ring(outline, "points")
     allowances = np.broadcast_to(np.asarray(allowance, float), len(corners)).tolist()

@@ -83,9 +83,15 @@ pub(crate) fn tests(context: &Context) -> Result<Count, String> {
         let program = compile(context, compiler, flags, source, shared)?;
         count = count + counted(context.command(program, ["check", "tests/vectors"]))?;
     }
-    for source in ["bindings/c/tests/boundary.c"] {
-        let program = compile(context, C99, SANITIZED, source, false)?;
-        count = count + counted(context.command(program, [""; 0]))?;
-    }
-    Ok(count)
+    let program = compile(
+        context,
+        C99,
+        SANITIZED,
+        "bindings/c/tests/boundary.c",
+        false,
+    )?;
+    count = count + counted(context.command(program, [""; 0]))?;
+    let program = compile(context, C99, SANITIZED, "bindings/c/tests/shapes.c", false)?;
+    let folder = context.fresh("plan-by-c")?;
+    Ok(count + counted(context.command(program, [folder]))?)
 }
