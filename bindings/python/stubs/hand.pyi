@@ -92,7 +92,7 @@ class Edge:
     def length(self) -> float: ...
 
 @dataclass(frozen=True, slots=True)
-class Dart:
+class DartMark:
     """A dart: its point, and the ends of its two legs on the outline (mm)."""
 
     name: str
@@ -101,7 +101,7 @@ class Dart:
     def __post_init__(self) -> None: ...
 
 @dataclass(frozen=True, slots=True)
-class Drill:
+class DrillMark:
     """A drill point, or a button."""
 
     name: str
@@ -109,7 +109,7 @@ class Drill:
     def __post_init__(self) -> None: ...
 
 @dataclass(frozen=True, slots=True)
-class Line:
+class LineMark:
     """A line to be marked inside a piece."""
 
     name: str
@@ -120,7 +120,7 @@ class Line:
     def __post_init__(self) -> None: ...
 
 @dataclass(frozen=True, slots=True)
-class Buttonhole:
+class ButtonholeMark:
     """A buttonhole: the ends of its slit (mm)."""
 
     name: str
@@ -249,7 +249,7 @@ class Piece:
         name: str,
         edges: Iterable[Edge | _Fields],
         *,
-        marks: Iterable[Dart | Drill | Line | Buttonhole] | None = None,
+        marks: Iterable[DartMark | DrillMark | LineMark | ButtonholeMark] | None = None,
         grain: tuple[_Point, _Point] | None = None,
         count: int = 1,
         hand: str = "identical",
@@ -276,7 +276,7 @@ class Piece:
     @property
     def edges(self) -> tuple[Edge, ...]: ...
     @property
-    def marks(self) -> tuple[Dart | Drill | Line | Buttonhole, ...]: ...
+    def marks(self) -> tuple[DartMark | DrillMark | LineMark | ButtonholeMark, ...]: ...
     @property
     def grain(self) -> tuple[_Point, _Point] | None: ...
     @property

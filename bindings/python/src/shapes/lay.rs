@@ -4,8 +4,8 @@ use kurbo::{Point, Vec2};
 use numpy::PyArray2;
 use pyo3::{prelude::*, types::PyTuple};
 use recloth_lay::{
-    Alone, Answer, Bound as Proof, Complaint, Fit, Flaw, Lay, Options, Panel, Part, Placement,
-    Shortage, Together, Unplaced,
+    Alone, Answer, Bound as Proof, Complaint, Faces, Fit, Flaw, Lay, Options, Panel, Part,
+    Placement, Shortage, Together, Unplaced,
 };
 use recloth_sheet::{LayPanel, LayPiece, lay_drawing, svg};
 use serde::{Deserialize, Serialize};
@@ -291,7 +291,9 @@ impl Laid {
                 recloth_lay::Hand::AsDrawn => "",
                 recloth_lay::Hand::Mirrored => ", mirrored",
             };
-            let down = if placement.face_down() {
+            // On cloth whose sides look alike a cutter need not care.
+            let sided = self.panels[placement.panel].faces == Faces::One;
+            let down = if sided && placement.face_down() {
                 ", face down"
             } else {
                 ""

@@ -157,17 +157,17 @@ fn mark_data<'py>(py: Python<'py>, mark: &Mark) -> PyResult<Bound<'py, PyAny>> {
             let legs = dart.legs.map(pair);
             made(
                 py,
-                "Dart",
+                "DartMark",
                 (&dart.name, pair(dart.point), (legs[0], legs[1])),
             )
         }
-        Mark::Drill { name, at } => made(py, "Drill", (name, pair(*at))),
+        Mark::Drill { name, at } => made(py, "DrillMark", (name, pair(*at))),
         Mark::Line { name, curve } => {
             let (start, end, bulge, steer) = curve_fields(curve);
-            made(py, "Line", (name, start, end, bulge, steer))
+            made(py, "LineMark", (name, start, end, bulge, steer))
         }
         Mark::Buttonhole { name, ends } => {
-            made(py, "Buttonhole", (name, (pair(ends[0]), pair(ends[1]))))
+            made(py, "ButtonholeMark", (name, (pair(ends[0]), pair(ends[1]))))
         }
         other => Err(invalid(
             py,
@@ -191,7 +191,7 @@ fn mark_data<'py>(py: Python<'py>, mark: &Mark) -> PyResult<Bound<'py, PyAny>> {
 /// edges : list of Edge
 ///     1 to 1000, or dicts with the fields of Edge, or tuples in their order; each starts where the
 ///     one before ends, within 1e-6 mm, the first where the last ends
-/// marks : list of Dart, Drill, Line or Buttonhole
+/// marks : list of DartMark, DrillMark, LineMark or ButtonholeMark
 ///     up to 1000; a dart's legs end on the outline
 /// grain : two points or None
 ///     the grain line, parallel to the warp; straight up where none is given
@@ -403,7 +403,7 @@ impl PyPiece {
         )
     }
 
-    /// Its marks, a tuple of Dart, Drill, Line and Buttonhole.
+    /// Its marks, a tuple of DartMark, DrillMark, LineMark and ButtonholeMark.
     #[getter]
     fn marks<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyTuple>> {
         tuple(
