@@ -261,7 +261,7 @@ class Piece:
         cls,
         name: str,
         points: _Points,
-        allowance: ArrayLike = 0.0,
+        allowance: ArrayLike,
         names: Sequence[str] | None = None,
         **cutting: Any,
     ) -> Piece:

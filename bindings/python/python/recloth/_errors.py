@@ -78,5 +78,5 @@ class BriefError(ReclothError):
         return BriefError, (self.name, self.line, self.wrong, self.right, self.text)
 
 
-for _error in (ReclothError, BriefError):
-    _error.__module__ = "recloth"
+ReclothError.__module__ = "recloth"
+BriefError.__module__ = "recloth"

@@ -20,9 +20,6 @@ use super::{
 };
 use crate::door::{raise, raise_text};
 
-/// How near the lines of a piece are followed unless said otherwise (mm): a twentieth of a chalk line.
-const TOLERANCE: f64 = 0.05;
-
 #[derive(FromPyObject)]
 struct NotchData {
     name: String,
@@ -299,7 +296,10 @@ impl PyPiece {
 #[pymethods]
 impl PyPiece {
     #[new]
-    #[pyo3(signature = (name, edges, *, marks=None, grain=None, count=1.0, hand="identical", cloth="cloth".to_owned(), interfacing=None))]
+    #[pyo3(
+        signature = (name, edges, *, marks=None, grain=None, count=1.0, hand="identical", cloth="cloth", interfacing=None),
+        text_signature = "(name, edges, *, marks=None, grain=None, count=1, hand='identical', cloth='cloth', interfacing=None)"
+    )]
     #[expect(clippy::too_many_arguments, reason = "named in Python")]
     fn new(
         py: Python<'_>,
@@ -309,7 +309,7 @@ impl PyPiece {
         grain: Option<(Pair, Pair)>,
         count: f64,
         hand: &str,
-        cloth: String,
+        cloth: &str,
         interfacing: Option<String>,
     ) -> PyResult<PyPiece> {
         const NEW: &str = "Piece";
@@ -335,7 +335,7 @@ impl PyPiece {
         let cutting = Cutting {
             count: whole(py, NEW, "count", count)?,
             hand: word(py, NEW, "hand", hand)?,
-            cloth,
+            cloth: cloth.to_owned(),
             interfacing,
         };
         Ok(piece.with_cutting(cutting).map_err(named)?.into())
@@ -356,18 +356,16 @@ impl PyPiece {
     /// **cutting
     ///     what else Piece takes
     #[classmethod]
-    #[pyo3(signature = (name, points, allowance=None, names=None, **cutting))]
+    #[pyo3(signature = (name, points, allowance, names=None, **cutting))]
     fn polygon<'py>(
         class: &Bound<'py, pyo3::types::PyType>,
         name: &str,
         points: &Bound<'py, PyAny>,
-        allowance: Option<&Bound<'py, PyAny>>,
+        allowance: &Bound<'py, PyAny>,
         names: Option<&Bound<'py, PyAny>>,
         cutting: Option<&Bound<'py, PyDict>>,
     ) -> PyResult<Bound<'py, PyAny>> {
         let py = class.py();
-        let none = 0.0_f64.into_pyobject(py)?.into_any();
-        let allowance = allowance.unwrap_or(&none);
         let edges = data(py)?.call_method1("polygon", (points, allowance, names))?;
         class.call((name, edges), cutting)
     }
@@ -489,7 +487,7 @@ impl PyPiece {
     /// ------
     /// ReclothError
     ///     an allowance that leaves nothing of the cut line of its edge, naming the edge
-    #[pyo3(signature = (tolerance=TOLERANCE))]
+    #[pyo3(signature = (tolerance=0.05))]
     fn cut_line(slf: &Bound<'_, PyPiece>, tolerance: f64) -> PyResult<PyCutLine> {
         let this = slf.get();
         let line = this.piece.cut_line(tolerance);
@@ -505,7 +503,7 @@ impl PyPiece {
     /// The line to sew along: as drawn, or inside where an edge is drawn as already cut.
     ///
     /// Parameters, result and errors are those of ``cut_line``.
-    #[pyo3(signature = (tolerance=TOLERANCE))]
+    #[pyo3(signature = (tolerance=0.05))]
     fn seam_line(slf: &Bound<'_, PyPiece>, tolerance: f64) -> PyResult<PyCutLine> {
         let this = slf.get();
         let line = this.piece.seam_line(tolerance);
@@ -651,7 +649,7 @@ impl PyPiece {
     /// Returns
     /// -------
     /// Part
-    #[pyo3(signature = (tilt_deg=0.0, *, shows="right", either_way=false, tolerance=TOLERANCE))]
+    #[pyo3(signature = (tilt_deg=0.0, *, shows="right", either_way=false, tolerance=0.05))]
     fn part<'py>(
         &self,
         py: Python<'py>,
