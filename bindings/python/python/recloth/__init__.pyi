@@ -7,7 +7,20 @@ import numpy as np
 from numpy._typing import _ArrayLikeFloat_co
 from numpy.typing import NDArray
 
+from collections.abc import Iterable
+from dataclasses import dataclass
+from os import PathLike
+from typing import ClassVar, Literal, TypeAlias, final
+
+from numpy.typing import ArrayLike
+
+from . import draft as draft
 from . import ufuncs as ufuncs
+
+_Point: TypeAlias = tuple[float, float]
+_Bounds: TypeAlias = tuple[float, float, float, float]
+_Points: TypeAlias = ArrayLike
+_Fields: TypeAlias = dict[str, Any] | tuple[Any, ...] | list[Any]
 
 __version__: str
 MM: float
@@ -48,6 +61,502 @@ def doubt_text(bit: int) -> str | None: ...
 def caution_text(bit: int) -> str | None: ...
 def doubts(bits: int) -> list[str]: ...
 def cautions(bits: int) -> list[str]: ...
+
+class BriefError(ReclothError):
+    """Why a brief cannot be planned: its name and line, what is wrong and what would be right."""
+
+    name: str
+    line: int | None
+    wrong: str
+    right: str
+    def __init__(self, name: str, line: int | None, wrong: str, right: str, text: str) -> None: ...
+    def __reduce__(self) -> tuple[type[ReclothError], tuple[object, ...]]: ...
+
+@dataclass(frozen=True, slots=True)
+class Notch:
+    """A place on an edge that meets one on another; distance from the edge's start (mm), 1 to 3 marks."""
+
+    name: str
+    distance: float
+    marks: int = ...
+    def __post_init__(self) -> None: ...
+
+@dataclass(frozen=True, slots=True)
+class Edge:
+    """An edge of a piece: a line, an arc (bulge) or a cubic curve (steer), and its allowance (mm)."""
+
+    name: str
+    start: _Point
+    end: _Point
+    allowance: float = ...
+    role: str = ...
+    bulge: float = ...
+    steer: tuple[_Point, _Point] | None = ...
+    drawn: str = ...
+    corner: str = ...
+    limit: float = ...
+    notches: Iterable[Notch | _Fields] = ...
+    def __post_init__(self) -> None: ...
+    @property
+    def length(self) -> float: ...
+
+@dataclass(frozen=True, slots=True)
+class DartMark:
+    """A dart: its point, and the ends of its two legs on the outline (mm)."""
+
+    name: str
+    point: _Point
+    legs: tuple[_Point, _Point]
+    def __post_init__(self) -> None: ...
+
+@dataclass(frozen=True, slots=True)
+class DrillMark:
+    """A drill point, or a button."""
+
+    name: str
+    at: _Point
+    def __post_init__(self) -> None: ...
+
+@dataclass(frozen=True, slots=True)
+class LineMark:
+    """A line to be marked inside a piece."""
+
+    name: str
+    start: _Point
+    end: _Point
+    bulge: float = ...
+    steer: tuple[_Point, _Point] | None = ...
+    def __post_init__(self) -> None: ...
+
+@dataclass(frozen=True, slots=True)
+class ButtonholeMark:
+    """A buttonhole: the ends of its slit (mm)."""
+
+    name: str
+    ends: tuple[_Point, _Point]
+    def __post_init__(self) -> None: ...
+
+@dataclass(frozen=True, slots=True)
+class CutSegment:
+    """A line or arc of a cut line; edge is the index of the edge it is parallel to."""
+
+    start: _Point
+    end: _Point
+    bulge: float
+    edge: int | None
+
+@dataclass(frozen=True, slots=True)
+class CutNotch:
+    """A notch carried to the cut line."""
+
+    edge: int
+    name: str
+    marks: int
+    seam: _Point
+    cut: _Point
+
+@dataclass(frozen=True, slots=True)
+class Flaw:
+    """A stain, worn place, hole or slit to keep clear of, by a margin (mm)."""
+
+    outline: _Points
+    margin: float = ...
+    def __post_init__(self) -> None: ...
+
+@dataclass(frozen=True, slots=True)
+class Panel:
+    """A panel of cloth as it lies right side up on the table (mm, grain in degrees)."""
+
+    name: str
+    outline: _Points
+    holes: Iterable[_Points] = ...
+    flaws: Iterable[Flaw | _Fields] = ...
+    grain_deg: float = ...
+    faces: str = ...
+    nap: bool = ...
+    def __post_init__(self) -> None: ...
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """A piece to be laid: its cut line (mm), its grain (degrees), and how many of each hand."""
+
+    name: str
+    outline: _Points
+    grain_deg: float = ...
+    tilt_deg: float = ...
+    as_drawn: int = ...
+    mirrored: int = ...
+    shows: str = ...
+    either_way: bool = ...
+    def __post_init__(self) -> None: ...
+
+@dataclass(frozen=True, slots=True)
+class Placement:
+    """One piece laid on a panel: mirrored if so, then turned (degrees), then shifted (mm)."""
+
+    part: int
+    panel: int
+    turn_deg: float = ...
+    shift: _Point = ...
+    mirrored: bool = ...
+    hand: str = ...
+    def __post_init__(self) -> None: ...
+    @property
+    def face_down(self) -> bool: ...
+
+@dataclass(frozen=True, slots=True)
+class Unplaced:
+    """Pieces of one part and hand that have no place."""
+
+    part: int
+    hand: str
+    count: int
+    def __post_init__(self) -> None: ...
+
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """Whether one piece, by itself, has a place on one panel: a row of Fit.table."""
+
+    part: int
+    hand: str
+    panel: int
+    answer: str
+    placement: Placement | None
+    bound: str | None
+    needed: float | None
+    there: float | None
+    why: str | None
+    @property
+    def short_by(self) -> float | None: ...
+
+@dataclass(frozen=True, slots=True)
+class WalkNotch:
+    """A notch met on a walk; distances (mm) from where the walk starts."""
+
+    name: str
+    distance: float | None
+    other: float | None
+    @property
+    def difference(self) -> float | None: ...
+
+@dataclass(frozen=True, slots=True)
+class Walk:
+    """Two rows of edges walked along each other (mm)."""
+
+    length: float
+    other_length: float
+    difference: float
+    notches: tuple[WalkNotch, ...]
+
+@final
+class Piece:
+    """A piece of a garment: a closed ring of edges, with marks, a grain line and how it is cut (mm)."""
+
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+    def __new__(
+        cls,
+        name: str,
+        edges: Iterable[Edge | _Fields],
+        *,
+        marks: Iterable[DartMark | DrillMark | LineMark | ButtonholeMark] | None = None,
+        grain: tuple[_Point, _Point] | None = None,
+        count: int = 1,
+        hand: str = "identical",
+        cloth: str = "cloth",
+        interfacing: str | None = None,
+    ) -> Piece: ...
+    @classmethod
+    def polygon(
+        cls,
+        name: str,
+        points: _Points,
+        allowance: ArrayLike,
+        names: Sequence[str] | None = None,
+        **cutting: Any,
+    ) -> Piece:
+        """A piece with straight edges from corner to corner; one allowance (mm), or one an edge."""
+
+    @staticmethod
+    def from_json(text: str) -> Piece: ...
+    def to_json(self) -> str: ...
+    def to_dict(self) -> dict[str, Any]: ...
+    @property
+    def name(self) -> str: ...
+    @property
+    def edges(self) -> tuple[Edge, ...]: ...
+    @property
+    def marks(self) -> tuple[DartMark | DrillMark | LineMark | ButtonholeMark, ...]: ...
+    @property
+    def grain(self) -> tuple[_Point, _Point] | None: ...
+    @property
+    def grain_deg(self) -> float: ...
+    @property
+    def count(self) -> int: ...
+    @property
+    def hand(self) -> str: ...
+    @property
+    def cloth(self) -> str: ...
+    @property
+    def interfacing(self) -> str | None: ...
+    @property
+    def fold(self) -> int | None: ...
+    @property
+    def area(self) -> float: ...
+    @property
+    def bounds(self) -> _Bounds: ...
+    def edge(self, name: str) -> Edge: ...
+    def at(self, edge: str | int, distance: float) -> tuple[_Point, _Point]:
+        """Point on an edge at a distance from its start (mm), and the direction outward."""
+
+    def cut_line(self, tolerance: float = 0.05) -> CutLine:
+        """The line to cut along: every edge at its allowance; curves followed within tolerance (mm)."""
+
+    def seam_line(self, tolerance: float = 0.05) -> CutLine:
+        """The line to sew along: as drawn, or inside where an edge is drawn as already cut."""
+
+    def mirror(self) -> Piece: ...
+    def shifted(self, x: float, y: float) -> Piece: ...
+    def turned(self, angle_deg: float) -> Piece: ...
+    def unfold(self) -> Piece:
+        """The whole piece of one cut on a fold."""
+
+    def handed(self, tolerance: float = 0.001) -> bool:
+        """Whether the piece differs from its mirror image by more than tolerance (mm)."""
+
+    def walk(
+        self,
+        edges: str | int | Iterable[str | int],
+        other: Piece,
+        other_edges: str | int | Iterable[str | int],
+        way: str = "against",
+    ) -> Walk:
+        """Walks edges along those of another piece they are sewn to, length and notch for notch."""
+
+    def part(
+        self,
+        tilt_deg: float = 0.0,
+        *,
+        shows: str = "right",
+        either_way: bool = False,
+        tolerance: float = 0.05,
+    ) -> Part:
+        """The piece as it is laid; of a piece on a fold the whole."""
+
+    def svg(self, scale: float = 1.0, edges: bool = True) -> str:
+        """The piece drawn to cut from; scale 1 is full size."""
+
+    def _repr_svg_(self) -> str | None: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+    def __reduce__(self) -> tuple[Any, ...]: ...
+
+@final
+class CutLine:
+    """The line to cut or sew along: a closed ring of lines and arcs, counter-clockwise (mm)."""
+
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+    def points(self, tolerance: float | None = None) -> NDArray[np.float64]:
+        """Corners of a polygon within tolerance (mm) of the line, shape (n, 2)."""
+
+    @property
+    def area(self) -> float: ...
+    @property
+    def length(self) -> float: ...
+    @property
+    def bounds(self) -> _Bounds: ...
+    @property
+    def segments(self) -> tuple[CutSegment, ...]: ...
+    @property
+    def notches(self) -> tuple[CutNotch, ...]: ...
+    def contains(self, point: _Point) -> bool: ...
+    def distance(self, point: _Point) -> float: ...
+    def _repr_svg_(self) -> str | None: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+    def __reduce__(self) -> tuple[Any, ...]: ...
+
+@final
+class UsablePart:
+    """One connected part of a panel (mm)."""
+
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+    @property
+    def outline(self) -> NDArray[np.float64]: ...
+    @property
+    def holes(self) -> list[NDArray[np.float64]]: ...
+    @property
+    def area_mm2(self) -> float: ...
+    @staticmethod
+    def from_json(text: str) -> UsablePart: ...
+    def to_json(self) -> str: ...
+    def _repr_svg_(self) -> str | None: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+    def __reduce__(self) -> tuple[Any, ...]: ...
+
+@final
+class UsablePanel:
+    """What is left of a panel, made by usable_panel (mm)."""
+
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+    @property
+    def parts(self) -> list[UsablePart]: ...
+    @property
+    def area_mm2(self) -> float: ...
+    @property
+    def share(self) -> float: ...
+    @staticmethod
+    def from_json(text: str) -> UsablePanel: ...
+    def to_json(self) -> str: ...
+    def to_dict(self) -> dict[str, Any]: ...
+    def _repr_svg_(self) -> str | None: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+    def __reduce__(self) -> tuple[Any, ...]: ...
+
+@final
+class PanelRectangle:
+    """A rectangle on grain in a panel, made by largest_rectangle (mm)."""
+
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+    @property
+    def corner(self) -> _Point: ...
+    @property
+    def width(self) -> float: ...
+    @property
+    def height(self) -> float: ...
+    @property
+    def grain_deg(self) -> float: ...
+    @property
+    def area_mm2(self) -> float: ...
+    @property
+    def corners(self) -> NDArray[np.float64]: ...
+    @staticmethod
+    def from_json(text: str) -> PanelRectangle: ...
+    def to_json(self) -> str: ...
+    def _repr_svg_(self) -> str | None: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+    def __reduce__(self) -> tuple[Any, ...]: ...
+
+@final
+class Fit:
+    """Which pieces fit on which panels, and where; made by fit."""
+
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+    @property
+    def together(self) -> str: ...
+    @property
+    def why(self) -> str | None: ...
+    @property
+    def table(self) -> tuple[Answer, ...]: ...
+    @property
+    def placements(self) -> tuple[Placement, ...]: ...
+    @property
+    def unplaced(self) -> tuple[Unplaced, ...]: ...
+    @property
+    def spacing(self) -> float: ...
+    @property
+    def shares(self) -> list[float]: ...
+    @property
+    def share(self) -> float: ...
+    @property
+    def evaluations(self) -> int: ...
+    @property
+    def parts(self) -> tuple[Part, ...]: ...
+    @property
+    def panels(self) -> tuple[Panel, ...]: ...
+    def outlines(self) -> list[NDArray[np.float64]]:
+        """The cut line of each placed piece where it lies (mm), in the order of placements."""
+
+    @staticmethod
+    def from_json(text: str) -> Fit: ...
+    def to_json(self) -> str: ...
+    def to_dict(self) -> dict[str, Any]: ...
+    def svg(self, width: float = ..., height: float = ...) -> str:
+        """The panels with the pieces on them, to one scale, within this size (mm)."""
+
+    def _repr_svg_(self) -> str | None: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+    def __reduce__(self) -> tuple[Any, ...]: ...
+
+@final
+class Plan:
+    """Everything worked out from a brief; made by plan."""
+
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+    @property
+    def title(self) -> str: ...
+    @property
+    def brief(self) -> str: ...
+    @property
+    def name(self) -> str: ...
+    @property
+    def summary(self) -> str: ...
+    @property
+    def pieces(self) -> list[Piece]: ...
+    @property
+    def lays(self) -> dict[str, Fit]: ...
+    @property
+    def unplaced(self) -> dict[str, int]: ...
+    @property
+    def too_large(self) -> list[str]: ...
+    @property
+    def doubts(self) -> list[str]: ...
+    @property
+    def cautions(self) -> list[str]: ...
+    @property
+    def files(self) -> dict[str, bytes]: ...
+    def to_json(self) -> str: ...
+    def to_dict(self) -> dict[str, Any]: ...
+    def write(self, folder: str | PathLike[str]) -> None:
+        """Writes the files into a folder, all or nothing; raises OSError."""
+
+    def _repr_html_(self) -> str | None: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+    def __reduce__(self) -> tuple[Any, ...]: ...
+
+def usable_panel(
+    outline: _Points,
+    losses: ArrayLike,
+    flaws: Iterable[_Points] | None = None,
+    margin: float = 0.0,
+    accuracy: float = 0.1,
+) -> UsablePanel:
+    """What is left of a panel: its outline less a strip along each edge and less each flaw (mm)."""
+
+def largest_rectangle(
+    outline: _Points, holes: Iterable[_Points] | None = None, grain_deg: float = 90.0
+) -> PanelRectangle:
+    """Largest rectangle, one side on grain, that a panel of any shape holds (mm)."""
+
+def fit(
+    parts: Iterable[Piece | Part | _Fields],
+    panels: Iterable[Panel | _Fields],
+    *,
+    spacing: float = 0.0,
+    seed: int = 1,
+    budget: int = 200000000,
+) -> Fit:
+    """Which pieces fit on which panels, where all go together, or what proves that they cannot."""
+
+def check(
+    parts: Iterable[Piece | Part | _Fields],
+    panels: Iterable[Panel | _Fields],
+    placements: Iterable[Placement | _Fields],
+    unplaced: Iterable[Unplaced | _Fields] | None = None,
+    *,
+    spacing: float = 0.0,
+) -> list[str]:
+    """What is wrong with a lay, a sentence each; empty when it can be cut."""
+
+def placed(outline: _Points, placement: Placement) -> NDArray[np.float64]:
+    """An outline as it lies on a panel: mirrored if so, turned, then shifted (mm), shape (n, 2)."""
+
+def plan(brief: str, name: str = "brief.toml") -> Plan:
+    """Works out a plan from the text of a brief; raises BriefError, which names the line."""
 
 _N = TypeVar("_N")
 _W = TypeVar("_W")
@@ -4204,6 +4713,7 @@ def wrap_skirt(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co, overlap: _Arr
     """
 
 __all__ = [
+    "Answer",
     "ArcFromRise",
     "BandMake",
     "BathVolume",
@@ -4211,24 +4721,34 @@ __all__ = [
     "BindingStrips",
     "BoxPleats",
     "Breadths",
+    "BriefError",
     "ButtonForHole",
     "ButtonLoop",
     "ButtonShape",
+    "ButtonholeMark",
     "CM",
     "Casing",
     "CircleSkirt",
     "CircleSkirtOnCloth",
     "CurvedBand",
     "CutForChange",
+    "CutLine",
+    "CutNotch",
+    "CutSegment",
     "CutState",
     "Dart",
     "DartEquivalent",
     "DartFromGape",
     "DartInPanel",
+    "DartMark",
     "DoubleDart",
+    "DrillMark",
+    "Edge",
     "Elastic",
     "FOOT",
+    "Fit",
     "FiveGores",
+    "Flaw",
     "Flounce",
     "Frustum",
     "GatherSections",
@@ -4241,13 +4761,21 @@ __all__ = [
     "KnifePleats",
     "LengthChain",
     "LevelLine",
+    "LineMark",
     "LiningLength",
     "LoopSlack",
     "M",
     "MM",
+    "Notch",
     "OffCentreOpening",
     "Owf",
+    "Panel",
     "PanelByTriangles",
+    "PanelRectangle",
+    "Part",
+    "Piece",
+    "Placement",
+    "Plan",
     "ReclothError",
     "Ribbing",
     "RoundedSet",
@@ -4271,6 +4799,11 @@ __all__ = [
     "Tucks",
     "TurnThrough",
     "TurnedHem",
+    "Unplaced",
+    "UsablePanel",
+    "UsablePart",
+    "Walk",
+    "WalkNotch",
     "WrapSkirt",
     "YARD",
     "__version__",
@@ -4294,6 +4827,7 @@ __all__ = [
     "casing",
     "caution_text",
     "cautions",
+    "check",
     "circle_skirt",
     "circle_skirt_fraction",
     "circle_skirt_longest",
@@ -4311,8 +4845,10 @@ __all__ = [
     "double_dart",
     "doubt_text",
     "doubts",
+    "draft",
     "elastic",
     "even_spacing",
+    "fit",
     "five_gores",
     "flounce",
     "format_length",
@@ -4330,6 +4866,7 @@ __all__ = [
     "knife_pleats_count",
     "knife_pleats_depth",
     "knife_pleats_finished",
+    "largest_rectangle",
     "length_chain",
     "level_line",
     "lining_free_length",
@@ -4340,6 +4877,8 @@ __all__ = [
     "owf",
     "panel_by_triangles",
     "parse_length",
+    "placed",
+    "plan",
     "remaining_width",
     "ribbing",
     "round_set",
@@ -4365,6 +4904,7 @@ __all__ = [
     "turn_through",
     "turned_hem",
     "ufuncs",
+    "usable_panel",
     "waist_hip_doubts",
     "wrap_skirt",
 ]
