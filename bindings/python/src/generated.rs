@@ -106,7 +106,7 @@ fn read_style(
 }
 /// `recloth::arc::arc_from_rise`.
 #[allow(non_camel_case_types)]
-struct arc_from_rise;
+struct arc_from_rise {}
 impl Scalar<2, 3> for arc_from_rise {
     const WHOLE: [bool; 3] = [false, false, false];
     #[inline]
@@ -129,7 +129,7 @@ fn one_arc_from_rise<'py>(
 }
 /// `recloth::wet::bath_volume`.
 #[allow(non_camel_case_types)]
-struct bath_volume;
+struct bath_volume {}
 impl Scalar<2, 3> for bath_volume {
     const WHOLE: [bool; 3] = [false, true, true];
     #[inline]
@@ -152,7 +152,7 @@ fn one_bath_volume<'py>(
 }
 /// `recloth::bias::bias_along_selvedge`.
 #[allow(non_camel_case_types)]
-struct bias_along_selvedge;
+struct bias_along_selvedge {}
 impl Scalar<1, 1> for bias_along_selvedge {
     const WHOLE: [bool; 1] = [false];
     #[inline]
@@ -174,7 +174,7 @@ fn one_bias_along_selvedge<'py>(
 }
 /// `recloth::bias::bias_square`.
 #[allow(non_camel_case_types)]
-struct bias_square;
+struct bias_square {}
 impl Scalar<2, 1> for bias_square {
     const WHOLE: [bool; 1] = [false];
     #[inline]
@@ -197,7 +197,7 @@ fn one_bias_square<'py>(
 }
 /// `recloth::bias::bias_strip_length`.
 #[allow(non_camel_case_types)]
-struct bias_strip_length;
+struct bias_strip_length {}
 impl Scalar<2, 1> for bias_strip_length {
     const WHOLE: [bool; 1] = [false];
     #[inline]
@@ -220,7 +220,7 @@ fn one_bias_strip_length<'py>(
 }
 /// `recloth::bias::binding_strips`.
 #[allow(non_camel_case_types)]
-struct binding_strips;
+struct binding_strips {}
 impl Scalar<3, 2> for binding_strips {
     const WHOLE: [bool; 2] = [true, false];
     #[inline]
@@ -244,7 +244,7 @@ fn one_binding_strips<'py>(
 }
 /// `recloth::bias::binding_width`.
 #[allow(non_camel_case_types)]
-struct binding_width;
+struct binding_width {}
 impl Scalar<4, 1> for binding_width {
     const WHOLE: [bool; 1] = [false];
     #[inline]
@@ -274,7 +274,7 @@ fn one_binding_width<'py>(
 }
 /// `recloth::body::body_length_doubts`.
 #[allow(non_camel_case_types)]
-struct body_length_doubts;
+struct body_length_doubts {}
 impl Scalar<1, 1> for body_length_doubts {
     const WHOLE: [bool; 1] = [true];
     #[inline]
@@ -296,7 +296,7 @@ fn one_body_length_doubts<'py>(
 }
 /// `recloth::pleat::box_pleats`.
 #[allow(non_camel_case_types)]
-struct box_pleats;
+struct box_pleats {}
 impl Scalar<3, 9> for box_pleats {
     const WHOLE: [bool; 9] = [
         false, false, true, false, false, false, false, false, true,
@@ -348,7 +348,7 @@ fn one_box_pleats<'py>(
 }
 /// `recloth::pleat::box_pleats_count`.
 #[allow(non_camel_case_types)]
-struct box_pleats_count;
+struct box_pleats_count {}
 impl Scalar<3, 9> for box_pleats_count {
     const WHOLE: [bool; 9] = [
         false, false, true, false, false, false, false, false, true,
@@ -395,7 +395,7 @@ fn one_box_pleats_count<'py>(
 }
 /// `recloth::pleat::box_pleats_depth`.
 #[allow(non_camel_case_types)]
-struct box_pleats_depth;
+struct box_pleats_depth {}
 impl Scalar<3, 9> for box_pleats_depth {
     const WHOLE: [bool; 9] = [
         false, false, true, false, false, false, false, false, true,
@@ -447,7 +447,7 @@ fn one_box_pleats_depth<'py>(
 }
 /// `recloth::pleat::box_pleats_finished`.
 #[allow(non_camel_case_types)]
-struct box_pleats_finished;
+struct box_pleats_finished {}
 impl Scalar<3, 9> for box_pleats_finished {
     const WHOLE: [bool; 9] = [
         false, false, true, false, false, false, false, false, true,
@@ -499,7 +499,7 @@ fn one_box_pleats_finished<'py>(
 }
 /// `recloth::tier::breadths`.
 #[allow(non_camel_case_types)]
-struct breadths;
+struct breadths {}
 impl Scalar<3, 3> for breadths {
     const WHOLE: [bool; 3] = [true, false, false];
     #[inline]
@@ -523,7 +523,7 @@ fn one_breadths<'py>(
 }
 /// `recloth::tape::button_diameter`.
 #[allow(non_camel_case_types)]
-struct button_diameter;
+struct button_diameter {}
 impl Scalar<1, 1> for button_diameter {
     const WHOLE: [bool; 1] = [false];
     #[inline]
@@ -542,7 +542,7 @@ fn one_button_diameter<'py>(py: Python<'py>, lines: f64) -> PyResult<Bound<'py, 
 }
 /// `recloth::closure::button_for_hole`.
 #[allow(non_camel_case_types)]
-struct button_for_hole;
+struct button_for_hole {}
 impl Scalar<3, 2> for button_for_hole {
     const WHOLE: [bool; 2] = [false, false];
     #[inline]
@@ -566,7 +566,7 @@ fn one_button_for_hole<'py>(
 }
 /// `recloth::closure::button_loop`.
 #[allow(non_camel_case_types)]
-struct button_loop;
+struct button_loop {}
 impl Scalar<7, 3> for button_loop {
     const WHOLE: [bool; 3] = [false, false, true];
     #[inline]
@@ -615,7 +615,7 @@ fn one_button_loop<'py>(
 }
 /// `recloth::closure::buttonhole`.
 #[allow(non_camel_case_types)]
-struct buttonhole;
+struct buttonhole {}
 impl Scalar<3, 1> for buttonhole {
     const WHOLE: [bool; 1] = [false];
     #[inline]
@@ -639,7 +639,7 @@ fn one_buttonhole<'py>(
 }
 /// `recloth::elastic::casing`.
 #[allow(non_camel_case_types)]
-struct casing;
+struct casing {}
 impl Scalar<4, 2> for casing {
     const WHOLE: [bool; 2] = [false, false];
     #[inline]
@@ -664,7 +664,7 @@ fn one_casing<'py>(
 }
 /// `recloth::skirt::circle_skirt`.
 #[allow(non_camel_case_types)]
-struct circle_skirt;
+struct circle_skirt {}
 impl Scalar<3, 3> for circle_skirt {
     const WHOLE: [bool; 3] = [false, false, false];
     #[inline]
@@ -688,7 +688,7 @@ fn one_circle_skirt<'py>(
 }
 /// `recloth::skirt::circle_skirt_fraction`.
 #[allow(non_camel_case_types)]
-struct circle_skirt_fraction;
+struct circle_skirt_fraction {}
 impl Scalar<4, 7> for circle_skirt_fraction {
     const WHOLE: [bool; 7] = [false, false, false, false, false, false, false];
     #[inline]
@@ -727,7 +727,7 @@ fn one_circle_skirt_fraction<'py>(
 }
 /// `recloth::skirt::circle_skirt_longest`.
 #[allow(non_camel_case_types)]
-struct circle_skirt_longest;
+struct circle_skirt_longest {}
 impl Scalar<4, 7> for circle_skirt_longest {
     const WHOLE: [bool; 7] = [false, false, false, false, false, false, false];
     #[inline]
@@ -787,7 +787,7 @@ fn one_curved_band<'py>(
 }
 /// `recloth::cloth::cut_for_change`.
 #[allow(non_camel_case_types)]
-struct cut_for_change;
+struct cut_for_change {}
 impl Scalar<2, 3> for cut_for_change {
     const WHOLE: [bool; 3] = [false, false, true];
     #[inline]
@@ -810,7 +810,7 @@ fn one_cut_for_change<'py>(
 }
 /// `recloth::seam::cut_state`.
 #[allow(non_camel_case_types)]
-struct cut_state;
+struct cut_state {}
 impl Scalar<3, 2> for cut_state {
     const WHOLE: [bool; 2] = [false, false];
     #[inline]
@@ -839,7 +839,7 @@ fn one_cut_state<'py>(
 }
 /// `recloth::dart::dart`.
 #[allow(non_camel_case_types)]
-struct dart;
+struct dart {}
 impl Scalar<2, 2> for dart {
     const WHOLE: [bool; 2] = [false, false];
     #[inline]
@@ -862,7 +862,7 @@ fn one_dart<'py>(
 }
 /// `recloth::dart::dart_equivalent`.
 #[allow(non_camel_case_types)]
-struct dart_equivalent;
+struct dart_equivalent {}
 impl Scalar<3, 4> for dart_equivalent {
     const WHOLE: [bool; 4] = [false, false, false, true];
     #[inline]
@@ -896,7 +896,7 @@ fn one_dart_equivalent<'py>(
 }
 /// `recloth::dart::dart_from_gape`.
 #[allow(non_camel_case_types)]
-struct dart_from_gape;
+struct dart_from_gape {}
 impl Scalar<3, 2> for dart_from_gape {
     const WHOLE: [bool; 2] = [false, false];
     #[inline]
@@ -920,7 +920,7 @@ fn one_dart_from_gape<'py>(
 }
 /// `recloth::dart::dart_in_panel`.
 #[allow(non_camel_case_types)]
-struct dart_in_panel;
+struct dart_in_panel {}
 impl Scalar<5, 5> for dart_in_panel {
     const WHOLE: [bool; 5] = [false, false, false, false, true];
     #[inline]
@@ -969,7 +969,7 @@ fn one_dart_in_panel<'py>(
 }
 /// `recloth::dart::dart_turned`.
 #[allow(non_camel_case_types)]
-struct dart_turned;
+struct dart_turned {}
 impl Scalar<3, 1> for dart_turned {
     const WHOLE: [bool; 1] = [false];
     #[inline]
@@ -993,7 +993,7 @@ fn one_dart_turned<'py>(
 }
 /// `recloth::dart::dart_width_at`.
 #[allow(non_camel_case_types)]
-struct dart_width_at;
+struct dart_width_at {}
 impl Scalar<3, 1> for dart_width_at {
     const WHOLE: [bool; 1] = [false];
     #[inline]
@@ -1017,7 +1017,7 @@ fn one_dart_width_at<'py>(
 }
 /// `recloth::seam::deepest_hem`.
 #[allow(non_camel_case_types)]
-struct deepest_hem;
+struct deepest_hem {}
 impl Scalar<2, 1> for deepest_hem {
     const WHOLE: [bool; 1] = [false];
     #[inline]
@@ -1040,7 +1040,7 @@ fn one_deepest_hem<'py>(
 }
 /// `recloth::cloth::dimensional_change`.
 #[allow(non_camel_case_types)]
-struct dimensional_change;
+struct dimensional_change {}
 impl Scalar<2, 1> for dimensional_change {
     const WHOLE: [bool; 1] = [false];
     #[inline]
@@ -1063,7 +1063,7 @@ fn one_dimensional_change<'py>(
 }
 /// `recloth::dart::double_dart`.
 #[allow(non_camel_case_types)]
-struct double_dart;
+struct double_dart {}
 impl Scalar<3, 6> for double_dart {
     const WHOLE: [bool; 6] = [false, false, false, false, false, true];
     #[inline]
@@ -1095,7 +1095,7 @@ fn one_double_dart<'py>(
 }
 /// `recloth::elastic::elastic`.
 #[allow(non_camel_case_types)]
-struct elastic;
+struct elastic {}
 impl Scalar<4, 5> for elastic {
     const WHOLE: [bool; 5] = [false, false, false, false, true];
     #[inline]
@@ -1126,7 +1126,7 @@ fn one_elastic<'py>(
 }
 /// `recloth::closure::even_spacing`.
 #[allow(non_camel_case_types)]
-struct even_spacing;
+struct even_spacing {}
 impl Scalar<3, 1> for even_spacing {
     const WHOLE: [bool; 1] = [false];
     #[inline]
@@ -1155,7 +1155,7 @@ fn one_even_spacing<'py>(
 }
 /// `recloth::gore::five_gores`.
 #[allow(non_camel_case_types)]
-struct five_gores;
+struct five_gores {}
 impl Scalar<2, 6> for five_gores {
     const WHOLE: [bool; 6] = [false, false, false, false, false, false];
     #[inline]
@@ -1186,7 +1186,7 @@ fn one_five_gores<'py>(
 }
 /// `recloth::tier::flounce`.
 #[allow(non_camel_case_types)]
-struct flounce;
+struct flounce {}
 impl Scalar<4, 5> for flounce {
     const WHOLE: [bool; 5] = [false, false, false, false, false];
     #[inline]
@@ -1238,7 +1238,7 @@ fn one_format_length<'py>(
 }
 /// `recloth::body::front_back_doubts`.
 #[allow(non_camel_case_types)]
-struct front_back_doubts;
+struct front_back_doubts {}
 impl Scalar<2, 1> for front_back_doubts {
     const WHOLE: [bool; 1] = [true];
     #[inline]
@@ -1261,7 +1261,7 @@ fn one_front_back_doubts<'py>(
 }
 /// `recloth::arc::frustum`.
 #[allow(non_camel_case_types)]
-struct frustum;
+struct frustum {}
 impl Scalar<3, 5> for frustum {
     const WHOLE: [bool; 5] = [false, false, false, false, false];
     #[inline]
@@ -1291,7 +1291,7 @@ fn one_frustum<'py>(
 }
 /// `recloth::fullness::gather_ratio`.
 #[allow(non_camel_case_types)]
-struct gather_ratio;
+struct gather_ratio {}
 impl Scalar<2, 4> for gather_ratio {
     const WHOLE: [bool; 4] = [false, false, false, true];
     #[inline]
@@ -1328,7 +1328,7 @@ fn one_gather_sections<'py>(
 }
 /// `recloth::fullness::gathers`.
 #[allow(non_camel_case_types)]
-struct gathers;
+struct gathers {}
 impl Scalar<2, 4> for gathers {
     const WHOLE: [bool; 4] = [false, false, false, true];
     #[inline]
@@ -1351,7 +1351,7 @@ fn one_gathers<'py>(
 }
 /// `recloth::body::girth_doubts`.
 #[allow(non_camel_case_types)]
-struct girth_doubts;
+struct girth_doubts {}
 impl Scalar<1, 1> for girth_doubts {
     const WHOLE: [bool; 1] = [true];
     #[inline]
@@ -1370,7 +1370,7 @@ fn one_girth_doubts<'py>(py: Python<'py>, girth: f64) -> PyResult<Bound<'py, PyA
 }
 /// `recloth::gore::godet`.
 #[allow(non_camel_case_types)]
-struct godet;
+struct godet {}
 impl Scalar<3, 4> for godet {
     const WHOLE: [bool; 4] = [false, false, false, false];
     #[inline]
@@ -1399,7 +1399,7 @@ fn one_godet<'py>(
 }
 /// `recloth::gore::gore`.
 #[allow(non_camel_case_types)]
-struct gore;
+struct gore {}
 impl Scalar<6, 6> for gore {
     const WHOLE: [bool; 6] = [false, false, false, false, false, false];
     #[inline]
@@ -1439,7 +1439,7 @@ fn one_gore<'py>(
 }
 /// `recloth::seam::hem_on_curve`.
 #[allow(non_camel_case_types)]
-struct hem_on_curve;
+struct hem_on_curve {}
 impl Scalar<3, 3> for hem_on_curve {
     const WHOLE: [bool; 3] = [false, false, false];
     #[inline]
@@ -1463,7 +1463,7 @@ fn one_hem_on_curve<'py>(
 }
 /// `recloth::closure::holes_left`.
 #[allow(non_camel_case_types)]
-struct holes_left;
+struct holes_left {}
 impl Scalar<3, 4> for holes_left {
     const WHOLE: [bool; 4] = [true, false, false, true];
     #[inline]
@@ -1492,7 +1492,7 @@ fn one_holes_left<'py>(
 }
 /// `recloth::fullness::knife_pleats`.
 #[allow(non_camel_case_types)]
-struct knife_pleats;
+struct knife_pleats {}
 impl Scalar<3, 9> for knife_pleats {
     const WHOLE: [bool; 9] = [
         false, false, true, false, false, false, false, false, true,
@@ -1544,7 +1544,7 @@ fn one_knife_pleats<'py>(
 }
 /// `recloth::fullness::knife_pleats_count`.
 #[allow(non_camel_case_types)]
-struct knife_pleats_count;
+struct knife_pleats_count {}
 impl Scalar<3, 9> for knife_pleats_count {
     const WHOLE: [bool; 9] = [
         false, false, true, false, false, false, false, false, true,
@@ -1591,7 +1591,7 @@ fn one_knife_pleats_count<'py>(
 }
 /// `recloth::fullness::knife_pleats_depth`.
 #[allow(non_camel_case_types)]
-struct knife_pleats_depth;
+struct knife_pleats_depth {}
 impl Scalar<3, 9> for knife_pleats_depth {
     const WHOLE: [bool; 9] = [
         false, false, true, false, false, false, false, false, true,
@@ -1643,7 +1643,7 @@ fn one_knife_pleats_depth<'py>(
 }
 /// `recloth::fullness::knife_pleats_finished`.
 #[allow(non_camel_case_types)]
-struct knife_pleats_finished;
+struct knife_pleats_finished {}
 impl Scalar<3, 9> for knife_pleats_finished {
     const WHOLE: [bool; 9] = [
         false, false, true, false, false, false, false, false, true,
@@ -1716,7 +1716,7 @@ fn one_length_chain<'py>(
 }
 /// `recloth::arc::level_line`.
 #[allow(non_camel_case_types)]
-struct level_line;
+struct level_line {}
 impl Scalar<3, 4> for level_line {
     const WHOLE: [bool; 4] = [false, false, false, false];
     #[inline]
@@ -1740,7 +1740,7 @@ fn one_level_line<'py>(
 }
 /// `recloth::lining::lining_free_length`.
 #[allow(non_camel_case_types)]
-struct lining_free_length;
+struct lining_free_length {}
 impl Scalar<3, 1> for lining_free_length {
     const WHOLE: [bool; 1] = [false];
     #[inline]
@@ -1764,7 +1764,7 @@ fn one_lining_free_length<'py>(
 }
 /// `recloth::lining::lining_length`.
 #[allow(non_camel_case_types)]
-struct lining_length;
+struct lining_length {}
 impl Scalar<3, 4> for lining_length {
     const WHOLE: [bool; 4] = [false, false, false, false];
     #[inline]
@@ -1788,7 +1788,7 @@ fn one_lining_length<'py>(
 }
 /// `recloth::closure::loop_slack`.
 #[allow(non_camel_case_types)]
-struct loop_slack;
+struct loop_slack {}
 impl Scalar<7, 2> for loop_slack {
     const WHOLE: [bool; 2] = [false, true];
     #[inline]
@@ -1837,7 +1837,7 @@ fn one_loop_slack<'py>(
 }
 /// `recloth::body::neck_bust_doubts`.
 #[allow(non_camel_case_types)]
-struct neck_bust_doubts;
+struct neck_bust_doubts {}
 impl Scalar<2, 1> for neck_bust_doubts {
     const WHOLE: [bool; 1] = [true];
     #[inline]
@@ -1860,7 +1860,7 @@ fn one_neck_bust_doubts<'py>(
 }
 /// `recloth::opening::off_centre_opening`.
 #[allow(non_camel_case_types)]
-struct off_centre_opening;
+struct off_centre_opening {}
 impl Scalar<6, 8> for off_centre_opening {
     const WHOLE: [bool; 8] = [false, false, false, false, false, false, false, true];
     #[inline]
@@ -1920,7 +1920,7 @@ fn one_off_centre_opening<'py>(
 }
 /// `recloth::wet::owf`.
 #[allow(non_camel_case_types)]
-struct owf;
+struct owf {}
 impl Scalar<2, 3> for owf {
     const WHOLE: [bool; 3] = [false, true, true];
     #[inline]
@@ -1999,7 +1999,7 @@ fn one_parse_length<'py>(py: Python<'py>, text: &str) -> PyResult<Bound<'py, PyA
 }
 /// `recloth::body::remaining_width`.
 #[allow(non_camel_case_types)]
-struct remaining_width;
+struct remaining_width {}
 impl Scalar<5, 1> for remaining_width {
     const WHOLE: [bool; 1] = [false];
     #[inline]
@@ -2030,7 +2030,7 @@ fn one_remaining_width<'py>(
 }
 /// `recloth::elastic::ribbing`.
 #[allow(non_camel_case_types)]
-struct ribbing;
+struct ribbing {}
 impl Scalar<4, 4> for ribbing {
     const WHOLE: [bool; 4] = [false, false, false, false];
     #[inline]
@@ -2068,7 +2068,7 @@ fn one_round_set<'py>(
 }
 /// `recloth::tape::round_to`.
 #[allow(non_camel_case_types)]
-struct round_to;
+struct round_to {}
 impl Scalar<3, 1> for round_to {
     const WHOLE: [bool; 1] = [false];
     #[inline]
@@ -2097,7 +2097,7 @@ fn one_round_to<'py>(
 }
 /// `recloth::fullness::ruffle`.
 #[allow(non_camel_case_types)]
-struct ruffle;
+struct ruffle {}
 impl Scalar<6, 5> for ruffle {
     const WHOLE: [bool; 5] = [false, false, true, false, true];
     #[inline]
@@ -2138,7 +2138,7 @@ fn one_ruffle<'py>(
 }
 /// `recloth::pleat::seam_pleat`.
 #[allow(non_camel_case_types)]
-struct seam_pleat;
+struct seam_pleat {}
 impl Scalar<2, 3> for seam_pleat {
     const WHOLE: [bool; 3] = [false, false, false];
     #[inline]
@@ -2188,7 +2188,7 @@ fn one_sectioned_band<'py>(
 }
 /// `recloth::band::shaped_band`.
 #[allow(non_camel_case_types)]
-struct shaped_band;
+struct shaped_band {}
 impl Scalar<3, 5> for shaped_band {
     const WHOLE: [bool; 5] = [false, false, false, false, false];
     #[inline]
@@ -2218,7 +2218,7 @@ fn one_shaped_band<'py>(
 }
 /// `recloth::body::share`.
 #[allow(non_camel_case_types)]
-struct share;
+struct share {}
 impl Scalar<3, 1> for share {
     const WHOLE: [bool; 1] = [false];
     #[inline]
@@ -2247,7 +2247,7 @@ fn one_share<'py>(
 }
 /// `recloth::elastic::shirring`.
 #[allow(non_camel_case_types)]
-struct shirring;
+struct shirring {}
 impl Scalar<4, 5> for shirring {
     const WHOLE: [bool; 5] = [false, false, true, false, true];
     #[inline]
@@ -2279,7 +2279,7 @@ fn one_shirring<'py>(
 }
 /// `recloth::cloth::shrink_pair`.
 #[allow(non_camel_case_types)]
-struct shrink_pair;
+struct shrink_pair {}
 impl Scalar<4, 6> for shrink_pair {
     const WHOLE: [bool; 6] = [false, false, false, false, false, true];
     #[inline]
@@ -2317,7 +2317,7 @@ fn one_shrink_pair<'py>(
 }
 /// `recloth::seam::snip_spacing`.
 #[allow(non_camel_case_types)]
-struct snip_spacing;
+struct snip_spacing {}
 impl Scalar<3, 2> for snip_spacing {
     const WHOLE: [bool; 2] = [false, false];
     #[inline]
@@ -2367,7 +2367,7 @@ fn one_spacing_through<'py>(
 }
 /// `recloth::band::straight_band`.
 #[allow(non_camel_case_types)]
-struct straight_band;
+struct straight_band {}
 impl Scalar<6, 3> for straight_band {
     const WHOLE: [bool; 3] = [false, false, true];
     #[inline]
@@ -2399,7 +2399,7 @@ fn one_straight_band<'py>(
 }
 /// `recloth::band::straight_band_depth`.
 #[allow(non_camel_case_types)]
-struct straight_band_depth;
+struct straight_band_depth {}
 impl Scalar<4, 1> for straight_band_depth {
     const WHOLE: [bool; 1] = [false];
     #[inline]
@@ -2429,7 +2429,7 @@ fn one_straight_band_depth<'py>(
 }
 /// `recloth::thread::thread_for_seam`.
 #[allow(non_camel_case_types)]
-struct thread_for_seam;
+struct thread_for_seam {}
 impl Scalar<3, 1> for thread_for_seam {
     const WHOLE: [bool; 1] = [false];
     #[inline]
@@ -2453,7 +2453,7 @@ fn one_thread_for_seam<'py>(
 }
 /// `recloth::thread::thread_ratio`.
 #[allow(non_camel_case_types)]
-struct thread_ratio;
+struct thread_ratio {}
 impl Scalar<3, 1> for thread_ratio {
     const WHOLE: [bool; 1] = [false];
     #[inline]
@@ -2496,7 +2496,7 @@ fn one_tiers<'py>(
 }
 /// `recloth::chain::tolerance_stack`.
 #[allow(non_camel_case_types)]
-struct tolerance_stack;
+struct tolerance_stack {}
 impl Scalar<2, 2> for tolerance_stack {
     const WHOLE: [bool; 2] = [false, false];
     #[inline]
@@ -2538,7 +2538,7 @@ fn one_tolerance_stack_list<'py>(
 }
 /// `recloth::panel::trilaterate`.
 #[allow(non_camel_case_types)]
-struct trilaterate;
+struct trilaterate {}
 impl Scalar<3, 5> for trilaterate {
     const WHOLE: [bool; 5] = [false, false, false, false, true];
     #[inline]
@@ -2568,7 +2568,7 @@ fn one_trilaterate<'py>(
 }
 /// `recloth::pleat::tucks`.
 #[allow(non_camel_case_types)]
-struct tucks;
+struct tucks {}
 impl Scalar<4, 6> for tucks {
     const WHOLE: [bool; 6] = [false, false, false, false, false, true];
     #[inline]
@@ -2606,7 +2606,7 @@ fn one_tucks<'py>(
 }
 /// `recloth::seam::turn_through`.
 #[allow(non_camel_case_types)]
-struct turn_through;
+struct turn_through {}
 impl Scalar<4, 3> for turn_through {
     const WHOLE: [bool; 3] = [false, false, false];
     #[inline]
@@ -2631,7 +2631,7 @@ fn one_turn_through<'py>(
 }
 /// `recloth::seam::turned_hem`.
 #[allow(non_camel_case_types)]
-struct turned_hem;
+struct turned_hem {}
 impl Scalar<4, 2> for turned_hem {
     const WHOLE: [bool; 2] = [false, false];
     #[inline]
@@ -2656,7 +2656,7 @@ fn one_turned_hem<'py>(
 }
 /// `recloth::body::waist_hip_doubts`.
 #[allow(non_camel_case_types)]
-struct waist_hip_doubts;
+struct waist_hip_doubts {}
 impl Scalar<2, 1> for waist_hip_doubts {
     const WHOLE: [bool; 1] = [true];
     #[inline]
@@ -2679,7 +2679,7 @@ fn one_waist_hip_doubts<'py>(
 }
 /// `recloth::skirt::wrap_skirt`.
 #[allow(non_camel_case_types)]
-struct wrap_skirt;
+struct wrap_skirt {}
 impl Scalar<3, 6> for wrap_skirt {
     const WHOLE: [bool; 6] = [false, false, false, false, false, false];
     #[inline]

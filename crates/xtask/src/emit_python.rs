@@ -117,9 +117,10 @@ fn scalar(function: &Function, code: &mut String) {
         .iter()
         .map(|field| field.whole.to_string())
         .collect();
+    // In braces it is no value, so that an argument may have its name.
     let _ = writeln!(
         code,
-        "/// `{path}`.\n#[allow(non_camel_case_types)]\nstruct {name};\n\
+        "/// `{path}`.\n#[allow(non_camel_case_types)]\nstruct {name} {{}}\n\
          impl Scalar<{inputs}, {outputs}> for {name} {{\n\
          const WHOLE: [bool; {outputs}] = [{}];\n\
          #[inline]\nfn call(given: [f64; {inputs}]) -> Result<[f64; {outputs}], Error> {{\n\
