@@ -11,6 +11,8 @@ import common
 from mpmath import mp, mpf
 
 INCH = Fraction(254, 10)
+# Lengths (mm) nearer to a limit than this are on it.
+DUST = mpf("1e-9")
 UNITS = {
     "mm": Fraction(1), "cm": Fraction(10), "m": Fraction(1000),
     "in": INCH, "ft": 12 * INCH, "yd": 36 * INCH,
@@ -157,7 +159,7 @@ def length_chain(row):
     sought = factors[unknown]
     terms = [f * x for index, (f, x) in enumerate(zip(factors, lengths)) if index != unknown]
     known = [f for index, f in enumerate(factors) if index != unknown]
-    assert -sum(terms) / sought >= 0, "a length is not negative: the row should be an error"
+    assert -sum(terms) / sought >= -DUST, "a length is not negative: the row should be an error"
     of_lengths = terms if unknown == len(terms) else terms[:-1]
     return {
         "value": -sum(terms) / sought,
@@ -194,7 +196,7 @@ def third_corner(base, from_start, from_end):
 
 
 def triangle_doubts(along_per_mm, across_per_mm):
-    return (256 if across_per_mm > 5 else 0) | (512 if along_per_mm > 5 else 0)
+    return (256 if across_per_mm > 5 + DUST else 0) | (512 if along_per_mm > 5 + DUST else 0)
 
 
 def trilaterate(row):
@@ -260,12 +262,12 @@ def body_length_doubts(row):
 
 def waist_hip_doubts(row):
     more = row["hip"] - row["waist"]
-    return {"value": 16 if more < 0 else 32 if more > 450 else 0}
+    return {"value": 16 if more < 0 else 32 if more > 450 + DUST else 0}
 
 
 def front_back_doubts(row):
     small, large = sorted((row["front"], row["back"]))
-    return {"value": 64 if large / small > mpf("1.5") else 0}
+    return {"value": 64 if large - mpf("1.5") * small > DUST else 0}
 
 
 def neck_bust_doubts(row):

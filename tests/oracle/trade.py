@@ -19,6 +19,9 @@ LABEL_FIRST, POWDER, HOT_BATH, ELASTIC_BATH = (2**bit for bit in range(4))
 # A whole number missed by less than this is the rounding of lengths given in inches.
 NEARLY = mpf("1e-11")
 
+# Lengths (mm) nearer to a limit than this are on it: the same dust, in sums and differences.
+DUST = mpf("1e-9")
+
 
 def whole(number):
     """The whole part, where a number a rounding short of whole counts as whole."""
@@ -42,9 +45,10 @@ def dart_in_panel(row):
     surplus = row["panel_width"] - row["wanted_width"]
     each = min(surplus / row["count"], row["largest_intake"])
     leg, kink = legs(each, row["length"])
-    doubts = DART_WIDE * (each > 32) + DART_LONG * (row["length"] > 178)
-    doubts += DARTS_CLOSE * (row["count"] > 1 and row["wanted_width"] < 25 * (row["count"] + 1))
+    doubts = DART_WIDE * (each > 32 + DUST) + DART_LONG * (row["length"] > 178)
+    doubts += DARTS_CLOSE * (row["count"] > 1 and row["wanted_width"] < (25 - DUST) * (row["count"] + 1))
     leftover = surplus - row["count"] * each
+    leftover = leftover if leftover > DUST else mpf(0)
     return {"intake_each": each, "leftover": leftover, "leg": leg, "kink_deg": kink, "doubts": doubts}
 
 
@@ -160,7 +164,8 @@ def sectioned_band(row):
     slanted[0][0] = row.text("ends") not in ("first", "both")
     slanted[-1][1] = row.text("ends") not in ("last", "both")
     count = sum(sum(pair) for pair in slanted)
-    slant = (mp.fsum(lengths) - row["top"]) / count if count else mpf(0)
+    lost = mp.fsum(lengths) - row["top"]
+    slant = lost / count if count and abs(lost) > DUST else mpf(0)
     angle = mp.degrees(mp.atan(slant / row["depth"]))
     return {
         "tops": [length - slant * sum(pair) for length, pair in zip(lengths, slanted)],
@@ -191,8 +196,8 @@ def off_centre_opening(row):
     narrow = (row["front"] - 2 * row["shift"]) / 2 + row["allowance"]
     wide = (row["front"] + 2 * row["shift"]) / 2 + row["allowance"]
     dart = row["dart_distance"] - row["shift"]
-    off = dart + stand <= 0
-    in_stand = not off and dart < stand
+    off = dart + stand <= DUST
+    in_stand = not off and dart < stand - DUST
     return {
         "narrow_to_line": narrow,
         "wide_to_line": wide,
@@ -209,7 +214,7 @@ def off_centre_opening(row):
 
 
 def gathered(flat, finished):
-    scant = GATHERS_SCANT * (flat < mpf(1.2) * finished)
+    scant = GATHERS_SCANT * (flat < mpf("1.2") * finished * (1 - NEARLY))
     return {"flat": flat, "taken_up": flat - finished, "ratio": flat / finished, "doubts": scant}
 
 
@@ -297,7 +302,7 @@ def holes_left(row):
     steps = whole((row["edge"] - row["first"]) / row["pitch"])
     last = row["first"] + steps * row["pitch"]
     to_end = row["edge"] - last
-    return {"count": steps + 1, "last": last, "to_end": to_end, "doubts": HOLE_NEAR_SEAM * (to_end < 12)}
+    return {"count": steps + 1, "last": last, "to_end": to_end, "doubts": HOLE_NEAR_SEAM * (to_end < 12 - DUST)}
 
 
 def even_spacing(row):
@@ -318,7 +323,7 @@ def spacing_through(row):
         "pitch_before": above,
         "pitch_after": below,
         "fixed": before,
-        "doubts": PITCH_UNEVEN * (abs(above - below) > mpf("3.2")),
+        "doubts": PITCH_UNEVEN * (abs(above - below) > mpf("3.2") + DUST),
     }
 
 
@@ -330,7 +335,7 @@ def loop(row):
 
 def loop_slack(row):
     slack = row["length"] - loop(row)
-    return {"slack": slack, "doubts": LOOP_LOOSE * (slack > 2) + LOOP_TIGHT * (slack < 0)}
+    return {"slack": slack, "doubts": LOOP_LOOSE * (slack > 2 + DUST) + LOOP_TIGHT * (slack < -DUST)}
 
 
 def button_loop(row):
@@ -382,7 +387,7 @@ def shrink_pair(row):
         "below": below,
         "shell_cut": row["shell"] / shell,
         "lining_cut": row["lining"] / lining,
-        "doubts": doubts | LINING_SHOWS * (below > 0),
+        "doubts": doubts | LINING_SHOWS * (below > DUST),
     }
 
 

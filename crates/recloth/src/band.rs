@@ -4,6 +4,7 @@ use core::f64::consts::TAU;
 
 use crate::Error;
 use crate::doubt::BAND_FLARED;
+use crate::dust::above;
 
 /// How a straight band gets its two layers.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -125,7 +126,7 @@ pub fn straight_band_depth(
     let allowance = Error::check("allowance", allowance, 0.0, 1e3)?;
     let turn = Error::check("turn", turn, 0.0, 100.0)?;
     let left = cut_width - 2.0 * allowance - turn;
-    if left <= 0.0 {
+    if !above(left, 0.0) {
         return Err(Error::no_solution(
             "allowance",
             allowance,
@@ -199,6 +200,11 @@ pub fn shaped_band(lower: f64, upper: f64, depth: f64) -> Result<ShapedBand, Err
     })
 }
 
+/// Whether two edges differ by no more than the sum of a hundred sections may be rounded by.
+fn same(lower: f64, upper: f64) -> bool {
+    (lower - upper).abs() <= 1e-12 * lower
+}
+
 /// The part of a ring whose arcs are `lower` and `upper` long.
 struct Ring {
     inner: f64,
@@ -209,7 +215,7 @@ struct Ring {
 impl Ring {
     fn new(argument: &'static str, lower: f64, upper: f64, depth: f64) -> Result<Ring, Error> {
         let angle = (lower - upper) / depth;
-        if upper >= lower || angle > TAU {
+        if same(lower, upper) || upper > lower || angle > TAU {
             let least = lower - TAU * depth;
             let least = if least > 0.0 { least } else { f64::NAN };
             return Err(Error::no_solution(argument, upper, least, lower));
@@ -320,10 +326,10 @@ pub fn sectioned_band(
     let bottom: f64 = lengths.iter().sum();
     let square = u32::from(ends.first()) + u32::from(ends.last());
     let slanted = 2.0 * lengths.len() as f64 - f64::from(square);
-    let slant = if slanted > 0.0 {
-        (bottom - top) / slanted
-    } else if top == bottom {
+    let slant = if same(bottom, top) {
         0.0
+    } else if slanted > 0.0 {
+        (bottom - top) / slanted
     } else {
         return Err(Error::no_solution("top", top, bottom, bottom));
     };
@@ -487,7 +493,7 @@ mod tests {
         let (more, less) = (1.0 + 1e-12, 1.0 - 1e-12);
         let depth = |allowance| straight_band_depth(50.0, allowance, 2.0, BandMake::Folded);
         let largest = depth(40.0).unwrap_err().max();
-        assert!(depth(largest * less).is_ok() && depth(largest).is_err());
+        assert!(depth(largest - 1e-8).is_ok() && depth(largest).is_err());
         let band = |upper| shaped_band(700.0, upper, 50.0);
         let least = band(1.0).unwrap_err().min();
         assert!(band(least * more).is_ok() && band(least * less).is_err());

@@ -9,6 +9,7 @@ use crate::{
         BODY_LENGTH_LARGE, BODY_LENGTH_SMALL, FRONT_BACK_APART, GIRTH_LARGE, GIRTH_SMALL,
         HIP_FAR_OVER_WAIST, NECK_OVER_HALF_BUST, WAIST_OVER_HIP,
     },
+    dust::{above, below},
 };
 
 /// One panel's share of a girth.
@@ -95,7 +96,7 @@ pub fn remaining_width(
     if wanted <= 0.0 {
         return Err(Error::no_solution("ease", ease, -girth, f64::NAN));
     }
-    if other_width >= wanted {
+    if !below(other_width, wanted) {
         return Err(Error::no_solution(
             "other_width",
             other_width,
@@ -202,7 +203,7 @@ pub fn body_length_doubts(length: f64) -> Result<u32, Error> {
 pub fn waist_hip_doubts(waist: f64, hip: f64) -> Result<u32, Error> {
     let waist = Error::check("waist", waist, 1.0, 1e5)?;
     let hip = Error::check("hip", hip, 1.0, 1e5)?;
-    Ok(when(waist > hip, WAIST_OVER_HIP) | when(hip - waist > 450.0, HIP_FAR_OVER_WAIST))
+    Ok(when(waist > hip, WAIST_OVER_HIP) | when(above(hip - waist, 450.0), HIP_FAR_OVER_WAIST))
 }
 
 /// Doubts on a front and a back at one level, together.
@@ -235,7 +236,7 @@ pub fn front_back_doubts(front: f64, back: f64) -> Result<u32, Error> {
     let front = Error::check("front", front, 1.0, 1e5)?;
     let back = Error::check("back", back, 1.0, 1e5)?;
     Ok(when(
-        front > 1.5 * back || back > 1.5 * front,
+        above(front, 1.5 * back) || above(back, 1.5 * front),
         FRONT_BACK_APART,
     ))
 }

@@ -117,11 +117,11 @@ pub fn length_chain(
     let Some(&factor) = factors.get(unknown) else {
         // The total is sought.
         let value = plus - minus;
-        if value < 0.0 {
+        if value < -dust(plus + minus) {
             return Err(Error::no_solution("total", value, 0.0, f64::NAN));
         }
         return Ok(LengthChain {
-            value,
+            value: value.max(0.0),
             plus,
             minus,
             worst_per_mm: worst,
@@ -134,7 +134,7 @@ pub fn length_chain(
     }
     let rest = plus - minus;
     let value = (total - rest) / factor;
-    if value < 0.0 {
+    if value < -dust(plus + minus + total) / size {
         let (min, max) = if factor > 0.0 {
             (rest, f64::NAN)
         } else {
@@ -144,13 +144,18 @@ pub fn length_chain(
     }
     Ok(LengthChain {
         // Adding zero turns -0 into 0.
-        value: value + 0.0,
+        value: value.max(0.0) + 0.0,
         plus,
         minus,
         // The total is one of the known lengths.
         worst_per_mm: (worst + 1.0) / size,
         likely_per_mm: libm::sqrt(squares + 1.0) / size,
     })
+}
+
+/// What rounding may leave of a sum that should be nothing, for terms of this size together.
+fn dust(size: f64) -> f64 {
+    size * 1e-12
 }
 
 /// How far a girth made of equal seams may be off.

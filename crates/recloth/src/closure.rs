@@ -4,6 +4,7 @@ use core::f64::consts::PI;
 
 use crate::Error;
 use crate::doubt::{ELASTIC_BATH, HOLE_NEAR_SEAM, LOOP_LOOSE, LOOP_TIGHT, PITCH_UNEVEN};
+use crate::dust::{above, below};
 
 /// The least distance from the last hole to the end of its edge without a doubt (mm): common practice, no source.
 const NEAR_SEAM: f64 = 12.0;
@@ -156,7 +157,7 @@ pub fn holes_left(edge: f64, first: f64, pitch: f64) -> Result<HolesLeft, Error>
         count: steps as u32 + 1,
         last,
         to_end,
-        doubts: if to_end < NEAR_SEAM {
+        doubts: if below(to_end, NEAR_SEAM) {
             HOLE_NEAR_SEAM
         } else {
             0
@@ -280,7 +281,7 @@ pub fn spacing_through(
     // One pitch falls and the other rises with the number before, so the best is next to where they would be equal.
     let low = libm::floor(steps * ((through - first) / (last - first))).clamp(1.0, steps - 1.0);
     let high = (low + 1.0).min(steps - 1.0);
-    let before = if unevenness(high) < unevenness(low) {
+    let before = if below(unevenness(high), unevenness(low)) {
         high
     } else {
         low
@@ -297,7 +298,7 @@ pub fn spacing_through(
             last - f64::from(count - 1 - index) * pitch_after
         };
     }
-    let uneven = libm::fabs(pitch_before - pitch_after) > UNEVEN;
+    let uneven = above(libm::fabs(pitch_before - pitch_after), UNEVEN);
     Ok(SpacingThrough {
         pitch_before,
         pitch_after,
@@ -463,9 +464,9 @@ pub fn loop_slack(
     let gap = Error::check("gap", gap, 0.0, 500.0)?;
     let stretch = Error::check("stretch", stretch, 0.0, 3.0)?;
     let slack = length - loop_that_passes(diameter, thickness, cord, gap, stretch, shape)?;
-    let doubts = if slack > LOOSE {
+    let doubts = if above(slack, LOOSE) {
         LOOP_LOOSE
-    } else if slack < 0.0 {
+    } else if below(slack, 0.0) {
         LOOP_TIGHT
     } else {
         0

@@ -2,6 +2,7 @@
 
 use crate::Error;
 use crate::doubt::{CHANGE_LARGE, CLOTH_GROWS, LINING_SHOWS};
+use crate::dust::above;
 
 /// Beyond this a change is doubted (%): the largest typical value in a fibre trader's table is 10.
 const LARGE_PCT: f64 = 15.0;
@@ -144,7 +145,7 @@ pub fn shrink_pair(
     let shell_after = after(shell, shell_change_pct);
     let lining_after = after(lining, lining_change_pct);
     let below = lining_after - shell_after;
-    let shows = if below > 0.0 { LINING_SHOWS } else { 0 };
+    let shows = if above(below, 0.0) { LINING_SHOWS } else { 0 };
     Ok(ShrinkPair {
         shell_after,
         lining_after,

@@ -2,6 +2,7 @@
 
 use crate::Error;
 use crate::doubt::{DART_LONG, DART_WIDE, DARTS_CLOSE, GATHERS_SCANT};
+use crate::dust::{above, below};
 use crate::fullness::SCANT;
 
 /// The widest single dart without a doubt (mm): 1 1/4 in, common practice, no source.
@@ -122,7 +123,7 @@ pub fn dart_in_panel(
     let count = Error::check_count("count", count, 1, 16)?;
     let largest_intake = Error::check("largest_intake", largest_intake, 0.0, 1e4)?;
     let length = Error::check("length", length, 1.0, 1e4)?;
-    if wanted_width > panel_width {
+    if above(wanted_width, panel_width) {
         return Err(Error::no_solution(
             "wanted_width",
             wanted_width,
@@ -131,22 +132,22 @@ pub fn dart_in_panel(
         ));
     }
     let darts = f64::from(count);
-    let surplus = panel_width - wanted_width;
+    let surplus = (panel_width - wanted_width).max(0.0);
     let each = surplus / darts;
-    let (intake_each, leftover) = if each <= largest_intake {
-        (each, 0.0)
-    } else {
+    let (intake_each, leftover) = if above(each, largest_intake) {
         (largest_intake, surplus - darts * largest_intake)
+    } else {
+        (each.min(largest_intake), 0.0)
     };
     let Dart { leg, angle_deg } = legs(intake_each, length);
     let mut doubts = 0;
-    if intake_each > WIDE {
+    if above(intake_each, WIDE) {
         doubts |= DART_WIDE;
     }
     if length > LONG {
         doubts |= DART_LONG;
     }
-    if count > 1 && wanted_width / (darts + 1.0) < CLOSE {
+    if count > 1 && below(wanted_width / (darts + 1.0), CLOSE) {
         doubts |= DARTS_CLOSE;
     }
     Ok(DartInPanel {

@@ -115,8 +115,8 @@ impl ErrorKind {
 
 /// Why a function gave no answer: the kind, the argument to change, the value given and what would do.
 ///
-/// `min` and `max` are NaN where there is no such bound. `at` is the place in a list (an index from 0) or in a text
-/// (a character from 0), where there is one.
+/// `min` and `max` are NaN where there is no such bound; where `value` is one of them, it must be passed. `at` is the
+/// place in a list (an index from 0) or in a text (a character from 0), where there is one.
 ///
 /// ```
 /// use recloth::{ErrorKind, skirt::circle_skirt};
@@ -344,6 +344,13 @@ impl fmt::Display for Sentence<'_> {
             ErrorKind::NoSolution if e.min.is_nan() && e.max.is_nan() => {
                 write!(f, "leaves no solution")
             }
+            // The bound itself was given, so it is not among what would do.
+            ErrorKind::NoSolution if e.value == e.min && e.min != e.max => {
+                write!(f, "leaves no solution: it must be more than {}", e.min)
+            }
+            ErrorKind::NoSolution if e.value == e.max && e.min != e.max => {
+                write!(f, "leaves no solution: it must be less than {}", e.max)
+            }
             ErrorKind::NoSolution => write!(f, "leaves no solution: it must be {}", Span(e)),
             ErrorKind::NotWhole => write!(f, "is not a whole number"),
             ErrorKind::Choice => write!(f, "is not one of the choices"),
@@ -429,6 +436,14 @@ mod tests {
         assert_eq!(
             says(Error::no_solution("depth", 5.0, 6.0, f64::NAN)),
             "depth = 5 leaves no solution: it must be at least 6"
+        );
+        assert_eq!(
+            says(Error::no_solution("last", 30.0, 30.0, f64::NAN)),
+            "last = 30 leaves no solution: it must be more than 30"
+        );
+        assert_eq!(
+            says(Error::no_solution("from_end", 800.0, 200.0, 800.0)),
+            "from_end = 800 leaves no solution: it must be less than 800"
         );
         assert_eq!(
             says(Error::check_items("terms", 0, 1, 9).unwrap_err()),

@@ -2,6 +2,7 @@
 
 use crate::Error;
 use crate::doubt::{GATHERS_SCANT, PLEATS_OVERLAP};
+use crate::dust::below;
 use crate::tier::breadths;
 
 /// The least ratio of gathers without a doubt: common practice, no source.
@@ -28,7 +29,11 @@ impl Gathers {
             flat,
             taken_up: flat - finished,
             ratio,
-            doubts: if ratio < SCANT { GATHERS_SCANT } else { 0 },
+            doubts: if below(ratio, SCANT) {
+                GATHERS_SCANT
+            } else {
+                0
+            },
         }
     }
 }

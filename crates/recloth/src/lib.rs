@@ -31,6 +31,7 @@ pub mod dart;
 pub mod doubt;
 #[cfg(feature = "alloc")]
 pub mod draft;
+mod dust;
 pub mod elastic;
 pub mod error;
 pub mod fullness;

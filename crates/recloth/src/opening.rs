@@ -2,6 +2,7 @@
 
 use crate::Error;
 use crate::doubt::{DART_IN_STAND, DART_OFF_PANEL};
+use crate::dust::{above, below};
 
 /// The two fronts of a garment that opens off its centre line.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -75,7 +76,7 @@ pub fn off_centre_opening(
     let dart_distance = Error::check("dart_distance", dart_distance, 0.0, 1e5)?;
     let half = front / 2.0;
     let largest_shift = wide_panel - half - allowance;
-    if largest_shift < 0.0 {
+    if below(largest_shift, 0.0) {
         let least = half + allowance;
         return Err(Error::no_solution(
             "wide_panel",
@@ -84,11 +85,12 @@ pub fn off_centre_opening(
             f64::NAN,
         ));
     }
-    if shift > largest_shift || shift >= half {
+    let largest_shift = largest_shift.max(0.0);
+    if above(shift, largest_shift) || !below(shift, half) {
         let largest = largest_shift.min(half);
         return Err(Error::no_solution("shift", shift, 0.0, largest));
     }
-    if dart_distance > half {
+    if above(dart_distance, half) {
         return Err(Error::no_solution(
             "dart_distance",
             dart_distance,
@@ -102,9 +104,9 @@ pub fn off_centre_opening(
     let dart_to_wide = dart_distance + shift;
     let mut doubts = 0;
     // The wide front's dart is never nearer to its line than the narrow front's.
-    if dart_to_narrow <= -extension {
+    if !above(dart_to_narrow, -extension) {
         doubts |= DART_OFF_PANEL;
-    } else if dart_to_narrow < extension {
+    } else if below(dart_to_narrow, extension) {
         doubts |= DART_IN_STAND;
     }
     Ok(OffCentreOpening {

@@ -19,6 +19,7 @@ pub use usable::{UsablePanel, UsablePart, usable_panel};
 use crate::{
     Error,
     doubt::{SPARE_MISFIT, TRIANGLE_FLAT, TRIANGLE_TALL},
+    dust::above,
 };
 
 /// A point measured by tape from both ends of a base, and how sure it is.
@@ -281,11 +282,15 @@ fn apex(base: f64, from_start: f64, from_end: f64) -> Result<Trilaterate, Error>
         across,
         along_per_mm,
         across_per_mm,
-        doubts: if across_per_mm > 5.0 {
+        doubts: if above(across_per_mm, 5.0) {
             TRIANGLE_FLAT
         } else {
             0
-        } | if along_per_mm > 5.0 { TRIANGLE_TALL } else { 0 },
+        } | if above(along_per_mm, 5.0) {
+            TRIANGLE_TALL
+        } else {
+            0
+        },
     })
 }
 
