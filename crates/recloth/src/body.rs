@@ -123,7 +123,7 @@ pub fn remaining_width(
 ///
 /// # Source
 /// Thresholds are common practice, no source, set well outside the 5th and 95th percentiles of chest, waist and hip,
-/// 710 to 1207 mm, in Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*, NATICK/TR-15/007.
+/// 710 to 1207 mm, in Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*, NATICK/TR-15/007, 2014.
 ///
 /// # Examples
 /// ```
@@ -156,7 +156,7 @@ pub fn girth_doubts(girth: f64) -> Result<u32, Error> {
 /// # Source
 /// Thresholds are common practice, no source, set outside the 5th percentile of women's shoulder length, 120 mm, and the
 /// 95th of men's stature, 1870 mm, in Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*,
-/// NATICK/TR-15/007.
+/// NATICK/TR-15/007, 2014.
 ///
 /// # Examples
 /// ```
@@ -190,7 +190,7 @@ pub fn body_length_doubts(length: f64) -> Result<u32, Error> {
 /// # Source
 /// Thresholds are common practice, no source. Hip less waist is 57 to 252 mm for women and -21 to 164 mm for men (5th and
 /// 95th percentiles, from the data of Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*,
-/// NATICK/TR-15/007): more than one man in twenty has the first doubt.
+/// NATICK/TR-15/007, 2014): more than one man in twenty has the first doubt.
 ///
 /// # Examples
 /// ```
@@ -258,7 +258,7 @@ pub fn front_back_doubts(front: f64, back: f64) -> Result<u32, Error> {
 ///
 /// # Source
 /// Common practice, no source. The 95th percentile of neck is below half the 5th of chest, women 363 and 824 mm, men 443
-/// and 922 mm, in Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*, NATICK/TR-15/007.
+/// and 922 mm, in Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*, NATICK/TR-15/007, 2014.
 ///
 /// # Examples
 /// ```

@@ -330,8 +330,8 @@ pub fn knife_pleats(finished: f64, count: u32, depth: f64) -> Result<KnifePleats
 /// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `finished` when nothing is left to pleat.
 ///
 /// # Source
-/// I. D. Conover, *A Complete Course in Dressmaking*, vol. 5 (pleated skirt: what is to be pleated away, shared by the
-/// pleats). `tests/vectors/knife_pleats_depth.csv` has its numbers.
+/// I. D. Conover, *A Complete Course in Dressmaking*, vol. 5, 1921 (year from memory): in a pleated skirt, what is to be
+/// pleated away, shared by the pleats. `tests/vectors/knife_pleats_depth.csv` has its numbers.
 ///
 /// # Examples
 /// ```

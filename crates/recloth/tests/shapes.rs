@@ -50,7 +50,7 @@ impl Row {
             Ok(outputs) if status == 0 => outputs
                 .iter()
                 .filter(|(name, _)| !self.text(name).is_empty())
-                .filter(|&&(name, value)| !self.close(self.number(name), value))
+                .filter(|&&(name, value)| !self.close(name, value))
                 .map(|(name, value)| format!("{id}: {name} is {value}"))
                 .collect(),
             Ok(outputs) => vec![format!("{id}: {outputs:?}, not status {status}")],
@@ -65,10 +65,19 @@ impl Row {
         }
     }
 
-    fn close(&self, want: f64, value: f64) -> bool {
-        match self.text("tolerance") {
-            "exact" => want.to_bits() == value.to_bits(),
-            tolerance => (want - value).abs() <= tolerance.parse().expect("a tolerance"),
+    /// Whether an output is as the row has it. Counts are exact; the tolerance is that of lengths and areas, and a share
+    /// has the area's over the whole panel, and the rounding of its seventh decimal.
+    fn close(&self, name: &str, value: f64) -> bool {
+        let want = self.number(name);
+        let exact = want.to_bits() == value.to_bits();
+        match (name, self.text("tolerance")) {
+            ("parts" | "holes", _) | (_, "exact") => exact,
+            ("share", tolerance) => {
+                let panel = self.number("area_mm2") / want;
+                let tolerance: f64 = tolerance.parse().expect("a tolerance");
+                (want - value).abs() <= tolerance / panel + 5e-8
+            }
+            (_, tolerance) => (want - value).abs() <= tolerance.parse().expect("a tolerance"),
         }
     }
 }

@@ -1240,7 +1240,7 @@ def body_length_doubts(length: _ArrayLikeFloat_co) -> NDArray[np.uint32]:
     -----
     Source: Thresholds are common practice, no source, set outside the 5th percentile of women's shoulder length, 120 mm, and the
     95th of men's stature, 1870 mm, in Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*,
-    NATICK/TR-15/007.
+    NATICK/TR-15/007, 2014.
 
     Example: body_length_doubts(length=424.5) gives 0
     """
@@ -2759,7 +2759,7 @@ def girth_doubts(girth: _ArrayLikeFloat_co) -> NDArray[np.uint32]:
     Notes
     -----
     Source: Thresholds are common practice, no source, set well outside the 5th and 95th percentiles of chest, waist and hip,
-    710 to 1207 mm, in Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*, NATICK/TR-15/007.
+    710 to 1207 mm, in Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*, NATICK/TR-15/007, 2014.
 
     Example: girth_doubts(girth=852) gives 0
     """
@@ -3096,8 +3096,8 @@ def knife_pleats_depth(flat: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co, c
 
     Notes
     -----
-    Source: I. D. Conover, *A Complete Course in Dressmaking*, vol. 5 (pleated skirt: what is to be pleated away, shared by the
-    pleats). `tests/vectors/knife_pleats_depth.csv` has its numbers.
+    Source: I. D. Conover, *A Complete Course in Dressmaking*, vol. 5, 1921 (year from memory): in a pleated skirt, what is to be
+    pleated away, shared by the pleats. `tests/vectors/knife_pleats_depth.csv` has its numbers.
 
     Example: knife_pleats_depth(flat=1500, finished=700, count=16) gives flat 1500, finished 700, count 16, show 43.75, depth 25, intake 50, taken_up 800, ratio 2.1429, doubts 0
     """
@@ -3399,7 +3399,7 @@ def neck_bust_doubts(neck: _ArrayLikeFloat_co, bust: _ArrayLikeFloat_co) -> NDAr
     Notes
     -----
     Source: Common practice, no source. The 95th percentile of neck is below half the 5th of chest, women 363 and 824 mm, men 443
-    and 922 mm, in Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*, NATICK/TR-15/007.
+    and 922 mm, in Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*, NATICK/TR-15/007, 2014.
 
     Example: neck_bust_doubts(neck=328, bust=940) gives 0
     """
@@ -4659,7 +4659,7 @@ def waist_hip_doubts(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co) -> NDAr
     -----
     Source: Thresholds are common practice, no source. Hip less waist is 57 to 252 mm for women and -21 to 164 mm for men (5th and
     95th percentiles, from the data of Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*,
-    NATICK/TR-15/007): more than one man in twenty has the first doubt.
+    NATICK/TR-15/007, 2014): more than one man in twenty has the first doubt.
 
     Example: waist_hip_doubts(waist=852, hip=1016) gives 0
     """

@@ -391,3 +391,12 @@ fn a_thousands_mark_is_named_with_both_readings() {
         );
     }
 }
+
+#[test]
+fn a_button_line_is_no_other_line() {
+    // The French line of watch and hat makers is 2.2558291 mm, hat ribbon is sold by 11.26 to the inch (Gates, 1915).
+    let line = button_diameter(1.0).unwrap();
+    for other in [2.2558291, 25.4 / 11.26] {
+        assert!(other > 3.5 * line, "{other} is not {line}");
+    }
+}
