@@ -10,6 +10,9 @@ import common
 from mpmath import mp, mpf
 from trade import ELASTIC_BATH, GATHERS_SCANT, NEARLY, PLEATS_OVERLAP, whole
 
+# Bits of crates/recloth/src/doubt.rs, written out again.
+WAIST_OVER_HIP, HIP_FAR_OVER_WAIST = 2**4, 2**5
+
 # Seams and hems
 
 
@@ -189,6 +192,182 @@ def ribbing(row):
     }
 
 
+# Necks and sleeves
+
+
+def v_neck(row):
+    edge = mp.sqrt(row["half_width"] ** 2 + row["depth"] ** 2)
+    return {
+        "edge": edge,
+        "off_grain_deg": mp.degrees(mp.asin(row["half_width"] / edge)),
+        "stay": row["stay_ratio"] * edge,
+    }
+
+
+def head_opening(row):
+    wanted = row["head"] + row["ease"]
+    return {
+        "least_slit": max(wanted - row["neck"], 0) / 2,
+        "spare": row["neck"] + 2 * row["slit"] - wanted,
+    }
+
+
+def cap_ease(row):
+    return {"ease": row["cap"] - row["armhole"], "ease_pct": 100 * (row["cap"] / row["armhole"] - 1)}
+
+
+def cap_for_ease(row):
+    return {"value": row["armhole"] + row["armhole"] * row["ease_pct"] / 100}
+
+
+def cap_width_bound(row):
+    # Half the cap leans over half the width.
+    lean = mp.acos(row["height"] / (row["cap"] / 2))
+    return {"value": row["cap"] * mp.sin(lean)}
+
+
+def puff_spread(row):
+    zone = row["zone"]
+    strip_ratio = 1 + row["strip"] / zone
+    return {
+        "flat": zone * row["ratio"],
+        "added": zone * (row["ratio"] - 1),
+        "spread_each": zone * (row["ratio"] - 1) / row["slashes"],
+        "strip_ratio": strip_ratio,
+        "doubts": GATHERS_SCANT * (min(row["ratio"], strip_ratio) < mpf(1.2)),
+    }
+
+
+# Linings
+
+
+def lining_width(row):
+    lined = row["panel"] - row["facing"]
+    return {"value": lined + lined * row["ease_pct"] / 100 + row["pleat"]}
+
+
+# Fastenings
+
+
+def spacing_by_pitch(row):
+    length, wanted = row["last"] - row["first"], row["pitch"]
+    near = int(length / wanted)
+    # The nearest of all pitches about it; of two as near, the closer one.
+    spaces = min(range(max(near - 2, 1), near + 4), key=lambda k: (mp.nint(abs(length / k - wanted) * 10**9), -k))
+    return {"count": spaces + 1, "pitch": length / spaces}
+
+
+def zigzag_buttonhole(row):
+    side = mp.ceil(row["slit"] / row["spacing"] * (1 - NEARLY))
+    return {
+        "length": row["slit"] + 2 * row["bar"],
+        "width": row["gap"] + 2 * row["bead"],
+        "stitches": 2 * side,
+    }
+
+
+def lacing(row):
+    slant = mp.sqrt(row["gap"] ** 2 + row["pitch"] ** 2)
+    return {"value": row["gap"] + mp.fsum([slant] * (2 * (int(row["pairs"]) - 1))) + row["tail"] + row["tail"]}
+
+
+# Bias from a rectangle
+
+
+def bias_strips(row):
+    long, short = max(row["length"], row["width"]), min(row["length"], row["width"])
+    pitch = row["strip"] / mp.sin(mp.pi / 4)
+    join = 2 * row["allowance"] / mp.sin(mp.pi / 4)
+
+    def chord(c):
+        """Length within the rectangle of the cut x + y = c."""
+        low, high = max(0, c - short), min(long, c)
+        return max(high - low, mpf(0)) * mp.sqrt(2)
+
+    count = int((long + short) / pitch) + 2
+    cuts = [short + k * pitch for k in range(-count, count)]
+    strips = [min(chord(one), chord(other)) for one, other in zip(cuts, cuts[1:])]
+    strips = [length for length in strips if length > join and length >= row["shortest"]]
+    return {
+        "strips": len(strips),
+        "longest": max(strips),
+        "joined": mp.fsum(strips) - (len(strips) - 1) * join,
+        "kept_pct": 100 * mp.fsum(strips) * row["strip"] / (long * short),
+    }
+
+
+def bias_tube(row):
+    long, short = max(row["length"], row["width"]), min(row["length"], row["width"])
+    along, across = long - 2 * row["allowance"], short - 2 * row["allowance"]
+    pitch = row["strip"] / mp.sin(mp.pi / 4)
+    turns = whole(along / pitch)
+    return {"turns": turns, "length": turns * across / mp.cos(mp.pi / 4), "leftover": max(along - turns * pitch, 0)}
+
+
+def piping_width(row):
+    return {"value": row["allowance"] + mp.pi * row["cord"] + mp.pi * row["thickness"] + row["allowance"]}
+
+
+# Bodies and alterations
+
+
+def hip_waist_drop(row):
+    drop = row["hip"] - row["waist"]
+    return {"drop": drop, "doubts": WAIST_OVER_HIP * (drop < 0) + HIP_FAR_OVER_WAIST * (drop > 450)}
+
+
+def take_in(row):
+    excess = row["garment"] - row["body"] - row["ease"]
+    each = min(excess / row["edges"], row["limit"])
+    return {
+        "excess": excess,
+        "each": each,
+        "taken": each * row["edges"],
+        "leftover": excess - each * row["edges"],
+    }
+
+
+def let_out(row):
+    lacking = row["body"] + row["ease"] - row["garment"]
+    each = min(lacking / row["edges"], row["allowance"] - row["keep"])
+    return {
+        "lacking": lacking,
+        "each": each,
+        "gained": each * row["edges"],
+        "short_by": lacking - each * row["edges"],
+    }
+
+
+def size_step(row):
+    step = (row["larger"] - row["smaller"]) / row["steps"]
+    return {"step": step, "each_edge": step / row["edges"]}
+
+
+# Panels by offsets
+
+
+def panel_by_offsets(row):
+    stations, left, right = row.items("stations"), row.items("left"), row.items("right")
+    # The shoelace formula round the panel, up the right side and down the left.
+    ring = list(zip(right, stations)) + [(-x, y) for x, y in reversed(list(zip(left, stations)))]
+    area = mp.fsum(x * v - u * y for (x, y), (u, v) in zip(ring, ring[1:] + ring[:1])) / 2
+    widths = [a + b for a, b in zip(left, right)]
+
+    def bows(side):
+        slope = (side[-1] - side[0]) / (stations[-1] - stations[0])
+        return [x - (side[0] + slope * (y - stations[0])) for x, y in zip(side, stations)]
+
+    return {
+        "left_bow": bows(left),
+        "right_bow": bows(right),
+        "area": area,
+        "length": stations[-1] - stations[0],
+        "widest": max(widths),
+        "narrowest": min(widths),
+        "largest_bow": max(abs(bow) for bow in bows(left) + bows(right)),
+    }
+
+
 FUNCTIONS = (
     hem_on_curve,
     deepest_hem,
@@ -210,6 +389,24 @@ FUNCTIONS = (
     casing,
     shirring,
     ribbing,
+    v_neck,
+    head_opening,
+    cap_ease,
+    cap_for_ease,
+    cap_width_bound,
+    puff_spread,
+    lining_width,
+    spacing_by_pitch,
+    zigzag_buttonhole,
+    lacing,
+    bias_strips,
+    bias_tube,
+    piping_width,
+    hip_waist_drop,
+    take_in,
+    let_out,
+    size_step,
+    panel_by_offsets,
 )
 
 if __name__ == "__main__":

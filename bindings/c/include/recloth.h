@@ -424,6 +424,28 @@ typedef struct {
   uint32_t cautions;
 } recloth_bath_volume_t;
 
+// Bias strips cut from a rectangle and joined.
+typedef struct {
+  // Number of strips.
+  uint32_t strips;
+  // Length of the longest, along its shorter edge (mm).
+  double longest;
+  // All strips joined on the straight grain, what the joins take left off (mm).
+  double joined;
+  // Share of the cloth in them before joining (%).
+  double kept_pct;
+} recloth_bias_strips_t;
+
+// One long bias strip cut from a tube.
+typedef struct {
+  // Turns of the strip round the tube.
+  uint32_t turns;
+  // Length of the strip (mm).
+  double length;
+  // What is left over along the long side, less than one turn (mm).
+  double leftover;
+} recloth_bias_tube_t;
+
 // Strips to join for a binding.
 typedef struct {
   // Number of strips.
@@ -481,6 +503,14 @@ typedef struct {
   // Cautions raised (bits).
   uint32_t cautions;
 } recloth_button_loop_t;
+
+// How a sleeve cap compares with its armhole.
+typedef struct {
+  // What the cap is longer; negative when it is too short to be sewn in (mm).
+  double ease;
+  // The same over the armhole (%).
+  double ease_pct;
+} recloth_cap_ease_t;
 
 // A casing turned down at an edge.
 typedef struct {
@@ -714,6 +744,14 @@ typedef struct {
   double hem_rise;
 } recloth_gore_t;
 
+// An opening that a head, or the widest part of a body, must pass.
+typedef struct {
+  // Least length of the slit; 0 where none is needed (mm).
+  double least_slit;
+  // What the opening is wider than needed; negative when it does not pass (mm).
+  double spare;
+} recloth_head_opening_t;
+
 // Cloth that a curved hem has too much of when it is turned up.
 typedef struct {
   // What the raw edge is longer than the line it lies on when turned up (%).
@@ -723,6 +761,14 @@ typedef struct {
   // Length of the raw edge before turning (mm).
   double raw_edge;
 } recloth_hem_on_curve_t;
+
+// How much larger a hip is than a waist.
+typedef struct {
+  // Hip less waist; negative where the waist is larger (mm).
+  double drop;
+  // Doubts raised, as by `waist_hip_doubts` (bits).
+  uint32_t doubts;
+} recloth_hip_waist_drop_t;
 
 // The holes that stay on an edge that is shortened.
 typedef struct {
@@ -771,6 +817,18 @@ typedef struct {
   // How far the value is off in the usual case, for each mm that every known length may be off.
   double likely_per_mm;
 } recloth_length_chain_t;
+
+// What the allowances of a garment give when they are let out.
+typedef struct {
+  // What the garment is too narrow by (mm).
+  double lacking;
+  // Let out at each edge (mm).
+  double each;
+  // Let out at all edges together (mm).
+  double gained;
+  // Still lacking: a strip or a gusset must give it (mm).
+  double short_by;
+} recloth_let_out_t;
 
 // A hem level with a kept edge, and how far a straight cut would miss it.
 typedef struct {
@@ -834,6 +892,20 @@ typedef struct {
   uint32_t cautions;
 } recloth_owf_t;
 
+// A panel measured at stations along a grain line.
+typedef struct {
+  // Area between the first and the last station (mm2).
+  double area;
+  // From the first to the last station (mm).
+  double length;
+  // Greatest width at a station (mm).
+  double widest;
+  // Least width at a station (mm).
+  double narrowest;
+  // Farthest that a side leaves the straight line between its ends, measured across (mm).
+  double largest_bow;
+} recloth_panel_by_offsets_t;
+
 // A panel of corners measured by tape.
 typedef struct {
   // Area within the corners (mm2).
@@ -849,6 +921,20 @@ typedef struct {
   // `TRIANGLE_FLAT` and `TRIANGLE_TALL` of any corner, `SPARE_MISFIT` when a spare reading misses by over 0.5 % (bits).
   uint32_t doubts;
 } recloth_panel_by_triangles_t;
+
+// A cap slashed and spread for a puff.
+typedef struct {
+  // Zone after spreading, before gathering (mm).
+  double flat;
+  // What spreading adds in all (mm).
+  double added;
+  // How far each slash opens (mm).
+  double spread_each;
+  // The ratio that the strip to be let in allows.
+  double strip_ratio;
+  // `GATHERS_SCANT` when the smaller of the two ratios looks like a mistake (bits).
+  uint32_t doubts;
+} recloth_puff_spread_t;
 
 // A folded strip of ribbing.
 typedef struct {
@@ -950,6 +1036,14 @@ typedef struct {
   uint32_t doubts;
 } recloth_shrink_pair_t;
 
+// The step from size to size.
+typedef struct {
+  // From one size to the next, all round (mm).
+  double step;
+  // The same at each edge of the pattern (mm).
+  double each_edge;
+} recloth_size_step_t;
+
 // Snips or notches that let a curved allowance lie flat.
 typedef struct {
   // From snip to snip along the seam line (mm).
@@ -957,6 +1051,14 @@ typedef struct {
   // How far a straight fold between two snips leaves the curve (mm).
   double flat;
 } recloth_snip_spacing_t;
+
+// Buttons or holes at nearly a wanted pitch.
+typedef struct {
+  // Number of buttons, the first and last included.
+  uint32_t count;
+  // From middle to middle of neighbours (mm).
+  double pitch;
+} recloth_spacing_by_pitch_t;
 
 // Buttons spaced through one fixed place.
 typedef struct {
@@ -979,6 +1081,18 @@ typedef struct {
   // How many such strips.
   uint32_t strips;
 } recloth_straight_band_t;
+
+// What is taken in at the seams of a garment.
+typedef struct {
+  // What the garment is too wide by (mm).
+  double excess;
+  // Taken at each edge, beyond its old seam line (mm).
+  double each;
+  // Taken at all edges together (mm).
+  double taken;
+  // Left for darts or the centre back (mm).
+  double leftover;
+} recloth_take_in_t;
 
 // Tiers, each gathered to the one above.
 typedef struct {
@@ -1060,6 +1174,16 @@ typedef struct {
   double cut_length;
 } recloth_turned_hem_t;
 
+// One side of a V neck.
+typedef struct {
+  // Length of the straight edge on one side (mm).
+  double edge;
+  // Angle of the edge from the grain that runs down the middle (deg).
+  double off_grain_deg;
+  // Length of the tape that stays the edge on one side (mm).
+  double stay;
+} recloth_v_neck_t;
+
 // Widths of a wrap skirt's parts.
 typedef struct {
   // Back at the waist, side seam to side seam (mm).
@@ -1075,6 +1199,16 @@ typedef struct {
   // How far each front reaches past the centre line, as a share of half a front (%).
   double wrap_pct;
 } recloth_wrap_skirt_t;
+
+// A buttonhole worked in zigzag by machine.
+typedef struct {
+  // Length over all, bars included (mm).
+  double length;
+  // Width over all (mm).
+  double width;
+  // Stitches of the two sides together.
+  uint32_t stitches;
+} recloth_zigzag_buttonhole_t;
 
 #ifdef __cplusplus
 extern "C" {
@@ -1180,6 +1314,56 @@ recloth_status recloth_bias_strip_length(double side,
                                          double width,
                                          double *out,
                                          recloth_error_t *error);
+
+// Strips that a rectangle gives when it is cut across at 45°, and their length when joined.
+//
+// The first cut runs from a corner, and the others lie `strip · √2` apart along the selvedge to both sides of it. Between the
+// two corners' cuts the strips are full, `√2` times the shorter side; in the two end triangles each is shorter than the one
+// before. Strips shorter than `shortest`, or than a join takes, are left out. Ends are cut on the straight grain, and each
+// join takes `2 · √2 · allowance` along the strip. Fewer, longer pieces come from `bias_tube`.
+//
+// - `length`: one side of the rectangle, on grain (mm, 10 to 100000).
+// - `width`: the other side (mm, 10 to 100000).
+// - `strip`: width of a strip, square to its edges (mm, 1 to 10000).
+// - `allowance`: seam allowance at each join (mm, 0 to 100).
+// - `shortest`: shortest strip worth joining (mm, 0 to 100000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_bias_strips(double length,
+                                   double width,
+                                   double strip,
+                                   double allowance,
+                                   double shortest,
+                                   recloth_bias_strips_t *out,
+                                   recloth_error_t *error);
+
+// One long bias strip from a rectangle sewn to a slanted tube.
+//
+// A corner is cut off at 45° and sewn to the other end; the slanted piece is marked in strips, its long sides are sewn
+// together one strip out of step, and the spiral is cut. Both seams cross every turn on the straight grain. The first seam
+// takes two allowances of the long side, the second two of the short: `turns = floor((long - 2 · allowance) / (strip · √2))`,
+// `length = turns · (short - 2 · allowance) · √2`. Area alone, `long · short / strip`, promises up to one turn more.
+//
+// - `length`: one side of the rectangle, on grain (mm, 10 to 100000).
+// - `width`: the other side (mm, 10 to 100000).
+// - `strip`: width of the strip, square to its edges (mm, 1 to 10000).
+// - `allowance`: allowance of both seams (mm, 0 to 100).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_bias_tube(double length,
+                                 double width,
+                                 double strip,
+                                 double allowance,
+                                 recloth_bias_tube_t *out,
+                                 recloth_error_t *error);
 
 // Number of strips of one length to join for a binding.
 //
@@ -1427,6 +1611,61 @@ recloth_status recloth_buttonhole(double diameter,
                                   double ease,
                                   double *out,
                                   recloth_error_t *error);
+
+// Ease of a sleeve cap in its armhole.
+//
+// `ease = cap - armhole`. Walk both along their seam lines, front and back apart, since a right total can hide a front that
+// is short. A shirt or a dropped shoulder has 0 to 2 %, a set-in sleeve in soft cloth 3 to 6 %; more than about 6 % in firm
+// cloth gathers (common practice, no source).
+//
+// - `armhole`: seam line of the armhole, or of a section of it (mm, 1 to 100000).
+// - `cap`: seam line of the cap, or of the same section (mm, 1 to 100000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_cap_ease(double armhole,
+                                double cap,
+                                recloth_cap_ease_t *out,
+                                recloth_error_t *error);
+
+// Length that a sleeve cap must have for a wanted ease.
+//
+// `armhole · (1 + ease_pct / 100)`. Where the cap there is is short of it, raise the cap (by half of what is short, as a
+// first guess, then walk it again), widen it, or lift the underarm of the armhole.
+//
+// - `armhole`: seam line of the armhole (mm, 1 to 100000).
+// - `ease_pct`: wanted ease over the armhole (%, -20 to 100).
+// - `out`: Seam line of the cap (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_cap_for_ease(double armhole,
+                                    double ease_pct,
+                                    double *out,
+                                    recloth_error_t *error);
+
+// Widest sleeve that a cap of a given length and height can have.
+//
+// `2 · √((cap / 2)² - height²)`, as if each half of the cap were straight. The line curves, so the sleeve is narrower than
+// this: a bound, not a width to cut to. The bound shrinks as the cap is raised.
+//
+// - `cap`: seam line of the whole cap (mm, 1 to 100000).
+// - `height`: underarm line up to the top of the cap (mm, 0 to 100000).
+// - `out`: Upper bound of the width at the underarm line (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_cap_width_bound(double cap,
+                                       double height,
+                                       double *out,
+                                       recloth_error_t *error);
 
 // Depth and allowance of a casing for elastic or a cord.
 //
@@ -2027,6 +2266,30 @@ recloth_status recloth_gore(double waist,
                             recloth_gore_t *out,
                             recloth_error_t *error);
 
+// Whether a neck with a slit passes over the head, and the least slit.
+//
+// A slit opens by its length on both sides: `neck + 2 · slit >= head + ease`. The same sum serves a skirt with a zip that
+// must pass over the hip, with waist and hip for neck and head, where the skirt at the slit's end is no narrower. Measure
+// the finished edge, not the neck of the body. For children no cords or drawstrings at the neck, no small loose buttons,
+// no elastic round the throat: see the safety standards that hold where you are.
+//
+// - `head`: girth that must pass (mm, 1 to 100000).
+// - `neck`: finished way round the edge, not stretched (mm, 1 to 100000).
+// - `slit`: length of the slit, button placket or zip (mm, 0 to 10000).
+// - `ease`: what the opening should be wider (mm, 0 to 1000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_head_opening(double head,
+                                    double neck,
+                                    double slit,
+                                    double ease,
+                                    recloth_head_opening_t *out,
+                                    recloth_error_t *error);
+
 // Fullness to ease into a hem that is turned up on a flared edge.
 //
 // The raw edge lies at `radius + depth`; turned up it must lie at `radius - depth`. So it is too long by
@@ -2048,6 +2311,25 @@ recloth_status recloth_hem_on_curve(double radius,
                                     double hem,
                                     recloth_hem_on_curve_t *out,
                                     recloth_error_t *error);
+
+// What the hip is larger than the waist, which may be less than nothing.
+//
+// `drop = hip - waist`. On a body whose waist is the larger there is nothing to dart: panels hang straight from the waist, or
+// flare from the hip to it. What darts take in a panel there is follows from the panel, not from this
+// (`dart_in_panel`(crate::dart::dart_in_panel)).
+//
+// - `hip`: girth of hip (mm, 1 to 100000).
+// - `waist`: girth of waist (mm, 1 to 100000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_hip_waist_drop(double hip,
+                                      double waist,
+                                      recloth_hip_waist_drop_t *out,
+                                      recloth_error_t *error);
 
 // Buttonholes left on an edge that is shortened.
 //
@@ -2146,6 +2428,29 @@ recloth_status recloth_knife_pleats_finished(double flat,
                                              recloth_knife_pleats_t *out,
                                              recloth_error_t *error);
 
+// Length of lace for a laced opening.
+//
+// Crosswise lacing, with one bar straight across at the start: each of the `pairs - 1` steps takes two slanting stretches,
+// `lace = gap + 2 · (pairs - 1) · √(gap² + pitch²) + 2 · tail`. Give the gap at its widest, when the garment is put on, or the
+// lace must be drawn out each time. No lace at a child's neck or hood.
+//
+// - `pairs`: pairs of eyelets (1 to 100).
+// - `pitch`: from eyelet to eyelet along one side (mm, 1 to 1000).
+// - `gap`: across from eyelet to eyelet of a pair (mm, 0 to 10000).
+// - `tail`: each end left over for a bow (mm, 0 to 10000).
+// - `out`: Length of lace (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_lacing(uint32_t pairs,
+                              double pitch,
+                              double gap,
+                              double tail,
+                              double *out,
+                              recloth_error_t *error);
+
 // The one unknown of a chain of lengths.
 //
 // The chain is `total = factor · length + factor · length + …`: a factor of 1 for a length that adds, -1 for a seam
@@ -2171,6 +2476,32 @@ recloth_status recloth_length_chain(const double *lengths,
                                     uint32_t unknown,
                                     recloth_length_chain_t *out,
                                     recloth_error_t *error);
+
+// What to let out at each edge of a garment that is too narrow, and what is still short.
+//
+// `lacking = body + ease - garment`, shared evenly by the edges but no more than `allowance - keep` each. Look first: old seam
+// lines, needle holes, a faded or worn fold and snips that reach into the allowance may show, and then it is worth nothing.
+//
+// - `garment`: finished garment at this level, all round (mm, 1 to 100000).
+// - `body`: body at this level, all round (mm, 1 to 100000).
+// - `ease`: what the garment is to have more than the body (mm, -10000 to 10000).
+// - `allowance`: allowance there is inside each seam, sound cloth (mm, 0 to 1000).
+// - `edges`: edges that can be let out, two to a seam (1 to 64).
+// - `keep`: allowance that each edge must keep (mm, 0 to 1000, <= allowance).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_let_out(double garment,
+                               double body,
+                               double ease,
+                               double allowance,
+                               uint32_t edges,
+                               double keep,
+                               recloth_let_out_t *out,
+                               recloth_error_t *error);
 
 // Line at an even height above a curved hem that is kept.
 //
@@ -2233,6 +2564,28 @@ recloth_status recloth_lining_length(double length,
                                      double clearance,
                                      recloth_lining_length_t *out,
                                      recloth_error_t *error);
+
+// Width to cut a lining panel that meets a facing.
+//
+// `width = (panel - facing) · (1 + ease_pct / 100) + pleat`, between seam lines: the lining must never be what strains, so it
+// is wider than what it lines. A pleat at the centre back gives room to reach. Panels without a facing have `facing = 0`.
+//
+// - `panel`: finished shell panel, seam line to edge (mm, 1 to 100000).
+// - `facing`: finished facing, edge to the seam that joins the lining (mm, 0 to 100000, < panel).
+// - `ease_pct`: what the lining is wider than what it lines (%, 0 to 50).
+// - `pleat`: cloth of a pleat, both layers of its fold (mm, 0 to 10000).
+// - `out`: Width of the lining panel between seam lines (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_lining_width(double panel,
+                                    double facing,
+                                    double ease_pct,
+                                    double pleat,
+                                    double *out,
+                                    recloth_error_t *error);
 
 // Slack of a loop there is, or of one chosen, on a button.
 //
@@ -2323,6 +2676,38 @@ recloth_status recloth_owf(double mass_g,
                            recloth_owf_t *out,
                            recloth_error_t *error);
 
+// Area and sides of a panel measured at stations along a grain line, left and right of it.
+//
+// The fast way for an uneven or traced panel: draw one thread's line down it, mark stations, and measure square to the line to
+// both edges. Between stations the sides are taken as straight, so put one at every corner and more where an edge curves; the
+// area is the sum of trapeziums. `left_bow` and `right_bow` tell how far each station lies beyond (positive) or within the
+// straight line between its side's ends, measured across as the readings are: a reading out of row is a slip of the tape, or a side that is no straight seam. What
+// lies off the line makes every width wrong: check that the thread runs true.
+//
+// - `stations`: places along the grain line, rising (mm, -100000 to 100000, 2 to 200 items).
+// - `left`: from the line to the left edge at each (mm, 0 to 100000, as many as stations).
+// - `right`: from the line to the right edge at each (mm, 0 to 100000, as many as stations).
+// - `left_bow`: left edge beyond its straight line; negative within (mm, as many as stations).
+// - `right_bow`: right edge beyond its straight line (mm, as many as stations).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_panel_by_offsets(const double *stations,
+                                        size_t stations_count,
+                                        const double *left,
+                                        size_t left_count,
+                                        const double *right,
+                                        size_t right_count,
+                                        double *left_bow,
+                                        size_t left_bow_count,
+                                        double *right_bow,
+                                        size_t right_bow_count,
+                                        recloth_panel_by_offsets_t *out,
+                                        recloth_error_t *error);
+
 // Corners and area of a panel measured by tape in triangles, with its spare readings checked.
 //
 // Number the corners around the panel, from 0, in either direction; corner 1 is `base` from corner 0. Every further
@@ -2401,6 +2786,49 @@ recloth_status recloth_parse_length(const char *text,
                                     double *out,
                                     recloth_error_t *error);
 
+// Width of the strip that covers a cord for piping.
+//
+// `π · (cord + thickness) + 2 · allowance`: once round the cord in the middle of the cloth, and an allowance on both sides.
+// Stitched close to the cord, it is a little more than is covered, which the stitching needs. Shrink cotton cord first.
+//
+// - `cord`: diameter of the cord (mm, 0 to 200).
+// - `allowance`: seam allowance beside it (mm, 0 to 1000).
+// - `thickness`: thickness of the strip's cloth (mm, 0 to 20).
+// - `out`: Width to cut, square to the edges (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_piping_width(double cord,
+                                    double allowance,
+                                    double thickness,
+                                    double *out,
+                                    recloth_error_t *error);
+
+// Spread of a sleeve cap that is slashed and opened for gathers between two notches.
+//
+// `flat = zone · ratio`, `spread_each = (flat - zone) / slashes`. Where the sleeve is cut already, a strip is let in instead,
+// on the sleeve's own grain: one as wide as `strip` allows a ratio of `(zone + strip) / zone`. How much the cap is raised
+// as well is taste: fold it in paper first.
+//
+// - `zone`: seam line between the notches, where the gathers go (mm, 1 to 10000).
+// - `ratio`: zone after spreading over before (1 to 10).
+// - `slashes`: number of slashes (1 to 100).
+// - `strip`: cloth there is to let in, allowances taken off (mm, 0 to 100000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_puff_spread(double zone,
+                                   double ratio,
+                                   uint32_t slashes,
+                                   double strip,
+                                   recloth_puff_spread_t *out,
+                                   recloth_error_t *error);
+
 // Width of the panels still to be made, when the others are given.
 //
 // `remaining = (girth + ease - other_width) / parts + intake`, inside the seams: what the given panels leave of the
@@ -2429,7 +2857,8 @@ recloth_status recloth_remaining_width(double girth,
 //
 // `round = edge · share`, joined with an allowance at both ends; folded along its middle, `cut_width = 2 · depth + 2 ·
 // allowance`. A round neck takes less than a waist, lest it stand away. Ribbings differ: pin a strip round the edge first.
-// A neck must still pass over the head, see `head_opening`.
+// A neck must still pass over the head, see
+// `head_opening`(crate::neck::head_opening).
 //
 // - `edge`: edge that it is sewn to (mm, 1 to 100000).
 // - `depth`: finished depth (mm, 1 to 1000).
@@ -2649,6 +3078,28 @@ recloth_status recloth_shrink_pair(double shell,
                                    recloth_shrink_pair_t *out,
                                    recloth_error_t *error);
 
+// Step from one size to the next, all round and at each edge of the pattern.
+//
+// `step = (larger - smaller) / steps`, `each_edge = step / edges`. Even steps only: in published series the step itself grows
+// in the larger sizes, and lengths do not grow as girths do.
+//
+// - `smaller`: girth of the smaller size (mm, 1 to 100000).
+// - `larger`: girth of the larger size (mm, 1 to 100000, >= smaller).
+// - `steps`: number of steps from one to the other (1 to 100).
+// - `edges`: edges that share a step, two to a seam (1 to 64).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_size_step(double smaller,
+                                 double larger,
+                                 uint32_t steps,
+                                 uint32_t edges,
+                                 recloth_size_step_t *out,
+                                 recloth_error_t *error);
+
 // Distance between the snips of a curved seam allowance.
 //
 // Turned under, an allowance along an inward curve such as a neckline is too short and each snip opens; along an
@@ -2671,6 +3122,26 @@ recloth_status recloth_snip_spacing(double radius,
                                     double opening,
                                     recloth_snip_spacing_t *out,
                                     recloth_error_t *error);
+
+// Number of buttons whose even spacing comes nearest to a wanted pitch.
+//
+// Of the two whole numbers of spaces about `(last - first) / pitch` the one is taken whose pitch differs less from that
+// wanted; on a tie the closer spacing. Two buttons at least.
+//
+// - `first`: place of the first, from the edge's start (mm, 0 to 100000).
+// - `last`: place of the last (mm, 0 to 100000, > first).
+// - `pitch`: pitch wanted (mm, 1 to 100000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_spacing_by_pitch(double first,
+                                        double last,
+                                        double pitch,
+                                        recloth_spacing_by_pitch_t *out,
+                                        recloth_error_t *error);
 
 // Places of buttons from a first to a last, one of them at a place that must be met.
 //
@@ -2746,6 +3217,32 @@ recloth_status recloth_straight_band_depth(double cut_width,
                                            int32_t make,
                                            double *out,
                                            recloth_error_t *error);
+
+// What to take in at each edge of a garment that is too wide, and what is left over.
+//
+// `excess = garment - (body + ease)`, shared evenly by the edges but no more than `limit` each, beyond which side seams leave
+// the body's side and armholes lose their shape. A seam has two edges: both sides are four. A fold pinned out of the cloth
+// takes twice its depth: pinned 8, taken 16. Taken in at the armhole, the sleeve must be taken in too; at the hem, see that
+// the step is still wide enough.
+//
+// - `garment`: finished garment at this level, all round (mm, 1 to 100000).
+// - `body`: body at this level, all round (mm, 1 to 100000).
+// - `ease`: what the garment is to have more than the body (mm, -10000 to 10000).
+// - `edges`: edges that share it, two to a seam (1 to 64).
+// - `limit`: the most that each edge may take (mm, 0 to 10000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_take_in(double garment,
+                               double body,
+                               double ease,
+                               uint32_t edges,
+                               double limit,
+                               recloth_take_in_t *out,
+                               recloth_error_t *error);
 
 // Thread for a seam, waste included.
 //
@@ -2942,6 +3439,28 @@ recloth_status recloth_turned_hem(double length,
                                   recloth_turned_hem_t *out,
                                   recloth_error_t *error);
 
+// Edge of a V neck, how far it lies off grain, and the tape that stays it.
+//
+// `edge = √(half_width² + depth²)`, `off_grain = atan(half_width / depth)`, `stay = edge · stay_ratio`. Any edge off grain
+// stretches as it is handled, most of all near 45°: staystitch at once, and sew on a tape cut a little shorter than the
+// edge. A tape below 0.9 puckers, so less is refused. If the point falls below the bust, nothing holds the edge to the
+// body: pin it and see (`dart_from_gape`(crate::dart::dart_from_gape)).
+//
+// - `half_width`: middle to the edge's top at the shoulder, straight across (mm, 0 to 10000).
+// - `depth`: from that level down to the point (mm, 1 to 10000).
+// - `stay_ratio`: tape over edge (0.9 to 1).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_v_neck(double half_width,
+                              double depth,
+                              double stay_ratio,
+                              recloth_v_neck_t *out,
+                              recloth_error_t *error);
+
 // Doubts on a waist and a hip together.
 //
 // A waist above the hip (`WAIST_OVER_HIP`) may be the two in each other's place, and is also the shape of some bodies.
@@ -2981,6 +3500,31 @@ recloth_status recloth_wrap_skirt(double waist,
                                   double overlap,
                                   recloth_wrap_skirt_t *out,
                                   recloth_error_t *error);
+
+// Size over all of a buttonhole worked in zigzag: two beads and two bars about a slit.
+//
+// `length = slit + 2 · bar`, `width = 2 · bead + gap`, and each side takes `ceil(slit / spacing)` stitches. It is the slit that
+// the button passes (`buttonhole`(crate::closure::buttonhole)); the whole must lie on the button stand. Work one on a
+// scrap of the same layers. Cut from both ends towards the middle, a pin across each bar.
+//
+// - `slit`: length of the slit (mm, 1 to 300).
+// - `bead`: width of the zigzag on each side (mm, 0.1 to 20).
+// - `gap`: between the two sides, where it is cut (mm, 0 to 10).
+// - `bar`: length of the bar at each end (mm, 0 to 20).
+// - `spacing`: stitch length of the zigzag (mm, 0.05 to 10).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_zigzag_buttonhole(double slit,
+                                         double bead,
+                                         double gap,
+                                         double bar,
+                                         double spacing,
+                                         recloth_zigzag_buttonhole_t *out,
+                                         recloth_error_t *error);
 
 // One general sentence for a status; NULL for a number that is none. A constant string.
 const char *recloth_status_text(int32_t status);

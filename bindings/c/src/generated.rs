@@ -346,6 +346,30 @@ pub struct recloth_bath_volume_t {
     /// Cautions raised (bits).
     pub cautions: u32,
 }
+/// Bias strips cut from a rectangle and joined.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_bias_strips_t {
+    /// Number of strips.
+    pub strips: u32,
+    /// Length of the longest, along its shorter edge (mm).
+    pub longest: f64,
+    /// All strips joined on the straight grain, what the joins take left off (mm).
+    pub joined: f64,
+    /// Share of the cloth in them before joining (%).
+    pub kept_pct: f64,
+}
+/// One long bias strip cut from a tube.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_bias_tube_t {
+    /// Turns of the strip round the tube.
+    pub turns: u32,
+    /// Length of the strip (mm).
+    pub length: f64,
+    /// What is left over along the long side, less than one turn (mm).
+    pub leftover: f64,
+}
 /// Strips to join for a binding.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[repr(C)]
@@ -408,6 +432,15 @@ pub struct recloth_button_loop_t {
     pub cut: f64,
     /// Cautions raised (bits).
     pub cautions: u32,
+}
+/// How a sleeve cap compares with its armhole.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_cap_ease_t {
+    /// What the cap is longer; negative when it is too short to be sewn in (mm).
+    pub ease: f64,
+    /// The same over the armhole (%).
+    pub ease_pct: f64,
 }
 /// A casing turned down at an edge.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -660,6 +693,15 @@ pub struct recloth_gore_t {
     /// What each side edge is longer than the middle, taken off at the hem's ends so that it hangs level (mm).
     pub hem_rise: f64,
 }
+/// An opening that a head, or the widest part of a body, must pass.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_head_opening_t {
+    /// Least length of the slit; 0 where none is needed (mm).
+    pub least_slit: f64,
+    /// What the opening is wider than needed; negative when it does not pass (mm).
+    pub spare: f64,
+}
 /// Cloth that a curved hem has too much of when it is turned up.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[repr(C)]
@@ -670,6 +712,15 @@ pub struct recloth_hem_on_curve_t {
     pub excess: f64,
     /// Length of the raw edge before turning (mm).
     pub raw_edge: f64,
+}
+/// How much larger a hip is than a waist.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_hip_waist_drop_t {
+    /// Hip less waist; negative where the waist is larger (mm).
+    pub drop: f64,
+    /// Doubts raised, as by `waist_hip_doubts` (bits).
+    pub doubts: u32,
 }
 /// The holes that stay on an edge that is shortened.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -721,6 +772,19 @@ pub struct recloth_length_chain_t {
     pub worst_per_mm: f64,
     /// How far the value is off in the usual case, for each mm that every known length may be off.
     pub likely_per_mm: f64,
+}
+/// What the allowances of a garment give when they are let out.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_let_out_t {
+    /// What the garment is too narrow by (mm).
+    pub lacking: f64,
+    /// Let out at each edge (mm).
+    pub each: f64,
+    /// Let out at all edges together (mm).
+    pub gained: f64,
+    /// Still lacking: a strip or a gusset must give it (mm).
+    pub short_by: f64,
 }
 /// A hem level with a kept edge, and how far a straight cut would miss it.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -789,6 +853,21 @@ pub struct recloth_owf_t {
     /// Cautions raised (bits).
     pub cautions: u32,
 }
+/// A panel measured at stations along a grain line.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_panel_by_offsets_t {
+    /// Area between the first and the last station (mm2).
+    pub area: f64,
+    /// From the first to the last station (mm).
+    pub length: f64,
+    /// Greatest width at a station (mm).
+    pub widest: f64,
+    /// Least width at a station (mm).
+    pub narrowest: f64,
+    /// Farthest that a side leaves the straight line between its ends, measured across (mm).
+    pub largest_bow: f64,
+}
 /// A panel of corners measured by tape.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[repr(C)]
@@ -804,6 +883,21 @@ pub struct recloth_panel_by_triangles_t {
     /// How far that corner moves at worst along or across its base, for each mm that its readings are off.
     pub weakest_per_mm: f64,
     /// `TRIANGLE_FLAT` and `TRIANGLE_TALL` of any corner, `SPARE_MISFIT` when a spare reading misses by over 0.5 % (bits).
+    pub doubts: u32,
+}
+/// A cap slashed and spread for a puff.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_puff_spread_t {
+    /// Zone after spreading, before gathering (mm).
+    pub flat: f64,
+    /// What spreading adds in all (mm).
+    pub added: f64,
+    /// How far each slash opens (mm).
+    pub spread_each: f64,
+    /// The ratio that the strip to be let in allows.
+    pub strip_ratio: f64,
+    /// `GATHERS_SCANT` when the smaller of the two ratios looks like a mistake (bits).
     pub doubts: u32,
 }
 /// A folded strip of ribbing.
@@ -914,6 +1008,15 @@ pub struct recloth_shrink_pair_t {
     /// Doubts raised (bits).
     pub doubts: u32,
 }
+/// The step from size to size.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_size_step_t {
+    /// From one size to the next, all round (mm).
+    pub step: f64,
+    /// The same at each edge of the pattern (mm).
+    pub each_edge: f64,
+}
 /// Snips or notches that let a curved allowance lie flat.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[repr(C)]
@@ -922,6 +1025,15 @@ pub struct recloth_snip_spacing_t {
     pub spacing: f64,
     /// How far a straight fold between two snips leaves the curve (mm).
     pub flat: f64,
+}
+/// Buttons or holes at nearly a wanted pitch.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_spacing_by_pitch_t {
+    /// Number of buttons, the first and last included.
+    pub count: u32,
+    /// From middle to middle of neighbours (mm).
+    pub pitch: f64,
 }
 /// Buttons spaced through one fixed place.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -946,6 +1058,19 @@ pub struct recloth_straight_band_t {
     pub cut_width: f64,
     /// How many such strips.
     pub strips: u32,
+}
+/// What is taken in at the seams of a garment.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_take_in_t {
+    /// What the garment is too wide by (mm).
+    pub excess: f64,
+    /// Taken at each edge, beyond its old seam line (mm).
+    pub each: f64,
+    /// Taken at all edges together (mm).
+    pub taken: f64,
+    /// Left for darts or the centre back (mm).
+    pub leftover: f64,
 }
 /// Tiers, each gathered to the one above.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1034,6 +1159,17 @@ pub struct recloth_turned_hem_t {
     /// Length to cut, with that allowance and no other (mm).
     pub cut_length: f64,
 }
+/// One side of a V neck.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_v_neck_t {
+    /// Length of the straight edge on one side (mm).
+    pub edge: f64,
+    /// Angle of the edge from the grain that runs down the middle (deg).
+    pub off_grain_deg: f64,
+    /// Length of the tape that stays the edge on one side (mm).
+    pub stay: f64,
+}
 /// Widths of a wrap skirt's parts.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[repr(C)]
@@ -1050,6 +1186,17 @@ pub struct recloth_wrap_skirt_t {
     pub waist_edge: f64,
     /// How far each front reaches past the centre line, as a share of half a front (%).
     pub wrap_pct: f64,
+}
+/// A buttonhole worked in zigzag by machine.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_zigzag_buttonhole_t {
+    /// Length over all, bars included (mm).
+    pub length: f64,
+    /// Width over all (mm).
+    pub width: f64,
+    /// Stitches of the two sides together.
+    pub stitches: u32,
 }
 /// Radius and length of the curve that rises so far over its chord.
 ///
@@ -1218,6 +1365,101 @@ pub unsafe extern "C" fn recloth_bias_strip_length(
                 door::not_null("out", out)?;
                 let answer = recloth::bias::bias_strip_length(side, width)?;
                 out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Strips that a rectangle gives when it is cut across at 45°, and their length when joined.
+///
+/// The first cut runs from a corner, and the others lie `strip · √2` apart along the selvedge to both sides of it. Between the
+/// two corners' cuts the strips are full, `√2` times the shorter side; in the two end triangles each is shorter than the one
+/// before. Strips shorter than `shortest`, or than a join takes, are left out. Ends are cut on the straight grain, and each
+/// join takes `2 · √2 · allowance` along the strip. Fewer, longer pieces come from `bias_tube`.
+///
+/// - `length`: one side of the rectangle, on grain (mm, 10 to 100000).
+/// - `width`: the other side (mm, 10 to 100000).
+/// - `strip`: width of a strip, square to its edges (mm, 1 to 10000).
+/// - `allowance`: seam allowance at each join (mm, 0 to 100).
+/// - `shortest`: shortest strip worth joining (mm, 0 to 100000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_bias_strips(
+    length: f64,
+    width: f64,
+    strip: f64,
+    allowance: f64,
+    shortest: f64,
+    out: *mut recloth_bias_strips_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::bias::bias_strips(
+                    length,
+                    width,
+                    strip,
+                    allowance,
+                    shortest,
+                )?;
+                out.write(recloth_bias_strips_t {
+                    strips: answer.strips,
+                    longest: answer.longest,
+                    joined: answer.joined,
+                    kept_pct: answer.kept_pct,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// One long bias strip from a rectangle sewn to a slanted tube.
+///
+/// A corner is cut off at 45° and sewn to the other end; the slanted piece is marked in strips, its long sides are sewn
+/// together one strip out of step, and the spiral is cut. Both seams cross every turn on the straight grain. The first seam
+/// takes two allowances of the long side, the second two of the short: `turns = floor((long - 2 · allowance) / (strip · √2))`,
+/// `length = turns · (short - 2 · allowance) · √2`. Area alone, `long · short / strip`, promises up to one turn more.
+///
+/// - `length`: one side of the rectangle, on grain (mm, 10 to 100000).
+/// - `width`: the other side (mm, 10 to 100000).
+/// - `strip`: width of the strip, square to its edges (mm, 1 to 10000).
+/// - `allowance`: allowance of both seams (mm, 0 to 100).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_bias_tube(
+    length: f64,
+    width: f64,
+    strip: f64,
+    allowance: f64,
+    out: *mut recloth_bias_tube_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::bias::bias_tube(length, width, strip, allowance)?;
+                out.write(recloth_bias_tube_t {
+                    turns: answer.turns,
+                    length: answer.length,
+                    leftover: answer.leftover,
+                });
                 Ok(())
             },
         )
@@ -1724,6 +1966,109 @@ pub unsafe extern "C" fn recloth_buttonhole(
             || {
                 door::not_null("out", out)?;
                 let answer = recloth::closure::buttonhole(diameter, thickness, ease)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Ease of a sleeve cap in its armhole.
+///
+/// `ease = cap - armhole`. Walk both along their seam lines, front and back apart, since a right total can hide a front that
+/// is short. A shirt or a dropped shoulder has 0 to 2 %, a set-in sleeve in soft cloth 3 to 6 %; more than about 6 % in firm
+/// cloth gathers (common practice, no source).
+///
+/// - `armhole`: seam line of the armhole, or of a section of it (mm, 1 to 100000).
+/// - `cap`: seam line of the cap, or of the same section (mm, 1 to 100000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_cap_ease(
+    armhole: f64,
+    cap: f64,
+    out: *mut recloth_cap_ease_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::sleeve::cap_ease(armhole, cap)?;
+                out.write(recloth_cap_ease_t {
+                    ease: answer.ease,
+                    ease_pct: answer.ease_pct,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Length that a sleeve cap must have for a wanted ease.
+///
+/// `armhole · (1 + ease_pct / 100)`. Where the cap there is is short of it, raise the cap (by half of what is short, as a
+/// first guess, then walk it again), widen it, or lift the underarm of the armhole.
+///
+/// - `armhole`: seam line of the armhole (mm, 1 to 100000).
+/// - `ease_pct`: wanted ease over the armhole (%, -20 to 100).
+/// - `out`: Seam line of the cap (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_cap_for_ease(
+    armhole: f64,
+    ease_pct: f64,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::sleeve::cap_for_ease(armhole, ease_pct)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Widest sleeve that a cap of a given length and height can have.
+///
+/// `2 · √((cap / 2)² - height²)`, as if each half of the cap were straight. The line curves, so the sleeve is narrower than
+/// this: a bound, not a width to cut to. The bound shrinks as the cap is raised.
+///
+/// - `cap`: seam line of the whole cap (mm, 1 to 100000).
+/// - `height`: underarm line up to the top of the cap (mm, 0 to 100000).
+/// - `out`: Upper bound of the width at the underarm line (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_cap_width_bound(
+    cap: f64,
+    height: f64,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::sleeve::cap_width_bound(cap, height)?;
                 out.write(answer);
                 Ok(())
             },
@@ -2914,6 +3259,48 @@ pub unsafe extern "C" fn recloth_gore(
         )
     }
 }
+/// Whether a neck with a slit passes over the head, and the least slit.
+///
+/// A slit opens by its length on both sides: `neck + 2 · slit >= head + ease`. The same sum serves a skirt with a zip that
+/// must pass over the hip, with waist and hip for neck and head, where the skirt at the slit's end is no narrower. Measure
+/// the finished edge, not the neck of the body. For children no cords or drawstrings at the neck, no small loose buttons,
+/// no elastic round the throat: see the safety standards that hold where you are.
+///
+/// - `head`: girth that must pass (mm, 1 to 100000).
+/// - `neck`: finished way round the edge, not stretched (mm, 1 to 100000).
+/// - `slit`: length of the slit, button placket or zip (mm, 0 to 10000).
+/// - `ease`: what the opening should be wider (mm, 0 to 1000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_head_opening(
+    head: f64,
+    neck: f64,
+    slit: f64,
+    ease: f64,
+    out: *mut recloth_head_opening_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::neck::head_opening(head, neck, slit, ease)?;
+                out.write(recloth_head_opening_t {
+                    least_slit: answer.least_slit,
+                    spare: answer.spare,
+                });
+                Ok(())
+            },
+        )
+    }
+}
 /// Fullness to ease into a hem that is turned up on a flared edge.
 ///
 /// The raw edge lies at `radius + depth`; turned up it must lie at `radius - depth`. So it is too long by
@@ -2949,6 +3336,43 @@ pub unsafe extern "C" fn recloth_hem_on_curve(
                     excess_pct: answer.excess_pct,
                     excess: answer.excess,
                     raw_edge: answer.raw_edge,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// What the hip is larger than the waist, which may be less than nothing.
+///
+/// `drop = hip - waist`. On a body whose waist is the larger there is nothing to dart: panels hang straight from the waist, or
+/// flare from the hip to it. What darts take in a panel there is follows from the panel, not from this
+/// (`dart_in_panel`(crate::dart::dart_in_panel)).
+///
+/// - `hip`: girth of hip (mm, 1 to 100000).
+/// - `waist`: girth of waist (mm, 1 to 100000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_hip_waist_drop(
+    hip: f64,
+    waist: f64,
+    out: *mut recloth_hip_waist_drop_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::body::hip_waist_drop(hip, waist)?;
+                out.write(recloth_hip_waist_drop_t {
+                    drop: answer.drop,
+                    doubts: answer.doubts,
                 });
                 Ok(())
             },
@@ -3184,6 +3608,44 @@ pub unsafe extern "C" fn recloth_knife_pleats_finished(
         )
     }
 }
+/// Length of lace for a laced opening.
+///
+/// Crosswise lacing, with one bar straight across at the start: each of the `pairs - 1` steps takes two slanting stretches,
+/// `lace = gap + 2 · (pairs - 1) · √(gap² + pitch²) + 2 · tail`. Give the gap at its widest, when the garment is put on, or the
+/// lace must be drawn out each time. No lace at a child's neck or hood.
+///
+/// - `pairs`: pairs of eyelets (1 to 100).
+/// - `pitch`: from eyelet to eyelet along one side (mm, 1 to 1000).
+/// - `gap`: across from eyelet to eyelet of a pair (mm, 0 to 10000).
+/// - `tail`: each end left over for a bow (mm, 0 to 10000).
+/// - `out`: Length of lace (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_lacing(
+    pairs: u32,
+    pitch: f64,
+    gap: f64,
+    tail: f64,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::fastening::lacing(pairs, pitch, gap, tail)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
 /// The one unknown of a chain of lengths.
 ///
 /// The chain is `total = factor · length + factor · length + …`: a factor of 1 for a length that adds, -1 for a seam
@@ -3232,6 +3694,59 @@ pub unsafe extern "C" fn recloth_length_chain(
                     minus: answer.minus,
                     worst_per_mm: answer.worst_per_mm,
                     likely_per_mm: answer.likely_per_mm,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// What to let out at each edge of a garment that is too narrow, and what is still short.
+///
+/// `lacking = body + ease - garment`, shared evenly by the edges but no more than `allowance - keep` each. Look first: old seam
+/// lines, needle holes, a faded or worn fold and snips that reach into the allowance may show, and then it is worth nothing.
+///
+/// - `garment`: finished garment at this level, all round (mm, 1 to 100000).
+/// - `body`: body at this level, all round (mm, 1 to 100000).
+/// - `ease`: what the garment is to have more than the body (mm, -10000 to 10000).
+/// - `allowance`: allowance there is inside each seam, sound cloth (mm, 0 to 1000).
+/// - `edges`: edges that can be let out, two to a seam (1 to 64).
+/// - `keep`: allowance that each edge must keep (mm, 0 to 1000, <= allowance).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_let_out(
+    garment: f64,
+    body: f64,
+    ease: f64,
+    allowance: f64,
+    edges: u32,
+    keep: f64,
+    out: *mut recloth_let_out_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::alteration::let_out(
+                    garment,
+                    body,
+                    ease,
+                    allowance,
+                    edges,
+                    keep,
+                )?;
+                out.write(recloth_let_out_t {
+                    lacking: answer.lacking,
+                    each: answer.each,
+                    gained: answer.gained,
+                    short_by: answer.short_by,
                 });
                 Ok(())
             },
@@ -3358,6 +3873,48 @@ pub unsafe extern "C" fn recloth_lining_length(
                     spare: answer.spare,
                     fold: answer.fold,
                 });
+                Ok(())
+            },
+        )
+    }
+}
+/// Width to cut a lining panel that meets a facing.
+///
+/// `width = (panel - facing) · (1 + ease_pct / 100) + pleat`, between seam lines: the lining must never be what strains, so it
+/// is wider than what it lines. A pleat at the centre back gives room to reach. Panels without a facing have `facing = 0`.
+///
+/// - `panel`: finished shell panel, seam line to edge (mm, 1 to 100000).
+/// - `facing`: finished facing, edge to the seam that joins the lining (mm, 0 to 100000, < panel).
+/// - `ease_pct`: what the lining is wider than what it lines (%, 0 to 50).
+/// - `pleat`: cloth of a pleat, both layers of its fold (mm, 0 to 10000).
+/// - `out`: Width of the lining panel between seam lines (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_lining_width(
+    panel: f64,
+    facing: f64,
+    ease_pct: f64,
+    pleat: f64,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::lining::lining_width(
+                    panel,
+                    facing,
+                    ease_pct,
+                    pleat,
+                )?;
+                out.write(answer);
                 Ok(())
             },
         )
@@ -3556,6 +4113,74 @@ pub unsafe extern "C" fn recloth_owf(
         )
     }
 }
+/// Area and sides of a panel measured at stations along a grain line, left and right of it.
+///
+/// The fast way for an uneven or traced panel: draw one thread's line down it, mark stations, and measure square to the line to
+/// both edges. Between stations the sides are taken as straight, so put one at every corner and more where an edge curves; the
+/// area is the sum of trapeziums. `left_bow` and `right_bow` tell how far each station lies beyond (positive) or within the
+/// straight line between its side's ends, measured across as the readings are: a reading out of row is a slip of the tape, or a side that is no straight seam. What
+/// lies off the line makes every width wrong: check that the thread runs true.
+///
+/// - `stations`: places along the grain line, rising (mm, -100000 to 100000, 2 to 200 items).
+/// - `left`: from the line to the left edge at each (mm, 0 to 100000, as many as stations).
+/// - `right`: from the line to the right edge at each (mm, 0 to 100000, as many as stations).
+/// - `left_bow`: left edge beyond its straight line; negative within (mm, as many as stations).
+/// - `right_bow`: right edge beyond its straight line (mm, as many as stations).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_panel_by_offsets(
+    stations: *const f64,
+    stations_count: usize,
+    left: *const f64,
+    left_count: usize,
+    right: *const f64,
+    right_count: usize,
+    left_bow: *mut f64,
+    left_bow_count: usize,
+    right_bow: *mut f64,
+    right_bow_count: usize,
+    out: *mut recloth_panel_by_offsets_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let stations = door::list("stations", stations, stations_count)?;
+                let left = door::list("left", left, left_count)?;
+                let right = door::list("right", right, right_count)?;
+                let left_bow = door::list_to_fill("left_bow", left_bow, left_bow_count)?;
+                let right_bow = door::list_to_fill(
+                    "right_bow",
+                    right_bow,
+                    right_bow_count,
+                )?;
+                let answer = recloth::offsets::panel_by_offsets(
+                    stations,
+                    left,
+                    right,
+                    left_bow,
+                    right_bow,
+                )?;
+                out.write(recloth_panel_by_offsets_t {
+                    area: answer.area,
+                    length: answer.length,
+                    widest: answer.widest,
+                    narrowest: answer.narrowest,
+                    largest_bow: answer.largest_bow,
+                });
+                Ok(())
+            },
+        )
+    }
+}
 /// Corners and area of a panel measured by tape in triangles, with its spare readings checked.
 ///
 /// Number the corners around the panel, from 0, in either direction; corner 1 is `base` from corner 0. Every further
@@ -3704,6 +4329,85 @@ pub unsafe extern "C" fn recloth_parse_length(
         )
     }
 }
+/// Width of the strip that covers a cord for piping.
+///
+/// `π · (cord + thickness) + 2 · allowance`: once round the cord in the middle of the cloth, and an allowance on both sides.
+/// Stitched close to the cord, it is a little more than is covered, which the stitching needs. Shrink cotton cord first.
+///
+/// - `cord`: diameter of the cord (mm, 0 to 200).
+/// - `allowance`: seam allowance beside it (mm, 0 to 1000).
+/// - `thickness`: thickness of the strip's cloth (mm, 0 to 20).
+/// - `out`: Width to cut, square to the edges (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_piping_width(
+    cord: f64,
+    allowance: f64,
+    thickness: f64,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::bias::piping_width(cord, allowance, thickness)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Spread of a sleeve cap that is slashed and opened for gathers between two notches.
+///
+/// `flat = zone · ratio`, `spread_each = (flat - zone) / slashes`. Where the sleeve is cut already, a strip is let in instead,
+/// on the sleeve's own grain: one as wide as `strip` allows a ratio of `(zone + strip) / zone`. How much the cap is raised
+/// as well is taste: fold it in paper first.
+///
+/// - `zone`: seam line between the notches, where the gathers go (mm, 1 to 10000).
+/// - `ratio`: zone after spreading over before (1 to 10).
+/// - `slashes`: number of slashes (1 to 100).
+/// - `strip`: cloth there is to let in, allowances taken off (mm, 0 to 100000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_puff_spread(
+    zone: f64,
+    ratio: f64,
+    slashes: u32,
+    strip: f64,
+    out: *mut recloth_puff_spread_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::sleeve::puff_spread(zone, ratio, slashes, strip)?;
+                out.write(recloth_puff_spread_t {
+                    flat: answer.flat,
+                    added: answer.added,
+                    spread_each: answer.spread_each,
+                    strip_ratio: answer.strip_ratio,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
 /// Width of the panels still to be made, when the others are given.
 ///
 /// `remaining = (girth + ease - other_width) / parts + intake`, inside the seams: what the given panels leave of the
@@ -3753,7 +4457,8 @@ pub unsafe extern "C" fn recloth_remaining_width(
 ///
 /// `round = edge · share`, joined with an allowance at both ends; folded along its middle, `cut_width = 2 · depth + 2 ·
 /// allowance`. A round neck takes less than a waist, lest it stand away. Ribbings differ: pin a strip round the edge first.
-/// A neck must still pass over the head, see `head_opening`.
+/// A neck must still pass over the head, see
+/// `head_opening`(crate::neck::head_opening).
 ///
 /// - `edge`: edge that it is sewn to (mm, 1 to 100000).
 /// - `depth`: finished depth (mm, 1 to 1000).
@@ -4196,6 +4901,51 @@ pub unsafe extern "C" fn recloth_shrink_pair(
         )
     }
 }
+/// Step from one size to the next, all round and at each edge of the pattern.
+///
+/// `step = (larger - smaller) / steps`, `each_edge = step / edges`. Even steps only: in published series the step itself grows
+/// in the larger sizes, and lengths do not grow as girths do.
+///
+/// - `smaller`: girth of the smaller size (mm, 1 to 100000).
+/// - `larger`: girth of the larger size (mm, 1 to 100000, >= smaller).
+/// - `steps`: number of steps from one to the other (1 to 100).
+/// - `edges`: edges that share a step, two to a seam (1 to 64).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_size_step(
+    smaller: f64,
+    larger: f64,
+    steps: u32,
+    edges: u32,
+    out: *mut recloth_size_step_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::alteration::size_step(
+                    smaller,
+                    larger,
+                    steps,
+                    edges,
+                )?;
+                out.write(recloth_size_step_t {
+                    step: answer.step,
+                    each_edge: answer.each_edge,
+                });
+                Ok(())
+            },
+        )
+    }
+}
 /// Distance between the snips of a curved seam allowance.
 ///
 /// Turned under, an allowance along an inward curve such as a neckline is too short and each snip opens; along an
@@ -4231,6 +4981,44 @@ pub unsafe extern "C" fn recloth_snip_spacing(
                 out.write(recloth_snip_spacing_t {
                     spacing: answer.spacing,
                     flat: answer.flat,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Number of buttons whose even spacing comes nearest to a wanted pitch.
+///
+/// Of the two whole numbers of spaces about `(last - first) / pitch` the one is taken whose pitch differs less from that
+/// wanted; on a tie the closer spacing. Two buttons at least.
+///
+/// - `first`: place of the first, from the edge's start (mm, 0 to 100000).
+/// - `last`: place of the last (mm, 0 to 100000, > first).
+/// - `pitch`: pitch wanted (mm, 1 to 100000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_spacing_by_pitch(
+    first: f64,
+    last: f64,
+    pitch: f64,
+    out: *mut recloth_spacing_by_pitch_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::fastening::spacing_by_pitch(first, last, pitch)?;
+                out.write(recloth_spacing_by_pitch_t {
+                    count: answer.count,
+                    pitch: answer.pitch,
                 });
                 Ok(())
             },
@@ -4385,6 +5173,58 @@ pub unsafe extern "C" fn recloth_straight_band_depth(
                     &[make_bad],
                 )?;
                 out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// What to take in at each edge of a garment that is too wide, and what is left over.
+///
+/// `excess = garment - (body + ease)`, shared evenly by the edges but no more than `limit` each, beyond which side seams leave
+/// the body's side and armholes lose their shape. A seam has two edges: both sides are four. A fold pinned out of the cloth
+/// takes twice its depth: pinned 8, taken 16. Taken in at the armhole, the sleeve must be taken in too; at the hem, see that
+/// the step is still wide enough.
+///
+/// - `garment`: finished garment at this level, all round (mm, 1 to 100000).
+/// - `body`: body at this level, all round (mm, 1 to 100000).
+/// - `ease`: what the garment is to have more than the body (mm, -10000 to 10000).
+/// - `edges`: edges that share it, two to a seam (1 to 64).
+/// - `limit`: the most that each edge may take (mm, 0 to 10000).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_take_in(
+    garment: f64,
+    body: f64,
+    ease: f64,
+    edges: u32,
+    limit: f64,
+    out: *mut recloth_take_in_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::alteration::take_in(
+                    garment,
+                    body,
+                    ease,
+                    edges,
+                    limit,
+                )?;
+                out.write(recloth_take_in_t {
+                    excess: answer.excess,
+                    each: answer.each,
+                    taken: answer.taken,
+                    leftover: answer.leftover,
+                });
                 Ok(())
             },
         )
@@ -4767,6 +5607,47 @@ pub unsafe extern "C" fn recloth_turned_hem(
         )
     }
 }
+/// Edge of a V neck, how far it lies off grain, and the tape that stays it.
+///
+/// `edge = √(half_width² + depth²)`, `off_grain = atan(half_width / depth)`, `stay = edge · stay_ratio`. Any edge off grain
+/// stretches as it is handled, most of all near 45°: staystitch at once, and sew on a tape cut a little shorter than the
+/// edge. A tape below 0.9 puckers, so less is refused. If the point falls below the bust, nothing holds the edge to the
+/// body: pin it and see (`dart_from_gape`(crate::dart::dart_from_gape)).
+///
+/// - `half_width`: middle to the edge's top at the shoulder, straight across (mm, 0 to 10000).
+/// - `depth`: from that level down to the point (mm, 1 to 10000).
+/// - `stay_ratio`: tape over edge (0.9 to 1).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_v_neck(
+    half_width: f64,
+    depth: f64,
+    stay_ratio: f64,
+    out: *mut recloth_v_neck_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::neck::v_neck(half_width, depth, stay_ratio)?;
+                out.write(recloth_v_neck_t {
+                    edge: answer.edge,
+                    off_grain_deg: answer.off_grain_deg,
+                    stay: answer.stay,
+                });
+                Ok(())
+            },
+        )
+    }
+}
 /// Doubts on a waist and a hip together.
 ///
 /// A waist above the hip (`WAIST_OVER_HIP`) may be the two in each other's place, and is also the shape of some bodies.
@@ -4838,6 +5719,56 @@ pub unsafe extern "C" fn recloth_wrap_skirt(
                     front_hip: answer.front_hip,
                     waist_edge: answer.waist_edge,
                     wrap_pct: answer.wrap_pct,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Size over all of a buttonhole worked in zigzag: two beads and two bars about a slit.
+///
+/// `length = slit + 2 · bar`, `width = 2 · bead + gap`, and each side takes `ceil(slit / spacing)` stitches. It is the slit that
+/// the button passes (`buttonhole`(crate::closure::buttonhole)); the whole must lie on the button stand. Work one on a
+/// scrap of the same layers. Cut from both ends towards the middle, a pin across each bar.
+///
+/// - `slit`: length of the slit (mm, 1 to 300).
+/// - `bead`: width of the zigzag on each side (mm, 0.1 to 20).
+/// - `gap`: between the two sides, where it is cut (mm, 0 to 10).
+/// - `bar`: length of the bar at each end (mm, 0 to 20).
+/// - `spacing`: stitch length of the zigzag (mm, 0.05 to 10).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_zigzag_buttonhole(
+    slit: f64,
+    bead: f64,
+    gap: f64,
+    bar: f64,
+    spacing: f64,
+    out: *mut recloth_zigzag_buttonhole_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::fastening::zigzag_buttonhole(
+                    slit,
+                    bead,
+                    gap,
+                    bar,
+                    spacing,
+                )?;
+                out.write(recloth_zigzag_buttonhole_t {
+                    length: answer.length,
+                    width: answer.width,
+                    stitches: answer.stitches,
                 });
                 Ok(())
             },
@@ -5000,11 +5931,16 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "after",
     "allowance",
     "along",
+    "armhole",
     "back",
+    "bar",
     "base",
+    "bead",
     "before",
+    "body",
     "brief",
     "bust",
+    "cap",
     "change_pct",
     "chord",
     "clearance",
@@ -5021,6 +5957,7 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "drawn",
     "drawn_pct",
     "ease",
+    "ease_pct",
     "edge",
     "edges",
     "ends",
@@ -5028,6 +5965,7 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "errors",
     "excess_pct",
     "extension",
+    "facing",
     "factors",
     "finished",
     "first",
@@ -5041,8 +5979,11 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "gap",
     "gape",
     "gape_distance",
+    "garment",
     "girth",
     "graduation",
+    "half_width",
+    "head",
     "heading",
     "height",
     "hem",
@@ -5053,11 +5994,16 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "hip_depth",
     "intake",
     "join",
+    "keep",
+    "larger",
     "largest_intake",
     "last",
+    "left",
+    "left_bow",
     "leg",
     "length",
     "lengths",
+    "limit",
     "lines",
     "lining",
     "lining_change_pct",
@@ -5074,6 +6020,8 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "out",
     "overlap",
     "packing",
+    "pairs",
+    "panel",
     "panel_width",
     "parts",
     "pct",
@@ -5081,9 +6029,12 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "pieces",
     "pitch",
     "places",
+    "pleat",
     "radius",
     "ratio",
     "ratios",
+    "right",
+    "right_bow",
     "rings",
     "rise",
     "roll",
@@ -5095,20 +6046,27 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "shell_change_pct",
     "shift",
     "shorter",
+    "shortest",
     "side",
     "sides",
+    "slashes",
     "slit",
+    "smaller",
     "spacing",
     "spare_ends",
     "spare_readings",
     "spare_starts",
     "start",
     "starts",
+    "stations",
+    "stay_ratio",
+    "steps",
     "stitch",
     "stitch_length",
     "stretch",
     "strip",
     "style",
+    "tail",
     "tapes",
     "text",
     "thickness",
@@ -5130,4 +6088,5 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "wide_panel",
     "widest",
     "width",
+    "zone",
 ];

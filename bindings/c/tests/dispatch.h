@@ -52,6 +52,27 @@ static recloth_status call_bias_strip_length(const cell_t *in, outcome_t *got, r
   return status;
 }
 
+static recloth_status call_bias_strips(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_bias_strips_t out;
+  recloth_status status = recloth_bias_strips(in[0].number, in[1].number, in[2].number, in[3].number, in[4].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_count(got, out.strips);
+  got_number(got, out.longest);
+  got_number(got, out.joined);
+  got_number(got, out.kept_pct);
+  return status;
+}
+
+static recloth_status call_bias_tube(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_bias_tube_t out;
+  recloth_status status = recloth_bias_tube(in[0].number, in[1].number, in[2].number, in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_count(got, out.turns);
+  got_number(got, out.length);
+  got_number(got, out.leftover);
+  return status;
+}
+
 static recloth_status call_binding_strips(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_binding_strips_t out;
   recloth_status status = recloth_binding_strips(in[0].number, in[1].number, in[2].number, &out, error);
@@ -181,6 +202,31 @@ static recloth_status call_button_loop(const cell_t *in, outcome_t *got, recloth
 static recloth_status call_buttonhole(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   double out = 0;
   recloth_status status = recloth_buttonhole(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_cap_ease(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_cap_ease_t out;
+  recloth_status status = recloth_cap_ease(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.ease);
+  got_number(got, out.ease_pct);
+  return status;
+}
+
+static recloth_status call_cap_for_ease(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_cap_for_ease(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_cap_width_bound(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_cap_width_bound(in[0].number, in[1].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_number(got, out);
   return status;
@@ -490,6 +536,15 @@ static recloth_status call_gore(const cell_t *in, outcome_t *got, recloth_error_
   return status;
 }
 
+static recloth_status call_head_opening(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_head_opening_t out;
+  recloth_status status = recloth_head_opening(in[0].number, in[1].number, in[2].number, in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.least_slit);
+  got_number(got, out.spare);
+  return status;
+}
+
 static recloth_status call_hem_on_curve(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_hem_on_curve_t out;
   recloth_status status = recloth_hem_on_curve(in[0].number, in[1].number, in[2].number, &out, error);
@@ -497,6 +552,15 @@ static recloth_status call_hem_on_curve(const cell_t *in, outcome_t *got, reclot
   got_number(got, out.excess_pct);
   got_number(got, out.excess);
   got_number(got, out.raw_edge);
+  return status;
+}
+
+static recloth_status call_hip_waist_drop(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_hip_waist_drop_t out;
+  recloth_status status = recloth_hip_waist_drop(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.drop);
+  got_count(got, out.doubts);
   return status;
 }
 
@@ -575,6 +639,14 @@ static recloth_status call_knife_pleats_finished(const cell_t *in, outcome_t *go
   return status;
 }
 
+static recloth_status call_lacing(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_lacing((uint32_t)in[0].number, in[1].number, in[2].number, in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
 static recloth_status call_length_chain(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_length_chain_t out;
   recloth_status status = recloth_length_chain(in[0].numbers, in[0].count, in[1].numbers, in[1].count, in[2].number, (uint32_t)in[3].number, &out, error);
@@ -584,6 +656,17 @@ static recloth_status call_length_chain(const cell_t *in, outcome_t *got, reclot
   got_number(got, out.minus);
   got_number(got, out.worst_per_mm);
   got_number(got, out.likely_per_mm);
+  return status;
+}
+
+static recloth_status call_let_out(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_let_out_t out;
+  recloth_status status = recloth_let_out(in[0].number, in[1].number, in[2].number, in[3].number, (uint32_t)in[4].number, in[5].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.lacking);
+  got_number(got, out.each);
+  got_number(got, out.gained);
+  got_number(got, out.short_by);
   return status;
 }
 
@@ -614,6 +697,14 @@ static recloth_status call_lining_length(const cell_t *in, outcome_t *got, reclo
   got_number(got, out.straight);
   got_number(got, out.spare);
   got_number(got, out.fold);
+  return status;
+}
+
+static recloth_status call_lining_width(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_lining_width(in[0].number, in[1].number, in[2].number, in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
   return status;
 }
 
@@ -659,6 +750,22 @@ static recloth_status call_owf(const cell_t *in, outcome_t *got, recloth_error_t
   return status;
 }
 
+static recloth_status call_panel_by_offsets(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  size_t left_bow_count = room_for((double)in[0].count, 0);
+  double *left_bow = got_list(got, left_bow_count);
+  size_t right_bow_count = room_for((double)in[0].count, 0);
+  double *right_bow = got_list(got, right_bow_count);
+  recloth_panel_by_offsets_t out;
+  recloth_status status = recloth_panel_by_offsets(in[0].numbers, in[0].count, in[1].numbers, in[1].count, in[2].numbers, in[2].count, left_bow, left_bow_count, right_bow, right_bow_count, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.area);
+  got_number(got, out.length);
+  got_number(got, out.widest);
+  got_number(got, out.narrowest);
+  got_number(got, out.largest_bow);
+  return status;
+}
+
 static recloth_status call_panel_by_triangles(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   size_t along_count = room_for((double)in[1].count, 2);
   double *along = got_list(got, along_count);
@@ -683,6 +790,26 @@ static recloth_status call_parse_length(const cell_t *in, outcome_t *got, reclot
   recloth_status status = recloth_parse_length(in[0].text, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_number(got, out);
+  return status;
+}
+
+static recloth_status call_piping_width(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_piping_width(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_puff_spread(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_puff_spread_t out;
+  recloth_status status = recloth_puff_spread(in[0].number, in[1].number, (uint32_t)in[2].number, in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.flat);
+  got_number(got, out.added);
+  got_number(got, out.spread_each);
+  got_number(got, out.strip_ratio);
+  got_count(got, out.doubts);
   return status;
 }
 
@@ -804,12 +931,30 @@ static recloth_status call_shrink_pair(const cell_t *in, outcome_t *got, recloth
   return status;
 }
 
+static recloth_status call_size_step(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_size_step_t out;
+  recloth_status status = recloth_size_step(in[0].number, in[1].number, (uint32_t)in[2].number, (uint32_t)in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.step);
+  got_number(got, out.each_edge);
+  return status;
+}
+
 static recloth_status call_snip_spacing(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_snip_spacing_t out;
   recloth_status status = recloth_snip_spacing(in[0].number, in[1].number, in[2].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_number(got, out.spacing);
   got_number(got, out.flat);
+  return status;
+}
+
+static recloth_status call_spacing_by_pitch(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_spacing_by_pitch_t out;
+  recloth_status status = recloth_spacing_by_pitch(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_count(got, out.count);
+  got_number(got, out.pitch);
   return status;
 }
 
@@ -841,6 +986,17 @@ static recloth_status call_straight_band_depth(const cell_t *in, outcome_t *got,
   recloth_status status = recloth_straight_band_depth(in[0].number, in[1].number, in[2].number, word(in[3].text, band_make_words), &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_number(got, out);
+  return status;
+}
+
+static recloth_status call_take_in(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_take_in_t out;
+  recloth_status status = recloth_take_in(in[0].number, in[1].number, in[2].number, (uint32_t)in[3].number, in[4].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.excess);
+  got_number(got, out.each);
+  got_number(got, out.taken);
+  got_number(got, out.leftover);
   return status;
 }
 
@@ -937,6 +1093,16 @@ static recloth_status call_turned_hem(const cell_t *in, outcome_t *got, recloth_
   return status;
 }
 
+static recloth_status call_v_neck(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_v_neck_t out;
+  recloth_status status = recloth_v_neck(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.edge);
+  got_number(got, out.off_grain_deg);
+  got_number(got, out.stay);
+  return status;
+}
+
 static recloth_status call_waist_hip_doubts(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   uint32_t out = 0;
   recloth_status status = recloth_waist_hip_doubts(in[0].number, in[1].number, &out, error);
@@ -958,12 +1124,24 @@ static recloth_status call_wrap_skirt(const cell_t *in, outcome_t *got, recloth_
   return status;
 }
 
+static recloth_status call_zigzag_buttonhole(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_zigzag_buttonhole_t out;
+  recloth_status status = recloth_zigzag_buttonhole(in[0].number, in[1].number, in[2].number, in[3].number, in[4].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.length);
+  got_number(got, out.width);
+  got_count(got, out.stitches);
+  return status;
+}
+
 static const function_t functions[] = {
   {"arc_from_rise", "nn", 3, call_arc_from_rise},
   {"bath_volume", "nn", 3, call_bath_volume},
   {"bias_along_selvedge", "n", 1, call_bias_along_selvedge},
   {"bias_square", "nn", 1, call_bias_square},
   {"bias_strip_length", "nn", 1, call_bias_strip_length},
+  {"bias_strips", "nnnnn", 4, call_bias_strips},
+  {"bias_tube", "nnnn", 3, call_bias_tube},
   {"binding_strips", "nnn", 2, call_binding_strips},
   {"binding_width", "nnnt", 1, call_binding_width},
   {"body_length_doubts", "n", 1, call_body_length_doubts},
@@ -976,6 +1154,9 @@ static const function_t functions[] = {
   {"button_for_hole", "nnn", 2, call_button_for_hole},
   {"button_loop", "nnnnnnt", 3, call_button_loop},
   {"buttonhole", "nnn", 1, call_buttonhole},
+  {"cap_ease", "nn", 2, call_cap_ease},
+  {"cap_for_ease", "nn", 1, call_cap_for_ease},
+  {"cap_width_bound", "nn", 1, call_cap_width_bound},
   {"casing", "nnnn", 2, call_casing},
   {"circle_skirt", "nnn", 3, call_circle_skirt},
   {"circle_skirt_fraction", "nnnn", 7, call_circle_skirt_fraction},
@@ -1005,22 +1186,30 @@ static const function_t functions[] = {
   {"girth_doubts", "n", 1, call_girth_doubts},
   {"godet", "nnn", 4, call_godet},
   {"gore", "nnnnnn", 6, call_gore},
+  {"head_opening", "nnnn", 2, call_head_opening},
   {"hem_on_curve", "nnn", 3, call_hem_on_curve},
+  {"hip_waist_drop", "nn", 2, call_hip_waist_drop},
   {"holes_left", "nnn", 4, call_holes_left},
   {"knife_pleats", "nnn", 9, call_knife_pleats},
   {"knife_pleats_count", "nnn", 9, call_knife_pleats_count},
   {"knife_pleats_depth", "nnn", 9, call_knife_pleats_depth},
   {"knife_pleats_finished", "nnn", 9, call_knife_pleats_finished},
+  {"lacing", "nnnn", 1, call_lacing},
   {"length_chain", "llnn", 5, call_length_chain},
+  {"let_out", "nnnnnn", 4, call_let_out},
   {"level_line", "nnn", 4, call_level_line},
   {"lining_free_length", "nnn", 1, call_lining_free_length},
   {"lining_length", "nnn", 4, call_lining_length},
+  {"lining_width", "nnnn", 1, call_lining_width},
   {"loop_slack", "nnnnnnt", 2, call_loop_slack},
   {"neck_bust_doubts", "nn", 1, call_neck_bust_doubts},
   {"off_centre_opening", "nnnnnn", 8, call_off_centre_opening},
   {"owf", "nn", 3, call_owf},
+  {"panel_by_offsets", "lll", 7, call_panel_by_offsets},
   {"panel_by_triangles", "nccllcccl", 9, call_panel_by_triangles},
   {"parse_length", "t", 1, call_parse_length},
+  {"piping_width", "nnn", 1, call_piping_width},
+  {"puff_spread", "nnnn", 5, call_puff_spread},
   {"remaining_width", "nnnnn", 1, call_remaining_width},
   {"ribbing", "nnnn", 4, call_ribbing},
   {"round_set", "ln", 3, call_round_set},
@@ -1032,10 +1221,13 @@ static const function_t functions[] = {
   {"share", "nnn", 1, call_share},
   {"shirring", "nnnn", 5, call_shirring},
   {"shrink_pair", "nnnn", 6, call_shrink_pair},
+  {"size_step", "nnnn", 2, call_size_step},
   {"snip_spacing", "nnn", 2, call_snip_spacing},
+  {"spacing_by_pitch", "nnn", 2, call_spacing_by_pitch},
   {"spacing_through", "nnnn", 5, call_spacing_through},
   {"straight_band", "nnnnnt", 3, call_straight_band},
   {"straight_band_depth", "nnnt", 1, call_straight_band_depth},
+  {"take_in", "nnnnn", 4, call_take_in},
   {"thread_for_seam", "nnn", 1, call_thread_for_seam},
   {"thread_ratio", "nnt", 1, call_thread_ratio},
   {"tiers", "nl", 5, call_tiers},
@@ -1045,7 +1237,9 @@ static const function_t functions[] = {
   {"tucks", "nnnn", 6, call_tucks},
   {"turn_through", "nnnn", 3, call_turn_through},
   {"turned_hem", "nnnn", 2, call_turned_hem},
+  {"v_neck", "nnn", 3, call_v_neck},
   {"waist_hip_doubts", "nn", 1, call_waist_hip_doubts},
   {"wrap_skirt", "nnn", 6, call_wrap_skirt},
+  {"zigzag_buttonhole", "nnnnn", 3, call_zigzag_buttonhole},
   {NULL, NULL, 0, NULL},
 };

@@ -218,6 +218,63 @@ fn one_bias_strip_length<'py>(
         .map_err(|error| door::raise(py, "bias_strip_length", &error))?;
     (answer[0]).into_bound_py_any(py)
 }
+/// `recloth::bias::bias_strips`.
+#[allow(non_camel_case_types)]
+struct bias_strips;
+impl Scalar<5, 4> for bias_strips {
+    const WHOLE: [bool; 4] = [true, false, false, false];
+    #[inline]
+    fn call(given: [f64; 5]) -> Result<[f64; 4], Error> {
+        let [length, width, strip, allowance, shortest] = given;
+        let answer = recloth::bias::bias_strips(
+            length,
+            width,
+            strip,
+            allowance,
+            shortest,
+        )?;
+        Ok([f64::from(answer.strips), answer.longest, answer.joined, answer.kept_pct])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_bias_strips<'py>(
+    py: Python<'py>,
+    length: f64,
+    width: f64,
+    strip: f64,
+    allowance: f64,
+    shortest: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = bias_strips::call([length, width, strip, allowance, shortest])
+        .map_err(|error| door::raise(py, "bias_strips", &error))?;
+    (answer[0] as u32, answer[1], answer[2], answer[3]).into_bound_py_any(py)
+}
+/// `recloth::bias::bias_tube`.
+#[allow(non_camel_case_types)]
+struct bias_tube;
+impl Scalar<4, 3> for bias_tube {
+    const WHOLE: [bool; 3] = [true, false, false];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
+        let [length, width, strip, allowance] = given;
+        let answer = recloth::bias::bias_tube(length, width, strip, allowance)?;
+        Ok([f64::from(answer.turns), answer.length, answer.leftover])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_bias_tube<'py>(
+    py: Python<'py>,
+    length: f64,
+    width: f64,
+    strip: f64,
+    allowance: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = bias_tube::call([length, width, strip, allowance])
+        .map_err(|error| door::raise(py, "bias_tube", &error))?;
+    (answer[0] as u32, answer[1], answer[2]).into_bound_py_any(py)
+}
 /// `recloth::bias::binding_strips`.
 #[allow(non_camel_case_types)]
 struct binding_strips {}
@@ -635,6 +692,75 @@ fn one_buttonhole<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = buttonhole::call([diameter, thickness, ease])
         .map_err(|error| door::raise(py, "buttonhole", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::sleeve::cap_ease`.
+#[allow(non_camel_case_types)]
+struct cap_ease;
+impl Scalar<2, 2> for cap_ease {
+    const WHOLE: [bool; 2] = [false, false];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 2], Error> {
+        let [armhole, cap] = given;
+        let answer = recloth::sleeve::cap_ease(armhole, cap)?;
+        Ok([answer.ease, answer.ease_pct])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_cap_ease<'py>(
+    py: Python<'py>,
+    armhole: f64,
+    cap: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = cap_ease::call([armhole, cap])
+        .map_err(|error| door::raise(py, "cap_ease", &error))?;
+    (answer[0], answer[1]).into_bound_py_any(py)
+}
+/// `recloth::sleeve::cap_for_ease`.
+#[allow(non_camel_case_types)]
+struct cap_for_ease;
+impl Scalar<2, 1> for cap_for_ease {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
+        let [armhole, ease_pct] = given;
+        let answer = recloth::sleeve::cap_for_ease(armhole, ease_pct)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_cap_for_ease<'py>(
+    py: Python<'py>,
+    armhole: f64,
+    ease_pct: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = cap_for_ease::call([armhole, ease_pct])
+        .map_err(|error| door::raise(py, "cap_for_ease", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::sleeve::cap_width_bound`.
+#[allow(non_camel_case_types)]
+struct cap_width_bound;
+impl Scalar<2, 1> for cap_width_bound {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
+        let [cap, height] = given;
+        let answer = recloth::sleeve::cap_width_bound(cap, height)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_cap_width_bound<'py>(
+    py: Python<'py>,
+    cap: f64,
+    height: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = cap_width_bound::call([cap, height])
+        .map_err(|error| door::raise(py, "cap_width_bound", &error))?;
     (answer[0]).into_bound_py_any(py)
 }
 /// `recloth::elastic::casing`.
@@ -1437,6 +1563,31 @@ fn one_gore<'py>(
     (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5])
         .into_bound_py_any(py)
 }
+/// `recloth::neck::head_opening`.
+#[allow(non_camel_case_types)]
+struct head_opening;
+impl Scalar<4, 2> for head_opening {
+    const WHOLE: [bool; 2] = [false, false];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 2], Error> {
+        let [head, neck, slit, ease] = given;
+        let answer = recloth::neck::head_opening(head, neck, slit, ease)?;
+        Ok([answer.least_slit, answer.spare])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_head_opening<'py>(
+    py: Python<'py>,
+    head: f64,
+    neck: f64,
+    slit: f64,
+    ease: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = head_opening::call([head, neck, slit, ease])
+        .map_err(|error| door::raise(py, "head_opening", &error))?;
+    (answer[0], answer[1]).into_bound_py_any(py)
+}
 /// `recloth::seam::hem_on_curve`.
 #[allow(non_camel_case_types)]
 struct hem_on_curve {}
@@ -1460,6 +1611,29 @@ fn one_hem_on_curve<'py>(
     let answer = hem_on_curve::call([radius, depth, hem])
         .map_err(|error| door::raise(py, "hem_on_curve", &error))?;
     (answer[0], answer[1], answer[2]).into_bound_py_any(py)
+}
+/// `recloth::body::hip_waist_drop`.
+#[allow(non_camel_case_types)]
+struct hip_waist_drop;
+impl Scalar<2, 2> for hip_waist_drop {
+    const WHOLE: [bool; 2] = [false, true];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 2], Error> {
+        let [hip, waist] = given;
+        let answer = recloth::body::hip_waist_drop(hip, waist)?;
+        Ok([answer.drop, f64::from(answer.doubts)])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_hip_waist_drop<'py>(
+    py: Python<'py>,
+    hip: f64,
+    waist: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = hip_waist_drop::call([hip, waist])
+        .map_err(|error| door::raise(py, "hip_waist_drop", &error))?;
+    (answer[0], answer[1] as u32).into_bound_py_any(py)
 }
 /// `recloth::closure::holes_left`.
 #[allow(non_camel_case_types)]
@@ -1693,6 +1867,36 @@ fn one_knife_pleats_finished<'py>(
     )
         .into_bound_py_any(py)
 }
+/// `recloth::fastening::lacing`.
+#[allow(non_camel_case_types)]
+struct lacing;
+impl Scalar<4, 1> for lacing {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 1], Error> {
+        let [pairs, pitch, gap, tail] = given;
+        let (pairs, pairs_bad) = door::count("pairs", pairs, 1);
+        let answer = door::settle(
+            recloth::fastening::lacing(pairs, pitch, gap, tail),
+            &["pairs", "pitch", "gap", "tail"],
+            &[pairs_bad],
+        )?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_lacing<'py>(
+    py: Python<'py>,
+    pairs: f64,
+    pitch: f64,
+    gap: f64,
+    tail: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = lacing::call([pairs, pitch, gap, tail])
+        .map_err(|error| door::raise(py, "lacing", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
 fn one_length_chain<'py>(
@@ -1713,6 +1917,38 @@ fn one_length_chain<'py>(
         .map_err(|error| door::raise(py, "length_chain", &error))?;
     (answer.value, answer.plus, answer.minus, answer.worst_per_mm, answer.likely_per_mm)
         .into_bound_py_any(py)
+}
+/// `recloth::alteration::let_out`.
+#[allow(non_camel_case_types)]
+struct let_out;
+impl Scalar<6, 4> for let_out {
+    const WHOLE: [bool; 4] = [false, false, false, false];
+    #[inline]
+    fn call(given: [f64; 6]) -> Result<[f64; 4], Error> {
+        let [garment, body, ease, allowance, edges, keep] = given;
+        let (edges, edges_bad) = door::count("edges", edges, 1);
+        let answer = door::settle(
+            recloth::alteration::let_out(garment, body, ease, allowance, edges, keep),
+            &["garment", "body", "ease", "allowance", "edges", "keep"],
+            &[edges_bad],
+        )?;
+        Ok([answer.lacking, answer.each, answer.gained, answer.short_by])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_let_out<'py>(
+    py: Python<'py>,
+    garment: f64,
+    body: f64,
+    ease: f64,
+    allowance: f64,
+    edges: f64,
+    keep: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = let_out::call([garment, body, ease, allowance, edges, keep])
+        .map_err(|error| door::raise(py, "let_out", &error))?;
+    (answer[0], answer[1], answer[2], answer[3]).into_bound_py_any(py)
 }
 /// `recloth::arc::level_line`.
 #[allow(non_camel_case_types)]
@@ -1785,6 +2021,31 @@ fn one_lining_length<'py>(
     let answer = lining_length::call([length, hem_depth, clearance])
         .map_err(|error| door::raise(py, "lining_length", &error))?;
     (answer[0], answer[1], answer[2], answer[3]).into_bound_py_any(py)
+}
+/// `recloth::lining::lining_width`.
+#[allow(non_camel_case_types)]
+struct lining_width;
+impl Scalar<4, 1> for lining_width {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 1], Error> {
+        let [panel, facing, ease_pct, pleat] = given;
+        let answer = recloth::lining::lining_width(panel, facing, ease_pct, pleat)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_lining_width<'py>(
+    py: Python<'py>,
+    panel: f64,
+    facing: f64,
+    ease_pct: f64,
+    pleat: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = lining_width::call([panel, facing, ease_pct, pleat])
+        .map_err(|error| door::raise(py, "lining_width", &error))?;
+    (answer[0]).into_bound_py_any(py)
 }
 /// `recloth::closure::loop_slack`.
 #[allow(non_camel_case_types)]
@@ -1939,6 +2200,38 @@ fn one_owf<'py>(py: Python<'py>, mass_g: f64, pct: f64) -> PyResult<Bound<'py, P
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
+fn one_panel_by_offsets<'py>(
+    py: Python<'py>,
+    stations: PyReadonlyArray1<'py, f64>,
+    left: PyReadonlyArray1<'py, f64>,
+    right: PyReadonlyArray1<'py, f64>,
+) -> PyResult<Bound<'py, PyAny>> {
+    let stations = stations.as_slice()?;
+    let left = left.as_slice()?;
+    let right = right.as_slice()?;
+    let mut left_bow = vec![0.0; door::room(stations.len(), 0, usize::MAX)];
+    let mut right_bow = vec![0.0; door::room(stations.len(), 0, usize::MAX)];
+    let answer = recloth::offsets::panel_by_offsets(
+            stations,
+            left,
+            right,
+            &mut left_bow,
+            &mut right_bow,
+        )
+        .map_err(|error| door::raise(py, "panel_by_offsets", &error))?;
+    (
+        left_bow.into_pyarray(py),
+        right_bow.into_pyarray(py),
+        answer.area,
+        answer.length,
+        answer.widest,
+        answer.narrowest,
+        answer.largest_bow,
+    )
+        .into_bound_py_any(py)
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
 fn one_panel_by_triangles<'py>(
     py: Python<'py>,
     base: f64,
@@ -1996,6 +2289,66 @@ fn one_parse_length<'py>(py: Python<'py>, text: &str) -> PyResult<Bound<'py, PyA
     let answer = recloth::tape::parse_length(text)
         .map_err(|error| door::raise(py, "parse_length", &error))?;
     answer.into_bound_py_any(py)
+}
+/// `recloth::bias::piping_width`.
+#[allow(non_camel_case_types)]
+struct piping_width;
+impl Scalar<3, 1> for piping_width {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
+        let [cord, allowance, thickness] = given;
+        let answer = recloth::bias::piping_width(cord, allowance, thickness)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_piping_width<'py>(
+    py: Python<'py>,
+    cord: f64,
+    allowance: f64,
+    thickness: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = piping_width::call([cord, allowance, thickness])
+        .map_err(|error| door::raise(py, "piping_width", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::sleeve::puff_spread`.
+#[allow(non_camel_case_types)]
+struct puff_spread;
+impl Scalar<4, 5> for puff_spread {
+    const WHOLE: [bool; 5] = [false, false, false, false, true];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 5], Error> {
+        let [zone, ratio, slashes, strip] = given;
+        let (slashes, slashes_bad) = door::count("slashes", slashes, 1);
+        let answer = door::settle(
+            recloth::sleeve::puff_spread(zone, ratio, slashes, strip),
+            &["zone", "ratio", "slashes", "strip"],
+            &[slashes_bad],
+        )?;
+        Ok([
+            answer.flat,
+            answer.added,
+            answer.spread_each,
+            answer.strip_ratio,
+            f64::from(answer.doubts),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_puff_spread<'py>(
+    py: Python<'py>,
+    zone: f64,
+    ratio: f64,
+    slashes: f64,
+    strip: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = puff_spread::call([zone, ratio, slashes, strip])
+        .map_err(|error| door::raise(py, "puff_spread", &error))?;
+    (answer[0], answer[1], answer[2], answer[3], answer[4] as u32).into_bound_py_any(py)
 }
 /// `recloth::body::remaining_width`.
 #[allow(non_camel_case_types)]
@@ -2315,6 +2668,37 @@ fn one_shrink_pair<'py>(
     (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5] as u32)
         .into_bound_py_any(py)
 }
+/// `recloth::alteration::size_step`.
+#[allow(non_camel_case_types)]
+struct size_step;
+impl Scalar<4, 2> for size_step {
+    const WHOLE: [bool; 2] = [false, false];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 2], Error> {
+        let [smaller, larger, steps, edges] = given;
+        let (steps, steps_bad) = door::count("steps", steps, 1);
+        let (edges, edges_bad) = door::count("edges", edges, 1);
+        let answer = door::settle(
+            recloth::alteration::size_step(smaller, larger, steps, edges),
+            &["smaller", "larger", "steps", "edges"],
+            &[steps_bad, edges_bad],
+        )?;
+        Ok([answer.step, answer.each_edge])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_size_step<'py>(
+    py: Python<'py>,
+    smaller: f64,
+    larger: f64,
+    steps: f64,
+    edges: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = size_step::call([smaller, larger, steps, edges])
+        .map_err(|error| door::raise(py, "size_step", &error))?;
+    (answer[0], answer[1]).into_bound_py_any(py)
+}
 /// `recloth::seam::snip_spacing`.
 #[allow(non_camel_case_types)]
 struct snip_spacing {}
@@ -2338,6 +2722,30 @@ fn one_snip_spacing<'py>(
     let answer = snip_spacing::call([radius, allowance, opening])
         .map_err(|error| door::raise(py, "snip_spacing", &error))?;
     (answer[0], answer[1]).into_bound_py_any(py)
+}
+/// `recloth::fastening::spacing_by_pitch`.
+#[allow(non_camel_case_types)]
+struct spacing_by_pitch;
+impl Scalar<3, 2> for spacing_by_pitch {
+    const WHOLE: [bool; 2] = [true, false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 2], Error> {
+        let [first, last, pitch] = given;
+        let answer = recloth::fastening::spacing_by_pitch(first, last, pitch)?;
+        Ok([f64::from(answer.count), answer.pitch])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_spacing_by_pitch<'py>(
+    py: Python<'py>,
+    first: f64,
+    last: f64,
+    pitch: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = spacing_by_pitch::call([first, last, pitch])
+        .map_err(|error| door::raise(py, "spacing_by_pitch", &error))?;
+    (answer[0] as u32, answer[1]).into_bound_py_any(py)
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
@@ -2426,6 +2834,37 @@ fn one_straight_band_depth<'py>(
     let answer = straight_band_depth::call([cut_width, allowance, turn, make])
         .map_err(|error| door::raise(py, "straight_band_depth", &error))?;
     (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::alteration::take_in`.
+#[allow(non_camel_case_types)]
+struct take_in;
+impl Scalar<5, 4> for take_in {
+    const WHOLE: [bool; 4] = [false, false, false, false];
+    #[inline]
+    fn call(given: [f64; 5]) -> Result<[f64; 4], Error> {
+        let [garment, body, ease, edges, limit] = given;
+        let (edges, edges_bad) = door::count("edges", edges, 1);
+        let answer = door::settle(
+            recloth::alteration::take_in(garment, body, ease, edges, limit),
+            &["garment", "body", "ease", "edges", "limit"],
+            &[edges_bad],
+        )?;
+        Ok([answer.excess, answer.each, answer.taken, answer.leftover])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_take_in<'py>(
+    py: Python<'py>,
+    garment: f64,
+    body: f64,
+    ease: f64,
+    edges: f64,
+    limit: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = take_in::call([garment, body, ease, edges, limit])
+        .map_err(|error| door::raise(py, "take_in", &error))?;
+    (answer[0], answer[1], answer[2], answer[3]).into_bound_py_any(py)
 }
 /// `recloth::thread::thread_for_seam`.
 #[allow(non_camel_case_types)]
@@ -2654,6 +3093,30 @@ fn one_turned_hem<'py>(
         .map_err(|error| door::raise(py, "turned_hem", &error))?;
     (answer[0], answer[1]).into_bound_py_any(py)
 }
+/// `recloth::neck::v_neck`.
+#[allow(non_camel_case_types)]
+struct v_neck;
+impl Scalar<3, 3> for v_neck {
+    const WHOLE: [bool; 3] = [false, false, false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 3], Error> {
+        let [half_width, depth, stay_ratio] = given;
+        let answer = recloth::neck::v_neck(half_width, depth, stay_ratio)?;
+        Ok([answer.edge, answer.off_grain_deg, answer.stay])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_v_neck<'py>(
+    py: Python<'py>,
+    half_width: f64,
+    depth: f64,
+    stay_ratio: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = v_neck::call([half_width, depth, stay_ratio])
+        .map_err(|error| door::raise(py, "v_neck", &error))?;
+    (answer[0], answer[1], answer[2]).into_bound_py_any(py)
+}
 /// `recloth::body::waist_hip_doubts`.
 #[allow(non_camel_case_types)]
 struct waist_hip_doubts {}
@@ -2708,6 +3171,38 @@ fn one_wrap_skirt<'py>(
         .map_err(|error| door::raise(py, "wrap_skirt", &error))?;
     (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5])
         .into_bound_py_any(py)
+}
+/// `recloth::fastening::zigzag_buttonhole`.
+#[allow(non_camel_case_types)]
+struct zigzag_buttonhole;
+impl Scalar<5, 3> for zigzag_buttonhole {
+    const WHOLE: [bool; 3] = [false, false, true];
+    #[inline]
+    fn call(given: [f64; 5]) -> Result<[f64; 3], Error> {
+        let [slit, bead, gap, bar, spacing] = given;
+        let answer = recloth::fastening::zigzag_buttonhole(
+            slit,
+            bead,
+            gap,
+            bar,
+            spacing,
+        )?;
+        Ok([answer.length, answer.width, f64::from(answer.stitches)])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_zigzag_buttonhole<'py>(
+    py: Python<'py>,
+    slit: f64,
+    bead: f64,
+    gap: f64,
+    bar: f64,
+    spacing: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = zigzag_buttonhole::call([slit, bead, gap, bar, spacing])
+        .map_err(|error| door::raise(py, "zigzag_buttonhole", &error))?;
+    (answer[0], answer[1], answer[2] as u32).into_bound_py_any(py)
 }
 /// Adds everything generated to the compiled module.
 pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
@@ -2811,6 +3306,80 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<bias_strip_length, 2, 1>(module, c"all_bias_strip_length")?;
     module.add_function(wrap_pyfunction!(one_bias_strip_length, module)?)?;
+    add_one::<
+        bias_strips,
+        5,
+        4,
+        0,
+    >(
+        module,
+        c"bias_strips_strips",
+        c"Strips that a rectangle gives when it is cut across at 45°, and their length when joined.\n\nNumber of strips.\nInputs: length (mm, 10 to 100000); width (mm, 10 to 100000); strip (mm, 1 to 10000); allowance (mm, 0 to 100); shortest (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        bias_strips,
+        5,
+        4,
+        1,
+    >(
+        module,
+        c"bias_strips_longest",
+        c"Strips that a rectangle gives when it is cut across at 45°, and their length when joined.\n\nLength of the longest, along its shorter edge (mm).\nInputs: length (mm, 10 to 100000); width (mm, 10 to 100000); strip (mm, 1 to 10000); allowance (mm, 0 to 100); shortest (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        bias_strips,
+        5,
+        4,
+        2,
+    >(
+        module,
+        c"bias_strips_joined",
+        c"Strips that a rectangle gives when it is cut across at 45°, and their length when joined.\n\nAll strips joined on the straight grain, what the joins take left off (mm).\nInputs: length (mm, 10 to 100000); width (mm, 10 to 100000); strip (mm, 1 to 10000); allowance (mm, 0 to 100); shortest (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        bias_strips,
+        5,
+        4,
+        3,
+    >(
+        module,
+        c"bias_strips_kept_pct",
+        c"Strips that a rectangle gives when it is cut across at 45°, and their length when joined.\n\nShare of the cloth in them before joining (%).\nInputs: length (mm, 10 to 100000); width (mm, 10 to 100000); strip (mm, 1 to 10000); allowance (mm, 0 to 100); shortest (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<bias_strips, 5, 4>(module, c"all_bias_strips")?;
+    module.add_function(wrap_pyfunction!(one_bias_strips, module)?)?;
+    add_one::<
+        bias_tube,
+        4,
+        3,
+        0,
+    >(
+        module,
+        c"bias_tube_turns",
+        c"One long bias strip from a rectangle sewn to a slanted tube.\n\nTurns of the strip round the tube.\nInputs: length (mm, 10 to 100000); width (mm, 10 to 100000); strip (mm, 1 to 10000); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        bias_tube,
+        4,
+        3,
+        1,
+    >(
+        module,
+        c"bias_tube_length",
+        c"One long bias strip from a rectangle sewn to a slanted tube.\n\nLength of the strip (mm).\nInputs: length (mm, 10 to 100000); width (mm, 10 to 100000); strip (mm, 1 to 10000); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        bias_tube,
+        4,
+        3,
+        2,
+    >(
+        module,
+        c"bias_tube_leftover",
+        c"One long bias strip from a rectangle sewn to a slanted tube.\n\nWhat is left over along the long side, less than one turn (mm).\nInputs: length (mm, 10 to 100000); width (mm, 10 to 100000); strip (mm, 1 to 10000); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<bias_tube, 4, 3>(module, c"all_bias_tube")?;
+    module.add_function(wrap_pyfunction!(one_bias_tube, module)?)?;
     add_one::<
         binding_strips,
         3,
@@ -3335,6 +3904,52 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<buttonhole, 3, 1>(module, c"all_buttonhole")?;
     module.add_function(wrap_pyfunction!(one_buttonhole, module)?)?;
+    add_one::<
+        cap_ease,
+        2,
+        2,
+        0,
+    >(
+        module,
+        c"cap_ease_ease",
+        c"Ease of a sleeve cap in its armhole.\n\nWhat the cap is longer; negative when it is too short to be sewn in (mm).\nInputs: armhole (mm, 1 to 100000); cap (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        cap_ease,
+        2,
+        2,
+        1,
+    >(
+        module,
+        c"cap_ease_ease_pct",
+        c"Ease of a sleeve cap in its armhole.\n\nThe same over the armhole (%).\nInputs: armhole (mm, 1 to 100000); cap (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<cap_ease, 2, 2>(module, c"all_cap_ease")?;
+    module.add_function(wrap_pyfunction!(one_cap_ease, module)?)?;
+    add_one::<
+        cap_for_ease,
+        2,
+        1,
+        0,
+    >(
+        module,
+        c"cap_for_ease",
+        c"Length that a sleeve cap must have for a wanted ease.\n\nSeam line of the cap (mm).\nInputs: armhole (mm, 1 to 100000); ease_pct (%, -20 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<cap_for_ease, 2, 1>(module, c"all_cap_for_ease")?;
+    module.add_function(wrap_pyfunction!(one_cap_for_ease, module)?)?;
+    add_one::<
+        cap_width_bound,
+        2,
+        1,
+        0,
+    >(
+        module,
+        c"cap_width_bound",
+        c"Widest sleeve that a cap of a given length and height can have.\n\nUpper bound of the width at the underarm line (mm).\nInputs: cap (mm, 1 to 100000); height (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<cap_width_bound, 2, 1>(module, c"all_cap_width_bound")?;
+    module.add_function(wrap_pyfunction!(one_cap_width_bound, module)?)?;
     add_one::<
         casing,
         4,
@@ -4281,6 +4896,28 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<gore, 6, 6>(module, c"all_gore")?;
     module.add_function(wrap_pyfunction!(one_gore, module)?)?;
     add_one::<
+        head_opening,
+        4,
+        2,
+        0,
+    >(
+        module,
+        c"head_opening_least_slit",
+        c"Whether a neck with a slit passes over the head, and the least slit.\n\nLeast length of the slit; 0 where none is needed (mm).\nInputs: head (mm, 1 to 100000); neck (mm, 1 to 100000); slit (mm, 0 to 10000); ease (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        head_opening,
+        4,
+        2,
+        1,
+    >(
+        module,
+        c"head_opening_spare",
+        c"Whether a neck with a slit passes over the head, and the least slit.\n\nWhat the opening is wider than needed; negative when it does not pass (mm).\nInputs: head (mm, 1 to 100000); neck (mm, 1 to 100000); slit (mm, 0 to 10000); ease (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<head_opening, 4, 2>(module, c"all_head_opening")?;
+    module.add_function(wrap_pyfunction!(one_head_opening, module)?)?;
+    add_one::<
         hem_on_curve,
         3,
         3,
@@ -4312,6 +4949,28 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<hem_on_curve, 3, 3>(module, c"all_hem_on_curve")?;
     module.add_function(wrap_pyfunction!(one_hem_on_curve, module)?)?;
+    add_one::<
+        hip_waist_drop,
+        2,
+        2,
+        0,
+    >(
+        module,
+        c"hip_waist_drop_drop",
+        c"What the hip is larger than the waist, which may be less than nothing.\n\nHip less waist; negative where the waist is larger (mm).\nInputs: hip (mm, 1 to 100000); waist (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        hip_waist_drop,
+        2,
+        2,
+        1,
+    >(
+        module,
+        c"hip_waist_drop_doubts",
+        c"What the hip is larger than the waist, which may be less than nothing.\n\nDoubts raised, as by `waist_hip_doubts` (bits).\nInputs: hip (mm, 1 to 100000); waist (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<hip_waist_drop, 2, 2>(module, c"all_hip_waist_drop")?;
+    module.add_function(wrap_pyfunction!(one_hip_waist_drop, module)?)?;
     add_one::<
         holes_left,
         3,
@@ -4722,7 +5381,61 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<knife_pleats_finished, 3, 9>(module, c"all_knife_pleats_finished")?;
     module.add_function(wrap_pyfunction!(one_knife_pleats_finished, module)?)?;
+    add_one::<
+        lacing,
+        4,
+        1,
+        0,
+    >(
+        module,
+        c"lacing",
+        c"Length of lace for a laced opening.\n\nLength of lace (mm).\nInputs: pairs (1 to 100); pitch (mm, 1 to 1000); gap (mm, 0 to 10000); tail (mm, 0 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<lacing, 4, 1>(module, c"all_lacing")?;
+    module.add_function(wrap_pyfunction!(one_lacing, module)?)?;
     module.add_function(wrap_pyfunction!(one_length_chain, module)?)?;
+    add_one::<
+        let_out,
+        6,
+        4,
+        0,
+    >(
+        module,
+        c"let_out_lacking",
+        c"What to let out at each edge of a garment that is too narrow, and what is still short.\n\nWhat the garment is too narrow by (mm).\nInputs: garment (mm, 1 to 100000); body (mm, 1 to 100000); ease (mm, -10000 to 10000); allowance (mm, 0 to 1000); edges (1 to 64); keep (mm, 0 to 1000, <= allowance).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        let_out,
+        6,
+        4,
+        1,
+    >(
+        module,
+        c"let_out_each",
+        c"What to let out at each edge of a garment that is too narrow, and what is still short.\n\nLet out at each edge (mm).\nInputs: garment (mm, 1 to 100000); body (mm, 1 to 100000); ease (mm, -10000 to 10000); allowance (mm, 0 to 1000); edges (1 to 64); keep (mm, 0 to 1000, <= allowance).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        let_out,
+        6,
+        4,
+        2,
+    >(
+        module,
+        c"let_out_gained",
+        c"What to let out at each edge of a garment that is too narrow, and what is still short.\n\nLet out at all edges together (mm).\nInputs: garment (mm, 1 to 100000); body (mm, 1 to 100000); ease (mm, -10000 to 10000); allowance (mm, 0 to 1000); edges (1 to 64); keep (mm, 0 to 1000, <= allowance).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        let_out,
+        6,
+        4,
+        3,
+    >(
+        module,
+        c"let_out_short_by",
+        c"What to let out at each edge of a garment that is too narrow, and what is still short.\n\nStill lacking: a strip or a gusset must give it (mm).\nInputs: garment (mm, 1 to 100000); body (mm, 1 to 100000); ease (mm, -10000 to 10000); allowance (mm, 0 to 1000); edges (1 to 64); keep (mm, 0 to 1000, <= allowance).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<let_out, 6, 4>(module, c"all_let_out")?;
+    module.add_function(wrap_pyfunction!(one_let_out, module)?)?;
     add_one::<
         level_line,
         3,
@@ -4819,6 +5532,18 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<lining_length, 3, 4>(module, c"all_lining_length")?;
     module.add_function(wrap_pyfunction!(one_lining_length, module)?)?;
+    add_one::<
+        lining_width,
+        4,
+        1,
+        0,
+    >(
+        module,
+        c"lining_width",
+        c"Width to cut a lining panel that meets a facing.\n\nWidth of the lining panel between seam lines (mm).\nInputs: panel (mm, 1 to 100000); facing (mm, 0 to 100000, < panel); ease_pct (%, 0 to 50); pleat (mm, 0 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<lining_width, 4, 1>(module, c"all_lining_width")?;
+    module.add_function(wrap_pyfunction!(one_lining_width, module)?)?;
     add_one::<
         loop_slack,
         7,
@@ -4967,8 +5692,73 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<owf, 2, 3>(module, c"all_owf")?;
     module.add_function(wrap_pyfunction!(one_owf, module)?)?;
+    module.add_function(wrap_pyfunction!(one_panel_by_offsets, module)?)?;
     module.add_function(wrap_pyfunction!(one_panel_by_triangles, module)?)?;
     module.add_function(wrap_pyfunction!(one_parse_length, module)?)?;
+    add_one::<
+        piping_width,
+        3,
+        1,
+        0,
+    >(
+        module,
+        c"piping_width",
+        c"Width of the strip that covers a cord for piping.\n\nWidth to cut, square to the edges (mm).\nInputs: cord (mm, 0 to 200); allowance (mm, 0 to 1000); thickness (mm, 0 to 20).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<piping_width, 3, 1>(module, c"all_piping_width")?;
+    module.add_function(wrap_pyfunction!(one_piping_width, module)?)?;
+    add_one::<
+        puff_spread,
+        4,
+        5,
+        0,
+    >(
+        module,
+        c"puff_spread_flat",
+        c"Spread of a sleeve cap that is slashed and opened for gathers between two notches.\n\nZone after spreading, before gathering (mm).\nInputs: zone (mm, 1 to 10000); ratio (1 to 10); slashes (1 to 100); strip (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        puff_spread,
+        4,
+        5,
+        1,
+    >(
+        module,
+        c"puff_spread_added",
+        c"Spread of a sleeve cap that is slashed and opened for gathers between two notches.\n\nWhat spreading adds in all (mm).\nInputs: zone (mm, 1 to 10000); ratio (1 to 10); slashes (1 to 100); strip (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        puff_spread,
+        4,
+        5,
+        2,
+    >(
+        module,
+        c"puff_spread_spread_each",
+        c"Spread of a sleeve cap that is slashed and opened for gathers between two notches.\n\nHow far each slash opens (mm).\nInputs: zone (mm, 1 to 10000); ratio (1 to 10); slashes (1 to 100); strip (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        puff_spread,
+        4,
+        5,
+        3,
+    >(
+        module,
+        c"puff_spread_strip_ratio",
+        c"Spread of a sleeve cap that is slashed and opened for gathers between two notches.\n\nThe ratio that the strip to be let in allows.\nInputs: zone (mm, 1 to 10000); ratio (1 to 10); slashes (1 to 100); strip (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        puff_spread,
+        4,
+        5,
+        4,
+    >(
+        module,
+        c"puff_spread_doubts",
+        c"Spread of a sleeve cap that is slashed and opened for gathers between two notches.\n\n`GATHERS_SCANT` when the smaller of the two ratios looks like a mistake (bits).\nInputs: zone (mm, 1 to 10000); ratio (1 to 10); slashes (1 to 100); strip (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<puff_spread, 4, 5>(module, c"all_puff_spread")?;
+    module.add_function(wrap_pyfunction!(one_puff_spread, module)?)?;
     add_one::<
         remaining_width,
         5,
@@ -5300,6 +6090,28 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<shrink_pair, 4, 6>(module, c"all_shrink_pair")?;
     module.add_function(wrap_pyfunction!(one_shrink_pair, module)?)?;
     add_one::<
+        size_step,
+        4,
+        2,
+        0,
+    >(
+        module,
+        c"size_step_step",
+        c"Step from one size to the next, all round and at each edge of the pattern.\n\nFrom one size to the next, all round (mm).\nInputs: smaller (mm, 1 to 100000); larger (mm, 1 to 100000, >= smaller); steps (1 to 100); edges (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        size_step,
+        4,
+        2,
+        1,
+    >(
+        module,
+        c"size_step_each_edge",
+        c"Step from one size to the next, all round and at each edge of the pattern.\n\nThe same at each edge of the pattern (mm).\nInputs: smaller (mm, 1 to 100000); larger (mm, 1 to 100000, >= smaller); steps (1 to 100); edges (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<size_step, 4, 2>(module, c"all_size_step")?;
+    module.add_function(wrap_pyfunction!(one_size_step, module)?)?;
+    add_one::<
         snip_spacing,
         3,
         2,
@@ -5321,6 +6133,28 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<snip_spacing, 3, 2>(module, c"all_snip_spacing")?;
     module.add_function(wrap_pyfunction!(one_snip_spacing, module)?)?;
+    add_one::<
+        spacing_by_pitch,
+        3,
+        2,
+        0,
+    >(
+        module,
+        c"spacing_by_pitch_count",
+        c"Number of buttons whose even spacing comes nearest to a wanted pitch.\n\nNumber of buttons, the first and last included.\nInputs: first (mm, 0 to 100000); last (mm, 0 to 100000, > first); pitch (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        spacing_by_pitch,
+        3,
+        2,
+        1,
+    >(
+        module,
+        c"spacing_by_pitch_pitch",
+        c"Number of buttons whose even spacing comes nearest to a wanted pitch.\n\nFrom middle to middle of neighbours (mm).\nInputs: first (mm, 0 to 100000); last (mm, 0 to 100000, > first); pitch (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<spacing_by_pitch, 3, 2>(module, c"all_spacing_by_pitch")?;
+    module.add_function(wrap_pyfunction!(one_spacing_by_pitch, module)?)?;
     module.add_function(wrap_pyfunction!(one_spacing_through, module)?)?;
     add_one::<
         straight_band,
@@ -5366,6 +6200,48 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<straight_band_depth, 4, 1>(module, c"all_straight_band_depth")?;
     module.add_function(wrap_pyfunction!(one_straight_band_depth, module)?)?;
+    add_one::<
+        take_in,
+        5,
+        4,
+        0,
+    >(
+        module,
+        c"take_in_excess",
+        c"What to take in at each edge of a garment that is too wide, and what is left over.\n\nWhat the garment is too wide by (mm).\nInputs: garment (mm, 1 to 100000); body (mm, 1 to 100000); ease (mm, -10000 to 10000); edges (1 to 64); limit (mm, 0 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        take_in,
+        5,
+        4,
+        1,
+    >(
+        module,
+        c"take_in_each",
+        c"What to take in at each edge of a garment that is too wide, and what is left over.\n\nTaken at each edge, beyond its old seam line (mm).\nInputs: garment (mm, 1 to 100000); body (mm, 1 to 100000); ease (mm, -10000 to 10000); edges (1 to 64); limit (mm, 0 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        take_in,
+        5,
+        4,
+        2,
+    >(
+        module,
+        c"take_in_taken",
+        c"What to take in at each edge of a garment that is too wide, and what is left over.\n\nTaken at all edges together (mm).\nInputs: garment (mm, 1 to 100000); body (mm, 1 to 100000); ease (mm, -10000 to 10000); edges (1 to 64); limit (mm, 0 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        take_in,
+        5,
+        4,
+        3,
+    >(
+        module,
+        c"take_in_leftover",
+        c"What to take in at each edge of a garment that is too wide, and what is left over.\n\nLeft for darts or the centre back (mm).\nInputs: garment (mm, 1 to 100000); body (mm, 1 to 100000); ease (mm, -10000 to 10000); edges (1 to 64); limit (mm, 0 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<take_in, 5, 4>(module, c"all_take_in")?;
+    module.add_function(wrap_pyfunction!(one_take_in, module)?)?;
     add_one::<
         thread_for_seam,
         3,
@@ -5583,6 +6459,38 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<turned_hem, 4, 2>(module, c"all_turned_hem")?;
     module.add_function(wrap_pyfunction!(one_turned_hem, module)?)?;
     add_one::<
+        v_neck,
+        3,
+        3,
+        0,
+    >(
+        module,
+        c"v_neck_edge",
+        c"Edge of a V neck, how far it lies off grain, and the tape that stays it.\n\nLength of the straight edge on one side (mm).\nInputs: half_width (mm, 0 to 10000); depth (mm, 1 to 10000); stay_ratio (0.9 to 1).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        v_neck,
+        3,
+        3,
+        1,
+    >(
+        module,
+        c"v_neck_off_grain_deg",
+        c"Edge of a V neck, how far it lies off grain, and the tape that stays it.\n\nAngle of the edge from the grain that runs down the middle (deg).\nInputs: half_width (mm, 0 to 10000); depth (mm, 1 to 10000); stay_ratio (0.9 to 1).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        v_neck,
+        3,
+        3,
+        2,
+    >(
+        module,
+        c"v_neck_stay",
+        c"Edge of a V neck, how far it lies off grain, and the tape that stays it.\n\nLength of the tape that stays the edge on one side (mm).\nInputs: half_width (mm, 0 to 10000); depth (mm, 1 to 10000); stay_ratio (0.9 to 1).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<v_neck, 3, 3>(module, c"all_v_neck")?;
+    module.add_function(wrap_pyfunction!(one_v_neck, module)?)?;
+    add_one::<
         waist_hip_doubts,
         2,
         1,
@@ -5656,5 +6564,37 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<wrap_skirt, 3, 6>(module, c"all_wrap_skirt")?;
     module.add_function(wrap_pyfunction!(one_wrap_skirt, module)?)?;
+    add_one::<
+        zigzag_buttonhole,
+        5,
+        3,
+        0,
+    >(
+        module,
+        c"zigzag_buttonhole_length",
+        c"Size over all of a buttonhole worked in zigzag: two beads and two bars about a slit.\n\nLength over all, bars included (mm).\nInputs: slit (mm, 1 to 300); bead (mm, 0.1 to 20); gap (mm, 0 to 10); bar (mm, 0 to 20); spacing (mm, 0.05 to 10).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        zigzag_buttonhole,
+        5,
+        3,
+        1,
+    >(
+        module,
+        c"zigzag_buttonhole_width",
+        c"Size over all of a buttonhole worked in zigzag: two beads and two bars about a slit.\n\nWidth over all (mm).\nInputs: slit (mm, 1 to 300); bead (mm, 0.1 to 20); gap (mm, 0 to 10); bar (mm, 0 to 20); spacing (mm, 0.05 to 10).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        zigzag_buttonhole,
+        5,
+        3,
+        2,
+    >(
+        module,
+        c"zigzag_buttonhole_stitches",
+        c"Size over all of a buttonhole worked in zigzag: two beads and two bars about a slit.\n\nStitches of the two sides together.\nInputs: slit (mm, 1 to 300); bead (mm, 0.1 to 20); gap (mm, 0 to 10); bar (mm, 0 to 20); spacing (mm, 0.05 to 10).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<zigzag_buttonhole, 5, 3>(module, c"all_zigzag_buttonhole")?;
+    module.add_function(wrap_pyfunction!(one_zigzag_buttonhole, module)?)?;
     Ok(())
 }

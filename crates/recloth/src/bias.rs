@@ -1,6 +1,6 @@
 //! Strips cut on the bias.
 
-use core::f64::consts::SQRT_2;
+use core::f64::consts::{PI, SQRT_2};
 
 use crate::Error;
 
@@ -222,6 +222,211 @@ pub fn binding_strips(length: f64, strip: f64, join: f64) -> Result<BindingStrip
     })
 }
 
+/// Bias strips cut from a rectangle and joined.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct BiasStrips {
+    /// Number of strips (count).
+    pub strips: u32,
+    /// Length of the longest, along its shorter edge (mm).
+    pub longest: f64,
+    /// All strips joined on the straight grain, what the joins take left off (mm).
+    pub joined: f64,
+    /// Share of the cloth in them before joining (%).
+    pub kept_pct: f64,
+}
+
+/// Strips that a rectangle gives when it is cut across at 45°, and their length when joined.
+///
+/// The first cut runs from a corner, and the others lie `strip · √2` apart along the selvedge to both sides of it. Between the
+/// two corners' cuts the strips are full, `√2` times the shorter side; in the two end triangles each is shorter than the one
+/// before. Strips shorter than `shortest`, or than a join takes, are left out. Ends are cut on the straight grain, and each
+/// join takes `2 · √2 · allowance` along the strip. Fewer, longer pieces come from [`bias_tube`].
+///
+/// | argument    | unit | range     | default | meaning                                            |
+/// |-------------|------|-----------|---------|----------------------------------------------------|
+/// | `length`    | mm   | 10..=1e5  | -       | one side of the rectangle, on grain                |
+/// | `width`     | mm   | 10..=1e5  | -       | the other side                                     |
+/// | `strip`     | mm   | 1..=1e4   | -       | width of a strip, square to its edges              |
+/// | `allowance` | mm   | 0..=100   | 6       | seam allowance at each join                        |
+/// | `shortest`  | mm   | 0..=1e5   | 100     | shortest strip worth joining                       |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `shortest` when no strip is as long as that, with the
+/// longest as `max`.
+///
+/// # Source
+/// Plane geometry. `tests/vectors/bias_strips.csv` has published and hand-worked rows: a tutorial gets about 60 in of 2 in strips
+/// from a 12 in square, where its area would give 72.
+///
+/// # Examples
+/// ```
+/// use recloth::bias::bias_strips;
+/// let scrap = bias_strips(700.0, 300.0, 40.0, 6.0, 100.0)?;
+/// assert_eq!(scrap.strips, 15);
+/// assert!((scrap.longest - 424.26).abs() < 0.01 && (scrap.joined - 4549.1).abs() < 0.1);
+/// assert_eq!(bias_strips(700.0, 300.0, 40.0, 6.0, 500.0).unwrap_err().argument(), "shortest");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn bias_strips(
+    length: f64,
+    width: f64,
+    strip: f64,
+    allowance: f64,
+    shortest: f64,
+) -> Result<BiasStrips, Error> {
+    let length = Error::check("length", length, 10.0, 1e5)?;
+    let width = Error::check("width", width, 10.0, 1e5)?;
+    let strip = Error::check("strip", strip, 1.0, 1e4)?;
+    let allowance = Error::check("allowance", allowance, 0.0, 100.0)?;
+    let shortest = Error::check("shortest", shortest, 0.0, 1e5)?;
+    let (long, short) = if length < width {
+        (width, length)
+    } else {
+        (length, width)
+    };
+    let pitch = strip * SQRT_2;
+    let join = 2.0 * SQRT_2 * allowance;
+    // Lengths given in inches may miss a whole number by a rounding.
+    let full = libm::floor((long - short) / pitch * (1.0 + 1e-12));
+    // A strip is as long as the shorter of its cuts, which in a corner is √2 times that cut's distance from it.
+    let full_length = short * SQRT_2;
+    let from_first = short;
+    let from_last = long - full * pitch;
+    let corner = |from: f64, index: f64| (from - index * pitch) * SQRT_2;
+    let longest = if full > 0.0 {
+        full_length
+    } else {
+        corner(from_first, 1.0).max(corner(from_last, 1.0)).max(0.0)
+    };
+    if longest <= join || longest < shortest {
+        return Err(Error::no_solution("shortest", shortest, f64::NAN, longest));
+    }
+    let (mut strips, mut sum) = (full, full * full_length);
+    for from in [from_first, from_last] {
+        let mut index = 1.0;
+        while corner(from, index) > join && corner(from, index) >= shortest {
+            strips += 1.0;
+            sum += corner(from, index);
+            index += 1.0;
+        }
+    }
+    Ok(BiasStrips {
+        strips: strips as u32,
+        longest,
+        joined: sum - (strips - 1.0) * join,
+        kept_pct: 100.0 * sum * strip / (length * width),
+    })
+}
+
+/// One long bias strip cut from a tube.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct BiasTube {
+    /// Turns of the strip round the tube (count).
+    pub turns: u32,
+    /// Length of the strip (mm).
+    pub length: f64,
+    /// What is left over along the long side, less than one turn (mm).
+    pub leftover: f64,
+}
+
+/// One long bias strip from a rectangle sewn to a slanted tube.
+///
+/// A corner is cut off at 45° and sewn to the other end; the slanted piece is marked in strips, its long sides are sewn
+/// together one strip out of step, and the spiral is cut. Both seams cross every turn on the straight grain. The first seam
+/// takes two allowances of the long side, the second two of the short: `turns = floor((long - 2 · allowance) / (strip · √2))`,
+/// `length = turns · (short - 2 · allowance) · √2`. Area alone, `long · short / strip`, promises up to one turn more.
+///
+/// | argument    | unit | range    | default | meaning                                          |
+/// |-------------|------|----------|---------|--------------------------------------------------|
+/// | `length`    | mm   | 10..=1e5 | -       | one side of the rectangle, on grain              |
+/// | `width`     | mm   | 10..=1e5 | -       | the other side                                   |
+/// | `strip`     | mm   | 1..=1e4  | -       | width of the strip, square to its edges          |
+/// | `allowance` | mm   | 0..=100  | 6       | allowance of both seams                          |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `allowance` when it takes the short side; naming `strip`
+/// when not one turn is had.
+///
+/// # Source
+/// Plane geometry. A tutorial counts area, and only one allowance off each side: 22 in square, 3 in strips, 1/4 in: 157.7 in,
+/// where five whole turns give 152. `tests/vectors/bias_tube.csv` has published and hand-worked rows.
+///
+/// # Examples
+/// ```
+/// use recloth::{bias::bias_tube, units::INCH};
+/// let tube = bias_tube(22.0 * INCH, 22.0 * INCH, 3.0 * INCH, 0.25 * INCH)?;
+/// assert_eq!(tube.turns, 5);
+/// assert!((tube.length / INCH - 152.0).abs() < 0.05);
+/// assert_eq!(bias_tube(60.0, 60.0, 50.0, 6.0).unwrap_err().argument(), "strip");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn bias_tube(length: f64, width: f64, strip: f64, allowance: f64) -> Result<BiasTube, Error> {
+    let length = Error::check("length", length, 10.0, 1e5)?;
+    let width = Error::check("width", width, 10.0, 1e5)?;
+    let strip = Error::check("strip", strip, 1.0, 1e4)?;
+    let allowance = Error::check("allowance", allowance, 0.0, 100.0)?;
+    let along = length.max(width) - 2.0 * allowance;
+    let across = length.min(width) - 2.0 * allowance;
+    if across <= 0.0 {
+        let most = length.min(width) / 2.0;
+        return Err(Error::no_solution("allowance", allowance, 0.0, most));
+    }
+    let pitch = strip * SQRT_2;
+    // Lengths given in inches may miss a whole number by a rounding.
+    let turns = libm::floor(along / pitch * (1.0 + 1e-12));
+    if turns < 1.0 {
+        let widest = along / SQRT_2;
+        return Err(Error::no_solution("strip", strip, f64::NAN, widest));
+    }
+    Ok(BiasTube {
+        turns: turns as u32,
+        length: turns * across * SQRT_2,
+        leftover: (along - turns * pitch).max(0.0),
+    })
+}
+
+/// Width of the strip that covers a cord for piping.
+///
+/// `π · (cord + thickness) + 2 · allowance`: once round the cord in the middle of the cloth, and an allowance on both sides.
+/// Stitched close to the cord, it is a little more than is covered, which the stitching needs. Shrink cotton cord first.
+///
+/// | argument    | unit | range    | default | meaning                            |
+/// |-------------|------|----------|---------|------------------------------------|
+/// | `cord`      | mm   | 0..=200  | -       | diameter of the cord               |
+/// | `allowance` | mm   | 0..=1e3  | -       | seam allowance beside it           |
+/// | `thickness` | mm   | 0..=20   | 0       | thickness of the strip's cloth     |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `allowance` when there is neither cord nor allowance.
+///
+/// # Returns
+/// Width to cut, square to the edges (mm).
+///
+/// # Source
+/// Plane geometry. `tests/vectors/piping_width.csv` has hand-worked rows.
+///
+/// # Examples
+/// ```
+/// use recloth::bias::piping_width;
+/// assert!((piping_width(4.0, 10.0, 0.0)? - 32.57).abs() < 0.005);
+/// assert_eq!(piping_width(-4.0, 10.0, 0.0).unwrap_err().argument(), "cord");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn piping_width(cord: f64, allowance: f64, thickness: f64) -> Result<f64, Error> {
+    let cord = Error::check("cord", cord, 0.0, 200.0)?;
+    let allowance = Error::check("allowance", allowance, 0.0, 1e3)?;
+    let thickness = Error::check("thickness", thickness, 0.0, 20.0)?;
+    let width = PI * (cord + thickness) + 2.0 * allowance;
+    if width <= 0.0 {
+        return Err(Error::no_solution("allowance", allowance, 0.0, f64::NAN));
+    }
+    Ok(width)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -262,5 +467,41 @@ mod tests {
         let largest = strips(19.0).unwrap_err().max();
         assert!(strips(largest * (1.0 - 1e-9)).is_ok() && strips(largest * (1.0 + 1e-9)).is_err());
         assert_eq!(bias_square(50.0, 60.0).unwrap_err().max(), 50.0);
+    }
+
+    #[test]
+    fn no_more_cloth_is_had_than_there_is() {
+        for (length, width) in [
+            (700.0, 300.0),
+            (300.0, 700.0),
+            (304.8, 304.8),
+            (2000.0, 60.0),
+        ] {
+            for strip in [10.0, 25.4, 40.0] {
+                let cut = bias_strips(length, width, strip, 6.0, 20.0).unwrap();
+                assert!(cut.kept_pct > 0.0 && cut.kept_pct <= 100.0);
+                let tube = bias_tube(length, width, strip, 6.0).unwrap();
+                assert!(tube.length * strip <= (length - 12.0) * (width - 12.0) * (1.0 + 1e-12));
+            }
+        }
+        let (one, other) = (
+            bias_strips(700.0, 300.0, 40.0, 6.0, 20.0),
+            bias_strips(300.0, 700.0, 40.0, 6.0, 20.0),
+        );
+        assert_eq!(one, other);
+    }
+
+    #[test]
+    fn narrow_strips_without_joins_use_nearly_all() {
+        let cut = bias_strips(1000.0, 600.0, 1.0, 0.0, 0.0).unwrap();
+        assert!(cut.kept_pct > 99.0);
+    }
+
+    #[test]
+    fn the_bounds_an_error_names_would_do() {
+        let strips = |shortest| bias_strips(700.0, 300.0, 40.0, 6.0, shortest);
+        assert!(strips(strips(500.0).unwrap_err().max()).is_ok());
+        let tube = |strip| bias_tube(60.0, 60.0, strip, 6.0);
+        assert_eq!(tube(tube(50.0).unwrap_err().max()).unwrap().turns, 1);
     }
 }

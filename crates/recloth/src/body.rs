@@ -274,6 +274,53 @@ pub fn neck_bust_doubts(neck: f64, bust: f64) -> Result<u32, Error> {
     Ok(when(neck > bust / 2.0, NECK_OVER_HALF_BUST))
 }
 
+/// How much larger a hip is than a waist.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct HipWaistDrop {
+    /// Hip less waist; negative where the waist is larger (mm).
+    pub drop: f64,
+    /// Doubts raised, as by `waist_hip_doubts` (bits).
+    pub doubts: u32,
+}
+
+/// What the hip is larger than the waist, which may be less than nothing.
+///
+/// `drop = hip - waist`. On a body whose waist is the larger there is nothing to dart: panels hang straight from the waist, or
+/// flare from the hip to it. What darts take in a panel there is follows from the panel, not from this
+/// ([`dart_in_panel`](crate::dart::dart_in_panel)).
+///
+/// | argument | unit | range   | default | meaning        |
+/// |----------|------|---------|---------|----------------|
+/// | `hip`    | mm   | 1..=1e5 | -       | girth of hip   |
+/// | `waist`  | mm   | 1..=1e5 | -       | girth of waist |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument.
+///
+/// # Source
+/// Arithmetic. From the data of Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*, NATICK/TR-15/007: women
+/// 57 to 252 mm, men -21 to 164 mm (5th and 95th percentiles), waist taken at the navel.
+///
+/// # Examples
+/// ```
+/// use recloth::{body::hip_waist_drop, doubt::WAIST_OVER_HIP};
+/// assert_eq!(hip_waist_drop(980.0, 720.0)?.drop, 260.0);
+/// let man = hip_waist_drop(1000.0, 1010.0)?;
+/// assert_eq!((man.drop, man.doubts), (-10.0, WAIST_OVER_HIP));
+/// assert_eq!(hip_waist_drop(980.0, 0.0).unwrap_err().argument(), "waist");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn hip_waist_drop(hip: f64, waist: f64) -> Result<HipWaistDrop, Error> {
+    let hip = Error::check("hip", hip, 1.0, 1e5)?;
+    let waist = Error::check("waist", waist, 1.0, 1e5)?;
+    Ok(HipWaistDrop {
+        drop: hip - waist,
+        doubts: waist_hip_doubts(waist, hip)?,
+    })
+}
+
 /// The bit, if it is so.
 fn when(so: bool, bit: u32) -> u32 {
     if so { bit } else { 0 }

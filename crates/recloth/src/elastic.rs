@@ -201,7 +201,8 @@ pub struct Ribbing {
 ///
 /// `round = edge · share`, joined with an allowance at both ends; folded along its middle, `cut_width = 2 · depth + 2 ·
 /// allowance`. A round neck takes less than a waist, lest it stand away. Ribbings differ: pin a strip round the edge first.
-/// A neck must still pass over the head, see `head_opening`.
+/// A neck must still pass over the head, see
+/// [`head_opening`](crate::neck::head_opening).
 ///
 /// | argument    | unit | range    | default | meaning                                         |
 /// |-------------|------|----------|---------|-------------------------------------------------|

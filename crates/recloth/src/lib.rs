@@ -20,6 +20,7 @@
 #[cfg(feature = "alloc")]
 extern crate alloc;
 
+pub mod alteration;
 pub mod arc;
 pub mod band;
 pub mod bias;
@@ -34,9 +35,12 @@ pub mod draft;
 mod dust;
 pub mod elastic;
 pub mod error;
+pub mod fastening;
 pub mod fullness;
 pub mod gore;
 pub mod lining;
+pub mod neck;
+pub mod offsets;
 pub mod opening;
 #[cfg(feature = "alloc")]
 pub mod outline;
@@ -44,6 +48,7 @@ pub mod panel;
 pub mod pleat;
 pub mod seam;
 pub mod skirt;
+pub mod sleeve;
 pub mod tape;
 pub mod thread;
 pub mod tier;

@@ -100,6 +100,46 @@ pub fn lining_free_length(length: f64, clearance: f64, hem: f64) -> Result<f64, 
     Ok(length - clearance + hem)
 }
 
+/// Width to cut a lining panel that meets a facing.
+///
+/// `width = (panel - facing) · (1 + ease_pct / 100) + pleat`, between seam lines: the lining must never be what strains, so it
+/// is wider than what it lines. A pleat at the centre back gives room to reach. Panels without a facing have `facing = 0`.
+///
+/// | argument   | unit | range            | default | meaning                                                 |
+/// |------------|------|------------------|---------|---------------------------------------------------------|
+/// | `panel`    | mm   | 1..=1e5          | -       | finished shell panel, seam line to edge                 |
+/// | `facing`   | mm   | 0..=1e5, < panel | 0       | finished facing, edge to the seam that joins the lining |
+/// | `ease_pct` | %    | 0..=50           | 2       | what the lining is wider than what it lines             |
+/// | `pleat`    | mm   | 0..=1e4          | 0       | cloth of a pleat, both layers of its fold               |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `facing` when it is as wide as the panel.
+///
+/// # Returns
+/// Width of the lining panel between seam lines (mm).
+///
+/// # Source
+/// Arithmetic; the ease is common practice, no source. `tests/vectors/lining_width.csv` has hand-worked rows. What washing
+/// takes of shell and lining is another question: [`shrink_pair`](crate::cloth::shrink_pair).
+///
+/// # Examples
+/// ```
+/// use recloth::lining::lining_width;
+/// assert_eq!(lining_width(260.0, 60.0, 2.0, 0.0)?, 204.0);
+/// assert_eq!(lining_width(260.0, 260.0, 2.0, 0.0).unwrap_err().argument(), "facing");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn lining_width(panel: f64, facing: f64, ease_pct: f64, pleat: f64) -> Result<f64, Error> {
+    let panel = Error::check("panel", panel, 1.0, 1e5)?;
+    let facing = Error::check("facing", facing, 0.0, 1e5)?;
+    let ease_pct = Error::check("ease_pct", ease_pct, 0.0, 50.0)?;
+    let pleat = Error::check("pleat", pleat, 0.0, 1e4)?;
+    if facing >= panel {
+        return Err(Error::no_solution("facing", facing, 0.0, panel));
+    }
+    Ok((panel - facing) * (1.0 + ease_pct / 100.0) + pleat)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -97,6 +97,35 @@ fn bias_strip_length(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::bias::bias_strip_length(given[0].number(), given[1].number())?;
     Ok(vec![Got::Number(answer)])
 }
+fn bias_strips(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::bias::bias_strips(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+        given[4].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Count(answer.strips), Got::Number(answer.longest), Got::Number(answer
+            .joined), Got::Number(answer.kept_pct),
+        ],
+    )
+}
+fn bias_tube(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::bias::bias_tube(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Count(answer.turns), Got::Number(answer.length), Got::Number(answer
+            .leftover),
+        ],
+    )
+}
 fn binding_strips(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::bias::binding_strips(
         given[0].number(),
@@ -226,6 +255,18 @@ fn buttonhole(given: &[Given]) -> Result<Vec<Got>, Error> {
         given[1].number(),
         given[2].number(),
     )?;
+    Ok(vec![Got::Number(answer)])
+}
+fn cap_ease(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::sleeve::cap_ease(given[0].number(), given[1].number())?;
+    Ok(vec![Got::Number(answer.ease), Got::Number(answer.ease_pct),])
+}
+fn cap_for_ease(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::sleeve::cap_for_ease(given[0].number(), given[1].number())?;
+    Ok(vec![Got::Number(answer)])
+}
+fn cap_width_bound(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::sleeve::cap_width_bound(given[0].number(), given[1].number())?;
     Ok(vec![Got::Number(answer)])
 }
 fn casing(given: &[Given]) -> Result<Vec<Got>, Error> {
@@ -531,6 +572,15 @@ fn gore(given: &[Given]) -> Result<Vec<Got>, Error> {
         ],
     )
 }
+fn head_opening(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::neck::head_opening(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+    )?;
+    Ok(vec![Got::Number(answer.least_slit), Got::Number(answer.spare),])
+}
 fn hem_on_curve(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::seam::hem_on_curve(
         given[0].number(),
@@ -543,6 +593,10 @@ fn hem_on_curve(given: &[Given]) -> Result<Vec<Got>, Error> {
             Got::Number(answer.raw_edge),
         ],
     )
+}
+fn hip_waist_drop(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::body::hip_waist_drop(given[0].number(), given[1].number())?;
+    Ok(vec![Got::Number(answer.drop), Got::Count(answer.doubts),])
 }
 fn holes_left(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::closure::holes_left(
@@ -617,6 +671,15 @@ fn knife_pleats_finished(given: &[Given]) -> Result<Vec<Got>, Error> {
         ],
     )
 }
+fn lacing(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::fastening::lacing(
+        given[0].count(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+    )?;
+    Ok(vec![Got::Number(answer)])
+}
 fn length_chain(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::chain::length_chain(
         given[0].numbers(),
@@ -628,6 +691,22 @@ fn length_chain(given: &[Given]) -> Result<Vec<Got>, Error> {
         vec![
             Got::Number(answer.value), Got::Number(answer.plus), Got::Number(answer
             .minus), Got::Number(answer.worst_per_mm), Got::Number(answer.likely_per_mm),
+        ],
+    )
+}
+fn let_out(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::alteration::let_out(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+        given[4].count(),
+        given[5].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.lacking), Got::Number(answer.each), Got::Number(answer
+            .gained), Got::Number(answer.short_by),
         ],
     )
 }
@@ -664,6 +743,15 @@ fn lining_length(given: &[Given]) -> Result<Vec<Got>, Error> {
             Got::Number(answer.spare), Got::Number(answer.fold),
         ],
     )
+}
+fn lining_width(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::lining::lining_width(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+    )?;
+    Ok(vec![Got::Number(answer)])
 }
 fn loop_slack(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::closure::loop_slack(
@@ -708,6 +796,24 @@ fn owf(given: &[Given]) -> Result<Vec<Got>, Error> {
         ],
     )
 }
+fn panel_by_offsets(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let mut left_bow = vec![0.0; value::room(& given[0], 0)];
+    let mut right_bow = vec![0.0; value::room(& given[0], 0)];
+    let answer = recloth::offsets::panel_by_offsets(
+        given[0].numbers(),
+        given[1].numbers(),
+        given[2].numbers(),
+        &mut left_bow,
+        &mut right_bow,
+    )?;
+    Ok(
+        vec![
+            Got::Numbers(left_bow), Got::Numbers(right_bow), Got::Number(answer.area),
+            Got::Number(answer.length), Got::Number(answer.widest), Got::Number(answer
+            .narrowest), Got::Number(answer.largest_bow),
+        ],
+    )
+}
 fn panel_by_triangles(given: &[Given]) -> Result<Vec<Got>, Error> {
     let mut along = vec![0.0; value::room(& given[1], 2)];
     let mut across = vec![0.0; value::room(& given[1], 2)];
@@ -738,6 +844,28 @@ fn panel_by_triangles(given: &[Given]) -> Result<Vec<Got>, Error> {
 fn parse_length(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::tape::parse_length(given[0].text())?;
     Ok(vec![Got::Number(answer)])
+}
+fn piping_width(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::bias::piping_width(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(vec![Got::Number(answer)])
+}
+fn puff_spread(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::sleeve::puff_spread(
+        given[0].number(),
+        given[1].number(),
+        given[2].count(),
+        given[3].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.flat), Got::Number(answer.added), Got::Number(answer
+            .spread_each), Got::Number(answer.strip_ratio), Got::Count(answer.doubts),
+        ],
+    )
 }
 fn remaining_width(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::body::remaining_width(
@@ -878,6 +1006,15 @@ fn shrink_pair(given: &[Given]) -> Result<Vec<Got>, Error> {
         ],
     )
 }
+fn size_step(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::alteration::size_step(
+        given[0].number(),
+        given[1].number(),
+        given[2].count(),
+        given[3].count(),
+    )?;
+    Ok(vec![Got::Number(answer.step), Got::Number(answer.each_edge),])
+}
 fn snip_spacing(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::seam::snip_spacing(
         given[0].number(),
@@ -885,6 +1022,14 @@ fn snip_spacing(given: &[Given]) -> Result<Vec<Got>, Error> {
         given[2].number(),
     )?;
     Ok(vec![Got::Number(answer.spacing), Got::Number(answer.flat),])
+}
+fn spacing_by_pitch(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::fastening::spacing_by_pitch(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(vec![Got::Count(answer.count), Got::Number(answer.pitch),])
 }
 fn spacing_through(given: &[Given]) -> Result<Vec<Got>, Error> {
     let mut places = vec![0.0; value::room(& given[3], 0)];
@@ -926,6 +1071,21 @@ fn straight_band_depth(given: &[Given]) -> Result<Vec<Got>, Error> {
         read_band_make(&given[3]),
     )?;
     Ok(vec![Got::Number(answer)])
+}
+fn take_in(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::alteration::take_in(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].count(),
+        given[4].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.excess), Got::Number(answer.each), Got::Number(answer
+            .taken), Got::Number(answer.leftover),
+        ],
+    )
 }
 fn thread_for_seam(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::thread::thread_for_seam(
@@ -1024,6 +1184,19 @@ fn turned_hem(given: &[Given]) -> Result<Vec<Got>, Error> {
     )?;
     Ok(vec![Got::Number(answer.allowance), Got::Number(answer.cut_length),])
 }
+fn v_neck(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::neck::v_neck(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.edge), Got::Number(answer.off_grain_deg),
+            Got::Number(answer.stay),
+        ],
+    )
+}
 fn waist_hip_doubts(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::body::waist_hip_doubts(given[0].number(), given[1].number())?;
     Ok(vec![Got::Count(answer)])
@@ -1042,6 +1215,21 @@ fn wrap_skirt(given: &[Given]) -> Result<Vec<Got>, Error> {
         ],
     )
 }
+fn zigzag_buttonhole(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::fastening::zigzag_buttonhole(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+        given[4].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.length), Got::Number(answer.width), Got::Count(answer
+            .stitches),
+        ],
+    )
+}
 /// Calls a function by its name; None when there is no such function.
 pub fn call(name: &str, given: &[Given]) -> Option<Result<Vec<Got>, Error>> {
     Some(
@@ -1051,6 +1239,8 @@ pub fn call(name: &str, given: &[Given]) -> Option<Result<Vec<Got>, Error>> {
             "bias_along_selvedge" => bias_along_selvedge(given),
             "bias_square" => bias_square(given),
             "bias_strip_length" => bias_strip_length(given),
+            "bias_strips" => bias_strips(given),
+            "bias_tube" => bias_tube(given),
             "binding_strips" => binding_strips(given),
             "binding_width" => binding_width(given),
             "body_length_doubts" => body_length_doubts(given),
@@ -1063,6 +1253,9 @@ pub fn call(name: &str, given: &[Given]) -> Option<Result<Vec<Got>, Error>> {
             "button_for_hole" => button_for_hole(given),
             "button_loop" => button_loop(given),
             "buttonhole" => buttonhole(given),
+            "cap_ease" => cap_ease(given),
+            "cap_for_ease" => cap_for_ease(given),
+            "cap_width_bound" => cap_width_bound(given),
             "casing" => casing(given),
             "circle_skirt" => circle_skirt(given),
             "circle_skirt_fraction" => circle_skirt_fraction(given),
@@ -1092,22 +1285,30 @@ pub fn call(name: &str, given: &[Given]) -> Option<Result<Vec<Got>, Error>> {
             "girth_doubts" => girth_doubts(given),
             "godet" => godet(given),
             "gore" => gore(given),
+            "head_opening" => head_opening(given),
             "hem_on_curve" => hem_on_curve(given),
+            "hip_waist_drop" => hip_waist_drop(given),
             "holes_left" => holes_left(given),
             "knife_pleats" => knife_pleats(given),
             "knife_pleats_count" => knife_pleats_count(given),
             "knife_pleats_depth" => knife_pleats_depth(given),
             "knife_pleats_finished" => knife_pleats_finished(given),
+            "lacing" => lacing(given),
             "length_chain" => length_chain(given),
+            "let_out" => let_out(given),
             "level_line" => level_line(given),
             "lining_free_length" => lining_free_length(given),
             "lining_length" => lining_length(given),
+            "lining_width" => lining_width(given),
             "loop_slack" => loop_slack(given),
             "neck_bust_doubts" => neck_bust_doubts(given),
             "off_centre_opening" => off_centre_opening(given),
             "owf" => owf(given),
+            "panel_by_offsets" => panel_by_offsets(given),
             "panel_by_triangles" => panel_by_triangles(given),
             "parse_length" => parse_length(given),
+            "piping_width" => piping_width(given),
+            "puff_spread" => puff_spread(given),
             "remaining_width" => remaining_width(given),
             "ribbing" => ribbing(given),
             "round_set" => round_set(given),
@@ -1119,10 +1320,13 @@ pub fn call(name: &str, given: &[Given]) -> Option<Result<Vec<Got>, Error>> {
             "share" => share(given),
             "shirring" => shirring(given),
             "shrink_pair" => shrink_pair(given),
+            "size_step" => size_step(given),
             "snip_spacing" => snip_spacing(given),
+            "spacing_by_pitch" => spacing_by_pitch(given),
             "spacing_through" => spacing_through(given),
             "straight_band" => straight_band(given),
             "straight_band_depth" => straight_band_depth(given),
+            "take_in" => take_in(given),
             "thread_for_seam" => thread_for_seam(given),
             "thread_ratio" => thread_ratio(given),
             "tiers" => tiers(given),
@@ -1132,8 +1336,10 @@ pub fn call(name: &str, given: &[Given]) -> Option<Result<Vec<Got>, Error>> {
             "tucks" => tucks(given),
             "turn_through" => turn_through(given),
             "turned_hem" => turned_hem(given),
+            "v_neck" => v_neck(given),
             "waist_hip_doubts" => waist_hip_doubts(given),
             "wrap_skirt" => wrap_skirt(given),
+            "zigzag_buttonhole" => zigzag_buttonhole(given),
             _ => return None,
         },
     )

@@ -141,6 +141,21 @@ BathVolume.doubts.__doc__ = "Doubts raised (bits)"
 BathVolume.cautions.__doc__ = "Cautions raised (bits)"
 
 
+BiasStrips = namedtuple("BiasStrips", ["strips", "longest", "joined", "kept_pct"], module="recloth")
+BiasStrips.__doc__ = "Bias strips cut from a rectangle and joined."
+BiasStrips.strips.__doc__ = "Number of strips"
+BiasStrips.longest.__doc__ = "Length of the longest, along its shorter edge (mm)"
+BiasStrips.joined.__doc__ = "All strips joined on the straight grain, what the joins take left off (mm)"
+BiasStrips.kept_pct.__doc__ = "Share of the cloth in them before joining (%)"
+
+
+BiasTube = namedtuple("BiasTube", ["turns", "length", "leftover"], module="recloth")
+BiasTube.__doc__ = "One long bias strip cut from a tube."
+BiasTube.turns.__doc__ = "Turns of the strip round the tube"
+BiasTube.length.__doc__ = "Length of the strip (mm)"
+BiasTube.leftover.__doc__ = "What is left over along the long side, less than one turn (mm)"
+
+
 BindingStrips = namedtuple("BindingStrips", ["count", "spare"], module="recloth")
 BindingStrips.__doc__ = "Strips to join for a binding."
 BindingStrips.count.__doc__ = "Number of strips"
@@ -178,6 +193,12 @@ ButtonLoop.__doc__ = "A loop for a button."
 ButtonLoop.visible.__doc__ = "Length of the loop that shows (mm)"
 ButtonLoop.cut.__doc__ = "Length to cut (mm)"
 ButtonLoop.cautions.__doc__ = "Cautions raised (bits)"
+
+
+CapEase = namedtuple("CapEase", ["ease", "ease_pct"], module="recloth")
+CapEase.__doc__ = "How a sleeve cap compares with its armhole."
+CapEase.ease.__doc__ = "What the cap is longer; negative when it is too short to be sewn in (mm)"
+CapEase.ease_pct.__doc__ = "The same over the armhole (%)"
 
 
 Casing = namedtuple("Casing", ["depth", "allowance"], module="recloth")
@@ -336,11 +357,23 @@ Gore.flare_deg.__doc__ = "Lean of each side edge below the hip; negative where i
 Gore.hem_rise.__doc__ = "What each side edge is longer than the middle, taken off at the hem's ends so that it hangs level (mm)"
 
 
+HeadOpening = namedtuple("HeadOpening", ["least_slit", "spare"], module="recloth")
+HeadOpening.__doc__ = "An opening that a head, or the widest part of a body, must pass."
+HeadOpening.least_slit.__doc__ = "Least length of the slit; 0 where none is needed (mm)"
+HeadOpening.spare.__doc__ = "What the opening is wider than needed; negative when it does not pass (mm)"
+
+
 HemOnCurve = namedtuple("HemOnCurve", ["excess_pct", "excess", "raw_edge"], module="recloth")
 HemOnCurve.__doc__ = "Cloth that a curved hem has too much of when it is turned up."
 HemOnCurve.excess_pct.__doc__ = "What the raw edge is longer than the line it lies on when turned up (%)"
 HemOnCurve.excess.__doc__ = "The same over the whole hem, to be eased, shrunk or folded away (mm)"
 HemOnCurve.raw_edge.__doc__ = "Length of the raw edge before turning (mm)"
+
+
+HipWaistDrop = namedtuple("HipWaistDrop", ["drop", "doubts"], module="recloth")
+HipWaistDrop.__doc__ = "How much larger a hip is than a waist."
+HipWaistDrop.drop.__doc__ = "Hip less waist; negative where the waist is larger (mm)"
+HipWaistDrop.doubts.__doc__ = "Doubts raised, as by `waist_hip_doubts` (bits)"
 
 
 HolesLeft = namedtuple("HolesLeft", ["count", "last", "to_end", "doubts"], module="recloth")
@@ -371,6 +404,14 @@ LengthChain.plus.__doc__ = "What the known terms with a plus add up to (mm)"
 LengthChain.minus.__doc__ = "What the known terms with a minus take away (mm)"
 LengthChain.worst_per_mm.__doc__ = "How far the value is off at worst, for each mm that every known length may be off"
 LengthChain.likely_per_mm.__doc__ = "How far the value is off in the usual case, for each mm that every known length may be off"
+
+
+LetOut = namedtuple("LetOut", ["lacking", "each", "gained", "short_by"], module="recloth")
+LetOut.__doc__ = "What the allowances of a garment give when they are let out."
+LetOut.lacking.__doc__ = "What the garment is too narrow by (mm)"
+LetOut.each.__doc__ = "Let out at each edge (mm)"
+LetOut.gained.__doc__ = "Let out at all edges together (mm)"
+LetOut.short_by.__doc__ = "Still lacking: a strip or a gusset must give it (mm)"
 
 
 LevelLine = namedtuple("LevelLine", ["radius", "chord", "sag", "length"], module="recloth")
@@ -414,6 +455,17 @@ Owf.doubts.__doc__ = "Doubts raised (bits)"
 Owf.cautions.__doc__ = "Cautions raised (bits)"
 
 
+PanelByOffsets = namedtuple("PanelByOffsets", ["left_bow", "right_bow", "area", "length", "widest", "narrowest", "largest_bow"], module="recloth")
+PanelByOffsets.__doc__ = "A panel measured at stations along a grain line."
+PanelByOffsets.left_bow.__doc__ = "left edge beyond its straight line; negative within (mm)"
+PanelByOffsets.right_bow.__doc__ = "right edge beyond its straight line (mm)"
+PanelByOffsets.area.__doc__ = "Area between the first and the last station (mm2)"
+PanelByOffsets.length.__doc__ = "From the first to the last station (mm)"
+PanelByOffsets.widest.__doc__ = "Greatest width at a station (mm)"
+PanelByOffsets.narrowest.__doc__ = "Least width at a station (mm)"
+PanelByOffsets.largest_bow.__doc__ = "Farthest that a side leaves the straight line between its ends, measured across (mm)"
+
+
 PanelByTriangles = namedtuple("PanelByTriangles", ["along", "across", "misfits", "area", "perimeter", "largest_misfit", "weakest_corner", "weakest_per_mm", "doubts"], module="recloth")
 PanelByTriangles.__doc__ = "A panel of corners measured by tape."
 PanelByTriangles.along.__doc__ = "each corner along the base (mm)"
@@ -425,6 +477,15 @@ PanelByTriangles.largest_misfit.__doc__ = "Largest misfit of a spare reading, wi
 PanelByTriangles.weakest_corner.__doc__ = "The corner whose own triangle holds it least"
 PanelByTriangles.weakest_per_mm.__doc__ = "How far that corner moves at worst along or across its base, for each mm that its readings are off"
 PanelByTriangles.doubts.__doc__ = "`TRIANGLE_FLAT` and `TRIANGLE_TALL` of any corner, `SPARE_MISFIT` when a spare reading misses by over 0.5 % (bits)"
+
+
+PuffSpread = namedtuple("PuffSpread", ["flat", "added", "spread_each", "strip_ratio", "doubts"], module="recloth")
+PuffSpread.__doc__ = "A cap slashed and spread for a puff."
+PuffSpread.flat.__doc__ = "Zone after spreading, before gathering (mm)"
+PuffSpread.added.__doc__ = "What spreading adds in all (mm)"
+PuffSpread.spread_each.__doc__ = "How far each slash opens (mm)"
+PuffSpread.strip_ratio.__doc__ = "The ratio that the strip to be let in allows"
+PuffSpread.doubts.__doc__ = "`GATHERS_SCANT` when the smaller of the two ratios looks like a mistake (bits)"
 
 
 Ribbing = namedtuple("Ribbing", ["round", "cut_length", "cut_width", "stretch_pct"], module="recloth")
@@ -495,10 +556,22 @@ ShrinkPair.lining_cut.__doc__ = "Lining to cut so that washing leaves the length
 ShrinkPair.doubts.__doc__ = "Doubts raised (bits)"
 
 
+SizeStep = namedtuple("SizeStep", ["step", "each_edge"], module="recloth")
+SizeStep.__doc__ = "The step from size to size."
+SizeStep.step.__doc__ = "From one size to the next, all round (mm)"
+SizeStep.each_edge.__doc__ = "The same at each edge of the pattern (mm)"
+
+
 SnipSpacing = namedtuple("SnipSpacing", ["spacing", "flat"], module="recloth")
 SnipSpacing.__doc__ = "Snips or notches that let a curved allowance lie flat."
 SnipSpacing.spacing.__doc__ = "From snip to snip along the seam line (mm)"
 SnipSpacing.flat.__doc__ = "How far a straight fold between two snips leaves the curve (mm)"
+
+
+SpacingByPitch = namedtuple("SpacingByPitch", ["count", "pitch"], module="recloth")
+SpacingByPitch.__doc__ = "Buttons or holes at nearly a wanted pitch."
+SpacingByPitch.count.__doc__ = "Number of buttons, the first and last included"
+SpacingByPitch.pitch.__doc__ = "From middle to middle of neighbours (mm)"
 
 
 SpacingThrough = namedtuple("SpacingThrough", ["places", "pitch_before", "pitch_after", "fixed", "doubts"], module="recloth")
@@ -515,6 +588,14 @@ StraightBand.__doc__ = "The strip a straight band is cut from."
 StraightBand.cut_length.__doc__ = "Length to cut, allowances included (mm)"
 StraightBand.cut_width.__doc__ = "Width to cut, allowances included (mm)"
 StraightBand.strips.__doc__ = "How many such strips"
+
+
+TakeIn = namedtuple("TakeIn", ["excess", "each", "taken", "leftover"], module="recloth")
+TakeIn.__doc__ = "What is taken in at the seams of a garment."
+TakeIn.excess.__doc__ = "What the garment is too wide by (mm)"
+TakeIn.each.__doc__ = "Taken at each edge, beyond its old seam line (mm)"
+TakeIn.taken.__doc__ = "Taken at all edges together (mm)"
+TakeIn.leftover.__doc__ = "Left for darts or the centre back (mm)"
 
 
 Tiers = namedtuple("Tiers", ["flats", "hem", "ratio", "strip", "doubts"], module="recloth")
@@ -572,6 +653,13 @@ TurnedHem.allowance.__doc__ = "Hem allowance, from the finished edge to the raw 
 TurnedHem.cut_length.__doc__ = "Length to cut, with that allowance and no other (mm)"
 
 
+VNeck = namedtuple("VNeck", ["edge", "off_grain_deg", "stay"], module="recloth")
+VNeck.__doc__ = "One side of a V neck."
+VNeck.edge.__doc__ = "Length of the straight edge on one side (mm)"
+VNeck.off_grain_deg.__doc__ = "Angle of the edge from the grain that runs down the middle (deg)"
+VNeck.stay.__doc__ = "Length of the tape that stays the edge on one side (mm)"
+
+
 WrapSkirt = namedtuple("WrapSkirt", ["back_waist", "back_hip", "front_waist", "front_hip", "waist_edge", "wrap_pct"], module="recloth")
 WrapSkirt.__doc__ = "Widths of a wrap skirt's parts."
 WrapSkirt.back_waist.__doc__ = "Back at the waist, side seam to side seam (mm)"
@@ -580,6 +668,13 @@ WrapSkirt.front_waist.__doc__ = "Each front at the waist, side seam to its finis
 WrapSkirt.front_hip.__doc__ = "Each front at the hip (mm)"
 WrapSkirt.waist_edge.__doc__ = "Waist edge of all three parts, which is the length of its band without ties (mm)"
 WrapSkirt.wrap_pct.__doc__ = "How far each front reaches past the centre line, as a share of half a front (%)"
+
+
+ZigzagButtonhole = namedtuple("ZigzagButtonhole", ["length", "width", "stitches"], module="recloth")
+ZigzagButtonhole.__doc__ = "A buttonhole worked in zigzag by machine."
+ZigzagButtonhole.length.__doc__ = "Length over all, bars included (mm)"
+ZigzagButtonhole.width.__doc__ = "Width over all (mm)"
+ZigzagButtonhole.stitches.__doc__ = "Stitches of the two sides together"
 
 
 def arc_from_rise(chord, rise):
@@ -760,6 +855,102 @@ def bias_strip_length(side, width):
     if type(side) is float and type(width) is float:
         return _core.one_bias_strip_length(side, width)
     return _call.scalars("bias_strip_length", None, ("side", "width",), (side, width,))
+
+
+def bias_strips(length, width, strip, allowance=6.0, shortest=100.0):
+    """Strips that a rectangle gives when it is cut across at 45°, and their length when joined.
+
+    The first cut runs from a corner, and the others lie `strip · √2` apart along the selvedge to both sides of it. Between the
+    two corners' cuts the strips are full, `√2` times the shorter side; in the two end triangles each is shorter than the one
+    before. Strips shorter than `shortest`, or than a join takes, are left out. Ends are cut on the straight grain, and each
+    join takes `2 · √2 · allowance` along the strip. Fewer, longer pieces come from `bias_tube`.
+
+    Parameters
+    ----------
+    length : array_like
+        one side of the rectangle, on grain (mm, 10 to 100000)
+    width : array_like
+        the other side (mm, 10 to 100000)
+    strip : array_like
+        width of a strip, square to its edges (mm, 1 to 10000)
+    allowance : array_like, default 6
+        seam allowance at each join (mm, 0 to 100)
+    shortest : array_like, default 100
+        shortest strip worth joining (mm, 0 to 100000)
+
+    Returns
+    -------
+    strips : int
+        Number of strips
+    longest : float
+        Length of the longest, along its shorter edge (mm)
+    joined : float
+        All strips joined on the straight grain, what the joins take left off (mm)
+    kept_pct : float
+        Share of the cloth in them before joining (%)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `shortest` when no strip is as long as that, with the
+        longest as `max`.
+
+    Notes
+    -----
+    Source: Plane geometry. `tests/vectors/bias_strips.csv` has published and hand-worked rows: a tutorial gets about 60 in of 2 in strips
+    from a 12 in square, where its area would give 72.
+
+    Example: bias_strips(length=700, width=300, strip=40, allowance=6, shortest=100) gives strips 15, longest 424.26, joined 4549.1
+    """
+    if type(length) is float and type(width) is float and type(strip) is float and type(allowance) is float and type(shortest) is float:
+        return _new(BiasStrips, _core.one_bias_strips(length, width, strip, allowance, shortest))
+    return _call.scalars("bias_strips", BiasStrips, ("length", "width", "strip", "allowance", "shortest",), (length, width, strip, allowance, shortest,))
+
+
+def bias_tube(length, width, strip, allowance=6.0):
+    """One long bias strip from a rectangle sewn to a slanted tube.
+
+    A corner is cut off at 45° and sewn to the other end; the slanted piece is marked in strips, its long sides are sewn
+    together one strip out of step, and the spiral is cut. Both seams cross every turn on the straight grain. The first seam
+    takes two allowances of the long side, the second two of the short: `turns = floor((long - 2 · allowance) / (strip · √2))`,
+    `length = turns · (short - 2 · allowance) · √2`. Area alone, `long · short / strip`, promises up to one turn more.
+
+    Parameters
+    ----------
+    length : array_like
+        one side of the rectangle, on grain (mm, 10 to 100000)
+    width : array_like
+        the other side (mm, 10 to 100000)
+    strip : array_like
+        width of the strip, square to its edges (mm, 1 to 10000)
+    allowance : array_like, default 6
+        allowance of both seams (mm, 0 to 100)
+
+    Returns
+    -------
+    turns : int
+        Turns of the strip round the tube
+    length : float
+        Length of the strip (mm)
+    leftover : float
+        What is left over along the long side, less than one turn (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `allowance` when it takes the short side; naming `strip`
+        when not one turn is had.
+
+    Notes
+    -----
+    Source: Plane geometry. A tutorial counts area, and only one allowance off each side: 22 in square, 3 in strips, 1/4 in: 157.7 in,
+    where five whole turns give 152. `tests/vectors/bias_tube.csv` has published and hand-worked rows.
+
+    Example: bias_tube(length=700, width=300, strip=40, allowance=6) gives turns 12, length 700, leftover 9.18
+    """
+    if type(length) is float and type(width) is float and type(strip) is float and type(allowance) is float:
+        return _new(BiasTube, _core.one_bias_tube(length, width, strip, allowance))
+    return _call.scalars("bias_tube", BiasTube, ("length", "width", "strip", "allowance",), (length, width, strip, allowance,))
 
 
 def binding_strips(length, strip, join=0.0):
@@ -1285,6 +1476,111 @@ def buttonhole(diameter, thickness, ease=0.0):
     if type(diameter) is float and type(thickness) is float and type(ease) is float:
         return _core.one_buttonhole(diameter, thickness, ease)
     return _call.scalars("buttonhole", None, ("diameter", "thickness", "ease",), (diameter, thickness, ease,))
+
+
+def cap_ease(armhole, cap):
+    """Ease of a sleeve cap in its armhole.
+
+    `ease = cap - armhole`. Walk both along their seam lines, front and back apart, since a right total can hide a front that
+    is short. A shirt or a dropped shoulder has 0 to 2 %, a set-in sleeve in soft cloth 3 to 6 %; more than about 6 % in firm
+    cloth gathers (common practice, no source).
+
+    Parameters
+    ----------
+    armhole : array_like
+        seam line of the armhole, or of a section of it (mm, 1 to 100000)
+    cap : array_like
+        seam line of the cap, or of the same section (mm, 1 to 100000)
+
+    Returns
+    -------
+    ease : float
+        What the cap is longer; negative when it is too short to be sewn in (mm)
+    ease_pct : float
+        The same over the armhole (%)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic. `tests/vectors/cap_ease.csv` has hand-worked rows.
+
+    Example: cap_ease(armhole=440, cap=452) gives ease 12, ease_pct 2.727
+    """
+    if type(armhole) is float and type(cap) is float:
+        return _new(CapEase, _core.one_cap_ease(armhole, cap))
+    return _call.scalars("cap_ease", CapEase, ("armhole", "cap",), (armhole, cap,))
+
+
+def cap_for_ease(armhole, ease_pct=4.0):
+    """Length that a sleeve cap must have for a wanted ease.
+
+    `armhole · (1 + ease_pct / 100)`. Where the cap there is is short of it, raise the cap (by half of what is short, as a
+    first guess, then walk it again), widen it, or lift the underarm of the armhole.
+
+    Parameters
+    ----------
+    armhole : array_like
+        seam line of the armhole (mm, 1 to 100000)
+    ease_pct : array_like, default 4
+        wanted ease over the armhole (%, -20 to 100)
+
+    Returns
+    -------
+    float
+        Seam line of the cap (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic; the default ease is common practice, no source. `tests/vectors/cap_for_ease.csv` has hand-worked rows.
+
+    Example: cap_for_ease(armhole=440, ease_pct=4) gives 457.6
+    """
+    if type(armhole) is float and type(ease_pct) is float:
+        return _core.one_cap_for_ease(armhole, ease_pct)
+    return _call.scalars("cap_for_ease", None, ("armhole", "ease_pct",), (armhole, ease_pct,))
+
+
+def cap_width_bound(cap, height):
+    """Widest sleeve that a cap of a given length and height can have.
+
+    `2 · √((cap / 2)² - height²)`, as if each half of the cap were straight. The line curves, so the sleeve is narrower than
+    this: a bound, not a width to cut to. The bound shrinks as the cap is raised.
+
+    Parameters
+    ----------
+    cap : array_like
+        seam line of the whole cap (mm, 1 to 100000)
+    height : array_like
+        underarm line up to the top of the cap (mm, 0 to 100000)
+
+    Returns
+    -------
+    float
+        Upper bound of the width at the underarm line (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `height` when it is half the cap or more.
+
+    Notes
+    -----
+    Source: Plane geometry. `tests/vectors/cap_width_bound.csv` has hand-worked rows.
+
+    Example: cap_width_bound(cap=500, height=150) gives 400
+    """
+    if type(cap) is float and type(height) is float:
+        return _core.one_cap_width_bound(cap, height)
+    return _call.scalars("cap_width_bound", None, ("cap", "height",), (cap, height,))
 
 
 def casing(width, ease=3.2, turn_in=6.4, heading=0.0):
@@ -2502,6 +2798,48 @@ def gore(waist, hip, hem, length, hip_depth, count):
     return _call.scalars("gore", Gore, ("waist", "hip", "hem", "length", "hip_depth", "count",), (waist, hip, hem, length, hip_depth, count,))
 
 
+def head_opening(head, neck, slit, ease=20.0):
+    """Whether a neck with a slit passes over the head, and the least slit.
+
+    A slit opens by its length on both sides: `neck + 2 · slit >= head + ease`. The same sum serves a skirt with a zip that
+    must pass over the hip, with waist and hip for neck and head, where the skirt at the slit's end is no narrower. Measure
+    the finished edge, not the neck of the body. For children no cords or drawstrings at the neck, no small loose buttons,
+    no elastic round the throat: see the safety standards that hold where you are.
+
+    Parameters
+    ----------
+    head : array_like
+        girth that must pass (mm, 1 to 100000)
+    neck : array_like
+        finished way round the edge, not stretched (mm, 1 to 100000)
+    slit : array_like
+        length of the slit, button placket or zip (mm, 0 to 10000)
+    ease : array_like, default 20
+        what the opening should be wider (mm, 0 to 1000)
+
+    Returns
+    -------
+    least_slit : float
+        Least length of the slit; 0 where none is needed (mm)
+    spare : float
+        What the opening is wider than needed; negative when it does not pass (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic; the ease of 20 mm is common practice, no source. `tests/vectors/head_opening.csv` has hand-worked rows.
+
+    Example: head_opening(head=520, neck=440, slit=60, ease=20) gives least_slit 50, spare 20
+    """
+    if type(head) is float and type(neck) is float and type(slit) is float and type(ease) is float:
+        return _new(HeadOpening, _core.one_head_opening(head, neck, slit, ease))
+    return _call.scalars("head_opening", HeadOpening, ("head", "neck", "slit", "ease",), (head, neck, slit, ease,))
+
+
 def hem_on_curve(radius, depth, hem=1000.0):
     """Fullness to ease into a hem that is turned up on a flared edge.
 
@@ -2543,6 +2881,44 @@ def hem_on_curve(radius, depth, hem=1000.0):
     if type(radius) is float and type(depth) is float and type(hem) is float:
         return _new(HemOnCurve, _core.one_hem_on_curve(radius, depth, hem))
     return _call.scalars("hem_on_curve", HemOnCurve, ("radius", "depth", "hem",), (radius, depth, hem,))
+
+
+def hip_waist_drop(hip, waist):
+    """What the hip is larger than the waist, which may be less than nothing.
+
+    `drop = hip - waist`. On a body whose waist is the larger there is nothing to dart: panels hang straight from the waist, or
+    flare from the hip to it. What darts take in a panel there is follows from the panel, not from this
+    (`dart_in_panel`(crate::dart::dart_in_panel)).
+
+    Parameters
+    ----------
+    hip : array_like
+        girth of hip (mm, 1 to 100000)
+    waist : array_like
+        girth of waist (mm, 1 to 100000)
+
+    Returns
+    -------
+    drop : float
+        Hip less waist; negative where the waist is larger (mm)
+    doubts : int
+        Doubts raised, as by `waist_hip_doubts` (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic. From the data of Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*, NATICK/TR-15/007: women
+    57 to 252 mm, men -21 to 164 mm (5th and 95th percentiles), waist taken at the navel.
+
+    Example: hip_waist_drop(hip=980, waist=720) gives drop 260, doubts 0
+    """
+    if type(hip) is float and type(waist) is float:
+        return _new(HipWaistDrop, _core.one_hip_waist_drop(hip, waist))
+    return _call.scalars("hip_waist_drop", HipWaistDrop, ("hip", "waist",), (hip, waist,))
 
 
 def holes_left(edge, first, pitch):
@@ -2795,6 +3171,46 @@ def knife_pleats_finished(flat, count, depth):
     return _call.scalars("knife_pleats_finished", KnifePleats, ("flat", "count", "depth",), (flat, count, depth,))
 
 
+def lacing(pairs, pitch, gap, tail=250.0):
+    """Length of lace for a laced opening.
+
+    Crosswise lacing, with one bar straight across at the start: each of the `pairs - 1` steps takes two slanting stretches,
+    `lace = gap + 2 · (pairs - 1) · √(gap² + pitch²) + 2 · tail`. Give the gap at its widest, when the garment is put on, or the
+    lace must be drawn out each time. No lace at a child's neck or hood.
+
+    Parameters
+    ----------
+    pairs : array_like of int
+        pairs of eyelets (1 to 100)
+    pitch : array_like
+        from eyelet to eyelet along one side (mm, 1 to 1000)
+    gap : array_like
+        across from eyelet to eyelet of a pair (mm, 0 to 10000)
+    tail : array_like, default 250
+        each end left over for a bow (mm, 0 to 10000)
+
+    Returns
+    -------
+    float
+        Length of lace (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Plane geometry; the thickness of cloth and lace is left out. The tail for a bow is common practice, no source.
+    `tests/vectors/lacing.csv` has hand-worked rows.
+
+    Example: lacing(pairs=9, pitch=30, gap=40, tail=250) gives 1340
+    """
+    if type(pitch) is float and type(gap) is float and type(tail) is float and type(pairs) is int:
+        return _core.one_lacing(pairs, pitch, gap, tail)
+    return _call.scalars("lacing", None, ("pairs", "pitch", "gap", "tail",), (pairs, pitch, gap, tail,))
+
+
 def length_chain(lengths, factors, total, unknown):
     """The one unknown of a chain of lengths.
 
@@ -2843,6 +3259,55 @@ def length_chain(lengths, factors, total, unknown):
     lengths = _call.numbers_of(lengths, "length_chain", "lengths")
     factors = _call.numbers_of(factors, "length_chain", "factors")
     return _new(LengthChain, _core.one_length_chain(lengths, factors, total, unknown))
+
+
+def let_out(garment, body, ease, allowance, edges=4, keep=5.0):
+    """What to let out at each edge of a garment that is too narrow, and what is still short.
+
+    `lacking = body + ease - garment`, shared evenly by the edges but no more than `allowance - keep` each. Look first: old seam
+    lines, needle holes, a faded or worn fold and snips that reach into the allowance may show, and then it is worth nothing.
+
+    Parameters
+    ----------
+    garment : array_like
+        finished garment at this level, all round (mm, 1 to 100000)
+    body : array_like
+        body at this level, all round (mm, 1 to 100000)
+    ease : array_like
+        what the garment is to have more than the body (mm, -10000 to 10000)
+    allowance : array_like
+        allowance there is inside each seam, sound cloth (mm, 0 to 1000)
+    edges : array_like of int, default 4
+        edges that can be let out, two to a seam (1 to 64)
+    keep : array_like, default 5
+        allowance that each edge must keep (mm, 0 to 1000, <= allowance)
+
+    Returns
+    -------
+    lacking : float
+        What the garment is too narrow by (mm)
+    each : float
+        Let out at each edge (mm)
+    gained : float
+        Let out at all edges together (mm)
+    short_by : float
+        Still lacking: a strip or a gusset must give it (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `garment` when it is wide enough already; naming `keep`
+        when it is more than the allowance.
+
+    Notes
+    -----
+    Source: Arithmetic; what must be kept is common practice, no source. `tests/vectors/let_out.csv` has hand-worked rows.
+
+    Example: let_out(garment=700, body=720, ease=20, allowance=12, edges=4, keep=5) gives lacking 40, each 7, gained 28, short_by 12
+    """
+    if type(garment) is float and type(body) is float and type(ease) is float and type(allowance) is float and type(keep) is float and type(edges) is int:
+        return _new(LetOut, _core.one_let_out(garment, body, ease, allowance, edges, keep))
+    return _call.scalars("let_out", LetOut, ("garment", "body", "ease", "allowance", "edges", "keep",), (garment, body, ease, allowance, edges, keep,))
 
 
 def level_line(hem_radius, height, hem_chord):
@@ -2968,6 +3433,45 @@ def lining_length(length, hem_depth, clearance):
     if type(length) is float and type(hem_depth) is float and type(clearance) is float:
         return _new(LiningLength, _core.one_lining_length(length, hem_depth, clearance))
     return _call.scalars("lining_length", LiningLength, ("length", "hem_depth", "clearance",), (length, hem_depth, clearance,))
+
+
+def lining_width(panel, facing=0.0, ease_pct=2.0, pleat=0.0):
+    """Width to cut a lining panel that meets a facing.
+
+    `width = (panel - facing) · (1 + ease_pct / 100) + pleat`, between seam lines: the lining must never be what strains, so it
+    is wider than what it lines. A pleat at the centre back gives room to reach. Panels without a facing have `facing = 0`.
+
+    Parameters
+    ----------
+    panel : array_like
+        finished shell panel, seam line to edge (mm, 1 to 100000)
+    facing : array_like, default 0
+        finished facing, edge to the seam that joins the lining (mm, 0 to 100000, < panel)
+    ease_pct : array_like, default 2
+        what the lining is wider than what it lines (%, 0 to 50)
+    pleat : array_like, default 0
+        cloth of a pleat, both layers of its fold (mm, 0 to 10000)
+
+    Returns
+    -------
+    float
+        Width of the lining panel between seam lines (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `facing` when it is as wide as the panel.
+
+    Notes
+    -----
+    Source: Arithmetic; the ease is common practice, no source. `tests/vectors/lining_width.csv` has hand-worked rows. What washing
+    takes of shell and lining is another question: `shrink_pair`(crate::cloth::shrink_pair).
+
+    Example: lining_width(panel=260, facing=60, ease_pct=2, pleat=0) gives 204
+    """
+    if type(panel) is float and type(facing) is float and type(ease_pct) is float and type(pleat) is float:
+        return _core.one_lining_width(panel, facing, ease_pct, pleat)
+    return _call.scalars("lining_width", None, ("panel", "facing", "ease_pct", "pleat",), (panel, facing, ease_pct, pleat,))
 
 
 def loop_slack(length, diameter, thickness, cord, gap=0.0, stretch=0.0, shape="flat"):
@@ -3148,6 +3652,60 @@ def owf(mass_g, pct):
     return _call.scalars("owf", Owf, ("mass_g", "pct",), (mass_g, pct,))
 
 
+def panel_by_offsets(stations, left, right):
+    """Area and sides of a panel measured at stations along a grain line, left and right of it.
+
+    The fast way for an uneven or traced panel: draw one thread's line down it, mark stations, and measure square to the line to
+    both edges. Between stations the sides are taken as straight, so put one at every corner and more where an edge curves; the
+    area is the sum of trapeziums. `left_bow` and `right_bow` tell how far each station lies beyond (positive) or within the
+    straight line between its side's ends, measured across as the readings are: a reading out of row is a slip of the tape, or a side that is no straight seam. What
+    lies off the line makes every width wrong: check that the thread runs true.
+
+    Parameters
+    ----------
+    stations : sequence of float
+        places along the grain line, rising (mm, -100000 to 100000, 2 to 200 items)
+    left : sequence of float
+        from the line to the left edge at each (mm, 0 to 100000, as many as stations)
+    right : sequence of float
+        from the line to the right edge at each (mm, 0 to 100000, as many as stations)
+
+    Returns
+    -------
+    left_bow : array
+        left edge beyond its straight line; negative within (mm)
+    right_bow : array
+        right edge beyond its straight line (mm)
+    area : float
+        Area between the first and the last station (mm2)
+    length : float
+        From the first to the last station (mm)
+    widest : float
+        Greatest width at a station (mm)
+    narrowest : float
+        Least width at a station (mm)
+    largest_bow : float
+        Farthest that a side leaves the straight line between its ends, measured across (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange`, `Count` or `Room`, naming the argument. `NoSolution` naming `stations` when one is not beyond the
+        one before. `Outline` naming `right` when all widths are 0.
+
+    Notes
+    -----
+    Source: Offsets from a base line and the trapezium rule, as in land surveying. `tests/vectors/panel_by_offsets.csv` has hand-worked
+    rows.
+
+    Example: panel_by_offsets(stations=[0, 200, 400, 600], left=[150, 160, 200, 210], right=[160, 180, 180, 220]) gives left_bow 0 -10 10 0, right_bow 0 0 -20 0, area 218000, length 600, widest 430, narrowest 310, largest_bow 20
+    """
+    stations = _call.numbers_of(stations, "panel_by_offsets", "stations")
+    left = _call.numbers_of(left, "panel_by_offsets", "left")
+    right = _call.numbers_of(right, "panel_by_offsets", "right")
+    return _new(PanelByOffsets, _core.one_panel_by_offsets(stations, left, right))
+
+
 def panel_by_triangles(base, starts, ends, from_start, from_end, sides, spare_starts, spare_ends, spare_readings):
     """Corners and area of a panel measured by tape in triangles, with its spare readings checked.
 
@@ -3267,6 +3825,89 @@ def parse_length(text):
     return _core.one_parse_length(text)
 
 
+def piping_width(cord, allowance, thickness=0.0):
+    """Width of the strip that covers a cord for piping.
+
+    `π · (cord + thickness) + 2 · allowance`: once round the cord in the middle of the cloth, and an allowance on both sides.
+    Stitched close to the cord, it is a little more than is covered, which the stitching needs. Shrink cotton cord first.
+
+    Parameters
+    ----------
+    cord : array_like
+        diameter of the cord (mm, 0 to 200)
+    allowance : array_like
+        seam allowance beside it (mm, 0 to 1000)
+    thickness : array_like, default 0
+        thickness of the strip's cloth (mm, 0 to 20)
+
+    Returns
+    -------
+    float
+        Width to cut, square to the edges (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `allowance` when there is neither cord nor allowance.
+
+    Notes
+    -----
+    Source: Plane geometry. `tests/vectors/piping_width.csv` has hand-worked rows.
+
+    Example: piping_width(cord=4, allowance=10, thickness=0) gives 32.566
+    """
+    if type(cord) is float and type(allowance) is float and type(thickness) is float:
+        return _core.one_piping_width(cord, allowance, thickness)
+    return _call.scalars("piping_width", None, ("cord", "allowance", "thickness",), (cord, allowance, thickness,))
+
+
+def puff_spread(zone, ratio, slashes, strip):
+    """Spread of a sleeve cap that is slashed and opened for gathers between two notches.
+
+    `flat = zone · ratio`, `spread_each = (flat - zone) / slashes`. Where the sleeve is cut already, a strip is let in instead,
+    on the sleeve's own grain: one as wide as `strip` allows a ratio of `(zone + strip) / zone`. How much the cap is raised
+    as well is taste: fold it in paper first.
+
+    Parameters
+    ----------
+    zone : array_like
+        seam line between the notches, where the gathers go (mm, 1 to 10000)
+    ratio : array_like
+        zone after spreading over before (1 to 10)
+    slashes : array_like of int
+        number of slashes (1 to 100)
+    strip : array_like
+        cloth there is to let in, allowances taken off (mm, 0 to 100000)
+
+    Returns
+    -------
+    flat : float
+        Zone after spreading, before gathering (mm)
+    added : float
+        What spreading adds in all (mm)
+    spread_each : float
+        How far each slash opens (mm)
+    strip_ratio : float
+        The ratio that the strip to be let in allows
+    doubts : int
+        `GATHERS_SCANT` when the smaller of the two ratios looks like a mistake (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic; the doubt below 1.2 is common practice, no source. `tests/vectors/puff_spread.csv` has hand-worked rows.
+
+    Example: puff_spread(zone=240, ratio=1.75, slashes=6, strip=100) gives flat 420, added 180, spread_each 30, strip_ratio 1.4167, doubts 0
+    """
+    if type(zone) is float and type(ratio) is float and type(strip) is float and type(slashes) is int:
+        return _new(PuffSpread, _core.one_puff_spread(zone, ratio, slashes, strip))
+    return _call.scalars("puff_spread", PuffSpread, ("zone", "ratio", "slashes", "strip",), (zone, ratio, slashes, strip,))
+
+
 def remaining_width(girth, ease, other_width, parts=1, intake=0.0):
     """Width of the panels still to be made, when the others are given.
 
@@ -3313,7 +3954,8 @@ def ribbing(edge, depth, allowance, share=0.8):
 
     `round = edge · share`, joined with an allowance at both ends; folded along its middle, `cut_width = 2 · depth + 2 ·
     allowance`. A round neck takes less than a waist, lest it stand away. Ribbings differ: pin a strip round the edge first.
-    A neck must still pass over the head, see `head_opening`.
+    A neck must still pass over the head, see
+    `head_opening`(crate::neck::head_opening).
 
     Parameters
     ----------
@@ -3746,6 +4388,46 @@ def shrink_pair(shell, lining, shell_change_pct, lining_change_pct):
     return _call.scalars("shrink_pair", ShrinkPair, ("shell", "lining", "shell_change_pct", "lining_change_pct",), (shell, lining, shell_change_pct, lining_change_pct,))
 
 
+def size_step(smaller, larger, steps=1, edges=4):
+    """Step from one size to the next, all round and at each edge of the pattern.
+
+    `step = (larger - smaller) / steps`, `each_edge = step / edges`. Even steps only: in published series the step itself grows
+    in the larger sizes, and lengths do not grow as girths do.
+
+    Parameters
+    ----------
+    smaller : array_like
+        girth of the smaller size (mm, 1 to 100000)
+    larger : array_like
+        girth of the larger size (mm, 1 to 100000, >= smaller)
+    steps : array_like of int, default 1
+        number of steps from one to the other (1 to 100)
+    edges : array_like of int, default 4
+        edges that share a step, two to a seam (1 to 64)
+
+    Returns
+    -------
+    step : float
+        From one size to the next, all round (mm)
+    each_edge : float
+        The same at each edge of the pattern (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `larger` when it is the smaller.
+
+    Notes
+    -----
+    Source: Arithmetic. EN 13402-3's series steps by 40 mm, then 60 mm, in bust (from memory). `tests/vectors/size_step.csv`.
+
+    Example: size_step(smaller=760, larger=1040, steps=7, edges=4) gives step 40, each_edge 10
+    """
+    if type(smaller) is float and type(larger) is float and type(steps) is int and type(edges) is int:
+        return _new(SizeStep, _core.one_size_step(smaller, larger, steps, edges))
+    return _call.scalars("size_step", SizeStep, ("smaller", "larger", "steps", "edges",), (smaller, larger, steps, edges,))
+
+
 def snip_spacing(radius, allowance, opening=3.0):
     """Distance between the snips of a curved seam allowance.
 
@@ -3787,6 +4469,45 @@ def snip_spacing(radius, allowance, opening=3.0):
     if type(radius) is float and type(allowance) is float and type(opening) is float:
         return _new(SnipSpacing, _core.one_snip_spacing(radius, allowance, opening))
     return _call.scalars("snip_spacing", SnipSpacing, ("radius", "allowance", "opening",), (radius, allowance, opening,))
+
+
+def spacing_by_pitch(first, last, pitch=90.0):
+    """Number of buttons whose even spacing comes nearest to a wanted pitch.
+
+    Of the two whole numbers of spaces about `(last - first) / pitch` the one is taken whose pitch differs less from that
+    wanted; on a tie the closer spacing. Two buttons at least.
+
+    Parameters
+    ----------
+    first : array_like
+        place of the first, from the edge's start (mm, 0 to 100000)
+    last : array_like
+        place of the last (mm, 0 to 100000, > first)
+    pitch : array_like, default 90
+        pitch wanted (mm, 1 to 100000)
+
+    Returns
+    -------
+    count : int
+        Number of buttons, the first and last included
+    pitch : float
+        From middle to middle of neighbours (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `last` when it is not beyond `first`.
+
+    Notes
+    -----
+    Source: Arithmetic. A pitch of about 3 1/2 in is usual on a blouse (sunjournal.com; sewing.about.com); the default is that, in
+    round millimetres. One button belongs at the bust line: see `spacing_through`(crate::closure::spacing_through).
+
+    Example: spacing_by_pitch(first=20, last=500, pitch=90) gives count 6, pitch 90
+    """
+    if type(first) is float and type(last) is float and type(pitch) is float:
+        return _new(SpacingByPitch, _core.one_spacing_by_pitch(first, last, pitch))
+    return _call.scalars("spacing_by_pitch", SpacingByPitch, ("first", "last", "pitch",), (first, last, pitch,))
 
 
 def spacing_through(first, last, through, count):
@@ -3922,6 +4643,55 @@ def straight_band_depth(cut_width, allowance, turn=0.0, make="folded"):
     if type(cut_width) is float and type(allowance) is float and type(turn) is float:
         return _core.one_straight_band_depth(cut_width, allowance, turn, make)
     return _call.scalars("straight_band_depth", None, ("cut_width", "allowance", "turn", "make",), (cut_width, allowance, turn, make,))
+
+
+def take_in(garment, body, ease, edges=4, limit=20.0):
+    """What to take in at each edge of a garment that is too wide, and what is left over.
+
+    `excess = garment - (body + ease)`, shared evenly by the edges but no more than `limit` each, beyond which side seams leave
+    the body's side and armholes lose their shape. A seam has two edges: both sides are four. A fold pinned out of the cloth
+    takes twice its depth: pinned 8, taken 16. Taken in at the armhole, the sleeve must be taken in too; at the hem, see that
+    the step is still wide enough.
+
+    Parameters
+    ----------
+    garment : array_like
+        finished garment at this level, all round (mm, 1 to 100000)
+    body : array_like
+        body at this level, all round (mm, 1 to 100000)
+    ease : array_like
+        what the garment is to have more than the body (mm, -10000 to 10000)
+    edges : array_like of int, default 4
+        edges that share it, two to a seam (1 to 64)
+    limit : array_like, default 20
+        the most that each edge may take (mm, 0 to 10000)
+
+    Returns
+    -------
+    excess : float
+        What the garment is too wide by (mm)
+    each : float
+        Taken at each edge, beyond its old seam line (mm)
+    taken : float
+        Taken at all edges together (mm)
+    leftover : float
+        Left for darts or the centre back (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `garment` when it is narrower than body and ease: it
+        must be let out (`let_out`).
+
+    Notes
+    -----
+    Source: Arithmetic; the limit is common practice, no source. `tests/vectors/take_in.csv` has hand-worked rows.
+
+    Example: take_in(garment=1120, body=960, ease=60, edges=4, limit=20) gives excess 100, each 20, taken 80, leftover 20
+    """
+    if type(garment) is float and type(body) is float and type(ease) is float and type(limit) is float and type(edges) is int:
+        return _new(TakeIn, _core.one_take_in(garment, body, ease, edges, limit))
+    return _call.scalars("take_in", TakeIn, ("garment", "body", "ease", "edges", "limit",), (garment, body, ease, edges, limit,))
 
 
 def thread_for_seam(seam, ratio=2.5, waste_pct=15.0):
@@ -4307,6 +5077,48 @@ def turned_hem(length, depth, turn_in=6.0, roll=0.0):
     return _call.scalars("turned_hem", TurnedHem, ("length", "depth", "turn_in", "roll",), (length, depth, turn_in, roll,))
 
 
+def v_neck(half_width, depth, stay_ratio=0.97):
+    """Edge of a V neck, how far it lies off grain, and the tape that stays it.
+
+    `edge = √(half_width² + depth²)`, `off_grain = atan(half_width / depth)`, `stay = edge · stay_ratio`. Any edge off grain
+    stretches as it is handled, most of all near 45°: staystitch at once, and sew on a tape cut a little shorter than the
+    edge. A tape below 0.9 puckers, so less is refused. If the point falls below the bust, nothing holds the edge to the
+    body: pin it and see (`dart_from_gape`(crate::dart::dart_from_gape)).
+
+    Parameters
+    ----------
+    half_width : array_like
+        middle to the edge's top at the shoulder, straight across (mm, 0 to 10000)
+    depth : array_like
+        from that level down to the point (mm, 1 to 10000)
+    stay_ratio : array_like, default 0.97
+        tape over edge (0.9 to 1)
+
+    Returns
+    -------
+    edge : float
+        Length of the straight edge on one side (mm)
+    off_grain_deg : float
+        Angle of the edge from the grain that runs down the middle (deg)
+    stay : float
+        Length of the tape that stays the edge on one side (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Plane geometry; the ratio is common practice, no source. `tests/vectors/v_neck.csv` has hand-worked rows.
+
+    Example: v_neck(half_width=80, depth=300, stay_ratio=0.97) gives edge 310.48, off_grain_deg 14.93, stay 301.17
+    """
+    if type(half_width) is float and type(depth) is float and type(stay_ratio) is float:
+        return _new(VNeck, _core.one_v_neck(half_width, depth, stay_ratio))
+    return _call.scalars("v_neck", VNeck, ("half_width", "depth", "stay_ratio",), (half_width, depth, stay_ratio,))
+
+
 def waist_hip_doubts(waist, hip):
     """Doubts on a waist and a hip together.
 
@@ -4391,6 +5203,52 @@ def wrap_skirt(waist, hip, overlap):
     return _call.scalars("wrap_skirt", WrapSkirt, ("waist", "hip", "overlap",), (waist, hip, overlap,))
 
 
+def zigzag_buttonhole(slit, bead=2.0, gap=0.5, bar=2.0, spacing=0.4):
+    """Size over all of a buttonhole worked in zigzag: two beads and two bars about a slit.
+
+    `length = slit + 2 · bar`, `width = 2 · bead + gap`, and each side takes `ceil(slit / spacing)` stitches. It is the slit that
+    the button passes (`buttonhole`(crate::closure::buttonhole)); the whole must lie on the button stand. Work one on a
+    scrap of the same layers. Cut from both ends towards the middle, a pin across each bar.
+
+    Parameters
+    ----------
+    slit : array_like
+        length of the slit (mm, 1 to 300)
+    bead : array_like, default 2
+        width of the zigzag on each side (mm, 0.1 to 20)
+    gap : array_like, default 0.5
+        between the two sides, where it is cut (mm, 0 to 10)
+    bar : array_like, default 2
+        length of the bar at each end (mm, 0 to 20)
+    spacing : array_like, default 0.4
+        stitch length of the zigzag (mm, 0.05 to 10)
+
+    Returns
+    -------
+    length : float
+        Length over all, bars included (mm)
+    width : float
+        Width over all (mm)
+    stitches : int
+        Stitches of the two sides together
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic; the defaults are from memory of home machines, no source: measure a hole of your own. Only a bound hole is
+    otherwise: at most 6 mm wide, each welt 3 mm (frkbustad.blogspot.com, 2010).
+
+    Example: zigzag_buttonhole(slit=22, bead=2, gap=0.5, bar=2, spacing=0.4) gives length 26, width 4.5, stitches 110
+    """
+    if type(slit) is float and type(bead) is float and type(gap) is float and type(bar) is float and type(spacing) is float:
+        return _new(ZigzagButtonhole, _core.one_zigzag_buttonhole(slit, bead, gap, bar, spacing))
+    return _call.scalars("zigzag_buttonhole", ZigzagButtonhole, ("slit", "bead", "gap", "bar", "spacing",), (slit, bead, gap, bar, spacing,))
+
+
 __all__ = [
     "BandMake",
     "BindingFold",
@@ -4401,11 +5259,14 @@ __all__ = [
     "Style",
     "ArcFromRise",
     "BathVolume",
+    "BiasStrips",
+    "BiasTube",
     "BindingStrips",
     "BoxPleats",
     "Breadths",
     "ButtonForHole",
     "ButtonLoop",
+    "CapEase",
     "Casing",
     "CircleSkirt",
     "CircleSkirtOnCloth",
@@ -4425,16 +5286,21 @@ __all__ = [
     "GatherSections",
     "Godet",
     "Gore",
+    "HeadOpening",
     "HemOnCurve",
+    "HipWaistDrop",
     "HolesLeft",
     "KnifePleats",
     "LengthChain",
+    "LetOut",
     "LevelLine",
     "LiningLength",
     "LoopSlack",
     "OffCentreOpening",
     "Owf",
+    "PanelByOffsets",
     "PanelByTriangles",
+    "PuffSpread",
     "Ribbing",
     "RoundedSet",
     "Ruffle",
@@ -4443,9 +5309,12 @@ __all__ = [
     "ShapedBand",
     "Shirring",
     "ShrinkPair",
+    "SizeStep",
     "SnipSpacing",
+    "SpacingByPitch",
     "SpacingThrough",
     "StraightBand",
+    "TakeIn",
     "Tiers",
     "ToleranceStack",
     "ToleranceStackList",
@@ -4453,12 +5322,16 @@ __all__ = [
     "Tucks",
     "TurnThrough",
     "TurnedHem",
+    "VNeck",
     "WrapSkirt",
+    "ZigzagButtonhole",
     "arc_from_rise",
     "bath_volume",
     "bias_along_selvedge",
     "bias_square",
     "bias_strip_length",
+    "bias_strips",
+    "bias_tube",
     "binding_strips",
     "binding_width",
     "body_length_doubts",
@@ -4471,6 +5344,9 @@ __all__ = [
     "button_for_hole",
     "button_loop",
     "buttonhole",
+    "cap_ease",
+    "cap_for_ease",
+    "cap_width_bound",
     "casing",
     "circle_skirt",
     "circle_skirt_fraction",
@@ -4500,22 +5376,30 @@ __all__ = [
     "girth_doubts",
     "godet",
     "gore",
+    "head_opening",
     "hem_on_curve",
+    "hip_waist_drop",
     "holes_left",
     "knife_pleats",
     "knife_pleats_count",
     "knife_pleats_depth",
     "knife_pleats_finished",
+    "lacing",
     "length_chain",
+    "let_out",
     "level_line",
     "lining_free_length",
     "lining_length",
+    "lining_width",
     "loop_slack",
     "neck_bust_doubts",
     "off_centre_opening",
     "owf",
+    "panel_by_offsets",
     "panel_by_triangles",
     "parse_length",
+    "piping_width",
+    "puff_spread",
     "remaining_width",
     "ribbing",
     "round_set",
@@ -4527,10 +5411,13 @@ __all__ = [
     "share",
     "shirring",
     "shrink_pair",
+    "size_step",
     "snip_spacing",
+    "spacing_by_pitch",
     "spacing_through",
     "straight_band",
     "straight_band_depth",
+    "take_in",
     "thread_for_seam",
     "thread_ratio",
     "tiers",
@@ -4540,6 +5427,8 @@ __all__ = [
     "tucks",
     "turn_through",
     "turned_hem",
+    "v_neck",
     "waist_hip_doubts",
     "wrap_skirt",
+    "zigzag_buttonhole",
 ]

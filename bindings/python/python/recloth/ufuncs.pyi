@@ -10,6 +10,13 @@ bath_volume_cautions: np.ufunc
 bias_along_selvedge: np.ufunc
 bias_square: np.ufunc
 bias_strip_length: np.ufunc
+bias_strips_strips: np.ufunc
+bias_strips_longest: np.ufunc
+bias_strips_joined: np.ufunc
+bias_strips_kept_pct: np.ufunc
+bias_tube_turns: np.ufunc
+bias_tube_length: np.ufunc
+bias_tube_leftover: np.ufunc
 binding_strips_count: np.ufunc
 binding_strips_spare: np.ufunc
 binding_width: np.ufunc
@@ -60,6 +67,10 @@ button_loop_visible: np.ufunc
 button_loop_cut: np.ufunc
 button_loop_cautions: np.ufunc
 buttonhole: np.ufunc
+cap_ease_ease: np.ufunc
+cap_ease_ease_pct: np.ufunc
+cap_for_ease: np.ufunc
+cap_width_bound: np.ufunc
 casing_depth: np.ufunc
 casing_allowance: np.ufunc
 circle_skirt_waist_radius: np.ufunc
@@ -149,9 +160,13 @@ gore_hem_width: np.ufunc
 gore_side_length: np.ufunc
 gore_flare_deg: np.ufunc
 gore_hem_rise: np.ufunc
+head_opening_least_slit: np.ufunc
+head_opening_spare: np.ufunc
 hem_on_curve_excess_pct: np.ufunc
 hem_on_curve_excess: np.ufunc
 hem_on_curve_raw_edge: np.ufunc
+hip_waist_drop_drop: np.ufunc
+hip_waist_drop_doubts: np.ufunc
 holes_left_count: np.ufunc
 holes_left_last: np.ufunc
 holes_left_to_end: np.ufunc
@@ -192,6 +207,11 @@ knife_pleats_finished_intake: np.ufunc
 knife_pleats_finished_taken_up: np.ufunc
 knife_pleats_finished_ratio: np.ufunc
 knife_pleats_finished_doubts: np.ufunc
+lacing: np.ufunc
+let_out_lacking: np.ufunc
+let_out_each: np.ufunc
+let_out_gained: np.ufunc
+let_out_short_by: np.ufunc
 level_line_radius: np.ufunc
 level_line_chord: np.ufunc
 level_line_sag: np.ufunc
@@ -201,6 +221,7 @@ lining_length_seam_to_seam: np.ufunc
 lining_length_straight: np.ufunc
 lining_length_spare: np.ufunc
 lining_length_fold: np.ufunc
+lining_width: np.ufunc
 loop_slack_slack: np.ufunc
 loop_slack_doubts: np.ufunc
 neck_bust_doubts: np.ufunc
@@ -215,6 +236,12 @@ off_centre_opening_doubts: np.ufunc
 owf_amount_g: np.ufunc
 owf_doubts: np.ufunc
 owf_cautions: np.ufunc
+piping_width: np.ufunc
+puff_spread_flat: np.ufunc
+puff_spread_added: np.ufunc
+puff_spread_spread_each: np.ufunc
+puff_spread_strip_ratio: np.ufunc
+puff_spread_doubts: np.ufunc
 remaining_width: np.ufunc
 ribbing_round: np.ufunc
 ribbing_cut_length: np.ufunc
@@ -246,12 +273,20 @@ shrink_pair_below: np.ufunc
 shrink_pair_shell_cut: np.ufunc
 shrink_pair_lining_cut: np.ufunc
 shrink_pair_doubts: np.ufunc
+size_step_step: np.ufunc
+size_step_each_edge: np.ufunc
 snip_spacing_spacing: np.ufunc
 snip_spacing_flat: np.ufunc
+spacing_by_pitch_count: np.ufunc
+spacing_by_pitch_pitch: np.ufunc
 straight_band_cut_length: np.ufunc
 straight_band_cut_width: np.ufunc
 straight_band_strips: np.ufunc
 straight_band_depth: np.ufunc
+take_in_excess: np.ufunc
+take_in_each: np.ufunc
+take_in_taken: np.ufunc
+take_in_leftover: np.ufunc
 thread_for_seam: np.ufunc
 thread_ratio: np.ufunc
 tolerance_stack_worst: np.ufunc
@@ -272,6 +307,9 @@ turn_through_least_opening: np.ufunc
 turn_through_spare: np.ufunc
 turned_hem_allowance: np.ufunc
 turned_hem_cut_length: np.ufunc
+v_neck_edge: np.ufunc
+v_neck_off_grain_deg: np.ufunc
+v_neck_stay: np.ufunc
 waist_hip_doubts: np.ufunc
 wrap_skirt_back_waist: np.ufunc
 wrap_skirt_back_hip: np.ufunc
@@ -279,6 +317,9 @@ wrap_skirt_front_waist: np.ufunc
 wrap_skirt_front_hip: np.ufunc
 wrap_skirt_waist_edge: np.ufunc
 wrap_skirt_wrap_pct: np.ufunc
+zigzag_buttonhole_length: np.ufunc
+zigzag_buttonhole_width: np.ufunc
+zigzag_buttonhole_stitches: np.ufunc
 
 __all__ = [
     "arc_from_rise_radius",
@@ -290,6 +331,13 @@ __all__ = [
     "bias_along_selvedge",
     "bias_square",
     "bias_strip_length",
+    "bias_strips_strips",
+    "bias_strips_longest",
+    "bias_strips_joined",
+    "bias_strips_kept_pct",
+    "bias_tube_turns",
+    "bias_tube_length",
+    "bias_tube_leftover",
     "binding_strips_count",
     "binding_strips_spare",
     "binding_width",
@@ -340,6 +388,10 @@ __all__ = [
     "button_loop_cut",
     "button_loop_cautions",
     "buttonhole",
+    "cap_ease_ease",
+    "cap_ease_ease_pct",
+    "cap_for_ease",
+    "cap_width_bound",
     "casing_depth",
     "casing_allowance",
     "circle_skirt_waist_radius",
@@ -429,9 +481,13 @@ __all__ = [
     "gore_side_length",
     "gore_flare_deg",
     "gore_hem_rise",
+    "head_opening_least_slit",
+    "head_opening_spare",
     "hem_on_curve_excess_pct",
     "hem_on_curve_excess",
     "hem_on_curve_raw_edge",
+    "hip_waist_drop_drop",
+    "hip_waist_drop_doubts",
     "holes_left_count",
     "holes_left_last",
     "holes_left_to_end",
@@ -472,6 +528,11 @@ __all__ = [
     "knife_pleats_finished_taken_up",
     "knife_pleats_finished_ratio",
     "knife_pleats_finished_doubts",
+    "lacing",
+    "let_out_lacking",
+    "let_out_each",
+    "let_out_gained",
+    "let_out_short_by",
     "level_line_radius",
     "level_line_chord",
     "level_line_sag",
@@ -481,6 +542,7 @@ __all__ = [
     "lining_length_straight",
     "lining_length_spare",
     "lining_length_fold",
+    "lining_width",
     "loop_slack_slack",
     "loop_slack_doubts",
     "neck_bust_doubts",
@@ -495,6 +557,12 @@ __all__ = [
     "owf_amount_g",
     "owf_doubts",
     "owf_cautions",
+    "piping_width",
+    "puff_spread_flat",
+    "puff_spread_added",
+    "puff_spread_spread_each",
+    "puff_spread_strip_ratio",
+    "puff_spread_doubts",
     "remaining_width",
     "ribbing_round",
     "ribbing_cut_length",
@@ -526,12 +594,20 @@ __all__ = [
     "shrink_pair_shell_cut",
     "shrink_pair_lining_cut",
     "shrink_pair_doubts",
+    "size_step_step",
+    "size_step_each_edge",
     "snip_spacing_spacing",
     "snip_spacing_flat",
+    "spacing_by_pitch_count",
+    "spacing_by_pitch_pitch",
     "straight_band_cut_length",
     "straight_band_cut_width",
     "straight_band_strips",
     "straight_band_depth",
+    "take_in_excess",
+    "take_in_each",
+    "take_in_taken",
+    "take_in_leftover",
     "thread_for_seam",
     "thread_ratio",
     "tolerance_stack_worst",
@@ -552,6 +628,9 @@ __all__ = [
     "turn_through_spare",
     "turned_hem_allowance",
     "turned_hem_cut_length",
+    "v_neck_edge",
+    "v_neck_off_grain_deg",
+    "v_neck_stay",
     "waist_hip_doubts",
     "wrap_skirt_back_waist",
     "wrap_skirt_back_hip",
@@ -559,4 +638,7 @@ __all__ = [
     "wrap_skirt_front_hip",
     "wrap_skirt_waist_edge",
     "wrap_skirt_wrap_pct",
+    "zigzag_buttonhole_length",
+    "zigzag_buttonhole_width",
+    "zigzag_buttonhole_stitches",
 ]

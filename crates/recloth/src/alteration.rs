@@ -1,0 +1,235 @@
+//! Taking in, letting out, and the step from size to size.
+
+use crate::Error;
+
+/// What is taken in at the seams of a garment.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct TakeIn {
+    /// What the garment is too wide by (mm).
+    pub excess: f64,
+    /// Taken at each edge, beyond its old seam line (mm).
+    pub each: f64,
+    /// Taken at all edges together (mm).
+    pub taken: f64,
+    /// Left for darts or the centre back (mm).
+    pub leftover: f64,
+}
+
+/// What to take in at each edge of a garment that is too wide, and what is left over.
+///
+/// `excess = garment - (body + ease)`, shared evenly by the edges but no more than `limit` each, beyond which side seams leave
+/// the body's side and armholes lose their shape. A seam has two edges: both sides are four. A fold pinned out of the cloth
+/// takes twice its depth: pinned 8, taken 16. Taken in at the armhole, the sleeve must be taken in too; at the hem, see that
+/// the step is still wide enough.
+///
+/// | argument  | unit  | range      | default | meaning                                           |
+/// |-----------|-------|------------|---------|---------------------------------------------------|
+/// | `garment` | mm    | 1..=1e5    | -       | finished garment at this level, all round         |
+/// | `body`    | mm    | 1..=1e5    | -       | body at this level, all round                     |
+/// | `ease`    | mm    | -1e4..=1e4 | -       | what the garment is to have more than the body    |
+/// | `edges`   | count | 1..=64     | 4       | edges that share it, two to a seam                |
+/// | `limit`   | mm    | 0..=1e4    | 20      | the most that each edge may take                  |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `garment` when it is narrower than body and ease: it
+/// must be let out ([`let_out`]).
+///
+/// # Source
+/// Arithmetic; the limit is common practice, no source. `tests/vectors/take_in.csv` has hand-worked rows.
+///
+/// # Examples
+/// ```
+/// use recloth::alteration::take_in;
+/// let dress = take_in(1120.0, 960.0, 60.0, 4, 20.0)?;
+/// assert_eq!((dress.each, dress.taken, dress.leftover), (20.0, 80.0, 20.0));
+/// assert_eq!(take_in(1000.0, 960.0, 60.0, 4, 20.0).unwrap_err().min(), 1020.0);
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn take_in(
+    garment: f64,
+    body: f64,
+    ease: f64,
+    edges: u32,
+    limit: f64,
+) -> Result<TakeIn, Error> {
+    let garment = Error::check("garment", garment, 1.0, 1e5)?;
+    let body = Error::check("body", body, 1.0, 1e5)?;
+    let ease = Error::check("ease", ease, -1e4, 1e4)?;
+    let edges = f64::from(Error::check_count("edges", edges, 1, 64)?);
+    let limit = Error::check("limit", limit, 0.0, 1e4)?;
+    let excess = garment - (body + ease);
+    if excess < 0.0 {
+        let least = body + ease;
+        return Err(Error::no_solution("garment", garment, least, f64::NAN));
+    }
+    let (each, taken) = shared(excess, edges, limit);
+    Ok(TakeIn {
+        excess,
+        each,
+        taken,
+        leftover: excess - taken,
+    })
+}
+
+/// What of an amount each edge takes, up to a limit, and all together.
+fn shared(amount: f64, edges: f64, limit: f64) -> (f64, f64) {
+    let each = amount / edges;
+    if each <= limit {
+        (each, amount)
+    } else {
+        (limit, edges * limit)
+    }
+}
+
+/// What the allowances of a garment give when they are let out.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct LetOut {
+    /// What the garment is too narrow by (mm).
+    pub lacking: f64,
+    /// Let out at each edge (mm).
+    pub each: f64,
+    /// Let out at all edges together (mm).
+    pub gained: f64,
+    /// Still lacking: a strip or a gusset must give it (mm).
+    pub short_by: f64,
+}
+
+/// What to let out at each edge of a garment that is too narrow, and what is still short.
+///
+/// `lacking = body + ease - garment`, shared evenly by the edges but no more than `allowance - keep` each. Look first: old seam
+/// lines, needle holes, a faded or worn fold and snips that reach into the allowance may show, and then it is worth nothing.
+///
+/// | argument    | unit  | range           | default | meaning                                           |
+/// |-------------|-------|-----------------|---------|---------------------------------------------------|
+/// | `garment`   | mm    | 1..=1e5         | -       | finished garment at this level, all round         |
+/// | `body`      | mm    | 1..=1e5         | -       | body at this level, all round                     |
+/// | `ease`      | mm    | -1e4..=1e4      | -       | what the garment is to have more than the body    |
+/// | `allowance` | mm    | 0..=1e3         | -       | allowance there is inside each seam, sound cloth  |
+/// | `edges`     | count | 1..=64          | 4       | edges that can be let out, two to a seam          |
+/// | `keep`      | mm    | 0..=1e3, <= allowance | 5 | allowance that each edge must keep                |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `garment` when it is wide enough already; naming `keep`
+/// when it is more than the allowance.
+///
+/// # Source
+/// Arithmetic; what must be kept is common practice, no source. `tests/vectors/let_out.csv` has hand-worked rows.
+///
+/// # Examples
+/// ```
+/// use recloth::alteration::let_out;
+/// let skirt = let_out(700.0, 720.0, 20.0, 12.0, 4, 5.0)?;
+/// assert_eq!((skirt.each, skirt.gained, skirt.short_by), (7.0, 28.0, 12.0));
+/// assert_eq!(let_out(760.0, 720.0, 20.0, 12.0, 4, 5.0).unwrap_err().argument(), "garment");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn let_out(
+    garment: f64,
+    body: f64,
+    ease: f64,
+    allowance: f64,
+    edges: u32,
+    keep: f64,
+) -> Result<LetOut, Error> {
+    let garment = Error::check("garment", garment, 1.0, 1e5)?;
+    let body = Error::check("body", body, 1.0, 1e5)?;
+    let ease = Error::check("ease", ease, -1e4, 1e4)?;
+    let allowance = Error::check("allowance", allowance, 0.0, 1e3)?;
+    let edges = f64::from(Error::check_count("edges", edges, 1, 64)?);
+    let keep = Error::check("keep", keep, 0.0, 1e3)?;
+    let lacking = body + ease - garment;
+    if lacking < 0.0 {
+        let most = body + ease;
+        return Err(Error::no_solution("garment", garment, f64::NAN, most));
+    }
+    if keep > allowance {
+        return Err(Error::no_solution("keep", keep, 0.0, allowance));
+    }
+    let (each, gained) = shared(lacking, edges, allowance - keep);
+    Ok(LetOut {
+        lacking,
+        each,
+        gained,
+        short_by: lacking - gained,
+    })
+}
+
+/// The step from size to size.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct SizeStep {
+    /// From one size to the next, all round (mm).
+    pub step: f64,
+    /// The same at each edge of the pattern (mm).
+    pub each_edge: f64,
+}
+
+/// Step from one size to the next, all round and at each edge of the pattern.
+///
+/// `step = (larger - smaller) / steps`, `each_edge = step / edges`. Even steps only: in published series the step itself grows
+/// in the larger sizes, and lengths do not grow as girths do.
+///
+/// | argument  | unit  | range               | default | meaning                                     |
+/// |-----------|-------|---------------------|---------|---------------------------------------------|
+/// | `smaller` | mm    | 1..=1e5             | -       | girth of the smaller size                   |
+/// | `larger`  | mm    | 1..=1e5, >= smaller | -       | girth of the larger size                    |
+/// | `steps`   | count | 1..=100             | 1       | number of steps from one to the other       |
+/// | `edges`   | count | 1..=64              | 4       | edges that share a step, two to a seam      |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `larger` when it is the smaller.
+///
+/// # Source
+/// Arithmetic. EN 13402-3's series steps by 40 mm, then 60 mm, in bust (from memory). `tests/vectors/size_step.csv`.
+///
+/// # Examples
+/// ```
+/// use recloth::alteration::size_step;
+/// let bust = size_step(760.0, 1040.0, 7, 4)?;
+/// assert_eq!((bust.step, bust.each_edge), (40.0, 10.0));
+/// assert_eq!(size_step(760.0, 720.0, 1, 4).unwrap_err().argument(), "larger");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn size_step(smaller: f64, larger: f64, steps: u32, edges: u32) -> Result<SizeStep, Error> {
+    let smaller = Error::check("smaller", smaller, 1.0, 1e5)?;
+    let larger = Error::check("larger", larger, 1.0, 1e5)?;
+    let steps = f64::from(Error::check_count("steps", steps, 1, 100)?);
+    let edges = f64::from(Error::check_count("edges", edges, 1, 64)?);
+    if larger < smaller {
+        return Err(Error::no_solution("larger", larger, smaller, f64::NAN));
+    }
+    let step = (larger - smaller) / steps;
+    Ok(SizeStep {
+        step,
+        each_edge: step / edges,
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn nothing_is_lost_between_edges_and_leftover() {
+        for (edges, limit) in [(1, 0.0), (4, 20.0), (4, 25.0), (64, 1e4)] {
+            let dress = take_in(1120.0, 960.0, 60.0, edges, limit).unwrap();
+            assert_eq!(dress.taken + dress.leftover, dress.excess);
+            approx::assert_abs_diff_eq!(dress.each * f64::from(edges), dress.taken, epsilon = 1e-9);
+            assert!(dress.each <= limit && dress.leftover >= 0.0);
+        }
+    }
+
+    #[test]
+    fn a_garment_that_just_fits_needs_neither() {
+        assert_eq!(take_in(1020.0, 960.0, 60.0, 4, 20.0).unwrap().each, 0.0);
+        assert_eq!(
+            let_out(1020.0, 960.0, 60.0, 12.0, 4, 5.0).unwrap().each,
+            0.0
+        );
+    }
+}
