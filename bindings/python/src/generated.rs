@@ -220,7 +220,7 @@ fn one_bias_strip_length<'py>(
 }
 /// `recloth::bias::bias_strips`.
 #[allow(non_camel_case_types)]
-struct bias_strips;
+struct bias_strips {}
 impl Scalar<5, 4> for bias_strips {
     const WHOLE: [bool; 4] = [true, false, false, false];
     #[inline]
@@ -252,7 +252,7 @@ fn one_bias_strips<'py>(
 }
 /// `recloth::bias::bias_tube`.
 #[allow(non_camel_case_types)]
-struct bias_tube;
+struct bias_tube {}
 impl Scalar<4, 3> for bias_tube {
     const WHOLE: [bool; 3] = [true, false, false];
     #[inline]
@@ -696,7 +696,7 @@ fn one_buttonhole<'py>(
 }
 /// `recloth::sleeve::cap_ease`.
 #[allow(non_camel_case_types)]
-struct cap_ease;
+struct cap_ease {}
 impl Scalar<2, 2> for cap_ease {
     const WHOLE: [bool; 2] = [false, false];
     #[inline]
@@ -719,7 +719,7 @@ fn one_cap_ease<'py>(
 }
 /// `recloth::sleeve::cap_for_ease`.
 #[allow(non_camel_case_types)]
-struct cap_for_ease;
+struct cap_for_ease {}
 impl Scalar<2, 1> for cap_for_ease {
     const WHOLE: [bool; 1] = [false];
     #[inline]
@@ -742,7 +742,7 @@ fn one_cap_for_ease<'py>(
 }
 /// `recloth::sleeve::cap_width_bound`.
 #[allow(non_camel_case_types)]
-struct cap_width_bound;
+struct cap_width_bound {}
 impl Scalar<2, 1> for cap_width_bound {
     const WHOLE: [bool; 1] = [false];
     #[inline]
@@ -1565,7 +1565,7 @@ fn one_gore<'py>(
 }
 /// `recloth::neck::head_opening`.
 #[allow(non_camel_case_types)]
-struct head_opening;
+struct head_opening {}
 impl Scalar<4, 2> for head_opening {
     const WHOLE: [bool; 2] = [false, false];
     #[inline]
@@ -1614,7 +1614,7 @@ fn one_hem_on_curve<'py>(
 }
 /// `recloth::body::hip_waist_drop`.
 #[allow(non_camel_case_types)]
-struct hip_waist_drop;
+struct hip_waist_drop {}
 impl Scalar<2, 2> for hip_waist_drop {
     const WHOLE: [bool; 2] = [false, true];
     #[inline]
@@ -1869,7 +1869,7 @@ fn one_knife_pleats_finished<'py>(
 }
 /// `recloth::fastening::lacing`.
 #[allow(non_camel_case_types)]
-struct lacing;
+struct lacing {}
 impl Scalar<4, 1> for lacing {
     const WHOLE: [bool; 1] = [false];
     #[inline]
@@ -1920,7 +1920,7 @@ fn one_length_chain<'py>(
 }
 /// `recloth::alteration::let_out`.
 #[allow(non_camel_case_types)]
-struct let_out;
+struct let_out {}
 impl Scalar<6, 4> for let_out {
     const WHOLE: [bool; 4] = [false, false, false, false];
     #[inline]
@@ -2024,7 +2024,7 @@ fn one_lining_length<'py>(
 }
 /// `recloth::lining::lining_width`.
 #[allow(non_camel_case_types)]
-struct lining_width;
+struct lining_width {}
 impl Scalar<4, 1> for lining_width {
     const WHOLE: [bool; 1] = [false];
     #[inline]
@@ -2292,7 +2292,7 @@ fn one_parse_length<'py>(py: Python<'py>, text: &str) -> PyResult<Bound<'py, PyA
 }
 /// `recloth::bias::piping_width`.
 #[allow(non_camel_case_types)]
-struct piping_width;
+struct piping_width {}
 impl Scalar<3, 1> for piping_width {
     const WHOLE: [bool; 1] = [false];
     #[inline]
@@ -2316,7 +2316,7 @@ fn one_piping_width<'py>(
 }
 /// `recloth::sleeve::puff_spread`.
 #[allow(non_camel_case_types)]
-struct puff_spread;
+struct puff_spread {}
 impl Scalar<4, 5> for puff_spread {
     const WHOLE: [bool; 5] = [false, false, false, false, true];
     #[inline]
@@ -2670,7 +2670,7 @@ fn one_shrink_pair<'py>(
 }
 /// `recloth::alteration::size_step`.
 #[allow(non_camel_case_types)]
-struct size_step;
+struct size_step {}
 impl Scalar<4, 2> for size_step {
     const WHOLE: [bool; 2] = [false, false];
     #[inline]
@@ -2725,7 +2725,7 @@ fn one_snip_spacing<'py>(
 }
 /// `recloth::fastening::spacing_by_pitch`.
 #[allow(non_camel_case_types)]
-struct spacing_by_pitch;
+struct spacing_by_pitch {}
 impl Scalar<3, 2> for spacing_by_pitch {
     const WHOLE: [bool; 2] = [true, false];
     #[inline]
@@ -2837,7 +2837,7 @@ fn one_straight_band_depth<'py>(
 }
 /// `recloth::alteration::take_in`.
 #[allow(non_camel_case_types)]
-struct take_in;
+struct take_in {}
 impl Scalar<5, 4> for take_in {
     const WHOLE: [bool; 4] = [false, false, false, false];
     #[inline]
@@ -3095,7 +3095,7 @@ fn one_turned_hem<'py>(
 }
 /// `recloth::neck::v_neck`.
 #[allow(non_camel_case_types)]
-struct v_neck;
+struct v_neck {}
 impl Scalar<3, 3> for v_neck {
     const WHOLE: [bool; 3] = [false, false, false];
     #[inline]
@@ -3174,7 +3174,7 @@ fn one_wrap_skirt<'py>(
 }
 /// `recloth::fastening::zigzag_buttonhole`.
 #[allow(non_camel_case_types)]
-struct zigzag_buttonhole;
+struct zigzag_buttonhole {}
 impl Scalar<5, 3> for zigzag_buttonhole {
     const WHOLE: [bool; 3] = [false, false, true];
     #[inline]

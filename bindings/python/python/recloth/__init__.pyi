@@ -616,6 +616,17 @@ class BathVolume(NamedTuple, Generic[_N, _W]):
     doubts: _W
     cautions: _W
 
+class BiasStrips(NamedTuple, Generic[_N, _W]):
+    strips: _W
+    longest: _N
+    joined: _N
+    kept_pct: _N
+
+class BiasTube(NamedTuple, Generic[_N, _W]):
+    turns: _W
+    length: _N
+    leftover: _N
+
 class BindingStrips(NamedTuple, Generic[_N, _W]):
     count: _W  # type: ignore[assignment]
     spare: _N
@@ -644,6 +655,10 @@ class ButtonLoop(NamedTuple, Generic[_N, _W]):
     visible: _N
     cut: _N
     cautions: _W
+
+class CapEase(NamedTuple, Generic[_N]):
+    ease: _N
+    ease_pct: _N
 
 class Casing(NamedTuple, Generic[_N]):
     depth: _N
@@ -763,10 +778,18 @@ class Gore(NamedTuple, Generic[_N]):
     flare_deg: _N
     hem_rise: _N
 
+class HeadOpening(NamedTuple, Generic[_N]):
+    least_slit: _N
+    spare: _N
+
 class HemOnCurve(NamedTuple, Generic[_N]):
     excess_pct: _N
     excess: _N
     raw_edge: _N
+
+class HipWaistDrop(NamedTuple, Generic[_N, _W]):
+    drop: _N
+    doubts: _W
 
 class HolesLeft(NamedTuple, Generic[_N, _W]):
     count: _W  # type: ignore[assignment]
@@ -791,6 +814,12 @@ class LengthChain(NamedTuple):
     minus: float
     worst_per_mm: float
     likely_per_mm: float
+
+class LetOut(NamedTuple, Generic[_N]):
+    lacking: _N
+    each: _N
+    gained: _N
+    short_by: _N
 
 class LevelLine(NamedTuple, Generic[_N]):
     radius: _N
@@ -823,6 +852,15 @@ class Owf(NamedTuple, Generic[_N, _W]):
     doubts: _W
     cautions: _W
 
+class PanelByOffsets(NamedTuple):
+    left_bow: NDArray[np.float64]
+    right_bow: NDArray[np.float64]
+    area: float
+    length: float
+    widest: float
+    narrowest: float
+    largest_bow: float
+
 class PanelByTriangles(NamedTuple):
     along: NDArray[np.float64]
     across: NDArray[np.float64]
@@ -833,6 +871,13 @@ class PanelByTriangles(NamedTuple):
     weakest_corner: int
     weakest_per_mm: float
     doubts: int
+
+class PuffSpread(NamedTuple, Generic[_N, _W]):
+    flat: _N
+    added: _N
+    spread_each: _N
+    strip_ratio: _N
+    doubts: _W
 
 class Ribbing(NamedTuple, Generic[_N]):
     round: _N
@@ -886,9 +931,17 @@ class ShrinkPair(NamedTuple, Generic[_N, _W]):
     lining_cut: _N
     doubts: _W
 
+class SizeStep(NamedTuple, Generic[_N]):
+    step: _N
+    each_edge: _N
+
 class SnipSpacing(NamedTuple, Generic[_N]):
     spacing: _N
     flat: _N
+
+class SpacingByPitch(NamedTuple, Generic[_N, _W]):
+    count: _W  # type: ignore[assignment]
+    pitch: _N
 
 class SpacingThrough(NamedTuple):
     places: NDArray[np.float64]
@@ -901,6 +954,12 @@ class StraightBand(NamedTuple, Generic[_N, _W]):
     cut_length: _N
     cut_width: _N
     strips: _W
+
+class TakeIn(NamedTuple, Generic[_N]):
+    excess: _N
+    each: _N
+    taken: _N
+    leftover: _N
 
 class Tiers(NamedTuple):
     flats: NDArray[np.float64]
@@ -943,6 +1002,11 @@ class TurnedHem(NamedTuple, Generic[_N]):
     allowance: _N
     cut_length: _N
 
+class VNeck(NamedTuple, Generic[_N]):
+    edge: _N
+    off_grain_deg: _N
+    stay: _N
+
 class WrapSkirt(NamedTuple, Generic[_N]):
     back_waist: _N
     back_hip: _N
@@ -950,6 +1014,11 @@ class WrapSkirt(NamedTuple, Generic[_N]):
     front_hip: _N
     waist_edge: _N
     wrap_pct: _N
+
+class ZigzagButtonhole(NamedTuple, Generic[_N, _W]):
+    length: _N
+    width: _N
+    stitches: _W
 
 @overload
 def arc_from_rise(chord: float, rise: float) -> ArcFromRise[float]: ...  # type: ignore[overload-overlap]
@@ -1129,6 +1198,102 @@ def bias_strip_length(side: _ArrayLikeFloat_co, width: _ArrayLikeFloat_co) -> ND
     Source: Equal areas. `tests/vectors/bias_strip_length.csv` has published rows.
 
     Example: bias_strip_length(side=400, width=40) gives 4000
+    """
+
+@overload
+def bias_strips(length: float, width: float, strip: float, allowance: float = ..., shortest: float = ...) -> BiasStrips[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def bias_strips(length: _ArrayLikeFloat_co, width: _ArrayLikeFloat_co, strip: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co = ..., shortest: _ArrayLikeFloat_co = ...) -> BiasStrips[NDArray[np.float64], NDArray[np.uint32]]:
+    """Strips that a rectangle gives when it is cut across at 45°, and their length when joined.
+
+    The first cut runs from a corner, and the others lie `strip · √2` apart along the selvedge to both sides of it. Between the
+    two corners' cuts the strips are full, `√2` times the shorter side; in the two end triangles each is shorter than the one
+    before. Strips shorter than `shortest`, or than a join takes, are left out. Ends are cut on the straight grain, and each
+    join takes `2 · √2 · allowance` along the strip. Fewer, longer pieces come from `bias_tube`.
+
+    Parameters
+    ----------
+    length : array_like
+        one side of the rectangle, on grain (mm, 10 to 100000)
+    width : array_like
+        the other side (mm, 10 to 100000)
+    strip : array_like
+        width of a strip, square to its edges (mm, 1 to 10000)
+    allowance : array_like, default 6
+        seam allowance at each join (mm, 0 to 100)
+    shortest : array_like, default 100
+        shortest strip worth joining (mm, 0 to 100000)
+
+    Returns
+    -------
+    strips : int
+        Number of strips
+    longest : float
+        Length of the longest, along its shorter edge (mm)
+    joined : float
+        All strips joined on the straight grain, what the joins take left off (mm)
+    kept_pct : float
+        Share of the cloth in them before joining (%)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `shortest` when no strip is as long as that, with the
+        longest as `max`.
+
+    Notes
+    -----
+    Source: Plane geometry. `tests/vectors/bias_strips.csv` has published and hand-worked rows: a tutorial gets about 60 in of 2 in strips
+    from a 12 in square, where its area would give 72.
+
+    Example: bias_strips(length=700, width=300, strip=40, allowance=6, shortest=100) gives strips 15, longest 424.26, joined 4549.1
+    """
+
+@overload
+def bias_tube(length: float, width: float, strip: float, allowance: float = ...) -> BiasTube[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def bias_tube(length: _ArrayLikeFloat_co, width: _ArrayLikeFloat_co, strip: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co = ...) -> BiasTube[NDArray[np.float64], NDArray[np.uint32]]:
+    """One long bias strip from a rectangle sewn to a slanted tube.
+
+    A corner is cut off at 45° and sewn to the other end; the slanted piece is marked in strips, its long sides are sewn
+    together one strip out of step, and the spiral is cut. Both seams cross every turn on the straight grain. The first seam
+    takes two allowances of the long side, the second two of the short: `turns = floor((long - 2 · allowance) / (strip · √2))`,
+    `length = turns · (short - 2 · allowance) · √2`. Area alone, `long · short / strip`, promises up to one turn more.
+
+    Parameters
+    ----------
+    length : array_like
+        one side of the rectangle, on grain (mm, 10 to 100000)
+    width : array_like
+        the other side (mm, 10 to 100000)
+    strip : array_like
+        width of the strip, square to its edges (mm, 1 to 10000)
+    allowance : array_like, default 6
+        allowance of both seams (mm, 0 to 100)
+
+    Returns
+    -------
+    turns : int
+        Turns of the strip round the tube
+    length : float
+        Length of the strip (mm)
+    leftover : float
+        What is left over along the long side, less than one turn (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `allowance` when it takes the short side; naming `strip`
+        when not one turn is had.
+
+    Notes
+    -----
+    Source: Plane geometry. A tutorial counts area, and only one allowance off each side: 22 in square, 3 in strips, 1/4 in: 157.7 in,
+    where five whole turns give 152. `tests/vectors/bias_tube.csv` has published and hand-worked rows.
+
+    Example: bias_tube(length=700, width=300, strip=40, allowance=6) gives turns 12, length 700, leftover 9.18
     """
 
 @overload
@@ -1652,6 +1817,111 @@ def buttonhole(diameter: _ArrayLikeFloat_co, thickness: _ArrayLikeFloat_co, ease
     Source: Sewing-machine manual, models 5147/5144 (diameter and thickness). `tests/vectors/buttonhole.csv` has published rows.
 
     Example: buttonhole(diameter=18.5, thickness=3.5, ease=0) gives 22
+    """
+
+@overload
+def cap_ease(armhole: float, cap: float) -> CapEase[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def cap_ease(armhole: _ArrayLikeFloat_co, cap: _ArrayLikeFloat_co) -> CapEase[NDArray[np.float64]]:
+    """Ease of a sleeve cap in its armhole.
+
+    `ease = cap - armhole`. Walk both along their seam lines, front and back apart, since a right total can hide a front that
+    is short. A shirt or a dropped shoulder has 0 to 2 %, a set-in sleeve in soft cloth 3 to 6 %; more than about 6 % in firm
+    cloth gathers (common practice, no source).
+
+    Parameters
+    ----------
+    armhole : array_like
+        seam line of the armhole, or of a section of it (mm, 1 to 100000)
+    cap : array_like
+        seam line of the cap, or of the same section (mm, 1 to 100000)
+
+    Returns
+    -------
+    ease : float
+        What the cap is longer; negative when it is too short to be sewn in (mm)
+    ease_pct : float
+        The same over the armhole (%)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic. `tests/vectors/cap_ease.csv` has hand-worked rows.
+
+    Example: cap_ease(armhole=440, cap=452) gives ease 12, ease_pct 2.727
+    """
+
+@overload
+def cap_for_ease(armhole: float, ease_pct: float = ...) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def cap_for_ease(armhole: _ArrayLikeFloat_co, ease_pct: _ArrayLikeFloat_co = ...) -> NDArray[np.float64]:
+    """Length that a sleeve cap must have for a wanted ease.
+
+    `armhole · (1 + ease_pct / 100)`. Where the cap there is is short of it, raise the cap (by half of what is short, as a
+    first guess, then walk it again), widen it, or lift the underarm of the armhole.
+
+    Parameters
+    ----------
+    armhole : array_like
+        seam line of the armhole (mm, 1 to 100000)
+    ease_pct : array_like, default 4
+        wanted ease over the armhole (%, -20 to 100)
+
+    Returns
+    -------
+    float
+        Seam line of the cap (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic; the default ease is common practice, no source. `tests/vectors/cap_for_ease.csv` has hand-worked rows.
+
+    Example: cap_for_ease(armhole=440, ease_pct=4) gives 457.6
+    """
+
+@overload
+def cap_width_bound(cap: float, height: float) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def cap_width_bound(cap: _ArrayLikeFloat_co, height: _ArrayLikeFloat_co) -> NDArray[np.float64]:
+    """Widest sleeve that a cap of a given length and height can have.
+
+    `2 · √((cap / 2)² - height²)`, as if each half of the cap were straight. The line curves, so the sleeve is narrower than
+    this: a bound, not a width to cut to. The bound shrinks as the cap is raised.
+
+    Parameters
+    ----------
+    cap : array_like
+        seam line of the whole cap (mm, 1 to 100000)
+    height : array_like
+        underarm line up to the top of the cap (mm, 0 to 100000)
+
+    Returns
+    -------
+    float
+        Upper bound of the width at the underarm line (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `height` when it is half the cap or more.
+
+    Notes
+    -----
+    Source: Plane geometry. `tests/vectors/cap_width_bound.csv` has hand-worked rows.
+
+    Example: cap_width_bound(cap=500, height=150) gives 400
     """
 
 @overload
@@ -2861,6 +3131,48 @@ def gore(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co, hem: _ArrayLikeFloa
     """
 
 @overload
+def head_opening(head: float, neck: float, slit: float, ease: float = ...) -> HeadOpening[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def head_opening(head: _ArrayLikeFloat_co, neck: _ArrayLikeFloat_co, slit: _ArrayLikeFloat_co, ease: _ArrayLikeFloat_co = ...) -> HeadOpening[NDArray[np.float64]]:
+    """Whether a neck with a slit passes over the head, and the least slit.
+
+    A slit opens by its length on both sides: `neck + 2 · slit >= head + ease`. The same sum serves a skirt with a zip that
+    must pass over the hip, with waist and hip for neck and head, where the skirt at the slit's end is no narrower. Measure
+    the finished edge, not the neck of the body. For children no cords or drawstrings at the neck, no small loose buttons,
+    no elastic round the throat: see the safety standards that hold where you are.
+
+    Parameters
+    ----------
+    head : array_like
+        girth that must pass (mm, 1 to 100000)
+    neck : array_like
+        finished way round the edge, not stretched (mm, 1 to 100000)
+    slit : array_like
+        length of the slit, button placket or zip (mm, 0 to 10000)
+    ease : array_like, default 20
+        what the opening should be wider (mm, 0 to 1000)
+
+    Returns
+    -------
+    least_slit : float
+        Least length of the slit; 0 where none is needed (mm)
+    spare : float
+        What the opening is wider than needed; negative when it does not pass (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic; the ease of 20 mm is common practice, no source. `tests/vectors/head_opening.csv` has hand-worked rows.
+
+    Example: head_opening(head=520, neck=440, slit=60, ease=20) gives least_slit 50, spare 20
+    """
+
+@overload
 def hem_on_curve(radius: float, depth: float, hem: float = ...) -> HemOnCurve[float]: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -2901,6 +3213,44 @@ def hem_on_curve(radius: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, hem: _Ar
     or a rolled hem for a full circle, where by this sum (radius 761) 1/4 in leaves 1.7 % and 1 1/2 in would leave 10.5 %.
 
     Example: hem_on_curve(radius=840, depth=40, hem=2000) gives excess_pct 10, excess 190.476, raw_edge 2095.238
+    """
+
+@overload
+def hip_waist_drop(hip: float, waist: float) -> HipWaistDrop[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def hip_waist_drop(hip: _ArrayLikeFloat_co, waist: _ArrayLikeFloat_co) -> HipWaistDrop[NDArray[np.float64], NDArray[np.uint32]]:
+    """What the hip is larger than the waist, which may be less than nothing.
+
+    `drop = hip - waist`. On a body whose waist is the larger there is nothing to dart: panels hang straight from the waist, or
+    flare from the hip to it. What darts take in a panel there is follows from the panel, not from this
+    (`dart_in_panel`(crate::dart::dart_in_panel)).
+
+    Parameters
+    ----------
+    hip : array_like
+        girth of hip (mm, 1 to 100000)
+    waist : array_like
+        girth of waist (mm, 1 to 100000)
+
+    Returns
+    -------
+    drop : float
+        Hip less waist; negative where the waist is larger (mm)
+    doubts : int
+        Doubts raised, as by `waist_hip_doubts` (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic. From the data of Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*, NATICK/TR-15/007: women
+    57 to 252 mm, men -21 to 164 mm (5th and 95th percentiles), waist taken at the navel.
+
+    Example: hip_waist_drop(hip=980, waist=720) gives drop 260, doubts 0
     """
 
 @overload
@@ -3153,6 +3503,46 @@ def knife_pleats_finished(flat: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, d
     Example: knife_pleats_finished(flat=2160, count=24, depth=30) gives flat 2160, finished 720, count 24, show 30, depth 30, intake 60, taken_up 1440, ratio 3, doubts 0
     """
 
+@overload
+def lacing(pairs: int, pitch: float, gap: float, tail: float = ...) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def lacing(pairs: _ArrayLikeFloat_co, pitch: _ArrayLikeFloat_co, gap: _ArrayLikeFloat_co, tail: _ArrayLikeFloat_co = ...) -> NDArray[np.float64]:
+    """Length of lace for a laced opening.
+
+    Crosswise lacing, with one bar straight across at the start: each of the `pairs - 1` steps takes two slanting stretches,
+    `lace = gap + 2 · (pairs - 1) · √(gap² + pitch²) + 2 · tail`. Give the gap at its widest, when the garment is put on, or the
+    lace must be drawn out each time. No lace at a child's neck or hood.
+
+    Parameters
+    ----------
+    pairs : array_like of int
+        pairs of eyelets (1 to 100)
+    pitch : array_like
+        from eyelet to eyelet along one side (mm, 1 to 1000)
+    gap : array_like
+        across from eyelet to eyelet of a pair (mm, 0 to 10000)
+    tail : array_like, default 250
+        each end left over for a bow (mm, 0 to 10000)
+
+    Returns
+    -------
+    float
+        Length of lace (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Plane geometry; the thickness of cloth and lace is left out. The tail for a bow is common practice, no source.
+    `tests/vectors/lacing.csv` has hand-worked rows.
+
+    Example: lacing(pairs=9, pitch=30, gap=40, tail=250) gives 1340
+    """
+
 def length_chain(lengths: Sequence[float] | NDArray[Any], factors: Sequence[float] | NDArray[Any], total: float, unknown: int) -> LengthChain:
     """The one unknown of a chain of lengths.
 
@@ -3197,6 +3587,55 @@ def length_chain(lengths: Sequence[float] | NDArray[Any], factors: Sequence[floa
     Source: Arithmetic; errors as in `tolerance_stack`.
 
     Example: length_chain(lengths=[640, 10, 35], factors=[1, -1, 1], total=0, unknown=3) gives value 665, plus 675, minus 10, worst_per_mm 3, likely_per_mm 1.7321
+    """
+
+@overload
+def let_out(garment: float, body: float, ease: float, allowance: float, edges: int = ..., keep: float = ...) -> LetOut[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def let_out(garment: _ArrayLikeFloat_co, body: _ArrayLikeFloat_co, ease: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, edges: _ArrayLikeFloat_co = ..., keep: _ArrayLikeFloat_co = ...) -> LetOut[NDArray[np.float64]]:
+    """What to let out at each edge of a garment that is too narrow, and what is still short.
+
+    `lacking = body + ease - garment`, shared evenly by the edges but no more than `allowance - keep` each. Look first: old seam
+    lines, needle holes, a faded or worn fold and snips that reach into the allowance may show, and then it is worth nothing.
+
+    Parameters
+    ----------
+    garment : array_like
+        finished garment at this level, all round (mm, 1 to 100000)
+    body : array_like
+        body at this level, all round (mm, 1 to 100000)
+    ease : array_like
+        what the garment is to have more than the body (mm, -10000 to 10000)
+    allowance : array_like
+        allowance there is inside each seam, sound cloth (mm, 0 to 1000)
+    edges : array_like of int, default 4
+        edges that can be let out, two to a seam (1 to 64)
+    keep : array_like, default 5
+        allowance that each edge must keep (mm, 0 to 1000, <= allowance)
+
+    Returns
+    -------
+    lacking : float
+        What the garment is too narrow by (mm)
+    each : float
+        Let out at each edge (mm)
+    gained : float
+        Let out at all edges together (mm)
+    short_by : float
+        Still lacking: a strip or a gusset must give it (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `garment` when it is wide enough already; naming `keep`
+        when it is more than the allowance.
+
+    Notes
+    -----
+    Source: Arithmetic; what must be kept is common practice, no source. `tests/vectors/let_out.csv` has hand-worked rows.
+
+    Example: let_out(garment=700, body=720, ease=20, allowance=12, edges=4, keep=5) gives lacking 40, each 7, gained 28, short_by 12
     """
 
 @overload
@@ -3322,6 +3761,45 @@ def lining_length(length: _ArrayLikeFloat_co, hem_depth: _ArrayLikeFloat_co, cle
     hand-worked rows.
 
     Example: lining_length(length=560, hem_depth=45, clearance=20) gives seam_to_seam 565, straight 515, spare 50, fold 25
+    """
+
+@overload
+def lining_width(panel: float, facing: float = ..., ease_pct: float = ..., pleat: float = ...) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def lining_width(panel: _ArrayLikeFloat_co, facing: _ArrayLikeFloat_co = ..., ease_pct: _ArrayLikeFloat_co = ..., pleat: _ArrayLikeFloat_co = ...) -> NDArray[np.float64]:
+    """Width to cut a lining panel that meets a facing.
+
+    `width = (panel - facing) · (1 + ease_pct / 100) + pleat`, between seam lines: the lining must never be what strains, so it
+    is wider than what it lines. A pleat at the centre back gives room to reach. Panels without a facing have `facing = 0`.
+
+    Parameters
+    ----------
+    panel : array_like
+        finished shell panel, seam line to edge (mm, 1 to 100000)
+    facing : array_like, default 0
+        finished facing, edge to the seam that joins the lining (mm, 0 to 100000, < panel)
+    ease_pct : array_like, default 2
+        what the lining is wider than what it lines (%, 0 to 50)
+    pleat : array_like, default 0
+        cloth of a pleat, both layers of its fold (mm, 0 to 10000)
+
+    Returns
+    -------
+    float
+        Width of the lining panel between seam lines (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `facing` when it is as wide as the panel.
+
+    Notes
+    -----
+    Source: Arithmetic; the ease is common practice, no source. `tests/vectors/lining_width.csv` has hand-worked rows. What washing
+    takes of shell and lining is another question: `shrink_pair`(crate::cloth::shrink_pair).
+
+    Example: lining_width(panel=260, facing=60, ease_pct=2, pleat=0) gives 204
     """
 
 @overload
@@ -3501,6 +3979,55 @@ def owf(mass_g: _ArrayLikeFloat_co, pct: _ArrayLikeFloat_co) -> Owf[NDArray[np.f
     Example: owf(mass_g=380, pct=15) gives amount_g 57, doubts 0, cautions 3
     """
 
+def panel_by_offsets(stations: Sequence[float] | NDArray[Any], left: Sequence[float] | NDArray[Any], right: Sequence[float] | NDArray[Any]) -> PanelByOffsets:
+    """Area and sides of a panel measured at stations along a grain line, left and right of it.
+
+    The fast way for an uneven or traced panel: draw one thread's line down it, mark stations, and measure square to the line to
+    both edges. Between stations the sides are taken as straight, so put one at every corner and more where an edge curves; the
+    area is the sum of trapeziums. `left_bow` and `right_bow` tell how far each station lies beyond (positive) or within the
+    straight line between its side's ends, measured across as the readings are: a reading out of row is a slip of the tape, or a side that is no straight seam. What
+    lies off the line makes every width wrong: check that the thread runs true.
+
+    Parameters
+    ----------
+    stations : sequence of float
+        places along the grain line, rising (mm, -100000 to 100000, 2 to 200 items)
+    left : sequence of float
+        from the line to the left edge at each (mm, 0 to 100000, as many as stations)
+    right : sequence of float
+        from the line to the right edge at each (mm, 0 to 100000, as many as stations)
+
+    Returns
+    -------
+    left_bow : array
+        left edge beyond its straight line; negative within (mm)
+    right_bow : array
+        right edge beyond its straight line (mm)
+    area : float
+        Area between the first and the last station (mm2)
+    length : float
+        From the first to the last station (mm)
+    widest : float
+        Greatest width at a station (mm)
+    narrowest : float
+        Least width at a station (mm)
+    largest_bow : float
+        Farthest that a side leaves the straight line between its ends, measured across (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange`, `Count` or `Room`, naming the argument. `NoSolution` naming `stations` when one is not beyond the
+        one before. `Outline` naming `right` when all widths are 0.
+
+    Notes
+    -----
+    Source: Offsets from a base line and the trapezium rule, as in land surveying. `tests/vectors/panel_by_offsets.csv` has hand-worked
+    rows.
+
+    Example: panel_by_offsets(stations=[0, 200, 400, 600], left=[150, 160, 200, 210], right=[160, 180, 180, 220]) gives left_bow 0 -10 10 0, right_bow 0 0 -20 0, area 218000, length 600, widest 430, narrowest 310, largest_bow 20
+    """
+
 def panel_by_triangles(base: float, starts: Sequence[int] | NDArray[Any], ends: Sequence[int] | NDArray[Any], from_start: Sequence[float] | NDArray[Any], from_end: Sequence[float] | NDArray[Any], sides: Sequence[int] | NDArray[Any], spare_starts: Sequence[int] | NDArray[Any], spare_ends: Sequence[int] | NDArray[Any], spare_readings: Sequence[float] | NDArray[Any]) -> PanelByTriangles:
     """Corners and area of a panel measured by tape in triangles, with its spare readings checked.
 
@@ -3609,6 +4136,89 @@ def parse_length(text: str) -> float:
     """
 
 @overload
+def piping_width(cord: float, allowance: float, thickness: float = ...) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def piping_width(cord: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, thickness: _ArrayLikeFloat_co = ...) -> NDArray[np.float64]:
+    """Width of the strip that covers a cord for piping.
+
+    `π · (cord + thickness) + 2 · allowance`: once round the cord in the middle of the cloth, and an allowance on both sides.
+    Stitched close to the cord, it is a little more than is covered, which the stitching needs. Shrink cotton cord first.
+
+    Parameters
+    ----------
+    cord : array_like
+        diameter of the cord (mm, 0 to 200)
+    allowance : array_like
+        seam allowance beside it (mm, 0 to 1000)
+    thickness : array_like, default 0
+        thickness of the strip's cloth (mm, 0 to 20)
+
+    Returns
+    -------
+    float
+        Width to cut, square to the edges (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `allowance` when there is neither cord nor allowance.
+
+    Notes
+    -----
+    Source: Plane geometry. `tests/vectors/piping_width.csv` has hand-worked rows.
+
+    Example: piping_width(cord=4, allowance=10, thickness=0) gives 32.566
+    """
+
+@overload
+def puff_spread(zone: float, ratio: float, slashes: int, strip: float) -> PuffSpread[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def puff_spread(zone: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co, slashes: _ArrayLikeFloat_co, strip: _ArrayLikeFloat_co) -> PuffSpread[NDArray[np.float64], NDArray[np.uint32]]:
+    """Spread of a sleeve cap that is slashed and opened for gathers between two notches.
+
+    `flat = zone · ratio`, `spread_each = (flat - zone) / slashes`. Where the sleeve is cut already, a strip is let in instead,
+    on the sleeve's own grain: one as wide as `strip` allows a ratio of `(zone + strip) / zone`. How much the cap is raised
+    as well is taste: fold it in paper first.
+
+    Parameters
+    ----------
+    zone : array_like
+        seam line between the notches, where the gathers go (mm, 1 to 10000)
+    ratio : array_like
+        zone after spreading over before (1 to 10)
+    slashes : array_like of int
+        number of slashes (1 to 100)
+    strip : array_like
+        cloth there is to let in, allowances taken off (mm, 0 to 100000)
+
+    Returns
+    -------
+    flat : float
+        Zone after spreading, before gathering (mm)
+    added : float
+        What spreading adds in all (mm)
+    spread_each : float
+        How far each slash opens (mm)
+    strip_ratio : float
+        The ratio that the strip to be let in allows
+    doubts : int
+        `GATHERS_SCANT` when the smaller of the two ratios looks like a mistake (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic; the doubt below 1.2 is common practice, no source. `tests/vectors/puff_spread.csv` has hand-worked rows.
+
+    Example: puff_spread(zone=240, ratio=1.75, slashes=6, strip=100) gives flat 420, added 180, spread_each 30, strip_ratio 1.4167, doubts 0
+    """
+
+@overload
 def remaining_width(girth: float, ease: float, other_width: float, parts: int = ..., intake: float = ...) -> float: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -3658,7 +4268,8 @@ def ribbing(edge: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, allowance: _Arr
 
     `round = edge · share`, joined with an allowance at both ends; folded along its middle, `cut_width = 2 · depth + 2 ·
     allowance`. A round neck takes less than a waist, lest it stand away. Ribbings differ: pin a strip round the edge first.
-    A neck must still pass over the head, see `head_opening`.
+    A neck must still pass over the head, see
+    `head_opening`(crate::neck::head_opening).
 
     Parameters
     ----------
@@ -4080,6 +4691,46 @@ def shrink_pair(shell: _ArrayLikeFloat_co, lining: _ArrayLikeFloat_co, shell_cha
     """
 
 @overload
+def size_step(smaller: float, larger: float, steps: int = ..., edges: int = ...) -> SizeStep[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def size_step(smaller: _ArrayLikeFloat_co, larger: _ArrayLikeFloat_co, steps: _ArrayLikeFloat_co = ..., edges: _ArrayLikeFloat_co = ...) -> SizeStep[NDArray[np.float64]]:
+    """Step from one size to the next, all round and at each edge of the pattern.
+
+    `step = (larger - smaller) / steps`, `each_edge = step / edges`. Even steps only: in published series the step itself grows
+    in the larger sizes, and lengths do not grow as girths do.
+
+    Parameters
+    ----------
+    smaller : array_like
+        girth of the smaller size (mm, 1 to 100000)
+    larger : array_like
+        girth of the larger size (mm, 1 to 100000, >= smaller)
+    steps : array_like of int, default 1
+        number of steps from one to the other (1 to 100)
+    edges : array_like of int, default 4
+        edges that share a step, two to a seam (1 to 64)
+
+    Returns
+    -------
+    step : float
+        From one size to the next, all round (mm)
+    each_edge : float
+        The same at each edge of the pattern (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `larger` when it is the smaller.
+
+    Notes
+    -----
+    Source: Arithmetic. EN 13402-3's series steps by 40 mm, then 60 mm, in bust (from memory). `tests/vectors/size_step.csv`.
+
+    Example: size_step(smaller=760, larger=1040, steps=7, edges=4) gives step 40, each_edge 10
+    """
+
+@overload
 def snip_spacing(radius: float, allowance: float, opening: float = ...) -> SnipSpacing[float]: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -4120,6 +4771,45 @@ def snip_spacing(radius: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, open
     hand-worked rows.
 
     Example: snip_spacing(radius=80, allowance=10, opening=3) gives spacing 12, flat 0.225
+    """
+
+@overload
+def spacing_by_pitch(first: float, last: float, pitch: float = ...) -> SpacingByPitch[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def spacing_by_pitch(first: _ArrayLikeFloat_co, last: _ArrayLikeFloat_co, pitch: _ArrayLikeFloat_co = ...) -> SpacingByPitch[NDArray[np.float64], NDArray[np.uint32]]:
+    """Number of buttons whose even spacing comes nearest to a wanted pitch.
+
+    Of the two whole numbers of spaces about `(last - first) / pitch` the one is taken whose pitch differs less from that
+    wanted; on a tie the closer spacing. Two buttons at least.
+
+    Parameters
+    ----------
+    first : array_like
+        place of the first, from the edge's start (mm, 0 to 100000)
+    last : array_like
+        place of the last (mm, 0 to 100000, > first)
+    pitch : array_like, default 90
+        pitch wanted (mm, 1 to 100000)
+
+    Returns
+    -------
+    count : int
+        Number of buttons, the first and last included
+    pitch : float
+        From middle to middle of neighbours (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `last` when it is not beyond `first`.
+
+    Notes
+    -----
+    Source: Arithmetic. A pitch of about 3 1/2 in is usual on a blouse (sunjournal.com; sewing.about.com); the default is that, in
+    round millimetres. One button belongs at the bust line: see `spacing_through`(crate::closure::spacing_through).
+
+    Example: spacing_by_pitch(first=20, last=500, pitch=90) gives count 6, pitch 90
     """
 
 def spacing_through(first: float, last: float, through: float, count: int) -> SpacingThrough:
@@ -4251,6 +4941,55 @@ def straight_band_depth(cut_width: _ArrayLikeFloat_co, allowance: _ArrayLikeFloa
     Source: Arithmetic. `tests/vectors/straight_band_depth.csv` has hand-worked rows.
 
     Example: straight_band_depth(cut_width=50, allowance=10, turn=0, make='folded') gives 15
+    """
+
+@overload
+def take_in(garment: float, body: float, ease: float, edges: int = ..., limit: float = ...) -> TakeIn[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def take_in(garment: _ArrayLikeFloat_co, body: _ArrayLikeFloat_co, ease: _ArrayLikeFloat_co, edges: _ArrayLikeFloat_co = ..., limit: _ArrayLikeFloat_co = ...) -> TakeIn[NDArray[np.float64]]:
+    """What to take in at each edge of a garment that is too wide, and what is left over.
+
+    `excess = garment - (body + ease)`, shared evenly by the edges but no more than `limit` each, beyond which side seams leave
+    the body's side and armholes lose their shape. A seam has two edges: both sides are four. A fold pinned out of the cloth
+    takes twice its depth: pinned 8, taken 16. Taken in at the armhole, the sleeve must be taken in too; at the hem, see that
+    the step is still wide enough.
+
+    Parameters
+    ----------
+    garment : array_like
+        finished garment at this level, all round (mm, 1 to 100000)
+    body : array_like
+        body at this level, all round (mm, 1 to 100000)
+    ease : array_like
+        what the garment is to have more than the body (mm, -10000 to 10000)
+    edges : array_like of int, default 4
+        edges that share it, two to a seam (1 to 64)
+    limit : array_like, default 20
+        the most that each edge may take (mm, 0 to 10000)
+
+    Returns
+    -------
+    excess : float
+        What the garment is too wide by (mm)
+    each : float
+        Taken at each edge, beyond its old seam line (mm)
+    taken : float
+        Taken at all edges together (mm)
+    leftover : float
+        Left for darts or the centre back (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `garment` when it is narrower than body and ease: it
+        must be let out (`let_out`).
+
+    Notes
+    -----
+    Source: Arithmetic; the limit is common practice, no source. `tests/vectors/take_in.csv` has hand-worked rows.
+
+    Example: take_in(garment=1120, body=960, ease=60, edges=4, limit=20) gives excess 100, each 20, taken 80, leftover 20
     """
 
 @overload
@@ -4629,6 +5368,48 @@ def turned_hem(length: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, turn_in: _
     """
 
 @overload
+def v_neck(half_width: float, depth: float, stay_ratio: float = ...) -> VNeck[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def v_neck(half_width: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, stay_ratio: _ArrayLikeFloat_co = ...) -> VNeck[NDArray[np.float64]]:
+    """Edge of a V neck, how far it lies off grain, and the tape that stays it.
+
+    `edge = √(half_width² + depth²)`, `off_grain = atan(half_width / depth)`, `stay = edge · stay_ratio`. Any edge off grain
+    stretches as it is handled, most of all near 45°: staystitch at once, and sew on a tape cut a little shorter than the
+    edge. A tape below 0.9 puckers, so less is refused. If the point falls below the bust, nothing holds the edge to the
+    body: pin it and see (`dart_from_gape`(crate::dart::dart_from_gape)).
+
+    Parameters
+    ----------
+    half_width : array_like
+        middle to the edge's top at the shoulder, straight across (mm, 0 to 10000)
+    depth : array_like
+        from that level down to the point (mm, 1 to 10000)
+    stay_ratio : array_like, default 0.97
+        tape over edge (0.9 to 1)
+
+    Returns
+    -------
+    edge : float
+        Length of the straight edge on one side (mm)
+    off_grain_deg : float
+        Angle of the edge from the grain that runs down the middle (deg)
+    stay : float
+        Length of the tape that stays the edge on one side (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Plane geometry; the ratio is common practice, no source. `tests/vectors/v_neck.csv` has hand-worked rows.
+
+    Example: v_neck(half_width=80, depth=300, stay_ratio=0.97) gives edge 310.48, off_grain_deg 14.93, stay 301.17
+    """
+
+@overload
 def waist_hip_doubts(waist: float, hip: float) -> int: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -4712,11 +5493,59 @@ def wrap_skirt(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co, overlap: _Arr
     Example: wrap_skirt(waist=720, hip=1020, overlap=240) gives back_waist 360, back_hip 510, front_waist 300, front_hip 375, waist_edge 960, wrap_pct 66.67
     """
 
+@overload
+def zigzag_buttonhole(slit: float, bead: float = ..., gap: float = ..., bar: float = ..., spacing: float = ...) -> ZigzagButtonhole[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def zigzag_buttonhole(slit: _ArrayLikeFloat_co, bead: _ArrayLikeFloat_co = ..., gap: _ArrayLikeFloat_co = ..., bar: _ArrayLikeFloat_co = ..., spacing: _ArrayLikeFloat_co = ...) -> ZigzagButtonhole[NDArray[np.float64], NDArray[np.uint32]]:
+    """Size over all of a buttonhole worked in zigzag: two beads and two bars about a slit.
+
+    `length = slit + 2 · bar`, `width = 2 · bead + gap`, and each side takes `ceil(slit / spacing)` stitches. It is the slit that
+    the button passes (`buttonhole`(crate::closure::buttonhole)); the whole must lie on the button stand. Work one on a
+    scrap of the same layers. Cut from both ends towards the middle, a pin across each bar.
+
+    Parameters
+    ----------
+    slit : array_like
+        length of the slit (mm, 1 to 300)
+    bead : array_like, default 2
+        width of the zigzag on each side (mm, 0.1 to 20)
+    gap : array_like, default 0.5
+        between the two sides, where it is cut (mm, 0 to 10)
+    bar : array_like, default 2
+        length of the bar at each end (mm, 0 to 20)
+    spacing : array_like, default 0.4
+        stitch length of the zigzag (mm, 0.05 to 10)
+
+    Returns
+    -------
+    length : float
+        Length over all, bars included (mm)
+    width : float
+        Width over all (mm)
+    stitches : int
+        Stitches of the two sides together
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic; the defaults are from memory of home machines, no source: measure a hole of your own. Only a bound hole is
+    otherwise: at most 6 mm wide, each welt 3 mm (frkbustad.blogspot.com, 2010).
+
+    Example: zigzag_buttonhole(slit=22, bead=2, gap=0.5, bar=2, spacing=0.4) gives length 26, width 4.5, stitches 110
+    """
+
 __all__ = [
     "Answer",
     "ArcFromRise",
     "BandMake",
     "BathVolume",
+    "BiasStrips",
+    "BiasTube",
     "BindingFold",
     "BindingStrips",
     "BoxPleats",
@@ -4727,6 +5556,7 @@ __all__ = [
     "ButtonShape",
     "ButtonholeMark",
     "CM",
+    "CapEase",
     "Casing",
     "CircleSkirt",
     "CircleSkirtOnCloth",
@@ -4755,11 +5585,14 @@ __all__ = [
     "Gathers",
     "Godet",
     "Gore",
+    "HeadOpening",
     "HemOnCurve",
+    "HipWaistDrop",
     "HolesLeft",
     "INCH",
     "KnifePleats",
     "LengthChain",
+    "LetOut",
     "LevelLine",
     "LineMark",
     "LiningLength",
@@ -4770,12 +5603,14 @@ __all__ = [
     "OffCentreOpening",
     "Owf",
     "Panel",
+    "PanelByOffsets",
     "PanelByTriangles",
     "PanelRectangle",
     "Part",
     "Piece",
     "Placement",
     "Plan",
+    "PuffSpread",
     "ReclothError",
     "Ribbing",
     "RoundedSet",
@@ -4786,12 +5621,15 @@ __all__ = [
     "ShapedBand",
     "Shirring",
     "ShrinkPair",
+    "SizeStep",
     "SnipSpacing",
+    "SpacingByPitch",
     "SpacingThrough",
     "SquareEnds",
     "StitchType",
     "StraightBand",
     "Style",
+    "TakeIn",
     "Tiers",
     "ToleranceStack",
     "ToleranceStackList",
@@ -4802,16 +5640,20 @@ __all__ = [
     "Unplaced",
     "UsablePanel",
     "UsablePart",
+    "VNeck",
     "Walk",
     "WalkNotch",
     "WrapSkirt",
     "YARD",
+    "ZigzagButtonhole",
     "__version__",
     "arc_from_rise",
     "bath_volume",
     "bias_along_selvedge",
     "bias_square",
     "bias_strip_length",
+    "bias_strips",
+    "bias_tube",
     "binding_strips",
     "binding_width",
     "body_length_doubts",
@@ -4824,6 +5666,9 @@ __all__ = [
     "button_for_hole",
     "button_loop",
     "buttonhole",
+    "cap_ease",
+    "cap_for_ease",
+    "cap_width_bound",
     "casing",
     "caution_text",
     "cautions",
@@ -4860,25 +5705,33 @@ __all__ = [
     "girth_doubts",
     "godet",
     "gore",
+    "head_opening",
     "hem_on_curve",
+    "hip_waist_drop",
     "holes_left",
     "knife_pleats",
     "knife_pleats_count",
     "knife_pleats_depth",
     "knife_pleats_finished",
+    "lacing",
     "largest_rectangle",
     "length_chain",
+    "let_out",
     "level_line",
     "lining_free_length",
     "lining_length",
+    "lining_width",
     "loop_slack",
     "neck_bust_doubts",
     "off_centre_opening",
     "owf",
+    "panel_by_offsets",
     "panel_by_triangles",
     "parse_length",
+    "piping_width",
     "placed",
     "plan",
+    "puff_spread",
     "remaining_width",
     "ribbing",
     "round_set",
@@ -4890,10 +5743,13 @@ __all__ = [
     "share",
     "shirring",
     "shrink_pair",
+    "size_step",
     "snip_spacing",
+    "spacing_by_pitch",
     "spacing_through",
     "straight_band",
     "straight_band_depth",
+    "take_in",
     "thread_for_seam",
     "thread_ratio",
     "tiers",
@@ -4905,6 +5761,8 @@ __all__ = [
     "turned_hem",
     "ufuncs",
     "usable_panel",
+    "v_neck",
     "waist_hip_doubts",
     "wrap_skirt",
+    "zigzag_buttonhole",
 ]
