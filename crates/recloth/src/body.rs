@@ -190,7 +190,7 @@ pub fn body_length_doubts(length: f64) -> Result<u32, Error> {
 /// # Source
 /// Thresholds are common practice, no source. Hip less waist is 57 to 252 mm for women and -21 to 164 mm for men (5th and
 /// 95th percentiles, from the data of Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*,
-/// NATICK/TR-15/007, 2014): more than one man in twenty has the first doubt.
+/// NATICK/TR-15/007, 2014; waist taken at the navel): more than one man in twenty has the first doubt.
 ///
 /// # Examples
 /// ```

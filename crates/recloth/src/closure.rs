@@ -16,8 +16,9 @@ const LOOSE: f64 = 2.0;
 /// Length of the slit for a flat button.
 ///
 /// `slit = diameter + thickness + ease`. Authors differ on the ease: a machine manual has none, others add 3 mm (1/8 in)
-/// for the cloth; a bound buttonhole needs none. For a square button use its diagonal as diameter. Always try the button
-/// in a slit in a scrap of the same layers before cutting: a slit cannot be made shorter.
+/// for the cloth; a bound buttonhole needs none. For a square button use its diagonal as diameter. A ball needs half its
+/// way round instead: wrap a strip of paper round it and halve that. Always try the button in a slit in a scrap of the
+/// same layers before cutting: a slit cannot be made shorter.
 ///
 /// | argument    | unit | range   | default | meaning                                  |
 /// |-------------|------|---------|---------|------------------------------------------|

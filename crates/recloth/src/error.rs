@@ -346,10 +346,18 @@ impl fmt::Display for Sentence<'_> {
             }
             // The bound itself was given, so it is not among what would do.
             ErrorKind::NoSolution if e.value == e.min && e.min != e.max => {
-                write!(f, "leaves no solution: it must be more than {}", e.min)
+                write!(
+                    f,
+                    "leaves no solution: it must be more than {}",
+                    tidy(e.min)
+                )
             }
             ErrorKind::NoSolution if e.value == e.max && e.min != e.max => {
-                write!(f, "leaves no solution: it must be less than {}", e.max)
+                write!(
+                    f,
+                    "leaves no solution: it must be less than {}",
+                    tidy(e.max)
+                )
             }
             ErrorKind::NoSolution => write!(f, "leaves no solution: it must be {}", Span(e)),
             ErrorKind::NotWhole => write!(f, "is not a whole number"),
@@ -378,12 +386,13 @@ impl fmt::Display for Sentence<'_> {
     }
 }
 
-/// A product of two decimals without the dust of binary: 28 in is 711.2 mm in a message, not 711.1999999999999.
-/// To four places, where that is exact enough to divide back.
+/// A number without the dust of binary: 28 in is 711.2 mm in a message, not 711.1999999999999. One smaller than the dust
+/// stays as it is.
 fn tidy(value: f64) -> f64 {
-    const PLACES: f64 = 1e4;
-    if libm::fabs(value) < 1e9 {
-        libm::round(value * PLACES) / PLACES
+    const PLACES: f64 = 1e9;
+    let tidy = libm::round(value * PLACES) / PLACES;
+    if libm::fabs(value) < 4e6 && tidy != 0.0 {
+        tidy
     } else {
         value
     }
@@ -394,7 +403,7 @@ struct Span<'a>(&'a Error);
 
 impl fmt::Display for Span<'_> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let (min, max) = (self.0.min, self.0.max);
+        let (min, max) = (tidy(self.0.min), tidy(self.0.max));
         if min == max {
             write!(f, "{min}")
         } else if max.is_nan() {
@@ -436,6 +445,14 @@ mod tests {
         assert_eq!(
             says(Error::no_solution("depth", 5.0, 6.0, f64::NAN)),
             "depth = 5 leaves no solution: it must be at least 6"
+        );
+        assert_eq!(
+            says(Error::no_solution("shift", 100.0, 0.0, 98.42499999999998)),
+            "shift = 100 leaves no solution: it must be between 0 and 98.425"
+        );
+        assert_eq!(
+            says(Error::no_solution("factors", 0.0, 1e-12, f64::NAN)),
+            "factors = 0 leaves no solution: it must be at least 0.000000000001"
         );
         assert_eq!(
             says(Error::no_solution("last", 30.0, 30.0, f64::NAN)),
