@@ -1939,8 +1939,9 @@ pub unsafe extern "C" fn recloth_button_loop(
 /// Length of the slit for a flat button.
 ///
 /// `slit = diameter + thickness + ease`. Authors differ on the ease: a machine manual has none, others add 3 mm (1/8 in)
-/// for the cloth; a bound buttonhole needs none. For a square button use its diagonal as diameter. Always try the button
-/// in a slit in a scrap of the same layers before cutting: a slit cannot be made shorter.
+/// for the cloth; a bound buttonhole needs none. For a square button use its diagonal as diameter. A ball needs half its
+/// way round instead: wrap a strip of paper round it and halve that. Always try the button in a slit in a scrap of the
+/// same layers before cutting: a slit cannot be made shorter.
 ///
 /// - `diameter`: diameter of the button (mm, 1 to 200).
 /// - `thickness`: thickness of the button at its thickest (mm, 0 to 100).
@@ -4022,7 +4023,8 @@ pub unsafe extern "C" fn recloth_neck_bust_doubts(
 ///
 /// `narrow_to_line = front / 2 - shift + allowance` and `wide_to_line = front / 2 + shift + allowance`; the cut widths
 /// add the extension (the button stand; facings are not included). Say which side is narrow and which laps over: the
-/// sums are the same for both. The waistband's overlap must equal this extension.
+/// sums are the same for both. The waistband's overlap must equal this extension. A sewing-machine manual asks for an
+/// extension of at least three quarters of the button's diameter.
 ///
 /// - `front`: finished front, side seam to side seam (mm, 1 to 100000).
 /// - `shift`: button line from the centre front (mm, 0 to 100000).

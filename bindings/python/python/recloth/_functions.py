@@ -1445,8 +1445,9 @@ def buttonhole(diameter, thickness, ease=0.0):
     """Length of the slit for a flat button.
 
     `slit = diameter + thickness + ease`. Authors differ on the ease: a machine manual has none, others add 3 mm (1/8 in)
-    for the cloth; a bound buttonhole needs none. For a square button use its diagonal as diameter. Always try the button
-    in a slit in a scrap of the same layers before cutting: a slit cannot be made shorter.
+    for the cloth; a bound buttonhole needs none. For a square button use its diagonal as diameter. A ball needs half its
+    way round instead: wrap a strip of paper round it and halve that. Always try the button in a slit in a scrap of the
+    same layers before cutting: a slit cannot be made shorter.
 
     Parameters
     ----------
@@ -3560,7 +3561,8 @@ def off_centre_opening(front, shift, extension, allowance, wide_panel, dart_dist
 
     `narrow_to_line = front / 2 - shift + allowance` and `wide_to_line = front / 2 + shift + allowance`; the cut widths
     add the extension (the button stand; facings are not included). Say which side is narrow and which laps over: the
-    sums are the same for both. The waistband's overlap must equal this extension.
+    sums are the same for both. The waistband's overlap must equal this extension. A sewing-machine manual asks for an
+    extension of at least three quarters of the button's diameter.
 
     Parameters
     ----------
@@ -3605,7 +3607,8 @@ def off_centre_opening(front, shift, extension, allowance, wide_panel, dart_dist
 
     Notes
     -----
-    Source: Arithmetic. `tests/vectors/off_centre_opening.csv` has hand-worked rows.
+    Source: Arithmetic. `tests/vectors/off_centre_opening.csv` has hand-worked rows. Least extension: sewing-machine manual, model
+    1288.
 
     Example: off_centre_opening(front=380, shift=85, extension=18, allowance=10, wide_panel=300, dart_distance=90) gives narrow_to_line 115, wide_to_line 285, narrow_cut 133, wide_cut 303, largest_shift 100, dart_to_narrow 5, dart_to_wide 175, doubts 32768
     """
@@ -5146,7 +5149,7 @@ def waist_hip_doubts(waist, hip):
     -----
     Source: Thresholds are common practice, no source. Hip less waist is 57 to 252 mm for women and -21 to 164 mm for men (5th and
     95th percentiles, from the data of Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*,
-    NATICK/TR-15/007, 2014): more than one man in twenty has the first doubt.
+    NATICK/TR-15/007, 2014; waist taken at the navel): more than one man in twenty has the first doubt.
 
     Example: waist_hip_doubts(waist=852, hip=1016) gives 0
     """
