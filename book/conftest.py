@@ -85,4 +85,7 @@ def compare(printed, example):
         assert printed.rstrip("\n") == wanted.rstrip("\n"), f"printed:\n{printed}\non the page:\n{wanted}"
 
 
-pytest_collect_file = Sybil(parsers=[blocks], patterns=["*.md"], path="pages").pytest()
+pages = Sybil(parsers=[blocks], patterns=["*.md"], path="pages")
+# As a plugin (`pytest -p book.conftest README.md`) this file runs the blocks of the README.
+readme = Sybil(parsers=[blocks], patterns=["README.md"], path="..")
+pytest_collect_file = (pages + readme).pytest()

@@ -27,6 +27,11 @@ macro_rules! pages {
     };
 }
 
+/// What the README shows is run as the pages are.
+#[cfg(doctest)]
+#[doc = include_str!("../../README.md")]
+mod readme {}
+
 pages! {
     "introduction.md" => introduction,
     "house-coat.md" => house_coat,

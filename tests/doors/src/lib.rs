@@ -7,6 +7,7 @@
 )]
 
 pub mod boundaries;
+#[rustfmt::skip]
 mod dispatch;
 mod table;
 mod value;

@@ -14,7 +14,7 @@ pub(crate) fn package(context: &Context) -> Result<(), String> {
     quiet(command)
 }
 
-fn pytest(context: &Context, folder: &str) -> Result<Command, String> {
+fn pytest(context: &Context) -> Result<Command, String> {
     let mut command = context.command(
         context.python()?,
         [
@@ -24,7 +24,6 @@ fn pytest(context: &Context, folder: &str) -> Result<Command, String> {
             "--strict-markers",
             "-p",
             "no:cacheprovider",
-            folder,
         ],
     );
     command.env("PYTHONDONTWRITEBYTECODE", "1");
@@ -33,7 +32,9 @@ fn pytest(context: &Context, folder: &str) -> Result<Command, String> {
 
 pub(crate) fn tests(context: &Context) -> Result<Count, String> {
     package(context)?;
-    counted(pytest(context, "bindings/python/tests")?)
+    let mut command = pytest(context)?;
+    command.arg("bindings/python/tests");
+    counted(command)
 }
 
 /// The stubs say what the package is.
@@ -92,12 +93,17 @@ pub(crate) fn oracles(context: &Context) -> Result<Count, String> {
     Ok(count)
 }
 
-/// The book builds, and its Python and C blocks run. Its Rust blocks and figures are in `rust`.
+/// The book builds, and its Python and C blocks run, the README's too. Rust blocks and figures are
+/// in `rust`.
 pub(crate) fn book(context: &Context) -> Result<Count, String> {
     quiet(context.cargo("run --quiet -p recloth-book -- build"))?;
     package(context)?;
     let library = super::c::library(context)?;
-    let mut command = pytest(context, "book")?;
-    command.env("RECLOTH_LIBRARY", library);
-    Ok(Count::passed(1) + counted(command)?)
+    let mut count = Count::passed(1);
+    for words in [&["book"][..], &["-p", "book.conftest", "README.md"]] {
+        let mut command = pytest(context)?;
+        command.args(words).env("RECLOTH_LIBRARY", &library);
+        count = count + counted(command)?;
+    }
+    Ok(count)
 }

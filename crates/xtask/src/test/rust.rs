@@ -36,7 +36,8 @@ pub(crate) fn tests(context: &Context) -> Result<Count, String> {
 pub(crate) fn features(context: &Context) -> Result<Count, String> {
     let bare = counted(context.cargo("test -p recloth --no-default-features"))?;
     let serde = counted(context.cargo("test -p recloth --features serde --lib"))?;
-    Ok(bare + serde)
+    let lay = counted(context.cargo("test -p recloth-lay --features serde"))?;
+    Ok(bare + serde + lay)
 }
 
 pub(crate) fn documentation(context: &Context) -> Result<Count, String> {
