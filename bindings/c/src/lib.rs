@@ -8,10 +8,7 @@
 
 pub mod boundary;
 #[rustfmt::skip]
-<<<<<<< HEAD
 #[allow(clippy::undocumented_unsafe_blocks, reason = "each says what its caller promises")]
-=======
->>>>>>> db0db8b (README, its examples run; dependencies compiled quickly, ours and its geometry optimised)
 pub mod generated;
 #[cfg(feature = "std")]
 pub mod outline;

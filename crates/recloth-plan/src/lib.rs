@@ -1,6 +1,6 @@
 //! A brief in, a plan out: pieces, lays, sheets, worksheet and the order of work.
 //!
-//! A brief is a TOML text: who it is for, what cloth there is, what to make of it. [`plan`] works everything out
+//! A brief is a TOML text: who it is for, what cloth there is, what to make of it. [`plan()`] works everything out
 //! without touching a file; [`Plan::files`] gives what is written, [`write()`] writes it into a folder. The command
 //! `recloth plan BRIEF --into FOLDER` does the three in turn. `book/demo/house-coat.toml` is a whole brief.
 #![forbid(unsafe_code)]

@@ -280,31 +280,24 @@ fn argument_text(argument: &Argument) -> String {
 
 /// The constant strings of statuses, doubts and cautions.
 fn texts(spec: &Spec, code: &mut String) {
-    let statuses = std::iter::once((0, "success".to_owned()))
-        .chain(
-            spec.statuses
-                .iter()
-                .map(|status| (status.code, status.text.clone())),
-        )
-        .collect();
-    let set = |bits: &[crate::spec::Bit]| {
+    let set = |bits: &[crate::spec::Bit]| -> Vec<(i64, String)> {
         bits.iter()
             .map(|bit| (i64::from(bit.bit), bit.text.clone()))
             .collect()
     };
-    let tables: [(&str, &str, &str, &str, Vec<(i64, String)>); 3] = [
+    let mut statuses = vec![(0, "success".to_owned())];
+    statuses.extend(
+        spec.statuses
+            .iter()
+            .map(|status| (i64::from(status.code), status.text.clone())),
+    );
+    let tables = [
         (
             "status",
             "status",
             "i32",
             "One general sentence for a status; NULL for a number that is none.",
-            {
-                let statuses: Vec<(i32, String)> = statuses;
-                statuses
-                    .into_iter()
-                    .map(|(code, text)| (i64::from(code), text))
-                    .collect()
-            },
+            statuses,
         ),
         (
             "doubt",

@@ -28,7 +28,7 @@ impl BriefError {
         }
     }
 
-    /// Name of the brief, as given to [`crate::plan`].
+    /// Name of the brief, as given to [`crate::plan()`].
     pub fn file(&self) -> &str {
         &self.file
     }
