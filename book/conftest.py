@@ -87,5 +87,5 @@ def compare(printed, example):
 
 pages = Sybil(parsers=[blocks], patterns=["*.md"], path="pages")
 # As a plugin (`pytest -p book.conftest README.md`) this file runs the blocks of the README.
-readme = Sybil(parsers=[blocks], patterns=["README.md"], path="..")
+readme = Sybil(parsers=[blocks], patterns=["README.md"], path=str(TOP))
 pytest_collect_file = (pages + readme).pytest()

@@ -4,9 +4,9 @@
 //! [`Panel`] is what there is, a [`Part`] is what is wanted, with its grain and how far that may be tilted, how many of
 //! each hand, and which side shows.
 //!
-//! - [`fit`] looks for places. For each piece alone on each panel, and for all together, it says *fits*, with the place;
+//! - [`fit()`] looks for places. For each piece alone on each panel, and for all together, it says *fits*, with the place;
 //!   *cannot*, with what proves it; or *undecided*. Not to have found a place is never *cannot*.
-//! - [`check`] proves a lay right or says all that is wrong with it. It is separate code, exact in its decisions, and
+//! - [`check()`] proves a lay right or says all that is wrong with it. It is separate code, exact in its decisions, and
 //!   works on any lay, wherever it comes from. Every place that `fit` gives has passed it.
 //! - [`placed`] gives the outline as it lies, to draw or to cut.
 //!

@@ -1,8 +1,8 @@
 //! Drawings of pieces and lays, at true scale, written as SVG and as PDF.
 //!
-//! A [`Drawing`] is a list of shapes in millimetres, y up. [`svg`] writes it for the screen and the browser. For paper,
-//! [`sheets`] cuts drawings into pages of home-printer paper with a cover (test squares, page map) and marks that show
-//! how the pages join, [`Drawing::page`] makes one page as large as the drawing, and [`pdf`] writes pages.
+//! A [`Drawing`] is a list of shapes in millimetres, y up. [`svg()`] writes it for the screen and the browser. For paper,
+//! [`sheets()`] cuts drawings into pages of home-printer paper with a cover (test squares, page map) and marks that show
+//! how the pages join, [`Drawing::page`] makes one page as large as the drawing, and [`pdf()`] writes pages.
 //!
 //! ```
 //! use recloth_sheet::{Drawing, Paper, Pen, SheetOptions, kurbo::Point, pdf, sheets, svg};

@@ -1,4 +1,5 @@
 //! The range of every argument, as the description states it, tested from the base row of its CSV.
+#![allow(clippy::print_stdout, reason = "a test says how much it tested")]
 
 use recloth_doors::boundaries;
 
