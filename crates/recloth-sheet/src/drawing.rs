@@ -272,7 +272,7 @@ impl Drawing {
     /// One page as large as the drawing and `margin` mm round it, for a wide printer or a plotter.
     ///
     /// # Errors
-    /// As [`pdf`](crate::pdf); `OutOfRange` naming `margin` outside 0..=200; `Count` naming `shapes` when there are none.
+    /// As [`crate::pdf()`]; `OutOfRange` naming `margin` outside 0..=200; `Count` naming `shapes` when there are none.
     pub fn page(&self, margin: f64) -> Result<Page, Error> {
         let margin = Error::check("margin", margin, 0.0, 200.0)?;
         self.check()?;
