@@ -57,9 +57,14 @@ def read(name):
 
 
 def complaints(wanted, found, tolerance):
-    """What is wrong with one output of a row: `wanted` as written in the file, `found` by the independent program."""
+    """What is wrong with one output of a row: `wanted` as written in the file, `found` by the independent program.
+
+    A text and a whole number found (counts, bits) must be equal; the rest agree to the tolerance.
+    """
     if isinstance(found, str):
         return [] if wanted == found else [f"{wanted!r} in the file, {found!r} here"]
+    if isinstance(found, int):
+        return [] if wanted == str(int(found)) else [f"{wanted} in the file, {int(found)} here"]
     wanted = [mpf(float(item)) for item in wanted.split()]
     found = found if isinstance(found, list) else [found]
     if len(wanted) != len(found):

@@ -35,8 +35,8 @@ def usable_panel(row):
     kept = panel.difference(union_all(lost))
     parts = [part for part in getattr(kept, "geoms", [kept]) if part.area > 0]
     return {
-        "parts": mpf(len(parts)),
-        "holes": mpf(sum(len(part.interiors) for part in parts)),
+        "parts": len(parts),
+        "holes": sum(len(part.interiors) for part in parts),
         "area_mm2": mpf(kept.area),
         "share": mpf(kept.area / panel.area),
     }

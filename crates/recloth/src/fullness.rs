@@ -2,7 +2,7 @@
 
 use crate::Error;
 use crate::doubt::{GATHERS_SCANT, PLEATS_OVERLAP};
-use crate::dust::below;
+use crate::dust::{above, below};
 use crate::tier::breadths;
 
 /// The least ratio of gathers without a doubt: common practice, no source.
@@ -53,8 +53,8 @@ impl Gathers {
 ///
 /// # Source
 /// Ratios: C. C. Ingalls, *Text-Book on Domestic Art*, 1911 (flounce 1 1/2); *The New Dressmaker*, Butterick, 1921
-/// (ruche 2); I. Crouch, Extension Circular A-249, North Dakota, 1956 (draperies 2). The doubt below 1.2 is common
-/// practice, no source.
+/// (ruche 2); I. Crouch, Extension Circular A-249, North Dakota, 1956 (draperies 2); a booklet on draperies (sheer
+/// curtains 3). The doubt below 1.2 is common practice, no source.
 ///
 /// # Examples
 /// ```
@@ -423,7 +423,7 @@ pub fn knife_pleats_finished(flat: f64, count: u32, depth: f64) -> Result<KnifeP
     let count = Error::check_count("count", count, 1, 1000)?;
     let depth = Error::check("depth", depth, 0.1, 1e4)?;
     let finished = flat - 2.0 * f64::from(count) * depth;
-    if finished <= 0.0 {
+    if !above(finished, 0.0) {
         let largest = flat / (2.0 * f64::from(count));
         return Err(Error::no_solution("depth", depth, f64::NAN, largest));
     }

@@ -41,7 +41,7 @@ pub struct OffCentreOpening {
 /// | `extension`     | mm   | 0..=1e3 | -       | button stand, button line to the finished opening edge        |
 /// | `allowance`     | mm   | 0..=1e3 | -       | seam allowance at the side seams                              |
 /// | `wide_panel`    | mm   | 1..=1e5 | -       | cloth there is for the wide front, button line to side cut edge |
-/// | `dart_distance` | mm   | 0..=1e5 | -       | middle of each front's dart from the centre front             |
+/// | `dart_distance` | mm   | 0..=1e5 | -       | middle of each front's dart from the centre front; half the front where there is none |
 ///
 /// # Errors
 /// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `wide_panel` when it is too narrow even without
