@@ -2644,7 +2644,7 @@ recloth_status recloth_neck_bust_doubts(double neck,
 // - `extension`: button stand, button line to the finished opening edge (mm, 0 to 1000).
 // - `allowance`: seam allowance at the side seams (mm, 0 to 1000).
 // - `wide_panel`: cloth there is for the wide front, button line to side cut edge (mm, 1 to 100000).
-// - `dart_distance`: middle of each front's dart from the centre front (mm, 0 to 100000).
+// - `dart_distance`: middle of each front's dart from the centre front; half the front where there is none (mm, 0 to 100000).
 // - `out`: the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //

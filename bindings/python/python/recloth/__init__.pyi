@@ -2997,8 +2997,8 @@ def gathers(finished: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co) -> Gathers[
     Notes
     -----
     Source: Ratios: C. C. Ingalls, *Text-Book on Domestic Art*, 1911 (flounce 1 1/2); *The New Dressmaker*, Butterick, 1921
-    (ruche 2); I. Crouch, Extension Circular A-249, North Dakota, 1956 (draperies 2). The doubt below 1.2 is common
-    practice, no source.
+    (ruche 2); I. Crouch, Extension Circular A-249, North Dakota, 1956 (draperies 2); a booklet on draperies (sheer
+    curtains 3). The doubt below 1.2 is common practice, no source.
 
     Example: gathers(finished=240, ratio=1.75) gives flat 420, taken_up 180, ratio 1.75, doubts 0
     """
@@ -3908,7 +3908,7 @@ def off_centre_opening(front: _ArrayLikeFloat_co, shift: _ArrayLikeFloat_co, ext
     wide_panel : array_like
         cloth there is for the wide front, button line to side cut edge (mm, 1 to 100000)
     dart_distance : array_like
-        middle of each front's dart from the centre front (mm, 0 to 100000)
+        middle of each front's dart from the centre front; half the front where there is none (mm, 0 to 100000)
 
     Returns
     -------
