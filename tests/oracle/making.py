@@ -1,4 +1,5 @@
-"""Recompute the vectors of seams, hems, thread, pleats, tucks, elastic, necks, sleeves, linings, fastenings and bias.
+"""Recompute the vectors of seams, hems, thread, pleats, tucks, elastic, necks, sleeves, linings, fastenings, bias,
+alterations, panels by offsets and photographs.
 
 Where there is more than one way to a number, this takes another than the library: arcs measured for their difference,
 a search for a formula, corners cut from a drawn shape.
@@ -8,10 +9,10 @@ import sys
 
 import common
 from mpmath import mp, mpf
-from trade import ELASTIC_BATH, GATHERS_SCANT, NEARLY, PLEATS_OVERLAP, whole
+from trade import DUST, ELASTIC_BATH, GATHERS_SCANT, NEARLY, PLEATS_OVERLAP, whole
 
 # Bits of crates/recloth/src/doubt.rs, written out again.
-WAIST_OVER_HIP, HIP_FAR_OVER_WAIST = 2**4, 2**5
+WAIST_OVER_HIP, HIP_FAR_OVER_WAIST, PHOTO_REACH = 2**4, 2**5, 2**11
 
 # Seams and hems
 
@@ -80,7 +81,7 @@ def gather_sections(row):
         "flats": [length * ratio for length in lengths],
         "finished": line,
         "ratio": ratio,
-        "doubts": GATHERS_SCANT * (ratio < mpf(1.2)),
+        "doubts": GATHERS_SCANT * (ratio < mpf("1.2") * (1 - NEARLY)),
     }
 
 
@@ -95,7 +96,7 @@ def ruffle(row):
         "cut_width": width,
         "strips": strips,
         "cloth_length": strips * width,
-        "doubts": GATHERS_SCANT * (row["ratio"] < mpf(1.2)),
+        "doubts": GATHERS_SCANT * (row["ratio"] < mpf("1.2") * (1 - NEARLY)),
     }
 
 
@@ -147,7 +148,7 @@ def tucks(row):
         "fold_pitch": row["depth"] + row["spacing"] + row["depth"],
         "gap": row["spacing"] - row["depth"],
         "margin": max(row["finished"] - between, 0),
-        "doubts": PLEATS_OVERLAP * (row["count"] > 1 and row["depth"] > row["spacing"] * (1 + mpf("1e-9"))),
+        "doubts": PLEATS_OVERLAP * (row["count"] > 1 and row["depth"] > row["spacing"] + DUST),
     }
 
 
@@ -234,7 +235,7 @@ def puff_spread(row):
         "added": zone * (row["ratio"] - 1),
         "spread_each": zone * (row["ratio"] - 1) / row["slashes"],
         "strip_ratio": strip_ratio,
-        "doubts": GATHERS_SCANT * (min(row["ratio"], strip_ratio) < mpf(1.2)),
+        "doubts": GATHERS_SCANT * (min(row["ratio"], strip_ratio) < mpf("1.2") * (1 - NEARLY)),
     }
 
 
@@ -313,11 +314,11 @@ def piping_width(row):
 
 def hip_waist_drop(row):
     drop = row["hip"] - row["waist"]
-    return {"drop": drop, "doubts": WAIST_OVER_HIP * (drop < 0) + HIP_FAR_OVER_WAIST * (drop > 450)}
+    return {"drop": drop, "doubts": WAIST_OVER_HIP * (drop < -DUST) + HIP_FAR_OVER_WAIST * (drop > 450 + DUST)}
 
 
 def take_in(row):
-    excess = row["garment"] - row["body"] - row["ease"]
+    excess = max(row["garment"] - row["body"] - row["ease"], 0)
     each = min(excess / row["edges"], row["limit"])
     return {
         "excess": excess,
@@ -328,7 +329,7 @@ def take_in(row):
 
 
 def let_out(row):
-    lacking = row["body"] + row["ease"] - row["garment"]
+    lacking = max(row["body"] + row["ease"] - row["garment"], 0)
     each = min(lacking / row["edges"], row["allowance"] - row["keep"])
     return {
         "lacking": lacking,
@@ -365,6 +366,49 @@ def panel_by_offsets(row):
         "widest": max(widths),
         "narrowest": min(widths),
         "largest_bow": max(abs(bow) for bow in bows(left) + bows(right)),
+    }
+
+
+# Photographs
+
+
+def photo_map(row):
+    picture = list(zip(row.items("picture_x"), row.items("picture_y")))
+    truth = list(zip(row.items("true_x"), row.items("true_y")))
+    # The eight unknowns, from two equations a corner.
+    left, right = mp.zeros(8, 8), mp.zeros(8, 1)
+    for k, ((u, v), (p, q)) in enumerate(zip(picture, truth)):
+        for line, value in ((2 * k, p), (2 * k + 1, q)):
+            start = 3 * (line % 2)
+            left[line, start], left[line, start + 1], left[line, start + 2] = u, v, 1
+            left[line, 6], left[line, 7], right[line] = -u * value, -v * value, value
+    a, b, c, d, e, f, g, h = mp.lu_solve(left, right)
+
+    def place(u, v):
+        w = g * u + h * v + 1
+        return (a * u + b * v + c) / w, (d * u + e * v + f) / w
+
+    def scale(u, v):
+        """From the true area of a very small square."""
+        small = mpf("1e-15")
+        (p, q), (r, s), (t, z) = place(u, v), place(u + small, v), place(u, v + small)
+        return mp.sqrt(abs((r - p) * (z - q) - (t - p) * (s - q))) / small
+
+    points = list(zip(row.items("x"), row.items("y")))
+    places, scales = [place(u, v) for u, v in points], [scale(u, v) for u, v in points]
+    xs, ys = zip(*truth)
+    reach = max(
+        max(0, (min(all_) - value) / (max(all_) - min(all_)), (value - max(all_)) / (max(all_) - min(all_)))
+        for place_ in places
+        for value, all_ in zip(place_, (xs, ys))
+    )
+    return {
+        "along": [p for p, q in places],
+        "across": [q for p, q in places],
+        "scales": scales,
+        "reach": reach,
+        "coarsest": max(scales),
+        "doubts": PHOTO_REACH * (reach > mpf("1.5")),
     }
 
 
@@ -407,6 +451,7 @@ FUNCTIONS = (
     let_out,
     size_step,
     panel_by_offsets,
+    photo_map,
 )
 
 if __name__ == "__main__":

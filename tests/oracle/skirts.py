@@ -14,7 +14,7 @@ INCH = mpf(25.4)
 
 
 def scant(ratio):
-    return GATHERS_SCANT * (ratio < mpf(1.2))
+    return GATHERS_SCANT * (ratio < mpf("1.2") * (1 - NEARLY))
 
 
 # Darts

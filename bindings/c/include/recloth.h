@@ -66,6 +66,9 @@
 // A spare reading misses by more than 0.5 %: measure again; the tape was misread or the cloth lay off grain.
 #define RECLOTH_DOUBT_SPARE_MISFIT 1024
 
+// A point lies more than 1.5 sizes of the reference beyond it: a small slip at a corner moves it far.
+#define RECLOTH_DOUBT_PHOTO_REACH 2048
+
 // One dart takes more than 32 mm: it may end in a hard point, so try two.
 #define RECLOTH_DOUBT_DART_WIDE 4096
 
@@ -921,6 +924,16 @@ typedef struct {
   // `TRIANGLE_FLAT` and `TRIANGLE_TALL` of any corner, `SPARE_MISFIT` when a spare reading misses by over 0.5 % (bits).
   uint32_t doubts;
 } recloth_panel_by_triangles_t;
+
+// How far points from a photograph may be trusted.
+typedef struct {
+  // Farthest that a point lies beyond the reference, in sizes of the reference in that direction.
+  double reach;
+  // Largest length that one picture unit stands for at a point (mm).
+  double coarsest;
+  // `PHOTO_REACH` when a point lies more than 1.5 sizes beyond the reference (bits).
+  uint32_t doubts;
+} recloth_photo_map_t;
 
 // A cap slashed and spread for a puff.
 typedef struct {
@@ -2787,6 +2800,51 @@ recloth_status recloth_panel_by_triangles(double base,
 recloth_status recloth_parse_length(const char *text,
                                     double *out,
                                     recloth_error_t *error);
+
+// True places of points in a photograph of cloth that lies flat beside a reference of four known points.
+//
+// The picture of a plane is its projective map, and four points fix it: the corners of a sheet of paper of known size, say,
+// given in order round it in the picture and in the same order as they truly lie. `along` and `across` get the true place of
+// each point, `scales` the length that one picture unit stands for there, `√` of the map's change of area. Only what lies
+// flat in the reference's own plane is mapped truly, and the bow that a lens gives straight lines is not taken out: stand
+// back, point the camera straight down, use the middle of the picture. Beyond the reference errors grow fast: a slip of
+// 1 picture unit at a corner moves a point one size away by several. Measure one length by tape to see.
+//
+// - `picture_x`: reference in the picture, in pixels or any unit (-100000 to 100000, 4 to 4 items).
+// - `picture_y`: the same, up or down (-100000 to 100000, 4 to 4 items).
+// - `true_x`: reference as it truly lies, along (mm, -100000 to 100000, 4 to 4 items).
+// - `true_y`: the same, across (mm, -100000 to 100000, 4 to 4 items).
+// - `x`: points to map, in the picture (-1000000 to 1000000, 1 to 1000 items).
+// - `y`: the same, up or down (-1000000 to 1000000, as many as x).
+// - `along`: true place of each point, along (mm, as many as x).
+// - `across`: true place of each point, across (mm, as many as x).
+// - `scales`: length that one picture unit stands for there (mm, as many as x).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_photo_map(const double *picture_x,
+                                 size_t picture_x_count,
+                                 const double *picture_y,
+                                 size_t picture_y_count,
+                                 const double *true_x,
+                                 size_t true_x_count,
+                                 const double *true_y,
+                                 size_t true_y_count,
+                                 const double *x,
+                                 size_t x_count,
+                                 const double *y,
+                                 size_t y_count,
+                                 double *along,
+                                 size_t along_count,
+                                 double *across,
+                                 size_t across_count,
+                                 double *scales,
+                                 size_t scales_count,
+                                 recloth_photo_map_t *out,
+                                 recloth_error_t *error);
 
 // Width of the strip that covers a cord for piping.
 //

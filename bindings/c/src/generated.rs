@@ -84,6 +84,8 @@ pub const RECLOTH_DOUBT_TRIANGLE_FLAT: u32 = 256;
 pub const RECLOTH_DOUBT_TRIANGLE_TALL: u32 = 512;
 /// A spare reading misses by more than 0.5 %: measure again; the tape was misread or the cloth lay off grain.
 pub const RECLOTH_DOUBT_SPARE_MISFIT: u32 = 1024;
+/// A point lies more than 1.5 sizes of the reference beyond it: a small slip at a corner moves it far.
+pub const RECLOTH_DOUBT_PHOTO_REACH: u32 = 2048;
 /// One dart takes more than 32 mm: it may end in a hard point, so try two.
 pub const RECLOTH_DOUBT_DART_WIDE: u32 = 4096;
 /// The dart is longer than 178 mm, below where the hip is usually measured.
@@ -883,6 +885,17 @@ pub struct recloth_panel_by_triangles_t {
     /// How far that corner moves at worst along or across its base, for each mm that its readings are off.
     pub weakest_per_mm: f64,
     /// `TRIANGLE_FLAT` and `TRIANGLE_TALL` of any corner, `SPARE_MISFIT` when a spare reading misses by over 0.5 % (bits).
+    pub doubts: u32,
+}
+/// How far points from a photograph may be trusted.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_photo_map_t {
+    /// Farthest that a point lies beyond the reference, in sizes of the reference in that direction.
+    pub reach: f64,
+    /// Largest length that one picture unit stands for at a point (mm).
+    pub coarsest: f64,
+    /// `PHOTO_REACH` when a point lies more than 1.5 sizes beyond the reference (bits).
     pub doubts: u32,
 }
 /// A cap slashed and spread for a puff.
@@ -4331,6 +4344,89 @@ pub unsafe extern "C" fn recloth_parse_length(
         )
     }
 }
+/// True places of points in a photograph of cloth that lies flat beside a reference of four known points.
+///
+/// The picture of a plane is its projective map, and four points fix it: the corners of a sheet of paper of known size, say,
+/// given in order round it in the picture and in the same order as they truly lie. `along` and `across` get the true place of
+/// each point, `scales` the length that one picture unit stands for there, `√` of the map's change of area. Only what lies
+/// flat in the reference's own plane is mapped truly, and the bow that a lens gives straight lines is not taken out: stand
+/// back, point the camera straight down, use the middle of the picture. Beyond the reference errors grow fast: a slip of
+/// 1 picture unit at a corner moves a point one size away by several. Measure one length by tape to see.
+///
+/// - `picture_x`: reference in the picture, in pixels or any unit (-100000 to 100000, 4 to 4 items).
+/// - `picture_y`: the same, up or down (-100000 to 100000, 4 to 4 items).
+/// - `true_x`: reference as it truly lies, along (mm, -100000 to 100000, 4 to 4 items).
+/// - `true_y`: the same, across (mm, -100000 to 100000, 4 to 4 items).
+/// - `x`: points to map, in the picture (-1000000 to 1000000, 1 to 1000 items).
+/// - `y`: the same, up or down (-1000000 to 1000000, as many as x).
+/// - `along`: true place of each point, along (mm, as many as x).
+/// - `across`: true place of each point, across (mm, as many as x).
+/// - `scales`: length that one picture unit stands for there (mm, as many as x).
+/// - `out`: the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_photo_map(
+    picture_x: *const f64,
+    picture_x_count: usize,
+    picture_y: *const f64,
+    picture_y_count: usize,
+    true_x: *const f64,
+    true_x_count: usize,
+    true_y: *const f64,
+    true_y_count: usize,
+    x: *const f64,
+    x_count: usize,
+    y: *const f64,
+    y_count: usize,
+    along: *mut f64,
+    along_count: usize,
+    across: *mut f64,
+    across_count: usize,
+    scales: *mut f64,
+    scales_count: usize,
+    out: *mut recloth_photo_map_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let picture_x = door::list("picture_x", picture_x, picture_x_count)?;
+                let picture_y = door::list("picture_y", picture_y, picture_y_count)?;
+                let true_x = door::list("true_x", true_x, true_x_count)?;
+                let true_y = door::list("true_y", true_y, true_y_count)?;
+                let x = door::list("x", x, x_count)?;
+                let y = door::list("y", y, y_count)?;
+                let along = door::list_to_fill("along", along, along_count)?;
+                let across = door::list_to_fill("across", across, across_count)?;
+                let scales = door::list_to_fill("scales", scales, scales_count)?;
+                let answer = recloth::photo::photo_map(
+                    picture_x,
+                    picture_y,
+                    true_x,
+                    true_y,
+                    x,
+                    y,
+                    along,
+                    across,
+                    scales,
+                )?;
+                out.write(recloth_photo_map_t {
+                    reach: answer.reach,
+                    coarsest: answer.coarsest,
+                    doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
 /// Width of the strip that covers a cord for piping.
 ///
 /// `π · (cord + thickness) + 2 · allowance`: once round the cord in the middle of the cloth, and an allowance on both sides.
@@ -5847,6 +5943,10 @@ pub extern "C" fn recloth_doubt_text(bit: u32) -> *const c_char {
             c"A spare reading misses by more than 0.5 %: measure again; the tape was misread or the cloth lay off grain."
                 .as_ptr()
         }
+        2048 => {
+            c"A point lies more than 1.5 sizes of the reference beyond it: a small slip at a corner moves it far."
+                .as_ptr()
+        }
         4096 => {
             c"One dart takes more than 32 mm: it may end in a hard point, so try two."
                 .as_ptr()
@@ -6027,6 +6127,8 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "panel_width",
     "parts",
     "pct",
+    "picture_x",
+    "picture_y",
     "piece",
     "pieces",
     "pitch",
@@ -6040,6 +6142,7 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "rings",
     "rise",
     "roll",
+    "scales",
     "seam",
     "seams",
     "shape",
@@ -6077,6 +6180,8 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "top",
     "tops",
     "total",
+    "true_x",
+    "true_y",
     "tucks",
     "turn",
     "turn_in",
@@ -6090,5 +6195,7 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "wide_panel",
     "widest",
     "width",
+    "x",
+    "y",
     "zone",
 ];

@@ -793,6 +793,22 @@ static recloth_status call_parse_length(const cell_t *in, outcome_t *got, reclot
   return status;
 }
 
+static recloth_status call_photo_map(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  size_t along_count = room_for((double)in[4].count, 0);
+  double *along = got_list(got, along_count);
+  size_t across_count = room_for((double)in[4].count, 0);
+  double *across = got_list(got, across_count);
+  size_t scales_count = room_for((double)in[4].count, 0);
+  double *scales = got_list(got, scales_count);
+  recloth_photo_map_t out;
+  recloth_status status = recloth_photo_map(in[0].numbers, in[0].count, in[1].numbers, in[1].count, in[2].numbers, in[2].count, in[3].numbers, in[3].count, in[4].numbers, in[4].count, in[5].numbers, in[5].count, along, along_count, across, across_count, scales, scales_count, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.reach);
+  got_number(got, out.coarsest);
+  got_count(got, out.doubts);
+  return status;
+}
+
 static recloth_status call_piping_width(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   double out = 0;
   recloth_status status = recloth_piping_width(in[0].number, in[1].number, in[2].number, &out, error);
@@ -1208,6 +1224,7 @@ static const function_t functions[] = {
   {"panel_by_offsets", "lll", 7, call_panel_by_offsets},
   {"panel_by_triangles", "nccllcccl", 9, call_panel_by_triangles},
   {"parse_length", "t", 1, call_parse_length},
+  {"photo_map", "llllll", 6, call_photo_map},
   {"piping_width", "nnn", 1, call_piping_width},
   {"puff_spread", "nnnn", 5, call_puff_spread},
   {"remaining_width", "nnnnn", 1, call_remaining_width},

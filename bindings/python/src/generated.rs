@@ -2290,6 +2290,48 @@ fn one_parse_length<'py>(py: Python<'py>, text: &str) -> PyResult<Bound<'py, PyA
         .map_err(|error| door::raise(py, "parse_length", &error))?;
     answer.into_bound_py_any(py)
 }
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_photo_map<'py>(
+    py: Python<'py>,
+    picture_x: PyReadonlyArray1<'py, f64>,
+    picture_y: PyReadonlyArray1<'py, f64>,
+    true_x: PyReadonlyArray1<'py, f64>,
+    true_y: PyReadonlyArray1<'py, f64>,
+    x: PyReadonlyArray1<'py, f64>,
+    y: PyReadonlyArray1<'py, f64>,
+) -> PyResult<Bound<'py, PyAny>> {
+    let picture_x = picture_x.as_slice()?;
+    let picture_y = picture_y.as_slice()?;
+    let true_x = true_x.as_slice()?;
+    let true_y = true_y.as_slice()?;
+    let x = x.as_slice()?;
+    let y = y.as_slice()?;
+    let mut along = vec![0.0; door::room(x.len(), 0, usize::MAX)];
+    let mut across = vec![0.0; door::room(x.len(), 0, usize::MAX)];
+    let mut scales = vec![0.0; door::room(x.len(), 0, usize::MAX)];
+    let answer = recloth::photo::photo_map(
+            picture_x,
+            picture_y,
+            true_x,
+            true_y,
+            x,
+            y,
+            &mut along,
+            &mut across,
+            &mut scales,
+        )
+        .map_err(|error| door::raise(py, "photo_map", &error))?;
+    (
+        along.into_pyarray(py),
+        across.into_pyarray(py),
+        scales.into_pyarray(py),
+        answer.reach,
+        answer.coarsest,
+        answer.doubts,
+    )
+        .into_bound_py_any(py)
+}
 /// `recloth::bias::piping_width`.
 #[allow(non_camel_case_types)]
 struct piping_width {}
@@ -5695,6 +5737,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(one_panel_by_offsets, module)?)?;
     module.add_function(wrap_pyfunction!(one_panel_by_triangles, module)?)?;
     module.add_function(wrap_pyfunction!(one_parse_length, module)?)?;
+    module.add_function(wrap_pyfunction!(one_photo_map, module)?)?;
     add_one::<
         piping_width,
         3,

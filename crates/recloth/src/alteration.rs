@@ -1,6 +1,7 @@
 //! Taking in, letting out, and the step from size to size.
 
 use crate::Error;
+use crate::dust::{above, below};
 
 /// What is taken in at the seams of a garment.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -60,10 +61,11 @@ pub fn take_in(
     let edges = f64::from(Error::check_count("edges", edges, 1, 64)?);
     let limit = Error::check("limit", limit, 0.0, 1e4)?;
     let excess = garment - (body + ease);
-    if excess < 0.0 {
+    if below(excess, 0.0) {
         let least = body + ease;
         return Err(Error::no_solution("garment", garment, least, f64::NAN));
     }
+    let excess = excess.max(0.0);
     let (each, taken) = shared(excess, edges, limit);
     Ok(TakeIn {
         excess,
@@ -76,7 +78,7 @@ pub fn take_in(
 /// What of an amount each edge takes, up to a limit, and all together.
 fn shared(amount: f64, edges: f64, limit: f64) -> (f64, f64) {
     let each = amount / edges;
-    if each <= limit {
+    if !above(each, limit) {
         (each, amount)
     } else {
         (limit, edges * limit)
@@ -142,13 +144,14 @@ pub fn let_out(
     let edges = f64::from(Error::check_count("edges", edges, 1, 64)?);
     let keep = Error::check("keep", keep, 0.0, 1e3)?;
     let lacking = body + ease - garment;
-    if lacking < 0.0 {
+    if below(lacking, 0.0) {
         let most = body + ease;
         return Err(Error::no_solution("garment", garment, f64::NAN, most));
     }
     if keep > allowance {
         return Err(Error::no_solution("keep", keep, 0.0, allowance));
     }
+    let lacking = lacking.max(0.0);
     let (each, gained) = shared(lacking, edges, allowance - keep);
     Ok(LetOut {
         lacking,

@@ -407,7 +407,7 @@ pub fn dart_equivalent(intake: f64, finished: f64, tucks: u32) -> Result<DartEqu
         ease_pct: 100.0 * intake / finished,
         gather_ratio,
         tuck_depth: intake / (2.0 * tucks),
-        doubts: if gather_ratio < SCANT {
+        doubts: if below(gather_ratio, SCANT) {
             GATHERS_SCANT
         } else {
             0

@@ -33,6 +33,7 @@ bits! { DOUBTS, "Every doubt.",
     TRIANGLE_FLAT = 8, "This triangle is flat: a slip of the tape moves its point across the base more than 5 times as far.";
     TRIANGLE_TALL = 9, "This triangle is tall on a short base: a slip of the tape moves its point along the base more than 5 times as far.";
     SPARE_MISFIT = 10, "A spare reading misses by more than 0.5 %: measure again; the tape was misread or the cloth lay off grain.";
+    PHOTO_REACH = 11, "A point lies more than 1.5 sizes of the reference beyond it: a small slip at a corner moves it far.";
     DART_WIDE = 12, "One dart takes more than 32 mm: it may end in a hard point, so try two.";
     DART_LONG = 13, "The dart is longer than 178 mm, below where the hip is usually measured.";
     DARTS_CLOSE = 14, "Darts spread evenly over this width lie less than 25 mm apart.";

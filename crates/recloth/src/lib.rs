@@ -45,6 +45,7 @@ pub mod opening;
 #[cfg(feature = "alloc")]
 pub mod outline;
 pub mod panel;
+pub mod photo;
 pub mod pleat;
 pub mod seam;
 pub mod skirt;

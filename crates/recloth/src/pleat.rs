@@ -2,6 +2,7 @@
 
 use crate::Error;
 use crate::doubt::PLEATS_OVERLAP;
+use crate::dust::{above, below};
 
 /// A set of equal box pleats, or of inverted ones.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -189,7 +190,7 @@ pub fn box_pleats_finished(flat: f64, count: u32, depth: f64) -> Result<BoxPleat
     let count = Error::check_count("count", count, 1, 1000)?;
     let depth = Error::check("depth", depth, 0.1, 1e4)?;
     let finished = flat - 4.0 * f64::from(count) * depth;
-    if finished <= 0.0 {
+    if !above(finished, 0.0) {
         let largest = flat / (4.0 * f64::from(count));
         return Err(Error::no_solution("depth", depth, f64::NAN, largest));
     }
@@ -296,13 +297,12 @@ pub fn tucks(finished: f64, count: u32, depth: f64, spacing: f64) -> Result<Tuck
     let depth = Error::check("depth", depth, 0.1, 1e3)?;
     let spacing = Error::check("spacing", spacing, 0.1, 1e4)?;
     let margin = finished - (count - 1.0) * spacing;
-    // Lengths given in inches may miss the exact fit by a rounding.
-    if margin < -1e-9 * finished {
+    if below(margin, 0.0) {
         let most = finished / (count - 1.0);
         return Err(Error::no_solution("spacing", spacing, f64::NAN, most));
     }
     let taken_up = 2.0 * count * depth;
-    let overlap = count > 1.0 && depth > spacing * (1.0 + 1e-9);
+    let overlap = count > 1.0 && above(depth, spacing);
     Ok(Tucks {
         flat: finished + taken_up,
         taken_up,

@@ -3,6 +3,7 @@
 use core::f64::consts::{FRAC_PI_2, PI};
 
 use crate::Error;
+use crate::dust::above;
 
 /// Cloth that a curved hem has too much of when it is turned up.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -251,7 +252,7 @@ pub fn cut_state(drawn: f64, allowance: f64, cut_edges: u32) -> Result<CutState,
     let allowance = Error::check("allowance", allowance, 0.0, 1e3)?;
     let cut_edges = f64::from(Error::check_count("cut_edges", cut_edges, 0, 2)?);
     let finished = drawn - cut_edges * allowance;
-    if finished <= 0.0 {
+    if !above(finished, 0.0) {
         let most = drawn / cut_edges;
         return Err(Error::no_solution("allowance", allowance, 0.0, most));
     }

@@ -2,6 +2,7 @@
 
 use crate::Error;
 use crate::doubt::GATHERS_SCANT;
+use crate::dust::below;
 use crate::fullness::SCANT;
 
 /// How a sleeve cap compares with its armhole.
@@ -173,7 +174,7 @@ pub fn puff_spread(zone: f64, ratio: f64, slashes: u32, strip: f64) -> Result<Pu
     let flat = zone * ratio;
     let added = flat - zone;
     let strip_ratio = (zone + strip) / zone;
-    let scant = ratio.min(strip_ratio) < SCANT;
+    let scant = below(ratio.min(strip_ratio), SCANT);
     Ok(PuffSpread {
         flat,
         added,

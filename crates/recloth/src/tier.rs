@@ -4,6 +4,7 @@ use core::f64::consts::TAU;
 
 use crate::Error;
 use crate::doubt::GATHERS_SCANT;
+use crate::dust::{above, below};
 use crate::fullness::SCANT;
 
 /// Breadths of cloth sewn into a ring.
@@ -53,7 +54,7 @@ pub fn breadths(flat: f64, cloth_width: f64, allowance: f64) -> Result<Breadths,
     let each = cloth_width - 2.0 * allowance;
     // Lengths given in inches may pass a whole number by a rounding.
     let count = libm::ceil(flat / each * (1.0 - 1e-12)).max(1.0);
-    if each <= 0.0 || count > MOST {
+    if !above(each, 0.0) || count > MOST {
         let largest = ((cloth_width - flat / MOST) / 2.0).max(0.0);
         return Err(Error::no_solution("allowance", allowance, 0.0, largest));
     }
@@ -127,7 +128,7 @@ pub fn tiers(top: f64, ratios: &[f64], flats: &mut [f64]) -> Result<Tiers, Error
         hem *= ratio;
         strip += hem;
         *place = hem;
-        if ratio < SCANT {
+        if below(ratio, SCANT) {
             doubts = GATHERS_SCANT;
         }
     }

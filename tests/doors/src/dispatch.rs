@@ -845,6 +845,29 @@ fn parse_length(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::tape::parse_length(given[0].text())?;
     Ok(vec![Got::Number(answer)])
 }
+fn photo_map(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let mut along = vec![0.0; value::room(& given[4], 0)];
+    let mut across = vec![0.0; value::room(& given[4], 0)];
+    let mut scales = vec![0.0; value::room(& given[4], 0)];
+    let answer = recloth::photo::photo_map(
+        given[0].numbers(),
+        given[1].numbers(),
+        given[2].numbers(),
+        given[3].numbers(),
+        given[4].numbers(),
+        given[5].numbers(),
+        &mut along,
+        &mut across,
+        &mut scales,
+    )?;
+    Ok(
+        vec![
+            Got::Numbers(along), Got::Numbers(across), Got::Numbers(scales),
+            Got::Number(answer.reach), Got::Number(answer.coarsest), Got::Count(answer
+            .doubts),
+        ],
+    )
+}
 fn piping_width(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::bias::piping_width(
         given[0].number(),
@@ -1307,6 +1330,7 @@ pub fn call(name: &str, given: &[Given]) -> Option<Result<Vec<Got>, Error>> {
             "panel_by_offsets" => panel_by_offsets(given),
             "panel_by_triangles" => panel_by_triangles(given),
             "parse_length" => parse_length(given),
+            "photo_map" => photo_map(given),
             "piping_width" => piping_width(given),
             "puff_spread" => puff_spread(given),
             "remaining_width" => remaining_width(given),
