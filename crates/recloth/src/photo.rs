@@ -95,7 +95,7 @@ pub fn photo_map(
     }
     let picture = Figure::new("picture_x", picture_x, picture_y)?;
     let truth = Figure::new("true_x", true_x, true_y)?;
-    let map = truth.from_square().after(&picture.from_square().adjugate());
+    let map = truth.square_map().after(&picture.square_map().adjugate());
     // The sign of the divisor on the reference's own side of the horizon.
     let side = map.divisor(picture.x[0], picture.y[0]);
     let mut answer = PhotoMap {
@@ -177,7 +177,7 @@ impl Figure {
     }
 
     /// The map from the square 0, 0 to 1, 0 to 1, 1 to 0, 1.
-    fn from_square(&self) -> Map {
+    fn square_map(&self) -> Map {
         let ([x0, x1, x2, x3], [y0, y1, y2, y3]) = (self.x, self.y);
         let (dx1, dx2, sx) = (x1 - x2, x3 - x2, x0 - x1 + x2 - x3);
         let (dy1, dy2, sy) = (y1 - y2, y3 - y2, y0 - y1 + y2 - y3);
