@@ -1,4 +1,4 @@
-//! Cloth in the wash: dimensional change.
+//! Cloth in the wash: dimensional change and skew.
 
 use crate::Error;
 use crate::doubt::{CHANGE_LARGE, CLOTH_GROWS, LINING_SHOWS};
@@ -154,6 +154,142 @@ pub fn shrink_pair(
         lining_cut: before(lining, lining_change_pct),
         doubts: change_doubts(shell_change_pct) | change_doubts(lining_change_pct) | shows,
     })
+}
+
+/// Cloth after several washes.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct Washes {
+    /// Length after all washes (mm).
+    pub after: f64,
+    /// Change from the first length to the last (%).
+    pub change_pct: f64,
+    /// Doubts raised (bits).
+    pub doubts: u32,
+}
+
+/// Length after several washes, of which the first usually takes most.
+///
+/// Changes multiply, they do not add: `after = length · (1 + first / 100) · (1 + later / 100)^(washes - 1)`. Wash a sample
+/// until two measures agree: no rule foretells how many times that is.
+///
+/// | argument    | unit  | range     | default | meaning                                      |
+/// |-------------|-------|-----------|---------|----------------------------------------------|
+/// | `length`    | mm    | 0..=1e6   | -       | length before any wash                       |
+/// | `first_pct` | %     | -90..=100 | -       | change in the first wash: shrinkage negative |
+/// | `later_pct` | %     | -90..=100 | -       | change in each wash after it                 |
+/// | `washes`    | count | 0..=1000  | -       | how many washes                              |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `washes` when the length grows past all bounds.
+///
+/// # Source
+/// ISO 5077:2007 (definition of a change), repeated. `tests/vectors/washes.csv` has hand-worked rows.
+///
+/// # Examples
+/// ```
+/// use recloth::cloth::washes;
+/// let skirt = washes(600.0, -5.0, -1.0, 3)?;
+/// assert!((skirt.after - 558.657).abs() < 1e-9);
+/// assert!((skirt.change_pct + 6.8905).abs() < 1e-9);
+/// assert_eq!(washes(600.0, -100.0, 0.0, 1).unwrap_err().argument(), "first_pct");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn washes(length: f64, first_pct: f64, later_pct: f64, washes: u32) -> Result<Washes, Error> {
+    let length = Error::check("length", length, 0.0, 1e6)?;
+    let first_pct = check_change("first_pct", first_pct)?;
+    let later_pct = check_change("later_pct", later_pct)?;
+    let washes = Error::check_count("washes", washes, 0, 1000)?;
+    let mut factor = 1.0;
+    for wash in 0..washes {
+        factor = after(factor, if wash == 0 { first_pct } else { later_pct });
+        if factor > 1e6 {
+            let most = f64::from(wash);
+            return Err(Error::no_solution("washes", f64::from(washes), 0.0, most));
+        }
+    }
+    let change_pct = 100.0 * (factor - 1.0);
+    let grows = if change_pct > 0.0 { CLOTH_GROWS } else { 0 };
+    Ok(Washes {
+        after: length * factor,
+        change_pct,
+        doubts: grows
+            | (if washes > 0 {
+                change_doubts(first_pct)
+            } else {
+                0
+            })
+            | (if washes > 1 {
+                change_doubts(later_pct)
+            } else {
+                0
+            }),
+    })
+}
+
+/// Skew of cloth: how far a weft thread has run off square, in percent of the width.
+///
+/// `skew = 100 · shift / width`. Pull or follow one weft thread across; measure along the selvedge how far its far end
+/// lies from square. Positive and negative are the two ways it may lean.
+///
+/// | argument | unit | range       | default | meaning                                          |
+/// |----------|------|-------------|---------|--------------------------------------------------|
+/// | `shift`  | mm   | -1e5..=1e5  | -       | along the selvedge, from square to the thread    |
+/// | `width`  | mm   | 1..=1e5     | -       | width of the cloth, square across                |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument.
+///
+/// # Returns
+/// Skew (%).
+///
+/// # Source
+/// ASTM D3882 (formula from memory).
+///
+/// # Examples
+/// ```
+/// use recloth::cloth::skew;
+/// assert_eq!(skew(42.0, 1400.0)?, 3.0);
+/// assert_eq!(skew(42.0, 0.0).unwrap_err().argument(), "width");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn skew(shift: f64, width: f64) -> Result<f64, Error> {
+    let shift = Error::check("shift", shift, -1e5, 1e5)?;
+    let width = Error::check("width", width, 1.0, 1e5)?;
+    Ok(100.0 * shift / width)
+}
+
+/// Skew of a square marked on the cloth, from its two diagonals after washing, in percent.
+///
+/// `skew = 200 · (first - second) / (first + second)`. For a small skew it is the shift of a side in percent of the side,
+/// as [`skew`] gives; of a large one it falls short by a quarter of the square: 9.975 for a side shifted by 10 %.
+///
+/// | argument | unit | range    | default | meaning                       |
+/// |----------|------|----------|---------|-------------------------------|
+/// | `first`  | mm   | 1..=1e5  | -       | one diagonal of the square    |
+/// | `second` | mm   | 1..=1e5  | -       | the other                     |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument.
+///
+/// # Returns
+/// Skew (%).
+///
+/// # Source
+/// AATCC 179, the way by diagonals (formula from memory).
+///
+/// # Examples
+/// ```
+/// use recloth::cloth::skew_diagonals;
+/// assert_eq!(skew_diagonals(360.0, 340.0)?, 40.0 / 7.0);
+/// assert_eq!(skew_diagonals(0.0, 340.0).unwrap_err().argument(), "first");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn skew_diagonals(first: f64, second: f64) -> Result<f64, Error> {
+    let first = Error::check("first", first, 1.0, 1e5)?;
+    let second = Error::check("second", second, 1.0, 1e5)?;
+    Ok(200.0 * (first - second) / (first + second))
 }
 
 fn check_change(argument: &'static str, change_pct: f64) -> Result<f64, Error> {

@@ -58,6 +58,13 @@ bits! { CAUTIONS, "Every caution.",
     POWDER = 1, "Weigh dye, mordant and soda with gloves, eye protection and a dust mask, in vessels never used for food.";
     HOT_BATH = 2, "A hot bath scalds and steams: a stable vessel, air, long gloves, no children or animals near, never unattended.";
     ELASTIC_BATH = 3, "Elastic is ruined by bleach and by hot baths: bleach and dye first, sew elastic in after.";
+    CHLORINE_COLD = 4, "Chlorine bleach goes into cold water and is never heated; mixed fresh each time, window open, gloves and eye protection, out of reach of children.";
+    CHLORINE_ALONE = 5, "Chlorine bleach goes with nothing: acids (vinegar, descaler, cleaners) set free chlorine gas, ammonia chloramines, alcohol chloroform, and peroxide cancels it. If it smells sharp, leave the room, air it, and call for advice.";
+    SWATCH_FIRST = 6, "Try a swatch or a hidden part of every cloth, thread and trim in the garment first; pull it wet, and stop at the first weakness.";
+    NEUTRALISER_APART = 7, "A neutraliser is a fresh bath of its own after draining and rinsing, never poured into bleach; sulfite and thiosulfate never meet acid, which sets free sulfur dioxide.";
+    BEYOND_USUAL = 8, "This is stronger, hotter or longer than usual practice: check the number, the label and a swatch before going on.";
+    BEYOND_TESTED = 9, "This is longer than any swatch was tried: test a swatch for that time before the garment.";
+    BATHS_DIFFER = 10, "Two baths seldom match in shade: put what is seen side by side into one.";
 }
 
 /// The sentence of one doubt, if the bit is one.

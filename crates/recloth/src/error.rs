@@ -30,6 +30,8 @@ pub enum ErrorKind {
     TwoReadings = -10,
     /// The outline crosses itself or has no area.
     Outline = -11,
+    /// Refused, whatever the numbers: dangerous, or ruinous to the goods.
+    Refused = -12,
     /// The text is not UTF-8 (raised by bindings only).
     NotUtf8 = -20,
     /// A pointer is NULL (raised by bindings only).
@@ -54,6 +56,7 @@ impl ErrorKind {
         ErrorKind::NoUnit,
         ErrorKind::TwoReadings,
         ErrorKind::Outline,
+        ErrorKind::Refused,
         ErrorKind::NotUtf8,
         ErrorKind::Null,
         ErrorKind::Panic,
@@ -84,6 +87,7 @@ impl ErrorKind {
             ErrorKind::NoUnit => "NoUnit",
             ErrorKind::TwoReadings => "TwoReadings",
             ErrorKind::Outline => "Outline",
+            ErrorKind::Refused => "Refused",
             ErrorKind::NotUtf8 => "NotUtf8",
             ErrorKind::Null => "Null",
             ErrorKind::Panic => "Panic",
@@ -105,6 +109,7 @@ impl ErrorKind {
             ErrorKind::NoUnit => "the number has no unit",
             ErrorKind::TwoReadings => "the comma or point may mark thousands or decimals",
             ErrorKind::Outline => "the outline crosses itself or has no area",
+            ErrorKind::Refused => "refused: this combination is dangerous",
             ErrorKind::NotUtf8 => "the text is not UTF-8",
             ErrorKind::Null => "a pointer is NULL",
             ErrorKind::Panic => "internal error: please report it",
@@ -323,6 +328,7 @@ impl fmt::Display for Sentence<'_> {
             }
             (
                 ErrorKind::Outline
+                | ErrorKind::Refused
                 | ErrorKind::NotUtf8
                 | ErrorKind::Null
                 | ErrorKind::Panic

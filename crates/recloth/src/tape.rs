@@ -10,6 +10,9 @@ pub use print::LengthText;
 /// Longest length that is read, printed or rounded (mm), either way of zero: ten kilometres, a cone of thread.
 const LONGEST: f64 = 1e7;
 
+/// Grams in a pound, exact by the international yard and pound agreement (1959).
+const GRAMS_PER_POUND: f64 = 453.59237;
+
 /// How a length is printed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[cfg_attr(
@@ -313,6 +316,127 @@ fn graduations(length: f64, graduation: f64) -> f64 {
     } else {
         count
     }
+}
+
+/// Length of one stitch from the number of stitches in an inch.
+///
+/// `length = 25.4 / stitches`. Pages that pair 2.5 to 3 mm with 10 to 12 stitches are not consistent: 3 mm is 8.5.
+///
+/// | argument              | unit | range      | default | meaning              |
+/// |-----------------------|------|------------|---------|----------------------|
+/// | `stitches_per_inch`   | 1    | 0.5..=200  | -       | stitches in one inch |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument.
+///
+/// # Returns
+/// Length of one stitch (mm).
+///
+/// # Source
+/// 1 in = 25.4 mm, exact by the international yard and pound agreement of 1959.
+///
+/// # Examples
+/// ```
+/// use recloth::tape::stitch_length;
+/// assert!((stitch_length(10.16)? - 2.5).abs() < 1e-12);
+/// assert_eq!(stitch_length(0.0).unwrap_err().argument(), "stitches_per_inch");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn stitch_length(stitches_per_inch: f64) -> Result<f64, Error> {
+    let stitches = Error::check("stitches_per_inch", stitches_per_inch, 0.5, 200.0)?;
+    Ok(INCH / stitches)
+}
+
+/// Linear density of a yarn or thread from its denier.
+///
+/// Tex is grams a kilometre, denier grams in nine kilometres: `tex = denier / 9`. A larger number is a thicker yarn.
+///
+/// | argument | unit | range       | default | meaning              |
+/// |----------|------|-------------|---------|----------------------|
+/// | `denier` | 1    | 0.01..=1e6  | -       | grams in 9 kilometres |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument.
+///
+/// # Returns
+/// Linear density (tex).
+///
+/// # Source
+/// Definitions of the units. Groen Kennisnet wiki, HNPE 7.1.6, yarn numbering (conversion table).
+///
+/// # Examples
+/// ```
+/// use recloth::tape::tex_from_denier;
+/// assert_eq!(tex_from_denier(180.0)?, 20.0);
+/// assert_eq!(tex_from_denier(-180.0).unwrap_err().argument(), "denier");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn tex_from_denier(denier: f64) -> Result<f64, Error> {
+    Ok(Error::check("denier", denier, 0.01, 1e6)? / 9.0)
+}
+
+/// Linear density of a yarn or thread from its cotton count (Ne).
+///
+/// The cotton count is how many hanks of 840 yards weigh a pound: `tex = 590.54 · plies / count`. A larger number is a
+/// thinner yarn. A thread marked 40/2 is two plies of count 40. A convention that counts the moisture in has 583.1 in
+/// place of 590.54, which is 1.3 % less: do not mix the two.
+///
+/// | argument       | unit  | range      | default | meaning                                |
+/// |----------------|-------|------------|---------|----------------------------------------|
+/// | `cotton_count` | 1     | 0.1..=1000 | -       | cotton count of one ply                |
+/// | `plies`        | count | 1..=24     | 1       | equal plies twisted together           |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument.
+///
+/// # Returns
+/// Linear density of the plied yarn, take-up in twisting left out (tex).
+///
+/// # Source
+/// Definition: 453.59237 g in 840 yards of 0.9144 m. NIMI, *Shawl Weaving Artisan*, p. 72 (20 tex is 29.525).
+///
+/// # Examples
+/// ```
+/// use recloth::tape::tex_from_cotton_count;
+/// assert!((tex_from_cotton_count(40.0, 2)? - 29.5).abs() < 0.05);
+/// assert_eq!(tex_from_cotton_count(40.0, 0).unwrap_err().argument(), "plies");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn tex_from_cotton_count(cotton_count: f64, plies: u32) -> Result<f64, Error> {
+    let count = Error::check("cotton_count", cotton_count, 0.1, 1000.0)?;
+    let plies = f64::from(Error::check_count("plies", plies, 1, 24)?);
+    Ok(GRAMS_PER_POUND / (840.0 * 0.9144) * 1000.0 * plies / count)
+}
+
+/// Linear density of a yarn or thread from its metric count (Nm).
+///
+/// The metric count is how many metres weigh a gram: `tex = 1000 · plies / count`. A larger number is a thinner yarn.
+///
+/// | argument       | unit  | range      | default | meaning                      |
+/// |----------------|-------|------------|---------|------------------------------|
+/// | `metric_count` | 1     | 0.1..=2000 | -       | metric count of one ply      |
+/// | `plies`        | count | 1..=24     | 1       | equal plies twisted together |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument.
+///
+/// # Returns
+/// Linear density of the plied yarn, take-up in twisting left out (tex).
+///
+/// # Source
+/// Definitions of the units. Groen Kennisnet wiki, HNPE 7.1.6, yarn numbering (conversion table).
+///
+/// # Examples
+/// ```
+/// use recloth::tape::tex_from_metric_count;
+/// assert_eq!(tex_from_metric_count(50.0, 1)?, 20.0);
+/// assert_eq!(tex_from_metric_count(f64::NAN, 1).unwrap_err().argument(), "metric_count");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn tex_from_metric_count(metric_count: f64, plies: u32) -> Result<f64, Error> {
+    let count = Error::check("metric_count", metric_count, 0.1, 2000.0)?;
+    let plies = f64::from(Error::check_count("plies", plies, 1, 24)?);
+    Ok(1000.0 * plies / count)
 }
 
 #[cfg(test)]
