@@ -422,8 +422,8 @@ def bleach_time(row):
     }
 
 
-# Moles of each for one mole of Cl2, and molar masses from the elements' (IUPAC abridged: H, C, N, O, Na, S).
-H, C, O, NA, S = map(mpf, ("1.008", "12.011", "15.999", "22.98976928", "32.06"))
+# Grams for one mole of Cl2, from the elements (IUPAC; sulfur as of 2005, before it was given as an interval).
+H, C, O, NA, S = map(mpf, ("1.008", "12.011", "15.999", "22.98976928", "32.065"))
 CRYSTALS = 2 * NA + 2 * S + 3 * O + 5 * (2 * H + O)
 REACTIONS = {
     "thiosulfate_to_tetrathionate": 2 * CRYSTALS,

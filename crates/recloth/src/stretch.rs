@@ -1,6 +1,7 @@
 //! Cloth that gives: how far, and how much smaller than the body it is cut.
 
 use crate::Error;
+use crate::dust::{above, below};
 
 /// Stretch of cloth from a marked length and the same length pulled out, in percent.
 ///
@@ -32,10 +33,10 @@ use crate::Error;
 pub fn stretch_pct(relaxed: f64, pulled: f64) -> Result<f64, Error> {
     let relaxed = Error::check("relaxed", relaxed, 1.0, 1e5)?;
     let pulled = Error::check("pulled", pulled, 1.0, 1e6)?;
-    if pulled < relaxed {
+    if below(pulled, relaxed) {
         return Err(Error::no_solution("pulled", pulled, relaxed, f64::NAN));
     }
-    Ok(100.0 * (pulled - relaxed) / relaxed)
+    Ok(100.0 * (pulled - relaxed).max(0.0) / relaxed)
 }
 
 /// A garment smaller than the body it is worn on.
@@ -92,7 +93,7 @@ pub fn negative_ease(
     let share = Error::check("share", share, 0.0, 1.0)?;
     let girth = body / (1.0 + share * stretch);
     let furthest = girth * (1.0 + stretch);
-    if widest > furthest {
+    if above(widest, furthest) {
         return Err(Error::no_solution("widest", widest, f64::NAN, furthest));
     }
     Ok(NegativeEase {

@@ -14,8 +14,8 @@ use crate::spec::{
 type Fault = String;
 
 const UNITS: &[&str] = &[
-    "mm", "mm2", "deg", "%", "g", "gsm", "ml", "tex", "min", "degC", "1", "count", "text", "choice",
-    "bits",
+    "mm", "mm2", "deg", "%", "g", "gsm", "ml", "tex", "min", "degC", "1", "count", "text",
+    "choice", "bits",
 ];
 
 /// Reads the core below `root` into the one description.
