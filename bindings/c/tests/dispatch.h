@@ -1,12 +1,20 @@
 /* Written by `cargo xtask generate`; do not edit. Calls every function by its name. */
 
 static const char *const band_make_words[] = {"folded", "faced", NULL};
+static const char *const basis_words[] = {"fresh", "dry", NULL};
+static const char *const bath_words[] = {"water", "chlorine_bleach", "direct", "reactive", "acid", "vat", "sulphur", "azoic", "metal_complex", "disperse", "basic", "natural", NULL};
 static const char *const binding_fold_words[] = {"single", "double", NULL};
 static const char *const button_shape_words[] = {"flat", "ball", NULL};
+static const char *const fibre_words[] = {"unknown", "cotton", "linen", "viscose", "polyester", "acrylic", "polyamide", "acetate", "elastane", "rubber", "wool", "silk", "mohair", "leather", NULL};
+static const char *const finish_words[] = {"unknown", "plain", "not_fast", "flame_retardant", "resin", NULL};
+static const char *const in_bath_words[] = {"unknown", "water_only", "acid", "ammonia", "alcohol", "peroxide", "neutraliser", "other", NULL};
+static const char *const reaction_words[] = {"thiosulfate_to_tetrathionate", "thiosulfate_to_sulfur", "thiosulfate_to_sulfate", "bisulfite", "metabisulfite", "sulfite", "ascorbic_acid", "peroxide", NULL};
 static const char *const rounding_words[] = {"nearest", "up", "down", NULL};
 static const char *const square_ends_words[] = {"neither", "first", "last", "both", NULL};
+static const char *const stage_words[] = {"in_bleach", "drained", "fresh_bath", NULL};
 static const char *const stitch_type_words[] = {"chain_single", "lock", "chain_double", NULL};
 static const char *const style_words[] = {"exact", "mm", "mm_half", "cm", "cm_comma", "metre", "metre_comma", "inch_half", "inch_quarter", "inch_eighth", "inch_sixteenth", "inch_thirty_second", "inch_mark", "foot_eighth", "yard_eighth", NULL};
+static const char *const swatch_words[] = {"untried", "passed", "failed", NULL};
 
 static recloth_status call_arc_from_rise(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_arc_from_rise_t out;
@@ -15,6 +23,41 @@ static recloth_status call_arc_from_rise(const cell_t *in, outcome_t *got, reclo
   got_number(got, out.radius);
   got_number(got, out.length);
   got_number(got, out.angle_deg);
+  return status;
+}
+
+static recloth_status call_assistant_volume(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_stock_volume_t out;
+  recloth_status status = recloth_assistant_volume(in[0].number, in[1].number, in[2].number, in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.stock_ml);
+  got_number(got, out.amount_g);
+  got_count(got, out.doubts);
+  got_count(got, out.cautions);
+  return status;
+}
+
+static recloth_status call_available_chlorine(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_available_chlorine_t out;
+  recloth_status status = recloth_available_chlorine(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.available_pct);
+  got_number(got, out.trade_pct);
+  got_count(got, out.cautions);
+  return status;
+}
+
+static recloth_status call_batches(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  size_t numbers_count = room_for((double)in[0].count, 0);
+  double *numbers = got_list(got, numbers_count);
+  recloth_batches_t out;
+  recloth_status status = recloth_batches(in[0].numbers, in[0].count, in[1].number, in[2].number, numbers, numbers_count, in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_count(got, out.batches);
+  got_count(got, out.least);
+  got_number(got, out.capacity_g);
+  got_number(got, out.heaviest_g);
+  got_count(got, out.cautions);
   return status;
 }
 
@@ -73,6 +116,18 @@ static recloth_status call_bias_tube(const cell_t *in, outcome_t *got, recloth_e
   return status;
 }
 
+static recloth_status call_binder_solids(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_binder_solids_t out;
+  recloth_status status = recloth_binder_solids(in[0].number, in[1].number, in[2].number, in[3].number, (uint32_t)in[4].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.bath_low_pct);
+  got_number(got, out.bath_high_pct);
+  got_number(got, out.owf_low_pct);
+  got_number(got, out.owf_high_pct);
+  got_count(got, out.cautions);
+  return status;
+}
+
 static recloth_status call_binding_strips(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_binding_strips_t out;
   recloth_status status = recloth_binding_strips(in[0].number, in[1].number, in[2].number, &out, error);
@@ -87,6 +142,28 @@ static recloth_status call_binding_width(const cell_t *in, outcome_t *got, reclo
   recloth_status status = recloth_binding_width(in[0].number, in[1].number, in[2].number, word(in[3].text, binding_fold_words), &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_number(got, out);
+  return status;
+}
+
+static recloth_status call_bleach_dilution(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_bleach_dilution_t out;
+  recloth_status status = recloth_bleach_dilution(in[0].number, in[1].number, in[2].number, in[3].number, word(in[4].text, fibre_words), word(in[5].text, finish_words), word(in[6].text, swatch_words), word(in[7].text, in_bath_words), &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.bleach_ml);
+  got_number(got, out.water_ml);
+  got_number(got, out.parts_water);
+  got_count(got, out.cautions);
+  return status;
+}
+
+static recloth_status call_bleach_time(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_bleach_time_t out;
+  recloth_status status = recloth_bleach_time(in[0].numbers, in[0].count, in[1].numbers, in[1].count, in[2].number, in[3].number, word(in[4].text, fibre_words), word(in[5].text, finish_words), word(in[6].text, swatch_words), word(in[7].text, in_bath_words), in[8].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.time_min);
+  got_number(got, out.next_swatch_min);
+  got_number(got, out.rate);
+  got_count(got, out.cautions);
   return status;
 }
 
@@ -232,12 +309,28 @@ static recloth_status call_cap_width_bound(const cell_t *in, outcome_t *got, rec
   return status;
 }
 
+static recloth_status call_carried_liquor(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_carried_liquor(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
 static recloth_status call_casing(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_casing_t out;
   recloth_status status = recloth_casing(in[0].number, in[1].number, in[2].number, in[3].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_number(got, out.depth);
   got_number(got, out.allowance);
+  return status;
+}
+
+static recloth_status call_ciede2000(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_ciede2000(in[0].number, in[1].number, in[2].number, in[3].number, in[4].number, in[5].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
   return status;
 }
 
@@ -276,6 +369,44 @@ static recloth_status call_circle_skirt_longest(const cell_t *in, outcome_t *got
   got_number(got, out.hem_length);
   got_number(got, out.piece_angle_deg);
   got_number(got, out.cloth_length);
+  return status;
+}
+
+static recloth_status call_cloth_mass(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_cloth_mass(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_cloth_to_buy(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_cloth_to_buy(in[0].number, in[1].number, in[2].number, in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_component_check(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_component_check_t out;
+  recloth_status status = recloth_component_check(word(in[0].text, fibre_words), word(in[1].text, finish_words), word(in[2].text, swatch_words), word(in[3].text, bath_words), in[4].number, in[5].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_count(got, out.bears);
+  got_count(got, out.colour);
+  got_count(got, out.cautions);
+  return status;
+}
+
+static recloth_status call_cover_mark(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_cover_mark_t out;
+  recloth_status status = recloth_cover_mark(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.now);
+  got_number(got, out.depth);
+  got_number(got, out.ground_after);
+  got_number(got, out.mark_after);
+  got_number(got, out.after);
   return status;
 }
 
@@ -536,6 +667,14 @@ static recloth_status call_gore(const cell_t *in, outcome_t *got, recloth_error_
   return status;
 }
 
+static recloth_status call_gsm_from_ounces(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_gsm_from_ounces(in[0].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
 static recloth_status call_head_opening(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_head_opening_t out;
   recloth_status status = recloth_head_opening(in[0].number, in[1].number, in[2].number, in[3].number, &out, error);
@@ -572,6 +711,14 @@ static recloth_status call_holes_left(const cell_t *in, outcome_t *got, recloth_
   got_number(got, out.last);
   got_number(got, out.to_end);
   got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_k_over_s(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_k_over_s(in[0].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
   return status;
 }
 
@@ -639,6 +786,26 @@ static recloth_status call_knife_pleats_finished(const cell_t *in, outcome_t *go
   return status;
 }
 
+static recloth_status call_lab_from_srgb(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_lab_t out;
+  recloth_status status = recloth_lab_from_srgb(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.l);
+  got_number(got, out.a);
+  got_number(got, out.b);
+  return status;
+}
+
+static recloth_status call_lab_from_xyz(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_lab_t out;
+  recloth_status status = recloth_lab_from_xyz(in[0].number, in[1].number, in[2].number, in[3].number, in[4].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.l);
+  got_number(got, out.a);
+  got_number(got, out.b);
+  return status;
+}
+
 static recloth_status call_lacing(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   double out = 0;
   recloth_status status = recloth_lacing((uint32_t)in[0].number, in[1].number, in[2].number, in[3].number, &out, error);
@@ -681,6 +848,14 @@ static recloth_status call_level_line(const cell_t *in, outcome_t *got, recloth_
   return status;
 }
 
+static recloth_status call_linear_light(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_linear_light(in[0].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
 static recloth_status call_lining_free_length(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   double out = 0;
   recloth_status status = recloth_lining_free_length(in[0].number, in[1].number, in[2].number, &out, error);
@@ -708,6 +883,20 @@ static recloth_status call_lining_width(const cell_t *in, outcome_t *got, reclot
   return status;
 }
 
+static recloth_status call_liquor_shares(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  size_t shares_ml_count = room_for((double)in[0].count, 0);
+  double *shares_ml = got_list(got, shares_ml_count);
+  size_t waters_ml_count = room_for((double)in[0].count, 0);
+  double *waters_ml = got_list(got, waters_ml_count);
+  recloth_liquor_shares_t out;
+  recloth_status status = recloth_liquor_shares(in[0].numbers, in[0].count, in[1].number, in[2].number, shares_ml, shares_ml_count, waters_ml, waters_ml_count, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.bath_ml);
+  got_number(got, out.water_ml);
+  got_count(got, out.cautions);
+  return status;
+}
+
 static recloth_status call_loop_slack(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_loop_slack_t out;
   recloth_status status = recloth_loop_slack(in[0].number, in[1].number, in[2].number, in[3].number, in[4].number, in[5].number, word(in[6].text, button_shape_words), &out, error);
@@ -717,11 +906,42 @@ static recloth_status call_loop_slack(const cell_t *in, outcome_t *got, recloth_
   return status;
 }
 
+static recloth_status call_mix_temperature(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_mix_temperature_t out;
+  recloth_status status = recloth_mix_temperature(in[0].numbers, in[0].count, in[1].numbers, in[1].count, in[2].number, in[3].number, in[4].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.temperature_c);
+  got_number(got, out.volume_ml);
+  got_count(got, out.cautions);
+  return status;
+}
+
 static recloth_status call_neck_bust_doubts(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   uint32_t out = 0;
   recloth_status status = recloth_neck_bust_doubts(in[0].number, in[1].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_count(got, out);
+  return status;
+}
+
+static recloth_status call_negative_ease(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_negative_ease_t out;
+  recloth_status status = recloth_negative_ease(in[0].number, in[1].number, in[2].number, in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.girth);
+  got_number(got, out.ease);
+  got_number(got, out.furthest);
+  return status;
+}
+
+static recloth_status call_neutraliser(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_neutraliser_t out;
+  recloth_status status = recloth_neutraliser(in[0].number, in[1].number, word(in[2].text, reaction_words), word(in[3].text, stage_words), word(in[4].text, in_bath_words), in[5].number, in[6].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.chlorine_g);
+  got_number(got, out.amount_g);
+  got_number(got, out.ratio);
+  got_count(got, out.cautions);
   return status;
 }
 
@@ -737,6 +957,17 @@ static recloth_status call_off_centre_opening(const cell_t *in, outcome_t *got, 
   got_number(got, out.dart_to_narrow);
   got_number(got, out.dart_to_wide);
   got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_overdye(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_overdye_t out;
+  recloth_status status = recloth_overdye(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.pale);
+  got_number(got, out.deep);
+  got_number(got, out.pale_l);
+  got_number(got, out.deep_l);
   return status;
 }
 
@@ -817,6 +1048,27 @@ static recloth_status call_piping_width(const cell_t *in, outcome_t *got, reclot
   return status;
 }
 
+static recloth_status call_plant_dyestuff(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_plant_dyestuff_t out;
+  recloth_status status = recloth_plant_dyestuff(in[0].number, in[1].number, in[2].number, word(in[3].text, basis_words), word(in[4].text, basis_words), in[5].number, in[6].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.low_g);
+  got_number(got, out.high_g);
+  got_count(got, out.doubts);
+  got_count(got, out.cautions);
+  return status;
+}
+
+static recloth_status call_pooled_strength(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_pooled_strength_t out;
+  recloth_status status = recloth_pooled_strength(in[0].numbers, in[0].count, in[1].numbers, in[1].count, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.strength_pct);
+  got_number(got, out.volume_ml);
+  got_count(got, out.cautions);
+  return status;
+}
+
 static recloth_status call_puff_spread(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_puff_spread_t out;
   recloth_status status = recloth_puff_spread(in[0].number, in[1].number, (uint32_t)in[2].number, in[3].number, &out, error);
@@ -829,11 +1081,38 @@ static recloth_status call_puff_spread(const cell_t *in, outcome_t *got, recloth
   return status;
 }
 
+static recloth_status call_reflectance(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_reflectance(in[0].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_relative_strength(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_relative_strength(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
 static recloth_status call_remaining_width(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   double out = 0;
   recloth_status status = recloth_remaining_width(in[0].number, in[1].number, in[2].number, (uint32_t)in[3].number, in[4].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_number(got, out);
+  return status;
+}
+
+static recloth_status call_repeats(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_repeats_t out;
+  recloth_status status = recloth_repeats(in[0].number, in[1].number, (uint32_t)in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_count(got, out.repeats);
+  got_number(got, out.each);
+  got_number(got, out.total);
+  got_number(got, out.waste);
   return status;
 }
 
@@ -845,6 +1124,18 @@ static recloth_status call_ribbing(const cell_t *in, outcome_t *got, recloth_err
   got_number(got, out.cut_length);
   got_number(got, out.cut_width);
   got_number(got, out.stretch_pct);
+  return status;
+}
+
+static recloth_status call_rinses(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_rinses_t out;
+  recloth_status status = recloth_rinses(in[0].number, in[1].number, in[2].number, in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_count(got, out.rinses_low);
+  got_count(got, out.rinses_high);
+  got_number(got, out.left);
+  got_number(got, out.water_ml);
+  got_count(got, out.cautions);
   return status;
 }
 
@@ -876,6 +1167,14 @@ static recloth_status call_ruffle(const cell_t *in, outcome_t *got, recloth_erro
   got_count(got, out.strips);
   got_number(got, out.cloth_length);
   got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_screen_level(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_screen_level(in[0].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
   return status;
 }
 
@@ -956,6 +1255,22 @@ static recloth_status call_size_step(const cell_t *in, outcome_t *got, recloth_e
   return status;
 }
 
+static recloth_status call_skew(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_skew(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_skew_diagonals(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_skew_diagonals(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
 static recloth_status call_snip_spacing(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_snip_spacing_t out;
   recloth_status status = recloth_snip_spacing(in[0].number, in[1].number, in[2].number, &out, error);
@@ -987,6 +1302,47 @@ static recloth_status call_spacing_through(const cell_t *in, outcome_t *got, rec
   return status;
 }
 
+static recloth_status call_srgb_from_lab(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_srgb_t out;
+  recloth_status status = recloth_srgb_from_lab(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.red);
+  got_number(got, out.green);
+  got_number(got, out.blue);
+  got_count(got, out.outside);
+  return status;
+}
+
+static recloth_status call_srgb_from_xyz(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_srgb_t out;
+  recloth_status status = recloth_srgb_from_xyz(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.red);
+  got_number(got, out.green);
+  got_number(got, out.blue);
+  got_count(got, out.outside);
+  return status;
+}
+
+static recloth_status call_stitch_length(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_stitch_length(in[0].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_stock_volume(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_stock_volume_t out;
+  recloth_status status = recloth_stock_volume(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.stock_ml);
+  got_number(got, out.amount_g);
+  got_count(got, out.doubts);
+  got_count(got, out.cautions);
+  return status;
+}
+
 static recloth_status call_straight_band(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_straight_band_t out;
   recloth_status status = recloth_straight_band(in[0].number, in[1].number, in[2].number, in[3].number, in[4].number, word(in[5].text, band_make_words), &out, error);
@@ -1005,6 +1361,14 @@ static recloth_status call_straight_band_depth(const cell_t *in, outcome_t *got,
   return status;
 }
 
+static recloth_status call_stretch_pct(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_stretch_pct(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
 static recloth_status call_take_in(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_take_in_t out;
   recloth_status status = recloth_take_in(in[0].number, in[1].number, in[2].number, (uint32_t)in[3].number, in[4].number, &out, error);
@@ -1013,6 +1377,30 @@ static recloth_status call_take_in(const cell_t *in, outcome_t *got, recloth_err
   got_number(got, out.each);
   got_number(got, out.taken);
   got_number(got, out.leftover);
+  return status;
+}
+
+static recloth_status call_tex_from_cotton_count(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_tex_from_cotton_count(in[0].number, (uint32_t)in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_tex_from_denier(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_tex_from_denier(in[0].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
+static recloth_status call_tex_from_metric_count(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_tex_from_metric_count(in[0].number, (uint32_t)in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
   return status;
 }
 
@@ -1127,6 +1515,26 @@ static recloth_status call_waist_hip_doubts(const cell_t *in, outcome_t *got, re
   return status;
 }
 
+static recloth_status call_washes(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_washes_t out;
+  recloth_status status = recloth_washes(in[0].number, in[1].number, in[2].number, (uint32_t)in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.after);
+  got_number(got, out.change_pct);
+  got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_width_conversion(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_width_conversion_t out;
+  recloth_status status = recloth_width_conversion(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.by_area);
+  got_number(got, out.low);
+  got_number(got, out.high);
+  return status;
+}
+
 static recloth_status call_wrap_skirt(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_wrap_skirt_t out;
   recloth_status status = recloth_wrap_skirt(in[0].number, in[1].number, in[2].number, &out, error);
@@ -1137,6 +1545,26 @@ static recloth_status call_wrap_skirt(const cell_t *in, outcome_t *got, recloth_
   got_number(got, out.front_hip);
   got_number(got, out.waist_edge);
   got_number(got, out.wrap_pct);
+  return status;
+}
+
+static recloth_status call_xyz_from_lab(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_xyz_t out;
+  recloth_status status = recloth_xyz_from_lab(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.x);
+  got_number(got, out.y);
+  got_number(got, out.z);
+  return status;
+}
+
+static recloth_status call_xyz_from_srgb(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_xyz_t out;
+  recloth_status status = recloth_xyz_from_srgb(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.x);
+  got_number(got, out.y);
+  got_number(got, out.z);
   return status;
 }
 
@@ -1152,14 +1580,20 @@ static recloth_status call_zigzag_buttonhole(const cell_t *in, outcome_t *got, r
 
 static const function_t functions[] = {
   {"arc_from_rise", "nn", 3, call_arc_from_rise},
+  {"assistant_volume", "nnnn", 4, call_assistant_volume},
+  {"available_chlorine", "nn", 3, call_available_chlorine},
+  {"batches", "lnnn", 6, call_batches},
   {"bath_volume", "nn", 3, call_bath_volume},
   {"bias_along_selvedge", "n", 1, call_bias_along_selvedge},
   {"bias_square", "nn", 1, call_bias_square},
   {"bias_strip_length", "nn", 1, call_bias_strip_length},
   {"bias_strips", "nnnnn", 4, call_bias_strips},
   {"bias_tube", "nnnn", 3, call_bias_tube},
+  {"binder_solids", "nnnnn", 5, call_binder_solids},
   {"binding_strips", "nnn", 2, call_binding_strips},
   {"binding_width", "nnnt", 1, call_binding_width},
+  {"bleach_dilution", "nnnntttt", 4, call_bleach_dilution},
+  {"bleach_time", "llnnttttn", 4, call_bleach_time},
   {"body_length_doubts", "n", 1, call_body_length_doubts},
   {"box_pleats", "nnn", 9, call_box_pleats},
   {"box_pleats_count", "nnn", 9, call_box_pleats_count},
@@ -1173,10 +1607,16 @@ static const function_t functions[] = {
   {"cap_ease", "nn", 2, call_cap_ease},
   {"cap_for_ease", "nn", 1, call_cap_for_ease},
   {"cap_width_bound", "nn", 1, call_cap_width_bound},
+  {"carried_liquor", "nn", 1, call_carried_liquor},
   {"casing", "nnnn", 2, call_casing},
+  {"ciede2000", "nnnnnn", 1, call_ciede2000},
   {"circle_skirt", "nnn", 3, call_circle_skirt},
   {"circle_skirt_fraction", "nnnn", 7, call_circle_skirt_fraction},
   {"circle_skirt_longest", "nnnn", 7, call_circle_skirt_longest},
+  {"cloth_mass", "nnn", 1, call_cloth_mass},
+  {"cloth_to_buy", "nnnn", 1, call_cloth_to_buy},
+  {"component_check", "ttttnn", 3, call_component_check},
+  {"cover_mark", "nnn", 5, call_cover_mark},
   {"curved_band", "lnn", 5, call_curved_band},
   {"cut_for_change", "nn", 3, call_cut_for_change},
   {"cut_state", "nnn", 2, call_cut_state},
@@ -1202,36 +1642,53 @@ static const function_t functions[] = {
   {"girth_doubts", "n", 1, call_girth_doubts},
   {"godet", "nnn", 4, call_godet},
   {"gore", "nnnnnn", 6, call_gore},
+  {"gsm_from_ounces", "n", 1, call_gsm_from_ounces},
   {"head_opening", "nnnn", 2, call_head_opening},
   {"hem_on_curve", "nnn", 3, call_hem_on_curve},
   {"hip_waist_drop", "nn", 2, call_hip_waist_drop},
   {"holes_left", "nnn", 4, call_holes_left},
+  {"k_over_s", "n", 1, call_k_over_s},
   {"knife_pleats", "nnn", 9, call_knife_pleats},
   {"knife_pleats_count", "nnn", 9, call_knife_pleats_count},
   {"knife_pleats_depth", "nnn", 9, call_knife_pleats_depth},
   {"knife_pleats_finished", "nnn", 9, call_knife_pleats_finished},
+  {"lab_from_srgb", "nnn", 3, call_lab_from_srgb},
+  {"lab_from_xyz", "nnnnn", 3, call_lab_from_xyz},
   {"lacing", "nnnn", 1, call_lacing},
   {"length_chain", "llnn", 5, call_length_chain},
   {"let_out", "nnnnnn", 4, call_let_out},
   {"level_line", "nnn", 4, call_level_line},
+  {"linear_light", "n", 1, call_linear_light},
   {"lining_free_length", "nnn", 1, call_lining_free_length},
   {"lining_length", "nnn", 4, call_lining_length},
   {"lining_width", "nnnn", 1, call_lining_width},
+  {"liquor_shares", "lnn", 5, call_liquor_shares},
   {"loop_slack", "nnnnnnt", 2, call_loop_slack},
+  {"mix_temperature", "llnnn", 3, call_mix_temperature},
   {"neck_bust_doubts", "nn", 1, call_neck_bust_doubts},
+  {"negative_ease", "nnnn", 3, call_negative_ease},
+  {"neutraliser", "nntttnn", 4, call_neutraliser},
   {"off_centre_opening", "nnnnnn", 8, call_off_centre_opening},
+  {"overdye", "nnn", 4, call_overdye},
   {"owf", "nn", 3, call_owf},
   {"panel_by_offsets", "lll", 7, call_panel_by_offsets},
   {"panel_by_triangles", "nccllcccl", 9, call_panel_by_triangles},
   {"parse_length", "t", 1, call_parse_length},
   {"photo_map", "llllll", 6, call_photo_map},
   {"piping_width", "nnn", 1, call_piping_width},
+  {"plant_dyestuff", "nnnttnn", 4, call_plant_dyestuff},
+  {"pooled_strength", "ll", 3, call_pooled_strength},
   {"puff_spread", "nnnn", 5, call_puff_spread},
+  {"reflectance", "n", 1, call_reflectance},
+  {"relative_strength", "nn", 1, call_relative_strength},
   {"remaining_width", "nnnnn", 1, call_remaining_width},
+  {"repeats", "nnn", 4, call_repeats},
   {"ribbing", "nnnn", 4, call_ribbing},
+  {"rinses", "nnnn", 5, call_rinses},
   {"round_set", "ln", 3, call_round_set},
   {"round_to", "nnt", 1, call_round_to},
   {"ruffle", "nnnnnn", 5, call_ruffle},
+  {"screen_level", "n", 1, call_screen_level},
   {"seam_pleat", "nn", 3, call_seam_pleat},
   {"sectioned_band", "lnnt", 5, call_sectioned_band},
   {"shaped_band", "nnn", 5, call_shaped_band},
@@ -1239,12 +1696,22 @@ static const function_t functions[] = {
   {"shirring", "nnnn", 5, call_shirring},
   {"shrink_pair", "nnnn", 6, call_shrink_pair},
   {"size_step", "nnnn", 2, call_size_step},
+  {"skew", "nn", 1, call_skew},
+  {"skew_diagonals", "nn", 1, call_skew_diagonals},
   {"snip_spacing", "nnn", 2, call_snip_spacing},
   {"spacing_by_pitch", "nnn", 2, call_spacing_by_pitch},
   {"spacing_through", "nnnn", 5, call_spacing_through},
+  {"srgb_from_lab", "nnn", 4, call_srgb_from_lab},
+  {"srgb_from_xyz", "nnn", 4, call_srgb_from_xyz},
+  {"stitch_length", "n", 1, call_stitch_length},
+  {"stock_volume", "nnn", 4, call_stock_volume},
   {"straight_band", "nnnnnt", 3, call_straight_band},
   {"straight_band_depth", "nnnt", 1, call_straight_band_depth},
+  {"stretch_pct", "nn", 1, call_stretch_pct},
   {"take_in", "nnnnn", 4, call_take_in},
+  {"tex_from_cotton_count", "nn", 1, call_tex_from_cotton_count},
+  {"tex_from_denier", "n", 1, call_tex_from_denier},
+  {"tex_from_metric_count", "nn", 1, call_tex_from_metric_count},
   {"thread_for_seam", "nnn", 1, call_thread_for_seam},
   {"thread_ratio", "nnt", 1, call_thread_ratio},
   {"tiers", "nl", 5, call_tiers},
@@ -1256,7 +1723,11 @@ static const function_t functions[] = {
   {"turned_hem", "nnnn", 2, call_turned_hem},
   {"v_neck", "nnn", 3, call_v_neck},
   {"waist_hip_doubts", "nn", 1, call_waist_hip_doubts},
+  {"washes", "nnnn", 3, call_washes},
+  {"width_conversion", "nnn", 3, call_width_conversion},
   {"wrap_skirt", "nnn", 6, call_wrap_skirt},
+  {"xyz_from_lab", "nnn", 3, call_xyz_from_lab},
+  {"xyz_from_srgb", "nnn", 3, call_xyz_from_srgb},
   {"zigzag_buttonhole", "nnnnn", 3, call_zigzag_buttonhole},
   {NULL, NULL, 0, NULL},
 };

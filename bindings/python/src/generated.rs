@@ -13,6 +13,36 @@ fn read_band_make(
         _ => (recloth::band::BandMake::Folded, Some(door::bad_choice(argument, value))),
     }
 }
+fn read_basis(
+    argument: &'static str,
+    value: f64,
+) -> (recloth::dye::Basis, Option<Error>) {
+    match value {
+        0.0 => (recloth::dye::Basis::Fresh, None),
+        1.0 => (recloth::dye::Basis::Dry, None),
+        _ => (recloth::dye::Basis::Fresh, Some(door::bad_choice(argument, value))),
+    }
+}
+fn read_bath(
+    argument: &'static str,
+    value: f64,
+) -> (recloth::fibre::Bath, Option<Error>) {
+    match value {
+        0.0 => (recloth::fibre::Bath::Water, None),
+        1.0 => (recloth::fibre::Bath::ChlorineBleach, None),
+        2.0 => (recloth::fibre::Bath::Direct, None),
+        3.0 => (recloth::fibre::Bath::Reactive, None),
+        4.0 => (recloth::fibre::Bath::Acid, None),
+        5.0 => (recloth::fibre::Bath::Vat, None),
+        6.0 => (recloth::fibre::Bath::Sulphur, None),
+        7.0 => (recloth::fibre::Bath::Azoic, None),
+        8.0 => (recloth::fibre::Bath::MetalComplex, None),
+        9.0 => (recloth::fibre::Bath::Disperse, None),
+        10.0 => (recloth::fibre::Bath::Basic, None),
+        11.0 => (recloth::fibre::Bath::Natural, None),
+        _ => (recloth::fibre::Bath::Water, Some(door::bad_choice(argument, value))),
+    }
+}
 fn read_binding_fold(
     argument: &'static str,
     value: f64,
@@ -35,6 +65,78 @@ fn read_button_shape(
         _ => {
             (
                 recloth::closure::ButtonShape::Flat,
+                Some(door::bad_choice(argument, value)),
+            )
+        }
+    }
+}
+fn read_fibre(
+    argument: &'static str,
+    value: f64,
+) -> (recloth::fibre::Fibre, Option<Error>) {
+    match value {
+        0.0 => (recloth::fibre::Fibre::Unknown, None),
+        1.0 => (recloth::fibre::Fibre::Cotton, None),
+        2.0 => (recloth::fibre::Fibre::Linen, None),
+        3.0 => (recloth::fibre::Fibre::Viscose, None),
+        4.0 => (recloth::fibre::Fibre::Polyester, None),
+        5.0 => (recloth::fibre::Fibre::Acrylic, None),
+        6.0 => (recloth::fibre::Fibre::Polyamide, None),
+        7.0 => (recloth::fibre::Fibre::Acetate, None),
+        8.0 => (recloth::fibre::Fibre::Elastane, None),
+        9.0 => (recloth::fibre::Fibre::Rubber, None),
+        10.0 => (recloth::fibre::Fibre::Wool, None),
+        11.0 => (recloth::fibre::Fibre::Silk, None),
+        12.0 => (recloth::fibre::Fibre::Mohair, None),
+        13.0 => (recloth::fibre::Fibre::Leather, None),
+        _ => (recloth::fibre::Fibre::Unknown, Some(door::bad_choice(argument, value))),
+    }
+}
+fn read_finish(
+    argument: &'static str,
+    value: f64,
+) -> (recloth::fibre::Finish, Option<Error>) {
+    match value {
+        0.0 => (recloth::fibre::Finish::Unknown, None),
+        1.0 => (recloth::fibre::Finish::Plain, None),
+        2.0 => (recloth::fibre::Finish::NotFast, None),
+        3.0 => (recloth::fibre::Finish::FlameRetardant, None),
+        4.0 => (recloth::fibre::Finish::Resin, None),
+        _ => (recloth::fibre::Finish::Unknown, Some(door::bad_choice(argument, value))),
+    }
+}
+fn read_in_bath(
+    argument: &'static str,
+    value: f64,
+) -> (recloth::bleach::InBath, Option<Error>) {
+    match value {
+        0.0 => (recloth::bleach::InBath::Unknown, None),
+        1.0 => (recloth::bleach::InBath::WaterOnly, None),
+        2.0 => (recloth::bleach::InBath::Acid, None),
+        3.0 => (recloth::bleach::InBath::Ammonia, None),
+        4.0 => (recloth::bleach::InBath::Alcohol, None),
+        5.0 => (recloth::bleach::InBath::Peroxide, None),
+        6.0 => (recloth::bleach::InBath::Neutraliser, None),
+        7.0 => (recloth::bleach::InBath::Other, None),
+        _ => (recloth::bleach::InBath::Unknown, Some(door::bad_choice(argument, value))),
+    }
+}
+fn read_reaction(
+    argument: &'static str,
+    value: f64,
+) -> (recloth::bleach::Reaction, Option<Error>) {
+    match value {
+        0.0 => (recloth::bleach::Reaction::ThiosulfateToTetrathionate, None),
+        1.0 => (recloth::bleach::Reaction::ThiosulfateToSulfur, None),
+        2.0 => (recloth::bleach::Reaction::ThiosulfateToSulfate, None),
+        3.0 => (recloth::bleach::Reaction::Bisulfite, None),
+        4.0 => (recloth::bleach::Reaction::Metabisulfite, None),
+        5.0 => (recloth::bleach::Reaction::Sulfite, None),
+        6.0 => (recloth::bleach::Reaction::AscorbicAcid, None),
+        7.0 => (recloth::bleach::Reaction::Peroxide, None),
+        _ => {
+            (
+                recloth::bleach::Reaction::ThiosulfateToTetrathionate,
                 Some(door::bad_choice(argument, value)),
             )
         }
@@ -63,6 +165,17 @@ fn read_square_ends(
         _ => {
             (recloth::band::SquareEnds::Neither, Some(door::bad_choice(argument, value)))
         }
+    }
+}
+fn read_stage(
+    argument: &'static str,
+    value: f64,
+) -> (recloth::bleach::Stage, Option<Error>) {
+    match value {
+        0.0 => (recloth::bleach::Stage::InBleach, None),
+        1.0 => (recloth::bleach::Stage::Drained, None),
+        2.0 => (recloth::bleach::Stage::FreshBath, None),
+        _ => (recloth::bleach::Stage::InBleach, Some(door::bad_choice(argument, value))),
     }
 }
 fn read_stitch_type(
@@ -104,6 +217,17 @@ fn read_style(
         _ => (recloth::tape::Style::Exact, Some(door::bad_choice(argument, value))),
     }
 }
+fn read_swatch(
+    argument: &'static str,
+    value: f64,
+) -> (recloth::fibre::Swatch, Option<Error>) {
+    match value {
+        0.0 => (recloth::fibre::Swatch::Untried, None),
+        1.0 => (recloth::fibre::Swatch::Passed, None),
+        2.0 => (recloth::fibre::Swatch::Failed, None),
+        _ => (recloth::fibre::Swatch::Untried, Some(door::bad_choice(argument, value))),
+    }
+}
 /// `recloth::arc::arc_from_rise`.
 #[allow(non_camel_case_types)]
 struct arc_from_rise {}
@@ -126,6 +250,82 @@ fn one_arc_from_rise<'py>(
     let answer = arc_from_rise::call([chord, rise])
         .map_err(|error| door::raise(py, "arc_from_rise", &error))?;
     (answer[0], answer[1], answer[2]).into_bound_py_any(py)
+}
+/// `recloth::wet::assistant_volume`.
+#[allow(non_camel_case_types)]
+struct assistant_volume {}
+impl Scalar<4, 4> for assistant_volume {
+    const WHOLE: [bool; 4] = [false, false, true, true];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 4], Error> {
+        let [mass_g, ratio, grams, stock_pct] = given;
+        let answer = recloth::wet::assistant_volume(mass_g, ratio, grams, stock_pct)?;
+        Ok([
+            answer.stock_ml,
+            answer.amount_g,
+            f64::from(answer.doubts),
+            f64::from(answer.cautions),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_assistant_volume<'py>(
+    py: Python<'py>,
+    mass_g: f64,
+    ratio: f64,
+    grams: f64,
+    stock_pct: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = assistant_volume::call([mass_g, ratio, grams, stock_pct])
+        .map_err(|error| door::raise(py, "assistant_volume", &error))?;
+    (answer[0], answer[1], answer[2] as u32, answer[3] as u32).into_bound_py_any(py)
+}
+/// `recloth::bleach::available_chlorine`.
+#[allow(non_camel_case_types)]
+struct available_chlorine {}
+impl Scalar<2, 3> for available_chlorine {
+    const WHOLE: [bool; 3] = [false, false, true];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
+        let [naocl_pct, specific_gravity] = given;
+        let answer = recloth::bleach::available_chlorine(naocl_pct, specific_gravity)?;
+        Ok([answer.available_pct, answer.trade_pct, f64::from(answer.cautions)])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_available_chlorine<'py>(
+    py: Python<'py>,
+    naocl_pct: f64,
+    specific_gravity: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = available_chlorine::call([naocl_pct, specific_gravity])
+        .map_err(|error| door::raise(py, "available_chlorine", &error))?;
+    (answer[0], answer[1], answer[2] as u32).into_bound_py_any(py)
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_batches<'py>(
+    py: Python<'py>,
+    masses_g: PyReadonlyArray1<'py, f64>,
+    vessel_ml: f64,
+    ratio: f64,
+    fill: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let masses_g = masses_g.as_slice()?;
+    let mut numbers = vec![0.0; door::room(masses_g.len(), 0, usize::MAX)];
+    let answer = recloth::wet::batches(masses_g, vessel_ml, ratio, &mut numbers, fill)
+        .map_err(|error| door::raise(py, "batches", &error))?;
+    (
+        numbers.into_pyarray(py),
+        answer.batches,
+        answer.least,
+        answer.capacity_g,
+        answer.heaviest_g,
+        answer.cautions,
+    )
+        .into_bound_py_any(py)
 }
 /// `recloth::wet::bath_volume`.
 #[allow(non_camel_case_types)]
@@ -275,6 +475,49 @@ fn one_bias_tube<'py>(
         .map_err(|error| door::raise(py, "bias_tube", &error))?;
     (answer[0] as u32, answer[1], answer[2]).into_bound_py_any(py)
 }
+/// `recloth::dye::binder_solids`.
+#[allow(non_camel_case_types)]
+struct binder_solids {}
+impl Scalar<5, 5> for binder_solids {
+    const WHOLE: [bool; 5] = [false, false, false, false, true];
+    #[inline]
+    fn call(given: [f64; 5]) -> Result<[f64; 5], Error> {
+        let [low_pct, high_pct, parts_water, pick_up_pct, dips] = given;
+        let (dips, dips_bad) = door::count("dips", dips, 1);
+        let answer = door::settle(
+            recloth::dye::binder_solids(
+                low_pct,
+                high_pct,
+                parts_water,
+                pick_up_pct,
+                dips,
+            ),
+            &["low_pct", "high_pct", "parts_water", "pick_up_pct", "dips"],
+            &[dips_bad],
+        )?;
+        Ok([
+            answer.bath_low_pct,
+            answer.bath_high_pct,
+            answer.owf_low_pct,
+            answer.owf_high_pct,
+            f64::from(answer.cautions),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_binder_solids<'py>(
+    py: Python<'py>,
+    low_pct: f64,
+    high_pct: f64,
+    parts_water: f64,
+    pick_up_pct: f64,
+    dips: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = binder_solids::call([low_pct, high_pct, parts_water, pick_up_pct, dips])
+        .map_err(|error| door::raise(py, "binder_solids", &error))?;
+    (answer[0], answer[1], answer[2], answer[3], answer[4] as u32).into_bound_py_any(py)
+}
 /// `recloth::bias::binding_strips`.
 #[allow(non_camel_case_types)]
 struct binding_strips {}
@@ -328,6 +571,125 @@ fn one_binding_width<'py>(
     let answer = binding_width::call([finished, turn, thickness, fold])
         .map_err(|error| door::raise(py, "binding_width", &error))?;
     (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::bleach::bleach_dilution`.
+#[allow(non_camel_case_types)]
+struct bleach_dilution {}
+impl Scalar<8, 4> for bleach_dilution {
+    const WHOLE: [bool; 4] = [false, false, false, true];
+    #[inline]
+    fn call(given: [f64; 8]) -> Result<[f64; 4], Error> {
+        let [volume_ml, target_pct, stock_pct, minutes, fibre, finish, swatch, in_bath,
+        ] = given;
+        let (fibre, fibre_bad) = read_fibre("fibre", fibre);
+        let (finish, finish_bad) = read_finish("finish", finish);
+        let (swatch, swatch_bad) = read_swatch("swatch", swatch);
+        let (in_bath, in_bath_bad) = read_in_bath("in_bath", in_bath);
+        let answer = door::settle(
+            recloth::bleach::bleach_dilution(
+                volume_ml,
+                target_pct,
+                stock_pct,
+                minutes,
+                fibre,
+                finish,
+                swatch,
+                in_bath,
+            ),
+            &[
+                "volume_ml",
+                "target_pct",
+                "stock_pct",
+                "minutes",
+                "fibre",
+                "finish",
+                "swatch",
+                "in_bath",
+            ],
+            &[fibre_bad, finish_bad, swatch_bad, in_bath_bad],
+        )?;
+        Ok([
+            answer.bleach_ml,
+            answer.water_ml,
+            answer.parts_water,
+            f64::from(answer.cautions),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_bleach_dilution<'py>(
+    py: Python<'py>,
+    volume_ml: f64,
+    target_pct: f64,
+    stock_pct: f64,
+    minutes: f64,
+    fibre: f64,
+    finish: f64,
+    swatch: f64,
+    in_bath: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = bleach_dilution::call([
+            volume_ml,
+            target_pct,
+            stock_pct,
+            minutes,
+            fibre,
+            finish,
+            swatch,
+            in_bath,
+        ])
+        .map_err(|error| door::raise(py, "bleach_dilution", &error))?;
+    (answer[0], answer[1], answer[2], answer[3] as u32).into_bound_py_any(py)
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_bleach_time<'py>(
+    py: Python<'py>,
+    times_min: PyReadonlyArray1<'py, f64>,
+    shades: PyReadonlyArray1<'py, f64>,
+    target: f64,
+    limit_min: f64,
+    fibre: f64,
+    finish: f64,
+    swatch: f64,
+    in_bath: f64,
+    floor: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let times_min = times_min.as_slice()?;
+    let shades = shades.as_slice()?;
+    let (fibre, fibre_bad) = read_fibre("fibre", fibre);
+    let (finish, finish_bad) = read_finish("finish", finish);
+    let (swatch, swatch_bad) = read_swatch("swatch", swatch);
+    let (in_bath, in_bath_bad) = read_in_bath("in_bath", in_bath);
+    let answer = door::settle(
+            recloth::bleach::bleach_time(
+                times_min,
+                shades,
+                target,
+                limit_min,
+                fibre,
+                finish,
+                swatch,
+                in_bath,
+                floor,
+            ),
+            &[
+                "times_min",
+                "shades",
+                "target",
+                "limit_min",
+                "fibre",
+                "finish",
+                "swatch",
+                "in_bath",
+                "floor",
+            ],
+            &[fibre_bad, finish_bad, swatch_bad, in_bath_bad],
+        )
+        .map_err(|error| door::raise(py, "bleach_time", &error))?;
+    (answer.time_min, answer.next_swatch_min, answer.rate, answer.cautions)
+        .into_bound_py_any(py)
 }
 /// `recloth::body::body_length_doubts`.
 #[allow(non_camel_case_types)]
@@ -763,6 +1125,29 @@ fn one_cap_width_bound<'py>(
         .map_err(|error| door::raise(py, "cap_width_bound", &error))?;
     (answer[0]).into_bound_py_any(py)
 }
+/// `recloth::wet::carried_liquor`.
+#[allow(non_camel_case_types)]
+struct carried_liquor {}
+impl Scalar<2, 1> for carried_liquor {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
+        let [mass_g, pick_up_pct] = given;
+        let answer = recloth::wet::carried_liquor(mass_g, pick_up_pct)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_carried_liquor<'py>(
+    py: Python<'py>,
+    mass_g: f64,
+    pick_up_pct: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = carried_liquor::call([mass_g, pick_up_pct])
+        .map_err(|error| door::raise(py, "carried_liquor", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
 /// `recloth::elastic::casing`.
 #[allow(non_camel_case_types)]
 struct casing {}
@@ -787,6 +1172,33 @@ fn one_casing<'py>(
     let answer = casing::call([width, ease, turn_in, heading])
         .map_err(|error| door::raise(py, "casing", &error))?;
     (answer[0], answer[1]).into_bound_py_any(py)
+}
+/// `recloth::colour::ciede2000`.
+#[allow(non_camel_case_types)]
+struct ciede2000 {}
+impl Scalar<6, 1> for ciede2000 {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 6]) -> Result<[f64; 1], Error> {
+        let [l1, a1, b1, l2, a2, b2] = given;
+        let answer = recloth::colour::ciede2000(l1, a1, b1, l2, a2, b2)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_ciede2000<'py>(
+    py: Python<'py>,
+    l1: f64,
+    a1: f64,
+    b1: f64,
+    l2: f64,
+    a2: f64,
+    b2: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = ciede2000::call([l1, a1, b1, l2, a2, b2])
+        .map_err(|error| door::raise(py, "ciede2000", &error))?;
+    (answer[0]).into_bound_py_any(py)
 }
 /// `recloth::skirt::circle_skirt`.
 #[allow(non_camel_case_types)]
@@ -889,6 +1301,138 @@ fn one_circle_skirt_longest<'py>(
         .map_err(|error| door::raise(py, "circle_skirt_longest", &error))?;
     (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5], answer[6])
         .into_bound_py_any(py)
+}
+/// `recloth::quantity::cloth_mass`.
+#[allow(non_camel_case_types)]
+struct cloth_mass {}
+impl Scalar<3, 1> for cloth_mass {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
+        let [length, width, gsm] = given;
+        let answer = recloth::quantity::cloth_mass(length, width, gsm)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_cloth_mass<'py>(
+    py: Python<'py>,
+    length: f64,
+    width: f64,
+    gsm: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = cloth_mass::call([length, width, gsm])
+        .map_err(|error| door::raise(py, "cloth_mass", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::quantity::cloth_to_buy`.
+#[allow(non_camel_case_types)]
+struct cloth_to_buy {}
+impl Scalar<4, 1> for cloth_to_buy {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 1], Error> {
+        let [length, repeat, extra, graduation] = given;
+        let answer = recloth::quantity::cloth_to_buy(length, repeat, extra, graduation)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_cloth_to_buy<'py>(
+    py: Python<'py>,
+    length: f64,
+    repeat: f64,
+    extra: f64,
+    graduation: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = cloth_to_buy::call([length, repeat, extra, graduation])
+        .map_err(|error| door::raise(py, "cloth_to_buy", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::fibre::component_check`.
+#[allow(non_camel_case_types)]
+struct component_check {}
+impl Scalar<6, 3> for component_check {
+    const WHOLE: [bool; 3] = [true, true, true];
+    #[inline]
+    fn call(given: [f64; 6]) -> Result<[f64; 3], Error> {
+        let [fibre, finish, swatch, bath, temperature_c, minutes] = given;
+        let (fibre, fibre_bad) = read_fibre("fibre", fibre);
+        let (finish, finish_bad) = read_finish("finish", finish);
+        let (swatch, swatch_bad) = read_swatch("swatch", swatch);
+        let (bath, bath_bad) = read_bath("bath", bath);
+        let answer = door::settle(
+            recloth::fibre::component_check(
+                fibre,
+                finish,
+                swatch,
+                bath,
+                temperature_c,
+                minutes,
+            ),
+            &["fibre", "finish", "swatch", "bath", "temperature_c", "minutes"],
+            &[fibre_bad, finish_bad, swatch_bad, bath_bad],
+        )?;
+        Ok([
+            f64::from(answer.bears),
+            f64::from(answer.colour),
+            f64::from(answer.cautions),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_component_check<'py>(
+    py: Python<'py>,
+    fibre: f64,
+    finish: f64,
+    swatch: f64,
+    bath: f64,
+    temperature_c: f64,
+    minutes: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = component_check::call([
+            fibre,
+            finish,
+            swatch,
+            bath,
+            temperature_c,
+            minutes,
+        ])
+        .map_err(|error| door::raise(py, "component_check", &error))?;
+    (answer[0] as u32, answer[1] as u32, answer[2] as u32).into_bound_py_any(py)
+}
+/// `recloth::shade::cover_mark`.
+#[allow(non_camel_case_types)]
+struct cover_mark {}
+impl Scalar<3, 5> for cover_mark {
+    const WHOLE: [bool; 5] = [false, false, false, false, false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 5], Error> {
+        let [ground, mark, limit] = given;
+        let answer = recloth::shade::cover_mark(ground, mark, limit)?;
+        Ok([
+            answer.now,
+            answer.depth,
+            answer.ground_after,
+            answer.mark_after,
+            answer.after,
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_cover_mark<'py>(
+    py: Python<'py>,
+    ground: f64,
+    mark: f64,
+    limit: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = cover_mark::call([ground, mark, limit])
+        .map_err(|error| door::raise(py, "cover_mark", &error))?;
+    (answer[0], answer[1], answer[2], answer[3], answer[4]).into_bound_py_any(py)
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
@@ -1563,6 +2107,28 @@ fn one_gore<'py>(
     (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5])
         .into_bound_py_any(py)
 }
+/// `recloth::quantity::gsm_from_ounces`.
+#[allow(non_camel_case_types)]
+struct gsm_from_ounces {}
+impl Scalar<1, 1> for gsm_from_ounces {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
+        let [ounces] = given;
+        let answer = recloth::quantity::gsm_from_ounces(ounces)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_gsm_from_ounces<'py>(
+    py: Python<'py>,
+    ounces: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = gsm_from_ounces::call([ounces])
+        .map_err(|error| door::raise(py, "gsm_from_ounces", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
 /// `recloth::neck::head_opening`.
 #[allow(non_camel_case_types)]
 struct head_opening {}
@@ -1663,6 +2229,25 @@ fn one_holes_left<'py>(
     let answer = holes_left::call([edge, first, pitch])
         .map_err(|error| door::raise(py, "holes_left", &error))?;
     (answer[0] as u32, answer[1], answer[2], answer[3] as u32).into_bound_py_any(py)
+}
+/// `recloth::shade::k_over_s`.
+#[allow(non_camel_case_types)]
+struct k_over_s {}
+impl Scalar<1, 1> for k_over_s {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
+        let [reflectance] = given;
+        let answer = recloth::shade::k_over_s(reflectance)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_k_over_s<'py>(py: Python<'py>, reflectance: f64) -> PyResult<Bound<'py, PyAny>> {
+    let answer = k_over_s::call([reflectance])
+        .map_err(|error| door::raise(py, "k_over_s", &error))?;
+    (answer[0]).into_bound_py_any(py)
 }
 /// `recloth::fullness::knife_pleats`.
 #[allow(non_camel_case_types)]
@@ -1867,6 +2452,56 @@ fn one_knife_pleats_finished<'py>(
     )
         .into_bound_py_any(py)
 }
+/// `recloth::colour::lab_from_srgb`.
+#[allow(non_camel_case_types)]
+struct lab_from_srgb {}
+impl Scalar<3, 3> for lab_from_srgb {
+    const WHOLE: [bool; 3] = [false, false, false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 3], Error> {
+        let [red, green, blue] = given;
+        let answer = recloth::colour::lab_from_srgb(red, green, blue)?;
+        Ok([answer.l, answer.a, answer.b])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_lab_from_srgb<'py>(
+    py: Python<'py>,
+    red: f64,
+    green: f64,
+    blue: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = lab_from_srgb::call([red, green, blue])
+        .map_err(|error| door::raise(py, "lab_from_srgb", &error))?;
+    (answer[0], answer[1], answer[2]).into_bound_py_any(py)
+}
+/// `recloth::colour::lab_from_xyz`.
+#[allow(non_camel_case_types)]
+struct lab_from_xyz {}
+impl Scalar<5, 3> for lab_from_xyz {
+    const WHOLE: [bool; 3] = [false, false, false];
+    #[inline]
+    fn call(given: [f64; 5]) -> Result<[f64; 3], Error> {
+        let [x, y, z, white_x, white_y] = given;
+        let answer = recloth::colour::lab_from_xyz(x, y, z, white_x, white_y)?;
+        Ok([answer.l, answer.a, answer.b])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_lab_from_xyz<'py>(
+    py: Python<'py>,
+    x: f64,
+    y: f64,
+    z: f64,
+    white_x: f64,
+    white_y: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = lab_from_xyz::call([x, y, z, white_x, white_y])
+        .map_err(|error| door::raise(py, "lab_from_xyz", &error))?;
+    (answer[0], answer[1], answer[2]).into_bound_py_any(py)
+}
 /// `recloth::fastening::lacing`.
 #[allow(non_camel_case_types)]
 struct lacing {}
@@ -1974,6 +2609,25 @@ fn one_level_line<'py>(
         .map_err(|error| door::raise(py, "level_line", &error))?;
     (answer[0], answer[1], answer[2], answer[3]).into_bound_py_any(py)
 }
+/// `recloth::colour::linear_light`.
+#[allow(non_camel_case_types)]
+struct linear_light {}
+impl Scalar<1, 1> for linear_light {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
+        let [level] = given;
+        let answer = recloth::colour::linear_light(level)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_linear_light<'py>(py: Python<'py>, level: f64) -> PyResult<Bound<'py, PyAny>> {
+    let answer = linear_light::call([level])
+        .map_err(|error| door::raise(py, "linear_light", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
 /// `recloth::lining::lining_free_length`.
 #[allow(non_camel_case_types)]
 struct lining_free_length {}
@@ -2047,6 +2701,34 @@ fn one_lining_width<'py>(
         .map_err(|error| door::raise(py, "lining_width", &error))?;
     (answer[0]).into_bound_py_any(py)
 }
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_liquor_shares<'py>(
+    py: Python<'py>,
+    masses_g: PyReadonlyArray1<'py, f64>,
+    pooled_ml: f64,
+    ratio: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let masses_g = masses_g.as_slice()?;
+    let mut shares_ml = vec![0.0; door::room(masses_g.len(), 0, usize::MAX)];
+    let mut waters_ml = vec![0.0; door::room(masses_g.len(), 0, usize::MAX)];
+    let answer = recloth::wet::liquor_shares(
+            masses_g,
+            pooled_ml,
+            ratio,
+            &mut shares_ml,
+            &mut waters_ml,
+        )
+        .map_err(|error| door::raise(py, "liquor_shares", &error))?;
+    (
+        shares_ml.into_pyarray(py),
+        waters_ml.into_pyarray(py),
+        answer.bath_ml,
+        answer.water_ml,
+        answer.cautions,
+    )
+        .into_bound_py_any(py)
+}
 /// `recloth::closure::loop_slack`.
 #[allow(non_camel_case_types)]
 struct loop_slack {}
@@ -2096,6 +2778,28 @@ fn one_loop_slack<'py>(
         .map_err(|error| door::raise(py, "loop_slack", &error))?;
     (answer[0], answer[1] as u32).into_bound_py_any(py)
 }
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_mix_temperature<'py>(
+    py: Python<'py>,
+    volumes_ml: PyReadonlyArray1<'py, f64>,
+    temperatures_c: PyReadonlyArray1<'py, f64>,
+    goods_g: f64,
+    goods_temperature_c: f64,
+    goods_heat: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let volumes_ml = volumes_ml.as_slice()?;
+    let temperatures_c = temperatures_c.as_slice()?;
+    let answer = recloth::wet::mix_temperature(
+            volumes_ml,
+            temperatures_c,
+            goods_g,
+            goods_temperature_c,
+            goods_heat,
+        )
+        .map_err(|error| door::raise(py, "mix_temperature", &error))?;
+    (answer.temperature_c, answer.volume_ml, answer.cautions).into_bound_py_any(py)
+}
 /// `recloth::body::neck_bust_doubts`.
 #[allow(non_camel_case_types)]
 struct neck_bust_doubts {}
@@ -2118,6 +2822,96 @@ fn one_neck_bust_doubts<'py>(
     let answer = neck_bust_doubts::call([neck, bust])
         .map_err(|error| door::raise(py, "neck_bust_doubts", &error))?;
     (answer[0] as u32).into_bound_py_any(py)
+}
+/// `recloth::stretch::negative_ease`.
+#[allow(non_camel_case_types)]
+struct negative_ease {}
+impl Scalar<4, 3> for negative_ease {
+    const WHOLE: [bool; 3] = [false, false, false];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
+        let [body, stretch_pct, widest, share] = given;
+        let answer = recloth::stretch::negative_ease(body, stretch_pct, widest, share)?;
+        Ok([answer.girth, answer.ease, answer.furthest])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_negative_ease<'py>(
+    py: Python<'py>,
+    body: f64,
+    stretch_pct: f64,
+    widest: f64,
+    share: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = negative_ease::call([body, stretch_pct, widest, share])
+        .map_err(|error| door::raise(py, "negative_ease", &error))?;
+    (answer[0], answer[1], answer[2]).into_bound_py_any(py)
+}
+/// `recloth::bleach::neutraliser`.
+#[allow(non_camel_case_types)]
+struct neutraliser {}
+impl Scalar<7, 4> for neutraliser {
+    const WHOLE: [bool; 4] = [false, false, false, true];
+    #[inline]
+    fn call(given: [f64; 7]) -> Result<[f64; 4], Error> {
+        let [carried_ml, chlorine_pct, reaction, stage, in_bath, purity_pct, excess_pct,
+        ] = given;
+        let (reaction, reaction_bad) = read_reaction("reaction", reaction);
+        let (stage, stage_bad) = read_stage("stage", stage);
+        let (in_bath, in_bath_bad) = read_in_bath("in_bath", in_bath);
+        let answer = door::settle(
+            recloth::bleach::neutraliser(
+                carried_ml,
+                chlorine_pct,
+                reaction,
+                stage,
+                in_bath,
+                purity_pct,
+                excess_pct,
+            ),
+            &[
+                "carried_ml",
+                "chlorine_pct",
+                "reaction",
+                "stage",
+                "in_bath",
+                "purity_pct",
+                "excess_pct",
+            ],
+            &[reaction_bad, stage_bad, in_bath_bad],
+        )?;
+        Ok([
+            answer.chlorine_g,
+            answer.amount_g,
+            answer.ratio,
+            f64::from(answer.cautions),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_neutraliser<'py>(
+    py: Python<'py>,
+    carried_ml: f64,
+    chlorine_pct: f64,
+    reaction: f64,
+    stage: f64,
+    in_bath: f64,
+    purity_pct: f64,
+    excess_pct: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = neutraliser::call([
+            carried_ml,
+            chlorine_pct,
+            reaction,
+            stage,
+            in_bath,
+            purity_pct,
+            excess_pct,
+        ])
+        .map_err(|error| door::raise(py, "neutraliser", &error))?;
+    (answer[0], answer[1], answer[2], answer[3] as u32).into_bound_py_any(py)
 }
 /// `recloth::opening::off_centre_opening`.
 #[allow(non_camel_case_types)]
@@ -2178,6 +2972,30 @@ fn one_off_centre_opening<'py>(
         answer[7] as u32,
     )
         .into_bound_py_any(py)
+}
+/// `recloth::shade::overdye`.
+#[allow(non_camel_case_types)]
+struct overdye {}
+impl Scalar<3, 4> for overdye {
+    const WHOLE: [bool; 4] = [false, false, false, false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
+        let [ground, low, high] = given;
+        let answer = recloth::shade::overdye(ground, low, high)?;
+        Ok([answer.pale, answer.deep, answer.pale_l, answer.deep_l])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_overdye<'py>(
+    py: Python<'py>,
+    ground: f64,
+    low: f64,
+    high: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = overdye::call([ground, low, high])
+        .map_err(|error| door::raise(py, "overdye", &error))?;
+    (answer[0], answer[1], answer[2], answer[3]).into_bound_py_any(py)
 }
 /// `recloth::wet::owf`.
 #[allow(non_camel_case_types)]
@@ -2356,6 +3174,83 @@ fn one_piping_width<'py>(
         .map_err(|error| door::raise(py, "piping_width", &error))?;
     (answer[0]).into_bound_py_any(py)
 }
+/// `recloth::dye::plant_dyestuff`.
+#[allow(non_camel_case_types)]
+struct plant_dyestuff {}
+impl Scalar<7, 4> for plant_dyestuff {
+    const WHOLE: [bool; 4] = [false, false, true, true];
+    #[inline]
+    fn call(given: [f64; 7]) -> Result<[f64; 4], Error> {
+        let [mass_g, low_pct, high_pct, recipe, at_hand, fresh_per_dry_low,
+        fresh_per_dry_high] = given;
+        let (recipe, recipe_bad) = read_basis("recipe", recipe);
+        let (at_hand, at_hand_bad) = read_basis("at_hand", at_hand);
+        let answer = door::settle(
+            recloth::dye::plant_dyestuff(
+                mass_g,
+                low_pct,
+                high_pct,
+                recipe,
+                at_hand,
+                fresh_per_dry_low,
+                fresh_per_dry_high,
+            ),
+            &[
+                "mass_g",
+                "low_pct",
+                "high_pct",
+                "recipe",
+                "at_hand",
+                "fresh_per_dry_low",
+                "fresh_per_dry_high",
+            ],
+            &[recipe_bad, at_hand_bad],
+        )?;
+        Ok([
+            answer.low_g,
+            answer.high_g,
+            f64::from(answer.doubts),
+            f64::from(answer.cautions),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_plant_dyestuff<'py>(
+    py: Python<'py>,
+    mass_g: f64,
+    low_pct: f64,
+    high_pct: f64,
+    recipe: f64,
+    at_hand: f64,
+    fresh_per_dry_low: f64,
+    fresh_per_dry_high: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = plant_dyestuff::call([
+            mass_g,
+            low_pct,
+            high_pct,
+            recipe,
+            at_hand,
+            fresh_per_dry_low,
+            fresh_per_dry_high,
+        ])
+        .map_err(|error| door::raise(py, "plant_dyestuff", &error))?;
+    (answer[0], answer[1], answer[2] as u32, answer[3] as u32).into_bound_py_any(py)
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_pooled_strength<'py>(
+    py: Python<'py>,
+    volumes_ml: PyReadonlyArray1<'py, f64>,
+    strengths_pct: PyReadonlyArray1<'py, f64>,
+) -> PyResult<Bound<'py, PyAny>> {
+    let volumes_ml = volumes_ml.as_slice()?;
+    let strengths_pct = strengths_pct.as_slice()?;
+    let answer = recloth::wet::pooled_strength(volumes_ml, strengths_pct)
+        .map_err(|error| door::raise(py, "pooled_strength", &error))?;
+    (answer.strength_pct, answer.volume_ml, answer.cautions).into_bound_py_any(py)
+}
 /// `recloth::sleeve::puff_spread`.
 #[allow(non_camel_case_types)]
 struct puff_spread {}
@@ -2392,6 +3287,48 @@ fn one_puff_spread<'py>(
         .map_err(|error| door::raise(py, "puff_spread", &error))?;
     (answer[0], answer[1], answer[2], answer[3], answer[4] as u32).into_bound_py_any(py)
 }
+/// `recloth::shade::reflectance`.
+#[allow(non_camel_case_types)]
+struct reflectance {}
+impl Scalar<1, 1> for reflectance {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
+        let [k_over_s] = given;
+        let answer = recloth::shade::reflectance(k_over_s)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_reflectance<'py>(py: Python<'py>, k_over_s: f64) -> PyResult<Bound<'py, PyAny>> {
+    let answer = reflectance::call([k_over_s])
+        .map_err(|error| door::raise(py, "reflectance", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::shade::relative_strength`.
+#[allow(non_camel_case_types)]
+struct relative_strength {}
+impl Scalar<2, 1> for relative_strength {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
+        let [k_over_s, standard] = given;
+        let answer = recloth::shade::relative_strength(k_over_s, standard)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_relative_strength<'py>(
+    py: Python<'py>,
+    k_over_s: f64,
+    standard: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = relative_strength::call([k_over_s, standard])
+        .map_err(|error| door::raise(py, "relative_strength", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
 /// `recloth::body::remaining_width`.
 #[allow(non_camel_case_types)]
 struct remaining_width {}
@@ -2423,6 +3360,35 @@ fn one_remaining_width<'py>(
         .map_err(|error| door::raise(py, "remaining_width", &error))?;
     (answer[0]).into_bound_py_any(py)
 }
+/// `recloth::quantity::repeats`.
+#[allow(non_camel_case_types)]
+struct repeats {}
+impl Scalar<3, 4> for repeats {
+    const WHOLE: [bool; 4] = [true, false, false, false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
+        let [length, repeat, count] = given;
+        let (count, count_bad) = door::count("count", count, 1);
+        let answer = door::settle(
+            recloth::quantity::repeats(length, repeat, count),
+            &["length", "repeat", "count"],
+            &[count_bad],
+        )?;
+        Ok([f64::from(answer.repeats), answer.each, answer.total, answer.waste])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_repeats<'py>(
+    py: Python<'py>,
+    length: f64,
+    repeat: f64,
+    count: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = repeats::call([length, repeat, count])
+        .map_err(|error| door::raise(py, "repeats", &error))?;
+    (answer[0] as u32, answer[1], answer[2], answer[3]).into_bound_py_any(py)
+}
 /// `recloth::elastic::ribbing`.
 #[allow(non_camel_case_types)]
 struct ribbing {}
@@ -2447,6 +3413,43 @@ fn one_ribbing<'py>(
     let answer = ribbing::call([edge, depth, allowance, share])
         .map_err(|error| door::raise(py, "ribbing", &error))?;
     (answer[0], answer[1], answer[2], answer[3]).into_bound_py_any(py)
+}
+/// `recloth::wet::rinses`.
+#[allow(non_camel_case_types)]
+struct rinses {}
+impl Scalar<4, 5> for rinses {
+    const WHOLE: [bool; 5] = [true, true, false, false, true];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 5], Error> {
+        let [carried_low_ml, carried_high_ml, fresh_ml, share_left] = given;
+        let answer = recloth::wet::rinses(
+            carried_low_ml,
+            carried_high_ml,
+            fresh_ml,
+            share_left,
+        )?;
+        Ok([
+            f64::from(answer.rinses_low),
+            f64::from(answer.rinses_high),
+            answer.left,
+            answer.water_ml,
+            f64::from(answer.cautions),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_rinses<'py>(
+    py: Python<'py>,
+    carried_low_ml: f64,
+    carried_high_ml: f64,
+    fresh_ml: f64,
+    share_left: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = rinses::call([carried_low_ml, carried_high_ml, fresh_ml, share_left])
+        .map_err(|error| door::raise(py, "rinses", &error))?;
+    (answer[0] as u32, answer[1] as u32, answer[2], answer[3], answer[4] as u32)
+        .into_bound_py_any(py)
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
@@ -2530,6 +3533,25 @@ fn one_ruffle<'py>(
         .map_err(|error| door::raise(py, "ruffle", &error))?;
     (answer[0], answer[1], answer[2] as u32, answer[3], answer[4] as u32)
         .into_bound_py_any(py)
+}
+/// `recloth::colour::screen_level`.
+#[allow(non_camel_case_types)]
+struct screen_level {}
+impl Scalar<1, 1> for screen_level {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
+        let [light] = given;
+        let answer = recloth::colour::screen_level(light)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_screen_level<'py>(py: Python<'py>, light: f64) -> PyResult<Bound<'py, PyAny>> {
+    let answer = screen_level::call([light])
+        .map_err(|error| door::raise(py, "screen_level", &error))?;
+    (answer[0]).into_bound_py_any(py)
 }
 /// `recloth::pleat::seam_pleat`.
 #[allow(non_camel_case_types)]
@@ -2741,6 +3763,52 @@ fn one_size_step<'py>(
         .map_err(|error| door::raise(py, "size_step", &error))?;
     (answer[0], answer[1]).into_bound_py_any(py)
 }
+/// `recloth::cloth::skew`.
+#[allow(non_camel_case_types)]
+struct skew {}
+impl Scalar<2, 1> for skew {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
+        let [shift, width] = given;
+        let answer = recloth::cloth::skew(shift, width)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_skew<'py>(
+    py: Python<'py>,
+    shift: f64,
+    width: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = skew::call([shift, width])
+        .map_err(|error| door::raise(py, "skew", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::cloth::skew_diagonals`.
+#[allow(non_camel_case_types)]
+struct skew_diagonals {}
+impl Scalar<2, 1> for skew_diagonals {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
+        let [first, second] = given;
+        let answer = recloth::cloth::skew_diagonals(first, second)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_skew_diagonals<'py>(
+    py: Python<'py>,
+    first: f64,
+    second: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = skew_diagonals::call([first, second])
+        .map_err(|error| door::raise(py, "skew_diagonals", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
 /// `recloth::seam::snip_spacing`.
 #[allow(non_camel_case_types)]
 struct snip_spacing {}
@@ -2815,6 +3883,105 @@ fn one_spacing_through<'py>(
     )
         .into_bound_py_any(py)
 }
+/// `recloth::colour::srgb_from_lab`.
+#[allow(non_camel_case_types)]
+struct srgb_from_lab {}
+impl Scalar<3, 4> for srgb_from_lab {
+    const WHOLE: [bool; 4] = [false, false, false, true];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
+        let [l, a, b] = given;
+        let answer = recloth::colour::srgb_from_lab(l, a, b)?;
+        Ok([answer.red, answer.green, answer.blue, f64::from(answer.outside)])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_srgb_from_lab<'py>(
+    py: Python<'py>,
+    l: f64,
+    a: f64,
+    b: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = srgb_from_lab::call([l, a, b])
+        .map_err(|error| door::raise(py, "srgb_from_lab", &error))?;
+    (answer[0], answer[1], answer[2], answer[3] as u32).into_bound_py_any(py)
+}
+/// `recloth::colour::srgb_from_xyz`.
+#[allow(non_camel_case_types)]
+struct srgb_from_xyz {}
+impl Scalar<3, 4> for srgb_from_xyz {
+    const WHOLE: [bool; 4] = [false, false, false, true];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
+        let [x, y, z] = given;
+        let answer = recloth::colour::srgb_from_xyz(x, y, z)?;
+        Ok([answer.red, answer.green, answer.blue, f64::from(answer.outside)])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_srgb_from_xyz<'py>(
+    py: Python<'py>,
+    x: f64,
+    y: f64,
+    z: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = srgb_from_xyz::call([x, y, z])
+        .map_err(|error| door::raise(py, "srgb_from_xyz", &error))?;
+    (answer[0], answer[1], answer[2], answer[3] as u32).into_bound_py_any(py)
+}
+/// `recloth::tape::stitch_length`.
+#[allow(non_camel_case_types)]
+struct stitch_length {}
+impl Scalar<1, 1> for stitch_length {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
+        let [stitches_per_inch] = given;
+        let answer = recloth::tape::stitch_length(stitches_per_inch)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_stitch_length<'py>(
+    py: Python<'py>,
+    stitches_per_inch: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = stitch_length::call([stitches_per_inch])
+        .map_err(|error| door::raise(py, "stitch_length", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::wet::stock_volume`.
+#[allow(non_camel_case_types)]
+struct stock_volume {}
+impl Scalar<3, 4> for stock_volume {
+    const WHOLE: [bool; 4] = [false, false, true, true];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
+        let [mass_g, pct, stock_pct] = given;
+        let answer = recloth::wet::stock_volume(mass_g, pct, stock_pct)?;
+        Ok([
+            answer.stock_ml,
+            answer.amount_g,
+            f64::from(answer.doubts),
+            f64::from(answer.cautions),
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_stock_volume<'py>(
+    py: Python<'py>,
+    mass_g: f64,
+    pct: f64,
+    stock_pct: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = stock_volume::call([mass_g, pct, stock_pct])
+        .map_err(|error| door::raise(py, "stock_volume", &error))?;
+    (answer[0], answer[1], answer[2] as u32, answer[3] as u32).into_bound_py_any(py)
+}
 /// `recloth::band::straight_band`.
 #[allow(non_camel_case_types)]
 struct straight_band {}
@@ -2877,6 +4044,29 @@ fn one_straight_band_depth<'py>(
         .map_err(|error| door::raise(py, "straight_band_depth", &error))?;
     (answer[0]).into_bound_py_any(py)
 }
+/// `recloth::stretch::stretch_pct`.
+#[allow(non_camel_case_types)]
+struct stretch_pct {}
+impl Scalar<2, 1> for stretch_pct {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
+        let [relaxed, pulled] = given;
+        let answer = recloth::stretch::stretch_pct(relaxed, pulled)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_stretch_pct<'py>(
+    py: Python<'py>,
+    relaxed: f64,
+    pulled: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = stretch_pct::call([relaxed, pulled])
+        .map_err(|error| door::raise(py, "stretch_pct", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
 /// `recloth::alteration::take_in`.
 #[allow(non_camel_case_types)]
 struct take_in {}
@@ -2907,6 +4097,84 @@ fn one_take_in<'py>(
     let answer = take_in::call([garment, body, ease, edges, limit])
         .map_err(|error| door::raise(py, "take_in", &error))?;
     (answer[0], answer[1], answer[2], answer[3]).into_bound_py_any(py)
+}
+/// `recloth::tape::tex_from_cotton_count`.
+#[allow(non_camel_case_types)]
+struct tex_from_cotton_count {}
+impl Scalar<2, 1> for tex_from_cotton_count {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
+        let [cotton_count, plies] = given;
+        let (plies, plies_bad) = door::count("plies", plies, 1);
+        let answer = door::settle(
+            recloth::tape::tex_from_cotton_count(cotton_count, plies),
+            &["cotton_count", "plies"],
+            &[plies_bad],
+        )?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_tex_from_cotton_count<'py>(
+    py: Python<'py>,
+    cotton_count: f64,
+    plies: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = tex_from_cotton_count::call([cotton_count, plies])
+        .map_err(|error| door::raise(py, "tex_from_cotton_count", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::tape::tex_from_denier`.
+#[allow(non_camel_case_types)]
+struct tex_from_denier {}
+impl Scalar<1, 1> for tex_from_denier {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
+        let [denier] = given;
+        let answer = recloth::tape::tex_from_denier(denier)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_tex_from_denier<'py>(
+    py: Python<'py>,
+    denier: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = tex_from_denier::call([denier])
+        .map_err(|error| door::raise(py, "tex_from_denier", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
+/// `recloth::tape::tex_from_metric_count`.
+#[allow(non_camel_case_types)]
+struct tex_from_metric_count {}
+impl Scalar<2, 1> for tex_from_metric_count {
+    const WHOLE: [bool; 1] = [false];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
+        let [metric_count, plies] = given;
+        let (plies, plies_bad) = door::count("plies", plies, 1);
+        let answer = door::settle(
+            recloth::tape::tex_from_metric_count(metric_count, plies),
+            &["metric_count", "plies"],
+            &[plies_bad],
+        )?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_tex_from_metric_count<'py>(
+    py: Python<'py>,
+    metric_count: f64,
+    plies: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = tex_from_metric_count::call([metric_count, plies])
+        .map_err(|error| door::raise(py, "tex_from_metric_count", &error))?;
+    (answer[0]).into_bound_py_any(py)
 }
 /// `recloth::thread::thread_for_seam`.
 #[allow(non_camel_case_types)]
@@ -3182,6 +4450,60 @@ fn one_waist_hip_doubts<'py>(
         .map_err(|error| door::raise(py, "waist_hip_doubts", &error))?;
     (answer[0] as u32).into_bound_py_any(py)
 }
+/// `recloth::cloth::washes`.
+#[allow(non_camel_case_types)]
+struct washes {}
+impl Scalar<4, 3> for washes {
+    const WHOLE: [bool; 3] = [false, false, true];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
+        let [length, first_pct, later_pct, washes] = given;
+        let (washes, washes_bad) = door::count("washes", washes, 0);
+        let answer = door::settle(
+            recloth::cloth::washes(length, first_pct, later_pct, washes),
+            &["length", "first_pct", "later_pct", "washes"],
+            &[washes_bad],
+        )?;
+        Ok([answer.after, answer.change_pct, f64::from(answer.doubts)])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_washes<'py>(
+    py: Python<'py>,
+    length: f64,
+    first_pct: f64,
+    later_pct: f64,
+    washes: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = washes::call([length, first_pct, later_pct, washes])
+        .map_err(|error| door::raise(py, "washes", &error))?;
+    (answer[0], answer[1], answer[2] as u32).into_bound_py_any(py)
+}
+/// `recloth::quantity::width_conversion`.
+#[allow(non_camel_case_types)]
+struct width_conversion {}
+impl Scalar<3, 3> for width_conversion {
+    const WHOLE: [bool; 3] = [false, false, false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 3], Error> {
+        let [length, width, new_width] = given;
+        let answer = recloth::quantity::width_conversion(length, width, new_width)?;
+        Ok([answer.by_area, answer.low, answer.high])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_width_conversion<'py>(
+    py: Python<'py>,
+    length: f64,
+    width: f64,
+    new_width: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = width_conversion::call([length, width, new_width])
+        .map_err(|error| door::raise(py, "width_conversion", &error))?;
+    (answer[0], answer[1], answer[2]).into_bound_py_any(py)
+}
 /// `recloth::skirt::wrap_skirt`.
 #[allow(non_camel_case_types)]
 struct wrap_skirt {}
@@ -3213,6 +4535,54 @@ fn one_wrap_skirt<'py>(
         .map_err(|error| door::raise(py, "wrap_skirt", &error))?;
     (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5])
         .into_bound_py_any(py)
+}
+/// `recloth::colour::xyz_from_lab`.
+#[allow(non_camel_case_types)]
+struct xyz_from_lab {}
+impl Scalar<3, 3> for xyz_from_lab {
+    const WHOLE: [bool; 3] = [false, false, false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 3], Error> {
+        let [l, a, b] = given;
+        let answer = recloth::colour::xyz_from_lab(l, a, b)?;
+        Ok([answer.x, answer.y, answer.z])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_xyz_from_lab<'py>(
+    py: Python<'py>,
+    l: f64,
+    a: f64,
+    b: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = xyz_from_lab::call([l, a, b])
+        .map_err(|error| door::raise(py, "xyz_from_lab", &error))?;
+    (answer[0], answer[1], answer[2]).into_bound_py_any(py)
+}
+/// `recloth::colour::xyz_from_srgb`.
+#[allow(non_camel_case_types)]
+struct xyz_from_srgb {}
+impl Scalar<3, 3> for xyz_from_srgb {
+    const WHOLE: [bool; 3] = [false, false, false];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 3], Error> {
+        let [red, green, blue] = given;
+        let answer = recloth::colour::xyz_from_srgb(red, green, blue)?;
+        Ok([answer.x, answer.y, answer.z])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_xyz_from_srgb<'py>(
+    py: Python<'py>,
+    red: f64,
+    green: f64,
+    blue: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = xyz_from_srgb::call([red, green, blue])
+        .map_err(|error| door::raise(py, "xyz_from_srgb", &error))?;
+    (answer[0], answer[1], answer[2]).into_bound_py_any(py)
 }
 /// `recloth::fastening::zigzag_buttonhole`.
 #[allow(non_camel_case_types)]
@@ -3280,6 +4650,81 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<arc_from_rise, 2, 3>(module, c"all_arc_from_rise")?;
     module.add_function(wrap_pyfunction!(one_arc_from_rise, module)?)?;
+    add_one::<
+        assistant_volume,
+        4,
+        4,
+        0,
+    >(
+        module,
+        c"assistant_volume_stock_ml",
+        c"Volume of a stock solution for so many grams in a litre of bath.\n\nStock solution to measure out (ml).\nInputs: mass_g (g, 0.01 to 1000000); ratio (1 to 200); grams (0 to 500); stock_pct (%, 0.001 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        assistant_volume,
+        4,
+        4,
+        1,
+    >(
+        module,
+        c"assistant_volume_amount_g",
+        c"Volume of a stock solution for so many grams in a litre of bath.\n\nWhat that holds (g).\nInputs: mass_g (g, 0.01 to 1000000); ratio (1 to 200); grams (0 to 500); stock_pct (%, 0.001 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        assistant_volume,
+        4,
+        4,
+        2,
+    >(
+        module,
+        c"assistant_volume_doubts",
+        c"Volume of a stock solution for so many grams in a litre of bath.\n\nDoubts raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); ratio (1 to 200); grams (0 to 500); stock_pct (%, 0.001 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        assistant_volume,
+        4,
+        4,
+        3,
+    >(
+        module,
+        c"assistant_volume_cautions",
+        c"Volume of a stock solution for so many grams in a litre of bath.\n\nCautions raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); ratio (1 to 200); grams (0 to 500); stock_pct (%, 0.001 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<assistant_volume, 4, 4>(module, c"all_assistant_volume")?;
+    module.add_function(wrap_pyfunction!(one_assistant_volume, module)?)?;
+    add_one::<
+        available_chlorine,
+        2,
+        3,
+        0,
+    >(
+        module,
+        c"available_chlorine_available_pct",
+        c"Available chlorine of bleach from the sodium hypochlorite on its label.\n\nAvailable chlorine by mass (%).\nInputs: naocl_pct (%, 0.1 to 20); specific_gravity (1 to 1.3).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        available_chlorine,
+        2,
+        3,
+        1,
+    >(
+        module,
+        c"available_chlorine_trade_pct",
+        c"Available chlorine of bleach from the sodium hypochlorite on its label.\n\nAvailable chlorine in grams in 100 ml, which the trade also calls percent (%).\nInputs: naocl_pct (%, 0.1 to 20); specific_gravity (1 to 1.3).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        available_chlorine,
+        2,
+        3,
+        2,
+    >(
+        module,
+        c"available_chlorine_cautions",
+        c"Available chlorine of bleach from the sodium hypochlorite on its label.\n\nCautions raised (bits).\nInputs: naocl_pct (%, 0.1 to 20); specific_gravity (1 to 1.3).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<available_chlorine, 2, 3>(module, c"all_available_chlorine")?;
+    module.add_function(wrap_pyfunction!(one_available_chlorine, module)?)?;
+    module.add_function(wrap_pyfunction!(one_batches, module)?)?;
     add_one::<
         bath_volume,
         2,
@@ -3423,6 +4868,58 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<bias_tube, 4, 3>(module, c"all_bias_tube")?;
     module.add_function(wrap_pyfunction!(one_bias_tube, module)?)?;
     add_one::<
+        binder_solids,
+        5,
+        5,
+        0,
+    >(
+        module,
+        c"binder_solids_bath_low_pct",
+        c"Solids that dips in a diluted binder, such as soymilk, leave on the cloth, as a range.\n\nSolids in the diluted binder, least (%).\nInputs: low_pct (%, 0.01 to 50); high_pct (%, 0.01 to 50, >= low_pct); parts_water (0 to 100); pick_up_pct (%, 1 to 500); dips (1 to 50).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        binder_solids,
+        5,
+        5,
+        1,
+    >(
+        module,
+        c"binder_solids_bath_high_pct",
+        c"Solids that dips in a diluted binder, such as soymilk, leave on the cloth, as a range.\n\nSolids in the diluted binder, most (%).\nInputs: low_pct (%, 0.01 to 50); high_pct (%, 0.01 to 50, >= low_pct); parts_water (0 to 100); pick_up_pct (%, 1 to 500); dips (1 to 50).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        binder_solids,
+        5,
+        5,
+        2,
+    >(
+        module,
+        c"binder_solids_owf_low_pct",
+        c"Solids that dips in a diluted binder, such as soymilk, leave on the cloth, as a range.\n\nSolids on weight of fibre after all dips, least (%).\nInputs: low_pct (%, 0.01 to 50); high_pct (%, 0.01 to 50, >= low_pct); parts_water (0 to 100); pick_up_pct (%, 1 to 500); dips (1 to 50).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        binder_solids,
+        5,
+        5,
+        3,
+    >(
+        module,
+        c"binder_solids_owf_high_pct",
+        c"Solids that dips in a diluted binder, such as soymilk, leave on the cloth, as a range.\n\nSolids on weight of fibre after all dips, most (%).\nInputs: low_pct (%, 0.01 to 50); high_pct (%, 0.01 to 50, >= low_pct); parts_water (0 to 100); pick_up_pct (%, 1 to 500); dips (1 to 50).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        binder_solids,
+        5,
+        5,
+        4,
+    >(
+        module,
+        c"binder_solids_cautions",
+        c"Solids that dips in a diluted binder, such as soymilk, leave on the cloth, as a range.\n\nCautions raised (bits).\nInputs: low_pct (%, 0.01 to 50); high_pct (%, 0.01 to 50, >= low_pct); parts_water (0 to 100); pick_up_pct (%, 1 to 500); dips (1 to 50).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<binder_solids, 5, 5>(module, c"all_binder_solids")?;
+    module.add_function(wrap_pyfunction!(one_binder_solids, module)?)?;
+    add_one::<
         binding_strips,
         3,
         2,
@@ -3456,6 +4953,49 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<binding_width, 4, 1>(module, c"all_binding_width")?;
     module.add_function(wrap_pyfunction!(one_binding_width, module)?)?;
+    add_one::<
+        bleach_dilution,
+        8,
+        4,
+        0,
+    >(
+        module,
+        c"bleach_dilution_bleach_ml",
+        c"Bleach and water for a bath of a given strength, for a given cloth and time.\n\nBleach from the bottle (ml).\nInputs: volume_ml (ml, 1 to 1000000); target_pct (%, 0.001 to 0.6, <= stock_pct); stock_pct (%, 0.1 to 20); minutes (min, 0.1 to 60); fibre; finish; swatch; in_bath.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        bleach_dilution,
+        8,
+        4,
+        1,
+    >(
+        module,
+        c"bleach_dilution_water_ml",
+        c"Bleach and water for a bath of a given strength, for a given cloth and time.\n\nCold water it is added to (ml).\nInputs: volume_ml (ml, 1 to 1000000); target_pct (%, 0.001 to 0.6, <= stock_pct); stock_pct (%, 0.1 to 20); minutes (min, 0.1 to 60); fibre; finish; swatch; in_bath.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        bleach_dilution,
+        8,
+        4,
+        2,
+    >(
+        module,
+        c"bleach_dilution_parts_water",
+        c"Bleach and water for a bath of a given strength, for a given cloth and time.\n\nParts of water to one of bleach.\nInputs: volume_ml (ml, 1 to 1000000); target_pct (%, 0.001 to 0.6, <= stock_pct); stock_pct (%, 0.1 to 20); minutes (min, 0.1 to 60); fibre; finish; swatch; in_bath.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        bleach_dilution,
+        8,
+        4,
+        3,
+    >(
+        module,
+        c"bleach_dilution_cautions",
+        c"Bleach and water for a bath of a given strength, for a given cloth and time.\n\nCautions raised (bits).\nInputs: volume_ml (ml, 1 to 1000000); target_pct (%, 0.001 to 0.6, <= stock_pct); stock_pct (%, 0.1 to 20); minutes (min, 0.1 to 60); fibre; finish; swatch; in_bath.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<bleach_dilution, 8, 4>(module, c"all_bleach_dilution")?;
+    module.add_function(wrap_pyfunction!(one_bleach_dilution, module)?)?;
+    module.add_function(wrap_pyfunction!(one_bleach_time, module)?)?;
     add_one::<
         body_length_doubts,
         1,
@@ -3993,6 +5533,18 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<cap_width_bound, 2, 1>(module, c"all_cap_width_bound")?;
     module.add_function(wrap_pyfunction!(one_cap_width_bound, module)?)?;
     add_one::<
+        carried_liquor,
+        2,
+        1,
+        0,
+    >(
+        module,
+        c"carried_liquor",
+        c"Liquor that goods carry out of a bath.\n\nLiquor carried (ml).\nInputs: mass_g (g, 0.01 to 1000000); pick_up_pct (%, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<carried_liquor, 2, 1>(module, c"all_carried_liquor")?;
+    module.add_function(wrap_pyfunction!(one_carried_liquor, module)?)?;
+    add_one::<
         casing,
         4,
         2,
@@ -4014,6 +5566,18 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<casing, 4, 2>(module, c"all_casing")?;
     module.add_function(wrap_pyfunction!(one_casing, module)?)?;
+    add_one::<
+        ciede2000,
+        6,
+        1,
+        0,
+    >(
+        module,
+        c"ciede2000",
+        c"How far apart two colours look, by CIEDE2000.\n\nColour difference.\nInputs: l1 (0 to 100); a1 (-200 to 200); b1 (-200 to 200); l2 (0 to 100); a2 (-200 to 200); b2 (-200 to 200).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<ciede2000, 6, 1>(module, c"all_ciede2000")?;
+    module.add_function(wrap_pyfunction!(one_ciede2000, module)?)?;
     add_one::<
         circle_skirt,
         3,
@@ -4190,6 +5754,114 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<circle_skirt_longest, 4, 7>(module, c"all_circle_skirt_longest")?;
     module.add_function(wrap_pyfunction!(one_circle_skirt_longest, module)?)?;
+    add_one::<
+        cloth_mass,
+        3,
+        1,
+        0,
+    >(
+        module,
+        c"cloth_mass",
+        c"Mass of a rectangle of cloth.\n\nMass (g).\nInputs: length (mm, 0 to 10000000); width (mm, 0 to 100000); gsm (gsm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<cloth_mass, 3, 1>(module, c"all_cloth_mass")?;
+    module.add_function(wrap_pyfunction!(one_cloth_mass, module)?)?;
+    add_one::<
+        cloth_to_buy,
+        4,
+        1,
+        0,
+    >(
+        module,
+        c"cloth_to_buy",
+        c"Length of cloth to buy, with what repeats and nap take, rounded up to what the shop cuts.\n\nLength to buy (mm).\nInputs: length (mm, 0 to 1000000); repeat (mm, 0 to 10000); extra (mm, 0 to 100000); graduation (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<cloth_to_buy, 4, 1>(module, c"all_cloth_to_buy")?;
+    module.add_function(wrap_pyfunction!(one_cloth_to_buy, module)?)?;
+    add_one::<
+        component_check,
+        6,
+        3,
+        0,
+    >(
+        module,
+        c"component_check_bears",
+        c"Whether one part of a garment bears a bath, and whether it takes colour there.\n\n0: it bears the bath; 1: a swatch decides; 2: it does not, so take it off first.\nInputs: fibre; finish; swatch; bath; temperature_c (degC, 0 to 100); minutes (min, 0 to 1440).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        component_check,
+        6,
+        3,
+        1,
+    >(
+        module,
+        c"component_check_colour",
+        c"Whether one part of a garment bears a bath, and whether it takes colour there.\n\nColour it takes in this bath: 0 none, 1 some or not sure, 2 well.\nInputs: fibre; finish; swatch; bath; temperature_c (degC, 0 to 100); minutes (min, 0 to 1440).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        component_check,
+        6,
+        3,
+        2,
+    >(
+        module,
+        c"component_check_cautions",
+        c"Whether one part of a garment bears a bath, and whether it takes colour there.\n\nCautions raised (bits).\nInputs: fibre; finish; swatch; bath; temperature_c (degC, 0 to 100); minutes (min, 0 to 1440).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<component_check, 6, 3>(module, c"all_component_check")?;
+    module.add_function(wrap_pyfunction!(one_component_check, module)?)?;
+    add_one::<
+        cover_mark,
+        3,
+        5,
+        0,
+    >(
+        module,
+        c"cover_mark_now",
+        c"Depth of dye that brings a mark within a limit of its ground.\n\nColour difference of mark and ground as they are, CIEDE2000.\nInputs: ground (0.001 to 1); mark (0.001 to 1); limit (0.01 to 50).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        cover_mark,
+        3,
+        5,
+        1,
+    >(
+        module,
+        c"cover_mark_depth",
+        c"Depth of dye that brings a mark within a limit of its ground.\n\nDepth that the dye must add to both, K/S; 0 when nothing is needed.\nInputs: ground (0.001 to 1); mark (0.001 to 1); limit (0.01 to 50).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        cover_mark,
+        3,
+        5,
+        2,
+    >(
+        module,
+        c"cover_mark_ground_after",
+        c"Depth of dye that brings a mark within a limit of its ground.\n\nReflectance of the ground then.\nInputs: ground (0.001 to 1); mark (0.001 to 1); limit (0.01 to 50).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        cover_mark,
+        3,
+        5,
+        3,
+    >(
+        module,
+        c"cover_mark_mark_after",
+        c"Depth of dye that brings a mark within a limit of its ground.\n\nReflectance of the mark then.\nInputs: ground (0.001 to 1); mark (0.001 to 1); limit (0.01 to 50).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        cover_mark,
+        3,
+        5,
+        4,
+    >(
+        module,
+        c"cover_mark_after",
+        c"Depth of dye that brings a mark within a limit of its ground.\n\nColour difference then.\nInputs: ground (0.001 to 1); mark (0.001 to 1); limit (0.01 to 50).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<cover_mark, 3, 5>(module, c"all_cover_mark")?;
+    module.add_function(wrap_pyfunction!(one_cover_mark, module)?)?;
     module.add_function(wrap_pyfunction!(one_curved_band, module)?)?;
     add_one::<
         cut_for_change,
@@ -4938,6 +6610,18 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<gore, 6, 6>(module, c"all_gore")?;
     module.add_function(wrap_pyfunction!(one_gore, module)?)?;
     add_one::<
+        gsm_from_ounces,
+        1,
+        1,
+        0,
+    >(
+        module,
+        c"gsm_from_ounces",
+        c"Mass of cloth per square metre from ounces per square yard.\n\nMass per area (gsm).\nInputs: ounces (0.01 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<gsm_from_ounces, 1, 1>(module, c"all_gsm_from_ounces")?;
+    module.add_function(wrap_pyfunction!(one_gsm_from_ounces, module)?)?;
+    add_one::<
         head_opening,
         4,
         2,
@@ -5055,6 +6739,18 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<holes_left, 3, 4>(module, c"all_holes_left")?;
     module.add_function(wrap_pyfunction!(one_holes_left, module)?)?;
+    add_one::<
+        k_over_s,
+        1,
+        1,
+        0,
+    >(
+        module,
+        c"k_over_s",
+        c"K/S, the depth of shade, of a reflectance.\n\nK/S.\nInputs: reflectance (0.001 to 1).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<k_over_s, 1, 1>(module, c"all_k_over_s")?;
+    module.add_function(wrap_pyfunction!(one_k_over_s, module)?)?;
     add_one::<
         knife_pleats,
         3,
@@ -5424,6 +7120,70 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<knife_pleats_finished, 3, 9>(module, c"all_knife_pleats_finished")?;
     module.add_function(wrap_pyfunction!(one_knife_pleats_finished, module)?)?;
     add_one::<
+        lab_from_srgb,
+        3,
+        3,
+        0,
+    >(
+        module,
+        c"lab_from_srgb_l",
+        c"CIELAB of a colour given by its screen levels, under daylight D65.\n\nLightness L*: 0 is black, 100 white.\nInputs: red (0 to 255); green (0 to 255); blue (0 to 255).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        lab_from_srgb,
+        3,
+        3,
+        1,
+    >(
+        module,
+        c"lab_from_srgb_a",
+        c"CIELAB of a colour given by its screen levels, under daylight D65.\n\na*: green below 0, red above.\nInputs: red (0 to 255); green (0 to 255); blue (0 to 255).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        lab_from_srgb,
+        3,
+        3,
+        2,
+    >(
+        module,
+        c"lab_from_srgb_b",
+        c"CIELAB of a colour given by its screen levels, under daylight D65.\n\nb*: blue below 0, yellow above.\nInputs: red (0 to 255); green (0 to 255); blue (0 to 255).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<lab_from_srgb, 3, 3>(module, c"all_lab_from_srgb")?;
+    module.add_function(wrap_pyfunction!(one_lab_from_srgb, module)?)?;
+    add_one::<
+        lab_from_xyz,
+        5,
+        3,
+        0,
+    >(
+        module,
+        c"lab_from_xyz_l",
+        c"CIELAB of a colour given by its tristimulus values.\n\nLightness L*: 0 is black, 100 white.\nInputs: x (0 to 2); y (0 to 2); z (0 to 2); white_x (0.05 to 0.8); white_y (0.05 to 0.8).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        lab_from_xyz,
+        5,
+        3,
+        1,
+    >(
+        module,
+        c"lab_from_xyz_a",
+        c"CIELAB of a colour given by its tristimulus values.\n\na*: green below 0, red above.\nInputs: x (0 to 2); y (0 to 2); z (0 to 2); white_x (0.05 to 0.8); white_y (0.05 to 0.8).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        lab_from_xyz,
+        5,
+        3,
+        2,
+    >(
+        module,
+        c"lab_from_xyz_b",
+        c"CIELAB of a colour given by its tristimulus values.\n\nb*: blue below 0, yellow above.\nInputs: x (0 to 2); y (0 to 2); z (0 to 2); white_x (0.05 to 0.8); white_y (0.05 to 0.8).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<lab_from_xyz, 5, 3>(module, c"all_lab_from_xyz")?;
+    module.add_function(wrap_pyfunction!(one_lab_from_xyz, module)?)?;
+    add_one::<
         lacing,
         4,
         1,
@@ -5521,6 +7281,18 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<level_line, 3, 4>(module, c"all_level_line")?;
     module.add_function(wrap_pyfunction!(one_level_line, module)?)?;
     add_one::<
+        linear_light,
+        1,
+        1,
+        0,
+    >(
+        module,
+        c"linear_light",
+        c"Light of one screen level, as a share of the most.\n\nShare of the most light.\nInputs: level (0 to 255).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<linear_light, 1, 1>(module, c"all_linear_light")?;
+    module.add_function(wrap_pyfunction!(one_linear_light, module)?)?;
+    add_one::<
         lining_free_length,
         3,
         1,
@@ -5586,6 +7358,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<lining_width, 4, 1>(module, c"all_lining_width")?;
     module.add_function(wrap_pyfunction!(one_lining_width, module)?)?;
+    module.add_function(wrap_pyfunction!(one_liquor_shares, module)?)?;
     add_one::<
         loop_slack,
         7,
@@ -5608,6 +7381,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<loop_slack, 7, 2>(module, c"all_loop_slack")?;
     module.add_function(wrap_pyfunction!(one_loop_slack, module)?)?;
+    module.add_function(wrap_pyfunction!(one_mix_temperature, module)?)?;
     add_one::<
         neck_bust_doubts,
         2,
@@ -5620,6 +7394,80 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<neck_bust_doubts, 2, 1>(module, c"all_neck_bust_doubts")?;
     module.add_function(wrap_pyfunction!(one_neck_bust_doubts, module)?)?;
+    add_one::<
+        negative_ease,
+        4,
+        3,
+        0,
+    >(
+        module,
+        c"negative_ease_girth",
+        c"Girth of a garment of stretching cloth, from the share of its stretch that wearing is to use.\n\nFinished girth of the garment at rest (mm).\nInputs: body (mm, 10 to 100000); stretch_pct (%, 0 to 500); widest (mm, 0 to 100000); share (0 to 1).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        negative_ease,
+        4,
+        3,
+        1,
+    >(
+        module,
+        c"negative_ease_ease",
+        c"Girth of a garment of stretching cloth, from the share of its stretch that wearing is to use.\n\nGirth less the body's, so negative (mm).\nInputs: body (mm, 10 to 100000); stretch_pct (%, 0 to 500); widest (mm, 0 to 100000); share (0 to 1).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        negative_ease,
+        4,
+        3,
+        2,
+    >(
+        module,
+        c"negative_ease_furthest",
+        c"Girth of a garment of stretching cloth, from the share of its stretch that wearing is to use.\n\nFurthest girth that the cloth stretches to (mm).\nInputs: body (mm, 10 to 100000); stretch_pct (%, 0 to 500); widest (mm, 0 to 100000); share (0 to 1).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<negative_ease, 4, 3>(module, c"all_negative_ease")?;
+    module.add_function(wrap_pyfunction!(one_negative_ease, module)?)?;
+    add_one::<
+        neutraliser,
+        7,
+        4,
+        0,
+    >(
+        module,
+        c"neutraliser_chlorine_g",
+        c"Neutraliser for the chlorine that goods still carry after draining and rinsing.\n\nAvailable chlorine the goods still carry (g).\nInputs: carried_ml (ml, 0 to 1000000); chlorine_pct (%, 0 to 0.6); reaction; stage; in_bath; purity_pct (%, 0.1 to 100); excess_pct (%, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        neutraliser,
+        7,
+        4,
+        1,
+    >(
+        module,
+        c"neutraliser_amount_g",
+        c"Neutraliser for the chlorine that goods still carry after draining and rinsing.\n\nNeutraliser to weigh out, excess included (g).\nInputs: carried_ml (ml, 0 to 1000000); chlorine_pct (%, 0 to 0.6); reaction; stage; in_bath; purity_pct (%, 0.1 to 100); excess_pct (%, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        neutraliser,
+        7,
+        4,
+        2,
+    >(
+        module,
+        c"neutraliser_ratio",
+        c"Neutraliser for the chlorine that goods still carry after draining and rinsing.\n\nGrams of the pure stuff for a gram of available chlorine, excess left out.\nInputs: carried_ml (ml, 0 to 1000000); chlorine_pct (%, 0 to 0.6); reaction; stage; in_bath; purity_pct (%, 0.1 to 100); excess_pct (%, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        neutraliser,
+        7,
+        4,
+        3,
+    >(
+        module,
+        c"neutraliser_cautions",
+        c"Neutraliser for the chlorine that goods still carry after draining and rinsing.\n\nCautions raised (bits).\nInputs: carried_ml (ml, 0 to 1000000); chlorine_pct (%, 0 to 0.6); reaction; stage; in_bath; purity_pct (%, 0.1 to 100); excess_pct (%, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<neutraliser, 7, 4>(module, c"all_neutraliser")?;
+    module.add_function(wrap_pyfunction!(one_neutraliser, module)?)?;
     add_one::<
         off_centre_opening,
         6,
@@ -5703,6 +7551,48 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<off_centre_opening, 6, 8>(module, c"all_off_centre_opening")?;
     module.add_function(wrap_pyfunction!(one_off_centre_opening, module)?)?;
     add_one::<
+        overdye,
+        3,
+        4,
+        0,
+    >(
+        module,
+        c"overdye_pale",
+        c"Reflectance of cloth dyed over the colour it has, as a band from pale to deep.\n\nReflectance where the dye takes least.\nInputs: ground (0.001 to 1); low (0 to 100); high (0 to 100, >= low).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        overdye,
+        3,
+        4,
+        1,
+    >(
+        module,
+        c"overdye_deep",
+        c"Reflectance of cloth dyed over the colour it has, as a band from pale to deep.\n\nReflectance where the dye takes most.\nInputs: ground (0.001 to 1); low (0 to 100); high (0 to 100, >= low).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        overdye,
+        3,
+        4,
+        2,
+    >(
+        module,
+        c"overdye_pale_l",
+        c"Reflectance of cloth dyed over the colour it has, as a band from pale to deep.\n\nLightness L* of a grey of the pale reflectance.\nInputs: ground (0.001 to 1); low (0 to 100); high (0 to 100, >= low).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        overdye,
+        3,
+        4,
+        3,
+    >(
+        module,
+        c"overdye_deep_l",
+        c"Reflectance of cloth dyed over the colour it has, as a band from pale to deep.\n\nLightness L* of a grey of the deep reflectance.\nInputs: ground (0.001 to 1); low (0 to 100); high (0 to 100, >= low).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<overdye, 3, 4>(module, c"all_overdye")?;
+    module.add_function(wrap_pyfunction!(one_overdye, module)?)?;
+    add_one::<
         owf,
         2,
         3,
@@ -5750,6 +7640,49 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<piping_width, 3, 1>(module, c"all_piping_width")?;
     module.add_function(wrap_pyfunction!(one_piping_width, module)?)?;
+    add_one::<
+        plant_dyestuff,
+        7,
+        4,
+        0,
+    >(
+        module,
+        c"plant_dyestuff_low_g",
+        c"Plant matter for a dye bath, as a range, from a recipe weighed fresh or dry.\n\nLeast to weigh out, as it is at hand (g).\nInputs: mass_g (g, 0.01 to 1000000); low_pct (%, 0.1 to 2000); high_pct (%, 0.1 to 2000, >= low_pct); recipe; at_hand; fresh_per_dry_low (1 to 20); fresh_per_dry_high (1 to 20, >= fresh_per_dry_low).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        plant_dyestuff,
+        7,
+        4,
+        1,
+    >(
+        module,
+        c"plant_dyestuff_high_g",
+        c"Plant matter for a dye bath, as a range, from a recipe weighed fresh or dry.\n\nMost to weigh out, as it is at hand (g).\nInputs: mass_g (g, 0.01 to 1000000); low_pct (%, 0.1 to 2000); high_pct (%, 0.1 to 2000, >= low_pct); recipe; at_hand; fresh_per_dry_low (1 to 20); fresh_per_dry_high (1 to 20, >= fresh_per_dry_low).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        plant_dyestuff,
+        7,
+        4,
+        2,
+    >(
+        module,
+        c"plant_dyestuff_doubts",
+        c"Plant matter for a dye bath, as a range, from a recipe weighed fresh or dry.\n\nDoubts raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); low_pct (%, 0.1 to 2000); high_pct (%, 0.1 to 2000, >= low_pct); recipe; at_hand; fresh_per_dry_low (1 to 20); fresh_per_dry_high (1 to 20, >= fresh_per_dry_low).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        plant_dyestuff,
+        7,
+        4,
+        3,
+    >(
+        module,
+        c"plant_dyestuff_cautions",
+        c"Plant matter for a dye bath, as a range, from a recipe weighed fresh or dry.\n\nCautions raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); low_pct (%, 0.1 to 2000); high_pct (%, 0.1 to 2000, >= low_pct); recipe; at_hand; fresh_per_dry_low (1 to 20); fresh_per_dry_high (1 to 20, >= fresh_per_dry_low).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<plant_dyestuff, 7, 4>(module, c"all_plant_dyestuff")?;
+    module.add_function(wrap_pyfunction!(one_plant_dyestuff, module)?)?;
+    module.add_function(wrap_pyfunction!(one_pooled_strength, module)?)?;
     add_one::<
         puff_spread,
         4,
@@ -5803,6 +7736,30 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<puff_spread, 4, 5>(module, c"all_puff_spread")?;
     module.add_function(wrap_pyfunction!(one_puff_spread, module)?)?;
     add_one::<
+        reflectance,
+        1,
+        1,
+        0,
+    >(
+        module,
+        c"reflectance",
+        c"Reflectance of a depth of shade K/S: `k_over_s` turned round.\n\nReflectance.\nInputs: k_over_s (0 to 500).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<reflectance, 1, 1>(module, c"all_reflectance")?;
+    module.add_function(wrap_pyfunction!(one_reflectance, module)?)?;
+    add_one::<
+        relative_strength,
+        2,
+        1,
+        0,
+    >(
+        module,
+        c"relative_strength",
+        c"Strength of a dyeing against another, by their depths of shade, in percent.\n\nRelative strength (%).\nInputs: k_over_s (0 to 500); standard (0.000001 to 500).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<relative_strength, 2, 1>(module, c"all_relative_strength")?;
+    module.add_function(wrap_pyfunction!(one_relative_strength, module)?)?;
+    add_one::<
         remaining_width,
         5,
         1,
@@ -5814,6 +7771,48 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<remaining_width, 5, 1>(module, c"all_remaining_width")?;
     module.add_function(wrap_pyfunction!(one_remaining_width, module)?)?;
+    add_one::<
+        repeats,
+        3,
+        4,
+        0,
+    >(
+        module,
+        c"repeats_repeats",
+        c"Lengths rounded up to whole repeats of the pattern, so that all of them begin at the same place in it.\n\nWhole repeats in one length.\nInputs: length (mm, 1 to 100000); repeat (mm, 1 to 10000); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        repeats,
+        3,
+        4,
+        1,
+    >(
+        module,
+        c"repeats_each",
+        c"Lengths rounded up to whole repeats of the pattern, so that all of them begin at the same place in it.\n\nLength to cut each (mm).\nInputs: length (mm, 1 to 100000); repeat (mm, 1 to 10000); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        repeats,
+        3,
+        4,
+        2,
+    >(
+        module,
+        c"repeats_total",
+        c"Lengths rounded up to whole repeats of the pattern, so that all of them begin at the same place in it.\n\nAll lengths together (mm).\nInputs: length (mm, 1 to 100000); repeat (mm, 1 to 10000); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        repeats,
+        3,
+        4,
+        3,
+    >(
+        module,
+        c"repeats_waste",
+        c"Lengths rounded up to whole repeats of the pattern, so that all of them begin at the same place in it.\n\nWhat is cut off and lies idle, all lengths together (mm).\nInputs: length (mm, 1 to 100000); repeat (mm, 1 to 10000); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<repeats, 3, 4>(module, c"all_repeats")?;
+    module.add_function(wrap_pyfunction!(one_repeats, module)?)?;
     add_one::<
         ribbing,
         4,
@@ -5856,6 +7855,58 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<ribbing, 4, 4>(module, c"all_ribbing")?;
     module.add_function(wrap_pyfunction!(one_ribbing, module)?)?;
+    add_one::<
+        rinses,
+        4,
+        5,
+        0,
+    >(
+        module,
+        c"rinses_rinses_low",
+        c"Rinses that thin the liquor carried over to a share of what it was, as a range.\n\nRinses where the goods carry least.\nInputs: carried_low_ml (ml, 0.01 to 10000000); carried_high_ml (ml, 0.01 to 10000000, >= carried_low_ml); fresh_ml (ml, 0.01 to 100000000); share_left (0.000000001 to 1).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        rinses,
+        4,
+        5,
+        1,
+    >(
+        module,
+        c"rinses_rinses_high",
+        c"Rinses that thin the liquor carried over to a share of what it was, as a range.\n\nRinses where the goods carry most.\nInputs: carried_low_ml (ml, 0.01 to 10000000); carried_high_ml (ml, 0.01 to 10000000, >= carried_low_ml); fresh_ml (ml, 0.01 to 100000000); share_left (0.000000001 to 1).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        rinses,
+        4,
+        5,
+        2,
+    >(
+        module,
+        c"rinses_left",
+        c"Rinses that thin the liquor carried over to a share of what it was, as a range.\n\nShare of the first liquor left after the most rinses, where the goods carry most.\nInputs: carried_low_ml (ml, 0.01 to 10000000); carried_high_ml (ml, 0.01 to 10000000, >= carried_low_ml); fresh_ml (ml, 0.01 to 100000000); share_left (0.000000001 to 1).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        rinses,
+        4,
+        5,
+        3,
+    >(
+        module,
+        c"rinses_water_ml",
+        c"Rinses that thin the liquor carried over to a share of what it was, as a range.\n\nFresh water for the most rinses (ml).\nInputs: carried_low_ml (ml, 0.01 to 10000000); carried_high_ml (ml, 0.01 to 10000000, >= carried_low_ml); fresh_ml (ml, 0.01 to 100000000); share_left (0.000000001 to 1).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        rinses,
+        4,
+        5,
+        4,
+    >(
+        module,
+        c"rinses_cautions",
+        c"Rinses that thin the liquor carried over to a share of what it was, as a range.\n\nCautions raised (bits).\nInputs: carried_low_ml (ml, 0.01 to 10000000); carried_high_ml (ml, 0.01 to 10000000, >= carried_low_ml); fresh_ml (ml, 0.01 to 100000000); share_left (0.000000001 to 1).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<rinses, 4, 5>(module, c"all_rinses")?;
+    module.add_function(wrap_pyfunction!(one_rinses, module)?)?;
     module.add_function(wrap_pyfunction!(one_round_set, module)?)?;
     add_one::<
         round_to,
@@ -5921,6 +7972,18 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<ruffle, 6, 5>(module, c"all_ruffle")?;
     module.add_function(wrap_pyfunction!(one_ruffle, module)?)?;
+    add_one::<
+        screen_level,
+        1,
+        1,
+        0,
+    >(
+        module,
+        c"screen_level",
+        c"Screen level of an amount of light: `linear_light` turned round.\n\nLevel, 0 to 255, not rounded.\nInputs: light (0 to 1).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<screen_level, 1, 1>(module, c"all_screen_level")?;
+    module.add_function(wrap_pyfunction!(one_screen_level, module)?)?;
     add_one::<
         seam_pleat,
         2,
@@ -6155,6 +8218,30 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<size_step, 4, 2>(module, c"all_size_step")?;
     module.add_function(wrap_pyfunction!(one_size_step, module)?)?;
     add_one::<
+        skew,
+        2,
+        1,
+        0,
+    >(
+        module,
+        c"skew",
+        c"Skew of cloth: how far a weft thread has run off square, in percent of the width.\n\nSkew (%).\nInputs: shift (mm, -100000 to 100000); width (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<skew, 2, 1>(module, c"all_skew")?;
+    module.add_function(wrap_pyfunction!(one_skew, module)?)?;
+    add_one::<
+        skew_diagonals,
+        2,
+        1,
+        0,
+    >(
+        module,
+        c"skew_diagonals",
+        c"Skew of a square marked on the cloth, from its two diagonals after washing, in percent.\n\nSkew (%).\nInputs: first (mm, 1 to 100000); second (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<skew_diagonals, 2, 1>(module, c"all_skew_diagonals")?;
+    module.add_function(wrap_pyfunction!(one_skew_diagonals, module)?)?;
+    add_one::<
         snip_spacing,
         3,
         2,
@@ -6200,6 +8287,144 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(one_spacing_by_pitch, module)?)?;
     module.add_function(wrap_pyfunction!(one_spacing_through, module)?)?;
     add_one::<
+        srgb_from_lab,
+        3,
+        4,
+        0,
+    >(
+        module,
+        c"srgb_from_lab_red",
+        c"Screen levels of a colour given in CIELAB under daylight D65.\n\nRed, 0 to 255 where a screen can show it.\nInputs: l (0 to 100); a (-200 to 200); b (-200 to 200).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        srgb_from_lab,
+        3,
+        4,
+        1,
+    >(
+        module,
+        c"srgb_from_lab_green",
+        c"Screen levels of a colour given in CIELAB under daylight D65.\n\nGreen, 0 to 255 where a screen can show it.\nInputs: l (0 to 100); a (-200 to 200); b (-200 to 200).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        srgb_from_lab,
+        3,
+        4,
+        2,
+    >(
+        module,
+        c"srgb_from_lab_blue",
+        c"Screen levels of a colour given in CIELAB under daylight D65.\n\nBlue, 0 to 255 where a screen can show it.\nInputs: l (0 to 100); a (-200 to 200); b (-200 to 200).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        srgb_from_lab,
+        3,
+        4,
+        3,
+    >(
+        module,
+        c"srgb_from_lab_outside",
+        c"Screen levels of a colour given in CIELAB under daylight D65.\n\nHow many of the three a screen cannot show.\nInputs: l (0 to 100); a (-200 to 200); b (-200 to 200).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<srgb_from_lab, 3, 4>(module, c"all_srgb_from_lab")?;
+    module.add_function(wrap_pyfunction!(one_srgb_from_lab, module)?)?;
+    add_one::<
+        srgb_from_xyz,
+        3,
+        4,
+        0,
+    >(
+        module,
+        c"srgb_from_xyz_red",
+        c"Screen levels of a colour given by its tristimulus values.\n\nRed, 0 to 255 where a screen can show it.\nInputs: x (0 to 2); y (0 to 2); z (0 to 2).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        srgb_from_xyz,
+        3,
+        4,
+        1,
+    >(
+        module,
+        c"srgb_from_xyz_green",
+        c"Screen levels of a colour given by its tristimulus values.\n\nGreen, 0 to 255 where a screen can show it.\nInputs: x (0 to 2); y (0 to 2); z (0 to 2).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        srgb_from_xyz,
+        3,
+        4,
+        2,
+    >(
+        module,
+        c"srgb_from_xyz_blue",
+        c"Screen levels of a colour given by its tristimulus values.\n\nBlue, 0 to 255 where a screen can show it.\nInputs: x (0 to 2); y (0 to 2); z (0 to 2).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        srgb_from_xyz,
+        3,
+        4,
+        3,
+    >(
+        module,
+        c"srgb_from_xyz_outside",
+        c"Screen levels of a colour given by its tristimulus values.\n\nHow many of the three a screen cannot show.\nInputs: x (0 to 2); y (0 to 2); z (0 to 2).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<srgb_from_xyz, 3, 4>(module, c"all_srgb_from_xyz")?;
+    module.add_function(wrap_pyfunction!(one_srgb_from_xyz, module)?)?;
+    add_one::<
+        stitch_length,
+        1,
+        1,
+        0,
+    >(
+        module,
+        c"stitch_length",
+        c"Length of one stitch from the number of stitches in an inch.\n\nLength of one stitch (mm).\nInputs: stitches_per_inch (0.5 to 200).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<stitch_length, 1, 1>(module, c"all_stitch_length")?;
+    module.add_function(wrap_pyfunction!(one_stitch_length, module)?)?;
+    add_one::<
+        stock_volume,
+        3,
+        4,
+        0,
+    >(
+        module,
+        c"stock_volume_stock_ml",
+        c"Volume of a stock solution for a percentage on weight of fibre.\n\nStock solution to measure out (ml).\nInputs: mass_g (g, 0.01 to 1000000); pct (%, 0 to 1000); stock_pct (%, 0.001 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        stock_volume,
+        3,
+        4,
+        1,
+    >(
+        module,
+        c"stock_volume_amount_g",
+        c"Volume of a stock solution for a percentage on weight of fibre.\n\nWhat that holds (g).\nInputs: mass_g (g, 0.01 to 1000000); pct (%, 0 to 1000); stock_pct (%, 0.001 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        stock_volume,
+        3,
+        4,
+        2,
+    >(
+        module,
+        c"stock_volume_doubts",
+        c"Volume of a stock solution for a percentage on weight of fibre.\n\nDoubts raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); pct (%, 0 to 1000); stock_pct (%, 0.001 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        stock_volume,
+        3,
+        4,
+        3,
+    >(
+        module,
+        c"stock_volume_cautions",
+        c"Volume of a stock solution for a percentage on weight of fibre.\n\nCautions raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); pct (%, 0 to 1000); stock_pct (%, 0.001 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<stock_volume, 3, 4>(module, c"all_stock_volume")?;
+    module.add_function(wrap_pyfunction!(one_stock_volume, module)?)?;
+    add_one::<
         straight_band,
         6,
         3,
@@ -6244,6 +8469,18 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<straight_band_depth, 4, 1>(module, c"all_straight_band_depth")?;
     module.add_function(wrap_pyfunction!(one_straight_band_depth, module)?)?;
     add_one::<
+        stretch_pct,
+        2,
+        1,
+        0,
+    >(
+        module,
+        c"stretch_pct",
+        c"Stretch of cloth from a marked length and the same length pulled out, in percent.\n\nStretch (%).\nInputs: relaxed (mm, 1 to 100000); pulled (mm, 1 to 1000000, >= relaxed).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<stretch_pct, 2, 1>(module, c"all_stretch_pct")?;
+    module.add_function(wrap_pyfunction!(one_stretch_pct, module)?)?;
+    add_one::<
         take_in,
         5,
         4,
@@ -6285,6 +8522,42 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<take_in, 5, 4>(module, c"all_take_in")?;
     module.add_function(wrap_pyfunction!(one_take_in, module)?)?;
+    add_one::<
+        tex_from_cotton_count,
+        2,
+        1,
+        0,
+    >(
+        module,
+        c"tex_from_cotton_count",
+        c"Linear density of a yarn or thread from its cotton count (Ne).\n\nLinear density of the plied yarn, take-up in twisting left out (tex).\nInputs: cotton_count (0.1 to 1000); plies (1 to 24).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<tex_from_cotton_count, 2, 1>(module, c"all_tex_from_cotton_count")?;
+    module.add_function(wrap_pyfunction!(one_tex_from_cotton_count, module)?)?;
+    add_one::<
+        tex_from_denier,
+        1,
+        1,
+        0,
+    >(
+        module,
+        c"tex_from_denier",
+        c"Linear density of a yarn or thread from its denier.\n\nLinear density (tex).\nInputs: denier (0.01 to 1000000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<tex_from_denier, 1, 1>(module, c"all_tex_from_denier")?;
+    module.add_function(wrap_pyfunction!(one_tex_from_denier, module)?)?;
+    add_one::<
+        tex_from_metric_count,
+        2,
+        1,
+        0,
+    >(
+        module,
+        c"tex_from_metric_count",
+        c"Linear density of a yarn or thread from its metric count (Nm).\n\nLinear density of the plied yarn, take-up in twisting left out (tex).\nInputs: metric_count (0.1 to 2000); plies (1 to 24).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<tex_from_metric_count, 2, 1>(module, c"all_tex_from_metric_count")?;
+    module.add_function(wrap_pyfunction!(one_tex_from_metric_count, module)?)?;
     add_one::<
         thread_for_seam,
         3,
@@ -6546,6 +8819,70 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<waist_hip_doubts, 2, 1>(module, c"all_waist_hip_doubts")?;
     module.add_function(wrap_pyfunction!(one_waist_hip_doubts, module)?)?;
     add_one::<
+        washes,
+        4,
+        3,
+        0,
+    >(
+        module,
+        c"washes_after",
+        c"Length after several washes, of which the first usually takes most.\n\nLength after all washes (mm).\nInputs: length (mm, 0 to 1000000); first_pct (%, -90 to 100); later_pct (%, -90 to 100); washes (0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        washes,
+        4,
+        3,
+        1,
+    >(
+        module,
+        c"washes_change_pct",
+        c"Length after several washes, of which the first usually takes most.\n\nChange from the first length to the last (%).\nInputs: length (mm, 0 to 1000000); first_pct (%, -90 to 100); later_pct (%, -90 to 100); washes (0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        washes,
+        4,
+        3,
+        2,
+    >(
+        module,
+        c"washes_doubts",
+        c"Length after several washes, of which the first usually takes most.\n\nDoubts raised (bits).\nInputs: length (mm, 0 to 1000000); first_pct (%, -90 to 100); later_pct (%, -90 to 100); washes (0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<washes, 4, 3>(module, c"all_washes")?;
+    module.add_function(wrap_pyfunction!(one_washes, module)?)?;
+    add_one::<
+        width_conversion,
+        3,
+        3,
+        0,
+    >(
+        module,
+        c"width_conversion_by_area",
+        c"Length of cloth of one width that does for a length of another, as a range.\n\nLength of the same area (mm).\nInputs: length (mm, 0 to 1000000); width (mm, 10 to 100000); new_width (mm, 10 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        width_conversion,
+        3,
+        3,
+        1,
+    >(
+        module,
+        c"width_conversion_low",
+        c"Length of cloth of one width that does for a length of another, as a range.\n\nLeast that the printed tables give, 0.9 times the area's (mm).\nInputs: length (mm, 0 to 1000000); width (mm, 10 to 100000); new_width (mm, 10 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        width_conversion,
+        3,
+        3,
+        2,
+    >(
+        module,
+        c"width_conversion_high",
+        c"Length of cloth of one width that does for a length of another, as a range.\n\nMost that the printed tables give, 1.12 times the area's (mm).\nInputs: length (mm, 0 to 1000000); width (mm, 10 to 100000); new_width (mm, 10 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<width_conversion, 3, 3>(module, c"all_width_conversion")?;
+    module.add_function(wrap_pyfunction!(one_width_conversion, module)?)?;
+    add_one::<
         wrap_skirt,
         3,
         6,
@@ -6607,6 +8944,70 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     )?;
     add_every::<wrap_skirt, 3, 6>(module, c"all_wrap_skirt")?;
     module.add_function(wrap_pyfunction!(one_wrap_skirt, module)?)?;
+    add_one::<
+        xyz_from_lab,
+        3,
+        3,
+        0,
+    >(
+        module,
+        c"xyz_from_lab_x",
+        c"Tristimulus values of a colour given in CIELAB, under daylight D65: `lab_from_xyz` turned round.\n\nX.\nInputs: l (0 to 100); a (-200 to 200); b (-200 to 200).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        xyz_from_lab,
+        3,
+        3,
+        1,
+    >(
+        module,
+        c"xyz_from_lab_y",
+        c"Tristimulus values of a colour given in CIELAB, under daylight D65: `lab_from_xyz` turned round.\n\nY, the luminance: share of the white's.\nInputs: l (0 to 100); a (-200 to 200); b (-200 to 200).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        xyz_from_lab,
+        3,
+        3,
+        2,
+    >(
+        module,
+        c"xyz_from_lab_z",
+        c"Tristimulus values of a colour given in CIELAB, under daylight D65: `lab_from_xyz` turned round.\n\nZ.\nInputs: l (0 to 100); a (-200 to 200); b (-200 to 200).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<xyz_from_lab, 3, 3>(module, c"all_xyz_from_lab")?;
+    module.add_function(wrap_pyfunction!(one_xyz_from_lab, module)?)?;
+    add_one::<
+        xyz_from_srgb,
+        3,
+        3,
+        0,
+    >(
+        module,
+        c"xyz_from_srgb_x",
+        c"Tristimulus values of a colour given by its screen levels.\n\nX.\nInputs: red (0 to 255); green (0 to 255); blue (0 to 255).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        xyz_from_srgb,
+        3,
+        3,
+        1,
+    >(
+        module,
+        c"xyz_from_srgb_y",
+        c"Tristimulus values of a colour given by its screen levels.\n\nY, the luminance: share of the white's.\nInputs: red (0 to 255); green (0 to 255); blue (0 to 255).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        xyz_from_srgb,
+        3,
+        3,
+        2,
+    >(
+        module,
+        c"xyz_from_srgb_z",
+        c"Tristimulus values of a colour given by its screen levels.\n\nZ.\nInputs: red (0 to 255); green (0 to 255); blue (0 to 255).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<xyz_from_srgb, 3, 3>(module, c"all_xyz_from_srgb")?;
+    module.add_function(wrap_pyfunction!(one_xyz_from_srgb, module)?)?;
     add_one::<
         zigzag_buttonhole,
         5,

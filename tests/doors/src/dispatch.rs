@@ -8,6 +8,30 @@ fn read_band_make(given: &Given) -> recloth::band::BandMake {
         other => panic!("{other} is no choice of BandMake"),
     }
 }
+fn read_basis(given: &Given) -> recloth::dye::Basis {
+    match given.text() {
+        "fresh" => recloth::dye::Basis::Fresh,
+        "dry" => recloth::dye::Basis::Dry,
+        other => panic!("{other} is no choice of Basis"),
+    }
+}
+fn read_bath(given: &Given) -> recloth::fibre::Bath {
+    match given.text() {
+        "water" => recloth::fibre::Bath::Water,
+        "chlorine_bleach" => recloth::fibre::Bath::ChlorineBleach,
+        "direct" => recloth::fibre::Bath::Direct,
+        "reactive" => recloth::fibre::Bath::Reactive,
+        "acid" => recloth::fibre::Bath::Acid,
+        "vat" => recloth::fibre::Bath::Vat,
+        "sulphur" => recloth::fibre::Bath::Sulphur,
+        "azoic" => recloth::fibre::Bath::Azoic,
+        "metal_complex" => recloth::fibre::Bath::MetalComplex,
+        "disperse" => recloth::fibre::Bath::Disperse,
+        "basic" => recloth::fibre::Bath::Basic,
+        "natural" => recloth::fibre::Bath::Natural,
+        other => panic!("{other} is no choice of Bath"),
+    }
+}
 fn read_binding_fold(given: &Given) -> recloth::bias::BindingFold {
     match given.text() {
         "single" => recloth::bias::BindingFold::Single,
@@ -20,6 +44,63 @@ fn read_button_shape(given: &Given) -> recloth::closure::ButtonShape {
         "flat" => recloth::closure::ButtonShape::Flat,
         "ball" => recloth::closure::ButtonShape::Ball,
         other => panic!("{other} is no choice of ButtonShape"),
+    }
+}
+fn read_fibre(given: &Given) -> recloth::fibre::Fibre {
+    match given.text() {
+        "unknown" => recloth::fibre::Fibre::Unknown,
+        "cotton" => recloth::fibre::Fibre::Cotton,
+        "linen" => recloth::fibre::Fibre::Linen,
+        "viscose" => recloth::fibre::Fibre::Viscose,
+        "polyester" => recloth::fibre::Fibre::Polyester,
+        "acrylic" => recloth::fibre::Fibre::Acrylic,
+        "polyamide" => recloth::fibre::Fibre::Polyamide,
+        "acetate" => recloth::fibre::Fibre::Acetate,
+        "elastane" => recloth::fibre::Fibre::Elastane,
+        "rubber" => recloth::fibre::Fibre::Rubber,
+        "wool" => recloth::fibre::Fibre::Wool,
+        "silk" => recloth::fibre::Fibre::Silk,
+        "mohair" => recloth::fibre::Fibre::Mohair,
+        "leather" => recloth::fibre::Fibre::Leather,
+        other => panic!("{other} is no choice of Fibre"),
+    }
+}
+fn read_finish(given: &Given) -> recloth::fibre::Finish {
+    match given.text() {
+        "unknown" => recloth::fibre::Finish::Unknown,
+        "plain" => recloth::fibre::Finish::Plain,
+        "not_fast" => recloth::fibre::Finish::NotFast,
+        "flame_retardant" => recloth::fibre::Finish::FlameRetardant,
+        "resin" => recloth::fibre::Finish::Resin,
+        other => panic!("{other} is no choice of Finish"),
+    }
+}
+fn read_in_bath(given: &Given) -> recloth::bleach::InBath {
+    match given.text() {
+        "unknown" => recloth::bleach::InBath::Unknown,
+        "water_only" => recloth::bleach::InBath::WaterOnly,
+        "acid" => recloth::bleach::InBath::Acid,
+        "ammonia" => recloth::bleach::InBath::Ammonia,
+        "alcohol" => recloth::bleach::InBath::Alcohol,
+        "peroxide" => recloth::bleach::InBath::Peroxide,
+        "neutraliser" => recloth::bleach::InBath::Neutraliser,
+        "other" => recloth::bleach::InBath::Other,
+        other => panic!("{other} is no choice of InBath"),
+    }
+}
+fn read_reaction(given: &Given) -> recloth::bleach::Reaction {
+    match given.text() {
+        "thiosulfate_to_tetrathionate" => {
+            recloth::bleach::Reaction::ThiosulfateToTetrathionate
+        }
+        "thiosulfate_to_sulfur" => recloth::bleach::Reaction::ThiosulfateToSulfur,
+        "thiosulfate_to_sulfate" => recloth::bleach::Reaction::ThiosulfateToSulfate,
+        "bisulfite" => recloth::bleach::Reaction::Bisulfite,
+        "metabisulfite" => recloth::bleach::Reaction::Metabisulfite,
+        "sulfite" => recloth::bleach::Reaction::Sulfite,
+        "ascorbic_acid" => recloth::bleach::Reaction::AscorbicAcid,
+        "peroxide" => recloth::bleach::Reaction::Peroxide,
+        other => panic!("{other} is no choice of Reaction"),
     }
 }
 fn read_rounding(given: &Given) -> recloth::tape::Rounding {
@@ -37,6 +118,14 @@ fn read_square_ends(given: &Given) -> recloth::band::SquareEnds {
         "last" => recloth::band::SquareEnds::Last,
         "both" => recloth::band::SquareEnds::Both,
         other => panic!("{other} is no choice of SquareEnds"),
+    }
+}
+fn read_stage(given: &Given) -> recloth::bleach::Stage {
+    match given.text() {
+        "in_bleach" => recloth::bleach::Stage::InBleach,
+        "drained" => recloth::bleach::Stage::Drained,
+        "fresh_bath" => recloth::bleach::Stage::FreshBath,
+        other => panic!("{other} is no choice of Stage"),
     }
 }
 fn read_stitch_type(given: &Given) -> recloth::thread::StitchType {
@@ -67,12 +156,63 @@ fn read_style(given: &Given) -> recloth::tape::Style {
         other => panic!("{other} is no choice of Style"),
     }
 }
+fn read_swatch(given: &Given) -> recloth::fibre::Swatch {
+    match given.text() {
+        "untried" => recloth::fibre::Swatch::Untried,
+        "passed" => recloth::fibre::Swatch::Passed,
+        "failed" => recloth::fibre::Swatch::Failed,
+        other => panic!("{other} is no choice of Swatch"),
+    }
+}
 fn arc_from_rise(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::arc::arc_from_rise(given[0].number(), given[1].number())?;
     Ok(
         vec![
             Got::Number(answer.radius), Got::Number(answer.length), Got::Number(answer
             .angle_deg),
+        ],
+    )
+}
+fn assistant_volume(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::wet::assistant_volume(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.stock_ml), Got::Number(answer.amount_g), Got::Count(answer
+            .doubts), Got::Count(answer.cautions),
+        ],
+    )
+}
+fn available_chlorine(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::bleach::available_chlorine(
+        given[0].number(),
+        given[1].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.available_pct), Got::Number(answer.trade_pct),
+            Got::Count(answer.cautions),
+        ],
+    )
+}
+fn batches(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let mut numbers = vec![0.0; value::room(& given[0], 0)];
+    let answer = recloth::wet::batches(
+        given[0].numbers(),
+        given[1].number(),
+        given[2].number(),
+        &mut numbers,
+        given[3].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Numbers(numbers), Got::Count(answer.batches), Got::Count(answer.least),
+            Got::Number(answer.capacity_g), Got::Number(answer.heaviest_g),
+            Got::Count(answer.cautions),
         ],
     )
 }
@@ -126,6 +266,22 @@ fn bias_tube(given: &[Given]) -> Result<Vec<Got>, Error> {
         ],
     )
 }
+fn binder_solids(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::dye::binder_solids(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+        given[4].count(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.bath_low_pct), Got::Number(answer.bath_high_pct),
+            Got::Number(answer.owf_low_pct), Got::Number(answer.owf_high_pct),
+            Got::Count(answer.cautions),
+        ],
+    )
+}
 fn binding_strips(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::bias::binding_strips(
         given[0].number(),
@@ -142,6 +298,43 @@ fn binding_width(given: &[Given]) -> Result<Vec<Got>, Error> {
         read_binding_fold(&given[3]),
     )?;
     Ok(vec![Got::Number(answer)])
+}
+fn bleach_dilution(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::bleach::bleach_dilution(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+        read_fibre(&given[4]),
+        read_finish(&given[5]),
+        read_swatch(&given[6]),
+        read_in_bath(&given[7]),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.bleach_ml), Got::Number(answer.water_ml),
+            Got::Number(answer.parts_water), Got::Count(answer.cautions),
+        ],
+    )
+}
+fn bleach_time(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::bleach::bleach_time(
+        given[0].numbers(),
+        given[1].numbers(),
+        given[2].number(),
+        given[3].number(),
+        read_fibre(&given[4]),
+        read_finish(&given[5]),
+        read_swatch(&given[6]),
+        read_in_bath(&given[7]),
+        given[8].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.time_min), Got::Number(answer.next_swatch_min),
+            Got::Number(answer.rate), Got::Count(answer.cautions),
+        ],
+    )
 }
 fn body_length_doubts(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::body::body_length_doubts(given[0].number())?;
@@ -269,6 +462,10 @@ fn cap_width_bound(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::sleeve::cap_width_bound(given[0].number(), given[1].number())?;
     Ok(vec![Got::Number(answer)])
 }
+fn carried_liquor(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::wet::carried_liquor(given[0].number(), given[1].number())?;
+    Ok(vec![Got::Number(answer)])
+}
 fn casing(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::elastic::casing(
         given[0].number(),
@@ -277,6 +474,17 @@ fn casing(given: &[Given]) -> Result<Vec<Got>, Error> {
         given[3].number(),
     )?;
     Ok(vec![Got::Number(answer.depth), Got::Number(answer.allowance),])
+}
+fn ciede2000(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::colour::ciede2000(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+        given[4].number(),
+        given[5].number(),
+    )?;
+    Ok(vec![Got::Number(answer)])
 }
 fn circle_skirt(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::skirt::circle_skirt(
@@ -320,6 +528,52 @@ fn circle_skirt_longest(given: &[Given]) -> Result<Vec<Got>, Error> {
             .waist_radius), Got::Number(answer.hem_radius), Got::Number(answer
             .hem_length), Got::Number(answer.piece_angle_deg), Got::Number(answer
             .cloth_length),
+        ],
+    )
+}
+fn cloth_mass(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::quantity::cloth_mass(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(vec![Got::Number(answer)])
+}
+fn cloth_to_buy(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::quantity::cloth_to_buy(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+    )?;
+    Ok(vec![Got::Number(answer)])
+}
+fn component_check(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::fibre::component_check(
+        read_fibre(&given[0]),
+        read_finish(&given[1]),
+        read_swatch(&given[2]),
+        read_bath(&given[3]),
+        given[4].number(),
+        given[5].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Count(answer.bears), Got::Count(answer.colour), Got::Count(answer
+            .cautions),
+        ],
+    )
+}
+fn cover_mark(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::shade::cover_mark(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.now), Got::Number(answer.depth), Got::Number(answer
+            .ground_after), Got::Number(answer.mark_after), Got::Number(answer.after),
         ],
     )
 }
@@ -572,6 +826,10 @@ fn gore(given: &[Given]) -> Result<Vec<Got>, Error> {
         ],
     )
 }
+fn gsm_from_ounces(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::quantity::gsm_from_ounces(given[0].number())?;
+    Ok(vec![Got::Number(answer)])
+}
 fn head_opening(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::neck::head_opening(
         given[0].number(),
@@ -610,6 +868,10 @@ fn holes_left(given: &[Given]) -> Result<Vec<Got>, Error> {
             .to_end), Got::Count(answer.doubts),
         ],
     )
+}
+fn k_over_s(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::shade::k_over_s(given[0].number())?;
+    Ok(vec![Got::Number(answer)])
 }
 fn knife_pleats(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::fullness::knife_pleats(
@@ -671,6 +933,24 @@ fn knife_pleats_finished(given: &[Given]) -> Result<Vec<Got>, Error> {
         ],
     )
 }
+fn lab_from_srgb(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::colour::lab_from_srgb(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(vec![Got::Number(answer.l), Got::Number(answer.a), Got::Number(answer.b),])
+}
+fn lab_from_xyz(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::colour::lab_from_xyz(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+        given[4].number(),
+    )?;
+    Ok(vec![Got::Number(answer.l), Got::Number(answer.a), Got::Number(answer.b),])
+}
 fn lacing(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::fastening::lacing(
         given[0].count(),
@@ -723,6 +1003,10 @@ fn level_line(given: &[Given]) -> Result<Vec<Got>, Error> {
         ],
     )
 }
+fn linear_light(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::colour::linear_light(given[0].number())?;
+    Ok(vec![Got::Number(answer)])
+}
 fn lining_free_length(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::lining::lining_free_length(
         given[0].number(),
@@ -753,6 +1037,23 @@ fn lining_width(given: &[Given]) -> Result<Vec<Got>, Error> {
     )?;
     Ok(vec![Got::Number(answer)])
 }
+fn liquor_shares(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let mut shares_ml = vec![0.0; value::room(& given[0], 0)];
+    let mut waters_ml = vec![0.0; value::room(& given[0], 0)];
+    let answer = recloth::wet::liquor_shares(
+        given[0].numbers(),
+        given[1].number(),
+        given[2].number(),
+        &mut shares_ml,
+        &mut waters_ml,
+    )?;
+    Ok(
+        vec![
+            Got::Numbers(shares_ml), Got::Numbers(waters_ml), Got::Number(answer
+            .bath_ml), Got::Number(answer.water_ml), Got::Count(answer.cautions),
+        ],
+    )
+}
 fn loop_slack(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::closure::loop_slack(
         given[0].number(),
@@ -765,9 +1066,55 @@ fn loop_slack(given: &[Given]) -> Result<Vec<Got>, Error> {
     )?;
     Ok(vec![Got::Number(answer.slack), Got::Count(answer.doubts),])
 }
+fn mix_temperature(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::wet::mix_temperature(
+        given[0].numbers(),
+        given[1].numbers(),
+        given[2].number(),
+        given[3].number(),
+        given[4].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.temperature_c), Got::Number(answer.volume_ml),
+            Got::Count(answer.cautions),
+        ],
+    )
+}
 fn neck_bust_doubts(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::body::neck_bust_doubts(given[0].number(), given[1].number())?;
     Ok(vec![Got::Count(answer)])
+}
+fn negative_ease(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::stretch::negative_ease(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.girth), Got::Number(answer.ease), Got::Number(answer
+            .furthest),
+        ],
+    )
+}
+fn neutraliser(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::bleach::neutraliser(
+        given[0].number(),
+        given[1].number(),
+        read_reaction(&given[2]),
+        read_stage(&given[3]),
+        read_in_bath(&given[4]),
+        given[5].number(),
+        given[6].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.chlorine_g), Got::Number(answer.amount_g),
+            Got::Number(answer.ratio), Got::Count(answer.cautions),
+        ],
+    )
 }
 fn off_centre_opening(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::opening::off_centre_opening(
@@ -784,6 +1131,19 @@ fn off_centre_opening(given: &[Given]) -> Result<Vec<Got>, Error> {
             Got::Number(answer.narrow_cut), Got::Number(answer.wide_cut),
             Got::Number(answer.largest_shift), Got::Number(answer.dart_to_narrow),
             Got::Number(answer.dart_to_wide), Got::Count(answer.doubts),
+        ],
+    )
+}
+fn overdye(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::shade::overdye(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.pale), Got::Number(answer.deep), Got::Number(answer
+            .pale_l), Got::Number(answer.deep_l),
         ],
     )
 }
@@ -876,6 +1236,32 @@ fn piping_width(given: &[Given]) -> Result<Vec<Got>, Error> {
     )?;
     Ok(vec![Got::Number(answer)])
 }
+fn plant_dyestuff(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::dye::plant_dyestuff(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        read_basis(&given[3]),
+        read_basis(&given[4]),
+        given[5].number(),
+        given[6].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.low_g), Got::Number(answer.high_g), Got::Count(answer
+            .doubts), Got::Count(answer.cautions),
+        ],
+    )
+}
+fn pooled_strength(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::wet::pooled_strength(given[0].numbers(), given[1].numbers())?;
+    Ok(
+        vec![
+            Got::Number(answer.strength_pct), Got::Number(answer.volume_ml),
+            Got::Count(answer.cautions),
+        ],
+    )
+}
 fn puff_spread(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::sleeve::puff_spread(
         given[0].number(),
@@ -890,6 +1276,17 @@ fn puff_spread(given: &[Given]) -> Result<Vec<Got>, Error> {
         ],
     )
 }
+fn reflectance(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::shade::reflectance(given[0].number())?;
+    Ok(vec![Got::Number(answer)])
+}
+fn relative_strength(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::shade::relative_strength(
+        given[0].number(),
+        given[1].number(),
+    )?;
+    Ok(vec![Got::Number(answer)])
+}
 fn remaining_width(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::body::remaining_width(
         given[0].number(),
@@ -899,6 +1296,19 @@ fn remaining_width(given: &[Given]) -> Result<Vec<Got>, Error> {
         given[4].number(),
     )?;
     Ok(vec![Got::Number(answer)])
+}
+fn repeats(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::quantity::repeats(
+        given[0].number(),
+        given[1].number(),
+        given[2].count(),
+    )?;
+    Ok(
+        vec![
+            Got::Count(answer.repeats), Got::Number(answer.each), Got::Number(answer
+            .total), Got::Number(answer.waste),
+        ],
+    )
 }
 fn ribbing(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::elastic::ribbing(
@@ -911,6 +1321,21 @@ fn ribbing(given: &[Given]) -> Result<Vec<Got>, Error> {
         vec![
             Got::Number(answer.round), Got::Number(answer.cut_length), Got::Number(answer
             .cut_width), Got::Number(answer.stretch_pct),
+        ],
+    )
+}
+fn rinses(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::wet::rinses(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Count(answer.rinses_low), Got::Count(answer.rinses_high),
+            Got::Number(answer.left), Got::Number(answer.water_ml), Got::Count(answer
+            .cautions),
         ],
     )
 }
@@ -951,6 +1376,10 @@ fn ruffle(given: &[Given]) -> Result<Vec<Got>, Error> {
             .strips), Got::Number(answer.cloth_length), Got::Count(answer.doubts),
         ],
     )
+}
+fn screen_level(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::colour::screen_level(given[0].number())?;
+    Ok(vec![Got::Number(answer)])
 }
 fn seam_pleat(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::pleat::seam_pleat(given[0].number(), given[1].number())?;
@@ -1038,6 +1467,14 @@ fn size_step(given: &[Given]) -> Result<Vec<Got>, Error> {
     )?;
     Ok(vec![Got::Number(answer.step), Got::Number(answer.each_edge),])
 }
+fn skew(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::cloth::skew(given[0].number(), given[1].number())?;
+    Ok(vec![Got::Number(answer)])
+}
+fn skew_diagonals(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::cloth::skew_diagonals(given[0].number(), given[1].number())?;
+    Ok(vec![Got::Number(answer)])
+}
 fn snip_spacing(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::seam::snip_spacing(
         given[0].number(),
@@ -1070,6 +1507,49 @@ fn spacing_through(given: &[Given]) -> Result<Vec<Got>, Error> {
         ],
     )
 }
+fn srgb_from_lab(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::colour::srgb_from_lab(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.red), Got::Number(answer.green), Got::Number(answer.blue),
+            Got::Count(answer.outside),
+        ],
+    )
+}
+fn srgb_from_xyz(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::colour::srgb_from_xyz(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.red), Got::Number(answer.green), Got::Number(answer.blue),
+            Got::Count(answer.outside),
+        ],
+    )
+}
+fn stitch_length(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::tape::stitch_length(given[0].number())?;
+    Ok(vec![Got::Number(answer)])
+}
+fn stock_volume(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::wet::stock_volume(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.stock_ml), Got::Number(answer.amount_g), Got::Count(answer
+            .doubts), Got::Count(answer.cautions),
+        ],
+    )
+}
 fn straight_band(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::band::straight_band(
         given[0].number(),
@@ -1095,6 +1575,10 @@ fn straight_band_depth(given: &[Given]) -> Result<Vec<Got>, Error> {
     )?;
     Ok(vec![Got::Number(answer)])
 }
+fn stretch_pct(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::stretch::stretch_pct(given[0].number(), given[1].number())?;
+    Ok(vec![Got::Number(answer)])
+}
 fn take_in(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::alteration::take_in(
         given[0].number(),
@@ -1109,6 +1593,24 @@ fn take_in(given: &[Given]) -> Result<Vec<Got>, Error> {
             .taken), Got::Number(answer.leftover),
         ],
     )
+}
+fn tex_from_cotton_count(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::tape::tex_from_cotton_count(
+        given[0].number(),
+        given[1].count(),
+    )?;
+    Ok(vec![Got::Number(answer)])
+}
+fn tex_from_denier(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::tape::tex_from_denier(given[0].number())?;
+    Ok(vec![Got::Number(answer)])
+}
+fn tex_from_metric_count(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::tape::tex_from_metric_count(
+        given[0].number(),
+        given[1].count(),
+    )?;
+    Ok(vec![Got::Number(answer)])
 }
 fn thread_for_seam(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::thread::thread_for_seam(
@@ -1224,6 +1726,33 @@ fn waist_hip_doubts(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::body::waist_hip_doubts(given[0].number(), given[1].number())?;
     Ok(vec![Got::Count(answer)])
 }
+fn washes(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::cloth::washes(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].count(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.after), Got::Number(answer.change_pct), Got::Count(answer
+            .doubts),
+        ],
+    )
+}
+fn width_conversion(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::quantity::width_conversion(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.by_area), Got::Number(answer.low), Got::Number(answer
+            .high),
+        ],
+    )
+}
 fn wrap_skirt(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::skirt::wrap_skirt(
         given[0].number(),
@@ -1237,6 +1766,22 @@ fn wrap_skirt(given: &[Given]) -> Result<Vec<Got>, Error> {
             Got::Number(answer.waist_edge), Got::Number(answer.wrap_pct),
         ],
     )
+}
+fn xyz_from_lab(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::colour::xyz_from_lab(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(vec![Got::Number(answer.x), Got::Number(answer.y), Got::Number(answer.z),])
+}
+fn xyz_from_srgb(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::colour::xyz_from_srgb(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(vec![Got::Number(answer.x), Got::Number(answer.y), Got::Number(answer.z),])
 }
 fn zigzag_buttonhole(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::fastening::zigzag_buttonhole(
@@ -1258,14 +1803,20 @@ pub fn call(name: &str, given: &[Given]) -> Option<Result<Vec<Got>, Error>> {
     Some(
         match name {
             "arc_from_rise" => arc_from_rise(given),
+            "assistant_volume" => assistant_volume(given),
+            "available_chlorine" => available_chlorine(given),
+            "batches" => batches(given),
             "bath_volume" => bath_volume(given),
             "bias_along_selvedge" => bias_along_selvedge(given),
             "bias_square" => bias_square(given),
             "bias_strip_length" => bias_strip_length(given),
             "bias_strips" => bias_strips(given),
             "bias_tube" => bias_tube(given),
+            "binder_solids" => binder_solids(given),
             "binding_strips" => binding_strips(given),
             "binding_width" => binding_width(given),
+            "bleach_dilution" => bleach_dilution(given),
+            "bleach_time" => bleach_time(given),
             "body_length_doubts" => body_length_doubts(given),
             "box_pleats" => box_pleats(given),
             "box_pleats_count" => box_pleats_count(given),
@@ -1279,10 +1830,16 @@ pub fn call(name: &str, given: &[Given]) -> Option<Result<Vec<Got>, Error>> {
             "cap_ease" => cap_ease(given),
             "cap_for_ease" => cap_for_ease(given),
             "cap_width_bound" => cap_width_bound(given),
+            "carried_liquor" => carried_liquor(given),
             "casing" => casing(given),
+            "ciede2000" => ciede2000(given),
             "circle_skirt" => circle_skirt(given),
             "circle_skirt_fraction" => circle_skirt_fraction(given),
             "circle_skirt_longest" => circle_skirt_longest(given),
+            "cloth_mass" => cloth_mass(given),
+            "cloth_to_buy" => cloth_to_buy(given),
+            "component_check" => component_check(given),
+            "cover_mark" => cover_mark(given),
             "curved_band" => curved_band(given),
             "cut_for_change" => cut_for_change(given),
             "cut_state" => cut_state(given),
@@ -1308,36 +1865,53 @@ pub fn call(name: &str, given: &[Given]) -> Option<Result<Vec<Got>, Error>> {
             "girth_doubts" => girth_doubts(given),
             "godet" => godet(given),
             "gore" => gore(given),
+            "gsm_from_ounces" => gsm_from_ounces(given),
             "head_opening" => head_opening(given),
             "hem_on_curve" => hem_on_curve(given),
             "hip_waist_drop" => hip_waist_drop(given),
             "holes_left" => holes_left(given),
+            "k_over_s" => k_over_s(given),
             "knife_pleats" => knife_pleats(given),
             "knife_pleats_count" => knife_pleats_count(given),
             "knife_pleats_depth" => knife_pleats_depth(given),
             "knife_pleats_finished" => knife_pleats_finished(given),
+            "lab_from_srgb" => lab_from_srgb(given),
+            "lab_from_xyz" => lab_from_xyz(given),
             "lacing" => lacing(given),
             "length_chain" => length_chain(given),
             "let_out" => let_out(given),
             "level_line" => level_line(given),
+            "linear_light" => linear_light(given),
             "lining_free_length" => lining_free_length(given),
             "lining_length" => lining_length(given),
             "lining_width" => lining_width(given),
+            "liquor_shares" => liquor_shares(given),
             "loop_slack" => loop_slack(given),
+            "mix_temperature" => mix_temperature(given),
             "neck_bust_doubts" => neck_bust_doubts(given),
+            "negative_ease" => negative_ease(given),
+            "neutraliser" => neutraliser(given),
             "off_centre_opening" => off_centre_opening(given),
+            "overdye" => overdye(given),
             "owf" => owf(given),
             "panel_by_offsets" => panel_by_offsets(given),
             "panel_by_triangles" => panel_by_triangles(given),
             "parse_length" => parse_length(given),
             "photo_map" => photo_map(given),
             "piping_width" => piping_width(given),
+            "plant_dyestuff" => plant_dyestuff(given),
+            "pooled_strength" => pooled_strength(given),
             "puff_spread" => puff_spread(given),
+            "reflectance" => reflectance(given),
+            "relative_strength" => relative_strength(given),
             "remaining_width" => remaining_width(given),
+            "repeats" => repeats(given),
             "ribbing" => ribbing(given),
+            "rinses" => rinses(given),
             "round_set" => round_set(given),
             "round_to" => round_to(given),
             "ruffle" => ruffle(given),
+            "screen_level" => screen_level(given),
             "seam_pleat" => seam_pleat(given),
             "sectioned_band" => sectioned_band(given),
             "shaped_band" => shaped_band(given),
@@ -1345,12 +1919,22 @@ pub fn call(name: &str, given: &[Given]) -> Option<Result<Vec<Got>, Error>> {
             "shirring" => shirring(given),
             "shrink_pair" => shrink_pair(given),
             "size_step" => size_step(given),
+            "skew" => skew(given),
+            "skew_diagonals" => skew_diagonals(given),
             "snip_spacing" => snip_spacing(given),
             "spacing_by_pitch" => spacing_by_pitch(given),
             "spacing_through" => spacing_through(given),
+            "srgb_from_lab" => srgb_from_lab(given),
+            "srgb_from_xyz" => srgb_from_xyz(given),
+            "stitch_length" => stitch_length(given),
+            "stock_volume" => stock_volume(given),
             "straight_band" => straight_band(given),
             "straight_band_depth" => straight_band_depth(given),
+            "stretch_pct" => stretch_pct(given),
             "take_in" => take_in(given),
+            "tex_from_cotton_count" => tex_from_cotton_count(given),
+            "tex_from_denier" => tex_from_denier(given),
+            "tex_from_metric_count" => tex_from_metric_count(given),
             "thread_for_seam" => thread_for_seam(given),
             "thread_ratio" => thread_ratio(given),
             "tiers" => tiers(given),
@@ -1362,7 +1946,11 @@ pub fn call(name: &str, given: &[Given]) -> Option<Result<Vec<Got>, Error>> {
             "turned_hem" => turned_hem(given),
             "v_neck" => v_neck(given),
             "waist_hip_doubts" => waist_hip_doubts(given),
+            "washes" => washes(given),
+            "width_conversion" => width_conversion(given),
             "wrap_skirt" => wrap_skirt(given),
+            "xyz_from_lab" => xyz_from_lab(given),
+            "xyz_from_srgb" => xyz_from_srgb(given),
             "zigzag_buttonhole" => zigzag_buttonhole(given),
             _ => return None,
         },

@@ -4,6 +4,13 @@ import numpy as np
 arc_from_rise_radius: np.ufunc
 arc_from_rise_length: np.ufunc
 arc_from_rise_angle_deg: np.ufunc
+assistant_volume_stock_ml: np.ufunc
+assistant_volume_amount_g: np.ufunc
+assistant_volume_doubts: np.ufunc
+assistant_volume_cautions: np.ufunc
+available_chlorine_available_pct: np.ufunc
+available_chlorine_trade_pct: np.ufunc
+available_chlorine_cautions: np.ufunc
 bath_volume_volume_ml: np.ufunc
 bath_volume_doubts: np.ufunc
 bath_volume_cautions: np.ufunc
@@ -17,9 +24,18 @@ bias_strips_kept_pct: np.ufunc
 bias_tube_turns: np.ufunc
 bias_tube_length: np.ufunc
 bias_tube_leftover: np.ufunc
+binder_solids_bath_low_pct: np.ufunc
+binder_solids_bath_high_pct: np.ufunc
+binder_solids_owf_low_pct: np.ufunc
+binder_solids_owf_high_pct: np.ufunc
+binder_solids_cautions: np.ufunc
 binding_strips_count: np.ufunc
 binding_strips_spare: np.ufunc
 binding_width: np.ufunc
+bleach_dilution_bleach_ml: np.ufunc
+bleach_dilution_water_ml: np.ufunc
+bleach_dilution_parts_water: np.ufunc
+bleach_dilution_cautions: np.ufunc
 body_length_doubts: np.ufunc
 box_pleats_flat: np.ufunc
 box_pleats_finished: np.ufunc
@@ -71,8 +87,10 @@ cap_ease_ease: np.ufunc
 cap_ease_ease_pct: np.ufunc
 cap_for_ease: np.ufunc
 cap_width_bound: np.ufunc
+carried_liquor: np.ufunc
 casing_depth: np.ufunc
 casing_allowance: np.ufunc
+ciede2000: np.ufunc
 circle_skirt_waist_radius: np.ufunc
 circle_skirt_hem_radius: np.ufunc
 circle_skirt_hem_length: np.ufunc
@@ -90,6 +108,16 @@ circle_skirt_longest_hem_radius: np.ufunc
 circle_skirt_longest_hem_length: np.ufunc
 circle_skirt_longest_piece_angle_deg: np.ufunc
 circle_skirt_longest_cloth_length: np.ufunc
+cloth_mass: np.ufunc
+cloth_to_buy: np.ufunc
+component_check_bears: np.ufunc
+component_check_colour: np.ufunc
+component_check_cautions: np.ufunc
+cover_mark_now: np.ufunc
+cover_mark_depth: np.ufunc
+cover_mark_ground_after: np.ufunc
+cover_mark_mark_after: np.ufunc
+cover_mark_after: np.ufunc
 cut_for_change_cut: np.ufunc
 cut_for_change_added: np.ufunc
 cut_for_change_doubts: np.ufunc
@@ -160,6 +188,7 @@ gore_hem_width: np.ufunc
 gore_side_length: np.ufunc
 gore_flare_deg: np.ufunc
 gore_hem_rise: np.ufunc
+gsm_from_ounces: np.ufunc
 head_opening_least_slit: np.ufunc
 head_opening_spare: np.ufunc
 hem_on_curve_excess_pct: np.ufunc
@@ -171,6 +200,7 @@ holes_left_count: np.ufunc
 holes_left_last: np.ufunc
 holes_left_to_end: np.ufunc
 holes_left_doubts: np.ufunc
+k_over_s: np.ufunc
 knife_pleats_flat: np.ufunc
 knife_pleats_finished: np.ufunc
 knife_pleats_count: np.ufunc
@@ -207,6 +237,12 @@ knife_pleats_finished_intake: np.ufunc
 knife_pleats_finished_taken_up: np.ufunc
 knife_pleats_finished_ratio: np.ufunc
 knife_pleats_finished_doubts: np.ufunc
+lab_from_srgb_l: np.ufunc
+lab_from_srgb_a: np.ufunc
+lab_from_srgb_b: np.ufunc
+lab_from_xyz_l: np.ufunc
+lab_from_xyz_a: np.ufunc
+lab_from_xyz_b: np.ufunc
 lacing: np.ufunc
 let_out_lacking: np.ufunc
 let_out_each: np.ufunc
@@ -216,6 +252,7 @@ level_line_radius: np.ufunc
 level_line_chord: np.ufunc
 level_line_sag: np.ufunc
 level_line_length: np.ufunc
+linear_light: np.ufunc
 lining_free_length: np.ufunc
 lining_length_seam_to_seam: np.ufunc
 lining_length_straight: np.ufunc
@@ -225,6 +262,13 @@ lining_width: np.ufunc
 loop_slack_slack: np.ufunc
 loop_slack_doubts: np.ufunc
 neck_bust_doubts: np.ufunc
+negative_ease_girth: np.ufunc
+negative_ease_ease: np.ufunc
+negative_ease_furthest: np.ufunc
+neutraliser_chlorine_g: np.ufunc
+neutraliser_amount_g: np.ufunc
+neutraliser_ratio: np.ufunc
+neutraliser_cautions: np.ufunc
 off_centre_opening_narrow_to_line: np.ufunc
 off_centre_opening_wide_to_line: np.ufunc
 off_centre_opening_narrow_cut: np.ufunc
@@ -233,26 +277,46 @@ off_centre_opening_largest_shift: np.ufunc
 off_centre_opening_dart_to_narrow: np.ufunc
 off_centre_opening_dart_to_wide: np.ufunc
 off_centre_opening_doubts: np.ufunc
+overdye_pale: np.ufunc
+overdye_deep: np.ufunc
+overdye_pale_l: np.ufunc
+overdye_deep_l: np.ufunc
 owf_amount_g: np.ufunc
 owf_doubts: np.ufunc
 owf_cautions: np.ufunc
 piping_width: np.ufunc
+plant_dyestuff_low_g: np.ufunc
+plant_dyestuff_high_g: np.ufunc
+plant_dyestuff_doubts: np.ufunc
+plant_dyestuff_cautions: np.ufunc
 puff_spread_flat: np.ufunc
 puff_spread_added: np.ufunc
 puff_spread_spread_each: np.ufunc
 puff_spread_strip_ratio: np.ufunc
 puff_spread_doubts: np.ufunc
+reflectance: np.ufunc
+relative_strength: np.ufunc
 remaining_width: np.ufunc
+repeats_repeats: np.ufunc
+repeats_each: np.ufunc
+repeats_total: np.ufunc
+repeats_waste: np.ufunc
 ribbing_round: np.ufunc
 ribbing_cut_length: np.ufunc
 ribbing_cut_width: np.ufunc
 ribbing_stretch_pct: np.ufunc
+rinses_rinses_low: np.ufunc
+rinses_rinses_high: np.ufunc
+rinses_left: np.ufunc
+rinses_water_ml: np.ufunc
+rinses_cautions: np.ufunc
 round_to: np.ufunc
 ruffle_flat: np.ufunc
 ruffle_cut_width: np.ufunc
 ruffle_strips: np.ufunc
 ruffle_cloth_length: np.ufunc
 ruffle_doubts: np.ufunc
+screen_level: np.ufunc
 seam_pleat_first_edge: np.ufunc
 seam_pleat_next_edge: np.ufunc
 seam_pleat_intake: np.ufunc
@@ -275,18 +339,37 @@ shrink_pair_lining_cut: np.ufunc
 shrink_pair_doubts: np.ufunc
 size_step_step: np.ufunc
 size_step_each_edge: np.ufunc
+skew: np.ufunc
+skew_diagonals: np.ufunc
 snip_spacing_spacing: np.ufunc
 snip_spacing_flat: np.ufunc
 spacing_by_pitch_count: np.ufunc
 spacing_by_pitch_pitch: np.ufunc
+srgb_from_lab_red: np.ufunc
+srgb_from_lab_green: np.ufunc
+srgb_from_lab_blue: np.ufunc
+srgb_from_lab_outside: np.ufunc
+srgb_from_xyz_red: np.ufunc
+srgb_from_xyz_green: np.ufunc
+srgb_from_xyz_blue: np.ufunc
+srgb_from_xyz_outside: np.ufunc
+stitch_length: np.ufunc
+stock_volume_stock_ml: np.ufunc
+stock_volume_amount_g: np.ufunc
+stock_volume_doubts: np.ufunc
+stock_volume_cautions: np.ufunc
 straight_band_cut_length: np.ufunc
 straight_band_cut_width: np.ufunc
 straight_band_strips: np.ufunc
 straight_band_depth: np.ufunc
+stretch_pct: np.ufunc
 take_in_excess: np.ufunc
 take_in_each: np.ufunc
 take_in_taken: np.ufunc
 take_in_leftover: np.ufunc
+tex_from_cotton_count: np.ufunc
+tex_from_denier: np.ufunc
+tex_from_metric_count: np.ufunc
 thread_for_seam: np.ufunc
 thread_ratio: np.ufunc
 tolerance_stack_worst: np.ufunc
@@ -311,12 +394,24 @@ v_neck_edge: np.ufunc
 v_neck_off_grain_deg: np.ufunc
 v_neck_stay: np.ufunc
 waist_hip_doubts: np.ufunc
+washes_after: np.ufunc
+washes_change_pct: np.ufunc
+washes_doubts: np.ufunc
+width_conversion_by_area: np.ufunc
+width_conversion_low: np.ufunc
+width_conversion_high: np.ufunc
 wrap_skirt_back_waist: np.ufunc
 wrap_skirt_back_hip: np.ufunc
 wrap_skirt_front_waist: np.ufunc
 wrap_skirt_front_hip: np.ufunc
 wrap_skirt_waist_edge: np.ufunc
 wrap_skirt_wrap_pct: np.ufunc
+xyz_from_lab_x: np.ufunc
+xyz_from_lab_y: np.ufunc
+xyz_from_lab_z: np.ufunc
+xyz_from_srgb_x: np.ufunc
+xyz_from_srgb_y: np.ufunc
+xyz_from_srgb_z: np.ufunc
 zigzag_buttonhole_length: np.ufunc
 zigzag_buttonhole_width: np.ufunc
 zigzag_buttonhole_stitches: np.ufunc
@@ -325,6 +420,13 @@ __all__ = [
     "arc_from_rise_radius",
     "arc_from_rise_length",
     "arc_from_rise_angle_deg",
+    "assistant_volume_stock_ml",
+    "assistant_volume_amount_g",
+    "assistant_volume_doubts",
+    "assistant_volume_cautions",
+    "available_chlorine_available_pct",
+    "available_chlorine_trade_pct",
+    "available_chlorine_cautions",
     "bath_volume_volume_ml",
     "bath_volume_doubts",
     "bath_volume_cautions",
@@ -338,9 +440,18 @@ __all__ = [
     "bias_tube_turns",
     "bias_tube_length",
     "bias_tube_leftover",
+    "binder_solids_bath_low_pct",
+    "binder_solids_bath_high_pct",
+    "binder_solids_owf_low_pct",
+    "binder_solids_owf_high_pct",
+    "binder_solids_cautions",
     "binding_strips_count",
     "binding_strips_spare",
     "binding_width",
+    "bleach_dilution_bleach_ml",
+    "bleach_dilution_water_ml",
+    "bleach_dilution_parts_water",
+    "bleach_dilution_cautions",
     "body_length_doubts",
     "box_pleats_flat",
     "box_pleats_finished",
@@ -392,8 +503,10 @@ __all__ = [
     "cap_ease_ease_pct",
     "cap_for_ease",
     "cap_width_bound",
+    "carried_liquor",
     "casing_depth",
     "casing_allowance",
+    "ciede2000",
     "circle_skirt_waist_radius",
     "circle_skirt_hem_radius",
     "circle_skirt_hem_length",
@@ -411,6 +524,16 @@ __all__ = [
     "circle_skirt_longest_hem_length",
     "circle_skirt_longest_piece_angle_deg",
     "circle_skirt_longest_cloth_length",
+    "cloth_mass",
+    "cloth_to_buy",
+    "component_check_bears",
+    "component_check_colour",
+    "component_check_cautions",
+    "cover_mark_now",
+    "cover_mark_depth",
+    "cover_mark_ground_after",
+    "cover_mark_mark_after",
+    "cover_mark_after",
     "cut_for_change_cut",
     "cut_for_change_added",
     "cut_for_change_doubts",
@@ -481,6 +604,7 @@ __all__ = [
     "gore_side_length",
     "gore_flare_deg",
     "gore_hem_rise",
+    "gsm_from_ounces",
     "head_opening_least_slit",
     "head_opening_spare",
     "hem_on_curve_excess_pct",
@@ -492,6 +616,7 @@ __all__ = [
     "holes_left_last",
     "holes_left_to_end",
     "holes_left_doubts",
+    "k_over_s",
     "knife_pleats_flat",
     "knife_pleats_finished",
     "knife_pleats_count",
@@ -528,6 +653,12 @@ __all__ = [
     "knife_pleats_finished_taken_up",
     "knife_pleats_finished_ratio",
     "knife_pleats_finished_doubts",
+    "lab_from_srgb_l",
+    "lab_from_srgb_a",
+    "lab_from_srgb_b",
+    "lab_from_xyz_l",
+    "lab_from_xyz_a",
+    "lab_from_xyz_b",
     "lacing",
     "let_out_lacking",
     "let_out_each",
@@ -537,6 +668,7 @@ __all__ = [
     "level_line_chord",
     "level_line_sag",
     "level_line_length",
+    "linear_light",
     "lining_free_length",
     "lining_length_seam_to_seam",
     "lining_length_straight",
@@ -546,6 +678,13 @@ __all__ = [
     "loop_slack_slack",
     "loop_slack_doubts",
     "neck_bust_doubts",
+    "negative_ease_girth",
+    "negative_ease_ease",
+    "negative_ease_furthest",
+    "neutraliser_chlorine_g",
+    "neutraliser_amount_g",
+    "neutraliser_ratio",
+    "neutraliser_cautions",
     "off_centre_opening_narrow_to_line",
     "off_centre_opening_wide_to_line",
     "off_centre_opening_narrow_cut",
@@ -554,26 +693,46 @@ __all__ = [
     "off_centre_opening_dart_to_narrow",
     "off_centre_opening_dart_to_wide",
     "off_centre_opening_doubts",
+    "overdye_pale",
+    "overdye_deep",
+    "overdye_pale_l",
+    "overdye_deep_l",
     "owf_amount_g",
     "owf_doubts",
     "owf_cautions",
     "piping_width",
+    "plant_dyestuff_low_g",
+    "plant_dyestuff_high_g",
+    "plant_dyestuff_doubts",
+    "plant_dyestuff_cautions",
     "puff_spread_flat",
     "puff_spread_added",
     "puff_spread_spread_each",
     "puff_spread_strip_ratio",
     "puff_spread_doubts",
+    "reflectance",
+    "relative_strength",
     "remaining_width",
+    "repeats_repeats",
+    "repeats_each",
+    "repeats_total",
+    "repeats_waste",
     "ribbing_round",
     "ribbing_cut_length",
     "ribbing_cut_width",
     "ribbing_stretch_pct",
+    "rinses_rinses_low",
+    "rinses_rinses_high",
+    "rinses_left",
+    "rinses_water_ml",
+    "rinses_cautions",
     "round_to",
     "ruffle_flat",
     "ruffle_cut_width",
     "ruffle_strips",
     "ruffle_cloth_length",
     "ruffle_doubts",
+    "screen_level",
     "seam_pleat_first_edge",
     "seam_pleat_next_edge",
     "seam_pleat_intake",
@@ -596,18 +755,37 @@ __all__ = [
     "shrink_pair_doubts",
     "size_step_step",
     "size_step_each_edge",
+    "skew",
+    "skew_diagonals",
     "snip_spacing_spacing",
     "snip_spacing_flat",
     "spacing_by_pitch_count",
     "spacing_by_pitch_pitch",
+    "srgb_from_lab_red",
+    "srgb_from_lab_green",
+    "srgb_from_lab_blue",
+    "srgb_from_lab_outside",
+    "srgb_from_xyz_red",
+    "srgb_from_xyz_green",
+    "srgb_from_xyz_blue",
+    "srgb_from_xyz_outside",
+    "stitch_length",
+    "stock_volume_stock_ml",
+    "stock_volume_amount_g",
+    "stock_volume_doubts",
+    "stock_volume_cautions",
     "straight_band_cut_length",
     "straight_band_cut_width",
     "straight_band_strips",
     "straight_band_depth",
+    "stretch_pct",
     "take_in_excess",
     "take_in_each",
     "take_in_taken",
     "take_in_leftover",
+    "tex_from_cotton_count",
+    "tex_from_denier",
+    "tex_from_metric_count",
     "thread_for_seam",
     "thread_ratio",
     "tolerance_stack_worst",
@@ -632,12 +810,24 @@ __all__ = [
     "v_neck_off_grain_deg",
     "v_neck_stay",
     "waist_hip_doubts",
+    "washes_after",
+    "washes_change_pct",
+    "washes_doubts",
+    "width_conversion_by_area",
+    "width_conversion_low",
+    "width_conversion_high",
     "wrap_skirt_back_waist",
     "wrap_skirt_back_hip",
     "wrap_skirt_front_waist",
     "wrap_skirt_front_hip",
     "wrap_skirt_waist_edge",
     "wrap_skirt_wrap_pct",
+    "xyz_from_lab_x",
+    "xyz_from_lab_y",
+    "xyz_from_lab_z",
+    "xyz_from_srgb_x",
+    "xyz_from_srgb_y",
+    "xyz_from_srgb_z",
     "zigzag_buttonhole_length",
     "zigzag_buttonhole_width",
     "zigzag_buttonhole_stitches",
