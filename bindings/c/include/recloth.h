@@ -132,6 +132,27 @@
 // Elastic is ruined by bleach and by hot baths: bleach and dye first, sew elastic in after.
 #define RECLOTH_CAUTION_ELASTIC_BATH 8
 
+// Chlorine bleach goes into cold water and is never heated; mixed fresh each time, window open, gloves and eye protection, out of reach of children.
+#define RECLOTH_CAUTION_CHLORINE_COLD 16
+
+// Chlorine bleach goes with nothing: acids (vinegar, descaler, cleaners) set free chlorine gas, ammonia chloramines, alcohol chloroform, and peroxide cancels it. If it smells sharp, leave the room, air it, and call for advice.
+#define RECLOTH_CAUTION_CHLORINE_ALONE 32
+
+// Try a swatch or a hidden part of every cloth, thread and trim in the garment first; pull it wet, and stop at the first weakness.
+#define RECLOTH_CAUTION_SWATCH_FIRST 64
+
+// A neutraliser is a fresh bath of its own after draining and rinsing, never poured into bleach; sulfite and thiosulfate never meet acid, which sets free sulfur dioxide.
+#define RECLOTH_CAUTION_NEUTRALISER_APART 128
+
+// This is stronger, hotter or longer than usual practice: check the number, the label and a swatch before going on.
+#define RECLOTH_CAUTION_BEYOND_USUAL 256
+
+// This is longer than any swatch was tried: test a swatch for that time before the garment.
+#define RECLOTH_CAUTION_BEYOND_TESTED 512
+
+// Two baths seldom match in shade: put what is seen side by side into one.
+#define RECLOTH_CAUTION_BATHS_DIFFER 1024
+
 // What a function returns: 0 for success, else the kind of error. The numbers never change.
 enum recloth_status
 #if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
@@ -162,6 +183,8 @@ enum recloth_status
   RECLOTH_STATUS_TWO_READINGS = -10,
   // The outline crosses itself or has no area.
   RECLOTH_STATUS_OUTLINE = -11,
+  // Refused: this combination is dangerous.
+  RECLOTH_STATUS_REFUSED = -12,
   // The text is not UTF-8.
   RECLOTH_STATUS_NOT_UTF8 = -20,
   // A pointer is NULL.
@@ -195,6 +218,64 @@ enum recloth_band_make
 typedef enum recloth_band_make recloth_band_make;
 #else
 typedef int32_t recloth_band_make;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// How plant matter is when it is weighed.
+enum recloth_basis
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+  // Fresh, or frozen fresh: with its water.
+  RECLOTH_BASIS_FRESH = 0,
+  // Dried.
+  RECLOTH_BASIS_DRY = 1,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum recloth_basis recloth_basis;
+#else
+typedef int32_t recloth_basis;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// The bath a part is to go through.
+enum recloth_bath
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+  // Water, with or without a mild detergent.
+  RECLOTH_BATH_WATER = 0,
+  // Chlorine bleach (sodium hypochlorite).
+  RECLOTH_BATH_CHLORINE_BLEACH = 1,
+  // A direct dye.
+  RECLOTH_BATH_DIRECT = 2,
+  // A reactive dye.
+  RECLOTH_BATH_REACTIVE = 3,
+  // An acid dye.
+  RECLOTH_BATH_ACID = 4,
+  // A vat dye, indigo included.
+  RECLOTH_BATH_VAT = 5,
+  // A sulphur dye.
+  RECLOTH_BATH_SULPHUR = 6,
+  // An azoic dye.
+  RECLOTH_BATH_AZOIC = 7,
+  // A metal-complex dye.
+  RECLOTH_BATH_METAL_COMPLEX = 8,
+  // A disperse dye.
+  RECLOTH_BATH_DISPERSE = 9,
+  // A basic dye.
+  RECLOTH_BATH_BASIC = 10,
+  // A natural dye on a mordant.
+  RECLOTH_BATH_NATURAL = 11,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum recloth_bath recloth_bath;
+#else
+typedef int32_t recloth_bath;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
@@ -233,6 +314,136 @@ enum recloth_button_shape
 typedef enum recloth_button_shape recloth_button_shape;
 #else
 typedef int32_t recloth_button_shape;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What a cloth, thread or trim is made of. A blend counts as its most delicate part: ask for each.
+enum recloth_fibre
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+  // Not known, or only guessed.
+  RECLOTH_FIBRE_UNKNOWN = 0,
+  // Cotton.
+  RECLOTH_FIBRE_COTTON = 1,
+  // Linen.
+  RECLOTH_FIBRE_LINEN = 2,
+  // Viscose and its kin.
+  RECLOTH_FIBRE_VISCOSE = 3,
+  // Polyester.
+  RECLOTH_FIBRE_POLYESTER = 4,
+  // Acrylic.
+  RECLOTH_FIBRE_ACRYLIC = 5,
+  // Polyamide (nylon).
+  RECLOTH_FIBRE_POLYAMIDE = 6,
+  // Acetate and triacetate.
+  RECLOTH_FIBRE_ACETATE = 7,
+  // Elastane (spandex).
+  RECLOTH_FIBRE_ELASTANE = 8,
+  // Rubber, and elastic of any kind.
+  RECLOTH_FIBRE_RUBBER = 9,
+  // Wool.
+  RECLOTH_FIBRE_WOOL = 10,
+  // Silk.
+  RECLOTH_FIBRE_SILK = 11,
+  // Mohair and other hair.
+  RECLOTH_FIBRE_MOHAIR = 12,
+  // Leather and fur.
+  RECLOTH_FIBRE_LEATHER = 13,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum recloth_fibre recloth_fibre;
+#else
+typedef int32_t recloth_fibre;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What was done to a cloth that a bath might undo.
+enum recloth_finish
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+  // Not known.
+  RECLOTH_FINISH_UNKNOWN = 0,
+  // Known to have no finish, and its colour is fast, or it has none.
+  RECLOTH_FINISH_PLAIN = 1,
+  // Its colour is not fast.
+  RECLOTH_FINISH_NOT_FAST = 2,
+  // A flame-retardant finish.
+  RECLOTH_FINISH_FLAME_RETARDANT = 3,
+  // A resin finish, such as against creases.
+  RECLOTH_FINISH_RESIN = 4,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum recloth_finish recloth_finish;
+#else
+typedef int32_t recloth_finish;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What else is in a bath, or was and has not been rinsed out of the goods and the vessel.
+enum recloth_in_bath
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+  // Not known.
+  RECLOTH_IN_BATH_UNKNOWN = 0,
+  // Water and nothing else.
+  RECLOTH_IN_BATH_WATER_ONLY = 1,
+  // An acid: vinegar, descaler, cleaners for toilets, drains or rust, a dishwasher's rinse.
+  RECLOTH_IN_BATH_ACID = 2,
+  // Ammonia, many glass cleaners, urine.
+  RECLOTH_IN_BATH_AMMONIA = 3,
+  // Alcohol, spirit, sanitiser.
+  RECLOTH_IN_BATH_ALCOHOL = 4,
+  // Peroxide or another oxygen bleach.
+  RECLOTH_IN_BATH_PEROXIDE = 5,
+  // Thiosulfate, sulfite or another neutraliser.
+  RECLOTH_IN_BATH_NEUTRALISER = 6,
+  // Anything else: detergent, dye, mordant.
+  RECLOTH_IN_BATH_OTHER = 7,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum recloth_in_bath recloth_in_bath;
+#else
+typedef int32_t recloth_in_bath;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// What takes the last chlorine away, and what it turns into: the same salt has more than one answer.
+enum recloth_reaction
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+  // Sodium thiosulfate crystals (pentahydrate) to tetrathionate: the safe upper figure.
+  RECLOTH_REACTION_THIOSULFATE_TO_TETRATHIONATE = 0,
+  // Sodium thiosulfate crystals (pentahydrate) to sulfate and sulfur.
+  RECLOTH_REACTION_THIOSULFATE_TO_SULFUR = 1,
+  // Sodium thiosulfate crystals (pentahydrate) to sulfate.
+  RECLOTH_REACTION_THIOSULFATE_TO_SULFATE = 2,
+  // Sodium bisulfite to sulfate.
+  RECLOTH_REACTION_BISULFITE = 3,
+  // Sodium metabisulfite to sulfate.
+  RECLOTH_REACTION_METABISULFITE = 4,
+  // Sodium sulfite to sulfate.
+  RECLOTH_REACTION_SULFITE = 5,
+  // Ascorbic acid (vitamin C).
+  RECLOTH_REACTION_ASCORBIC_ACID = 6,
+  // Hydrogen peroxide, to oxygen: it froths.
+  RECLOTH_REACTION_PEROXIDE = 7,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum recloth_reaction recloth_reaction;
+#else
+typedef int32_t recloth_reaction;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
@@ -277,6 +488,27 @@ enum recloth_square_ends
 typedef enum recloth_square_ends recloth_square_ends;
 #else
 typedef int32_t recloth_square_ends;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// How far the goods are from the bleach.
+enum recloth_stage
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+  // Still in the bleach.
+  RECLOTH_STAGE_IN_BLEACH = 0,
+  // Out of it and drained, not rinsed.
+  RECLOTH_STAGE_DRAINED = 1,
+  // Drained and rinsed, in a fresh bath.
+  RECLOTH_STAGE_FRESH_BATH = 2,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum recloth_stage recloth_stage;
+#else
+typedef int32_t recloth_stage;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
@@ -343,6 +575,27 @@ enum recloth_style
 typedef enum recloth_style recloth_style;
 #else
 typedef int32_t recloth_style;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// How a swatch or hidden part of this very cloth stood the same bath for the same time, wet strength tried by pulling.
+enum recloth_swatch
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+  // Not tried yet.
+  RECLOTH_SWATCH_UNTRIED = 0,
+  // It kept its strength and did what was wanted.
+  RECLOTH_SWATCH_PASSED = 1,
+  // It weakened, yellowed or bled.
+  RECLOTH_SWATCH_FAILED = 2,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum recloth_swatch recloth_swatch;
+#else
+typedef int32_t recloth_swatch;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
@@ -417,6 +670,42 @@ typedef struct {
   double angle_deg;
 } recloth_arc_from_rise_t;
 
+// A measure of stock solution.
+typedef struct {
+  // Stock solution to measure out (ml).
+  double stock_ml;
+  // What that holds (g).
+  double amount_g;
+  // Doubts raised (bits).
+  uint32_t doubts;
+  // Cautions raised (bits).
+  uint32_t cautions;
+} recloth_stock_volume_t;
+
+// Strength of a bottle of bleach.
+typedef struct {
+  // Available chlorine by mass (%).
+  double available_pct;
+  // Available chlorine in grams in 100 ml, which the trade also calls percent (%).
+  double trade_pct;
+  // Cautions raised (bits).
+  uint32_t cautions;
+} recloth_available_chlorine_t;
+
+// Goods shared out over several baths, no garment split.
+typedef struct {
+  // Baths needed, shared out as given.
+  uint32_t batches;
+  // Fewest that any sharing out could need, by total mass.
+  uint32_t least;
+  // Most that the vessel takes at once (g).
+  double capacity_g;
+  // Heaviest bath (g).
+  double heaviest_g;
+  // Cautions raised (bits).
+  uint32_t cautions;
+} recloth_batches_t;
+
 // A bath for goods of a given mass.
 typedef struct {
   // Volume of liquor (ml).
@@ -449,6 +738,20 @@ typedef struct {
   double leftover;
 } recloth_bias_tube_t;
 
+// Solids of a binder laid on cloth.
+typedef struct {
+  // Solids in the diluted binder, least (%).
+  double bath_low_pct;
+  // Solids in the diluted binder, most (%).
+  double bath_high_pct;
+  // Solids on weight of fibre after all dips, least (%).
+  double owf_low_pct;
+  // Solids on weight of fibre after all dips, most (%).
+  double owf_high_pct;
+  // Cautions raised (bits).
+  uint32_t cautions;
+} recloth_binder_solids_t;
+
 // Strips to join for a binding.
 typedef struct {
   // Number of strips.
@@ -456,6 +759,30 @@ typedef struct {
   // What the joined strips are longer than needed (mm).
   double spare;
 } recloth_binding_strips_t;
+
+// A bleach bath mixed from a bottle.
+typedef struct {
+  // Bleach from the bottle (ml).
+  double bleach_ml;
+  // Cold water it is added to (ml).
+  double water_ml;
+  // Parts of water to one of bleach.
+  double parts_water;
+  // Cautions raised (bits).
+  uint32_t cautions;
+} recloth_bleach_dilution_t;
+
+// Time in the bleach, from timed swatches.
+typedef struct {
+  // Time to the shade wanted (min).
+  double time_min;
+  // Time for the next swatch: the time found, but never more than twice the longest swatch (min).
+  double next_swatch_min;
+  // Share of the way to the floor gone in a minute, as a rate: the shade falls by e^-rate.
+  double rate;
+  // Cautions raised (bits).
+  uint32_t cautions;
+} recloth_bleach_time_t;
 
 // A set of equal box pleats, or of inverted ones.
 typedef struct {
@@ -550,6 +877,30 @@ typedef struct {
   // Cloth one piece takes along the grain (mm).
   double cloth_length;
 } recloth_circle_skirt_on_cloth_t;
+
+// What one part of a garment makes of a bath.
+typedef struct {
+  // 0: it bears the bath; 1: a swatch decides; 2: it does not, so take it off first.
+  uint32_t bears;
+  // Colour it takes in this bath: 0 none, 1 some or not sure, 2 well.
+  uint32_t colour;
+  // Cautions raised (bits).
+  uint32_t cautions;
+} recloth_component_check_t;
+
+// A mark dyed over until it no longer shows.
+typedef struct {
+  // Colour difference of mark and ground as they are, CIEDE2000.
+  double now;
+  // Depth that the dye must add to both, K/S; 0 when nothing is needed.
+  double depth;
+  // Reflectance of the ground then.
+  double ground_after;
+  // Reflectance of the mark then.
+  double mark_after;
+  // Colour difference then.
+  double after;
+} recloth_cover_mark_t;
 
 // A band in sections whose edges are arcs about one centre.
 typedef struct {
@@ -807,6 +1158,16 @@ typedef struct {
   uint32_t doubts;
 } recloth_knife_pleats_t;
 
+// A colour in CIELAB.
+typedef struct {
+  // Lightness L*: 0 is black, 100 white.
+  double l;
+  // a*: green below 0, red above.
+  double a;
+  // b*: blue below 0, yellow above.
+  double b;
+} recloth_lab_t;
+
 // The unknown of a chain of lengths, and how sure it is.
 typedef struct {
   // The length sought (mm).
@@ -857,6 +1218,16 @@ typedef struct {
   double fold;
 } recloth_lining_length_t;
 
+// One liquor shared over several baths.
+typedef struct {
+  // All baths together, topped up (ml).
+  double bath_ml;
+  // Fresh water to top all of them up (ml).
+  double water_ml;
+  // Cautions raised (bits).
+  uint32_t cautions;
+} recloth_liquor_shares_t;
+
 // A loop there is, compared with the one that just passes over its button.
 typedef struct {
   // What the loop is longer than the one that just passes; negative when it is too short (mm).
@@ -864,6 +1235,38 @@ typedef struct {
   // Doubts raised (bits).
   uint32_t doubts;
 } recloth_loop_slack_t;
+
+// Temperature of a bath put together.
+typedef struct {
+  // Temperature before the pot and the air have taken their part (degC).
+  double temperature_c;
+  // Volume of liquor (ml).
+  double volume_ml;
+  // Cautions raised (bits).
+  uint32_t cautions;
+} recloth_mix_temperature_t;
+
+// A garment smaller than the body it is worn on.
+typedef struct {
+  // Finished girth of the garment at rest (mm).
+  double girth;
+  // Girth less the body's, so negative (mm).
+  double ease;
+  // Furthest girth that the cloth stretches to (mm).
+  double furthest;
+} recloth_negative_ease_t;
+
+// A neutralising bath.
+typedef struct {
+  // Available chlorine the goods still carry (g).
+  double chlorine_g;
+  // Neutraliser to weigh out, excess included (g).
+  double amount_g;
+  // Grams of the pure stuff for a gram of available chlorine, excess left out.
+  double ratio;
+  // Cautions raised (bits).
+  uint32_t cautions;
+} recloth_neutraliser_t;
 
 // The two fronts of a garment that opens off its centre line.
 typedef struct {
@@ -884,6 +1287,18 @@ typedef struct {
   // Doubts raised (bits).
   uint32_t doubts;
 } recloth_off_centre_opening_t;
+
+// What a dye over cloth may come to, from pale to deep.
+typedef struct {
+  // Reflectance where the dye takes least.
+  double pale;
+  // Reflectance where the dye takes most.
+  double deep;
+  // Lightness L* of a grey of the pale reflectance.
+  double pale_l;
+  // Lightness L* of a grey of the deep reflectance.
+  double deep_l;
+} recloth_overdye_t;
 
 // What goes into a bath.
 typedef struct {
@@ -935,6 +1350,28 @@ typedef struct {
   uint32_t doubts;
 } recloth_photo_map_t;
 
+// Plant matter to collect.
+typedef struct {
+  // Least to weigh out, as it is at hand (g).
+  double low_g;
+  // Most to weigh out, as it is at hand (g).
+  double high_g;
+  // Doubts raised (bits).
+  uint32_t doubts;
+  // Cautions raised (bits).
+  uint32_t cautions;
+} recloth_plant_dyestuff_t;
+
+// Several liquors of the same stuff poured together.
+typedef struct {
+  // Strength, in the unit of the strengths given (%).
+  double strength_pct;
+  // Volume (ml).
+  double volume_ml;
+  // Cautions raised (bits).
+  uint32_t cautions;
+} recloth_pooled_strength_t;
+
 // A cap slashed and spread for a puff.
 typedef struct {
   // Zone after spreading, before gathering (mm).
@@ -949,6 +1386,18 @@ typedef struct {
   uint32_t doubts;
 } recloth_puff_spread_t;
 
+// Equal lengths cut so that a pattern matches.
+typedef struct {
+  // Whole repeats in one length.
+  uint32_t repeats;
+  // Length to cut each (mm).
+  double each;
+  // All lengths together (mm).
+  double total;
+  // What is cut off and lies idle, all lengths together (mm).
+  double waste;
+} recloth_repeats_t;
+
 // A folded strip of ribbing.
 typedef struct {
   // Way round the joined strip, not stretched (mm).
@@ -960,6 +1409,20 @@ typedef struct {
   // Stretch that it is sewn on with (%).
   double stretch_pct;
 } recloth_ribbing_t;
+
+// Rinses, as a range.
+typedef struct {
+  // Rinses where the goods carry least.
+  uint32_t rinses_low;
+  // Rinses where the goods carry most.
+  uint32_t rinses_high;
+  // Share of the first liquor left after the most rinses, where the goods carry most.
+  double left;
+  // Fresh water for the most rinses (ml).
+  double water_ml;
+  // Cautions raised (bits).
+  uint32_t cautions;
+} recloth_rinses_t;
 
 // A set of lengths rounded together.
 typedef struct {
@@ -1085,6 +1548,18 @@ typedef struct {
   uint32_t doubts;
 } recloth_spacing_through_t;
 
+// A colour by its screen levels.
+typedef struct {
+  // Red, 0 to 255 where a screen can show it.
+  double red;
+  // Green, 0 to 255 where a screen can show it.
+  double green;
+  // Blue, 0 to 255 where a screen can show it.
+  double blue;
+  // How many of the three a screen cannot show.
+  uint32_t outside;
+} recloth_srgb_t;
+
 // The strip a straight band is cut from.
 typedef struct {
   // Length to cut, allowances included (mm).
@@ -1197,6 +1672,26 @@ typedef struct {
   double stay;
 } recloth_v_neck_t;
 
+// Cloth after several washes.
+typedef struct {
+  // Length after all washes (mm).
+  double after;
+  // Change from the first length to the last (%).
+  double change_pct;
+  // Doubts raised (bits).
+  uint32_t doubts;
+} recloth_washes_t;
+
+// A length of cloth turned into one of another width: a range, for a layout does not scale.
+typedef struct {
+  // Length of the same area (mm).
+  double by_area;
+  // Least that the printed tables give, 0.9 times the area's (mm).
+  double low;
+  // Most that the printed tables give, 1.12 times the area's (mm).
+  double high;
+} recloth_width_conversion_t;
+
 // Widths of a wrap skirt's parts.
 typedef struct {
   // Back at the waist, side seam to side seam (mm).
@@ -1212,6 +1707,16 @@ typedef struct {
   // How far each front reaches past the centre line, as a share of half a front (%).
   double wrap_pct;
 } recloth_wrap_skirt_t;
+
+// A colour by its tristimulus values; white has a `y` of 1.
+typedef struct {
+  // X.
+  double x;
+  // Y, the luminance: share of the white's.
+  double y;
+  // Z.
+  double z;
+} recloth_xyz_t;
 
 // A buttonhole worked in zigzag by machine.
 typedef struct {
@@ -1257,6 +1762,74 @@ recloth_status recloth_arc_from_rise(double chord,
                                      double rise,
                                      recloth_arc_from_rise_t *out,
                                      recloth_error_t *error);
+
+// Volume of a stock solution for so many grams in a litre of bath.
+//
+// `stock = mass · ratio · grams / (10 · stock_pct)`: salt, soda and other assistants go by the bath, not by the goods.
+//
+// - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
+// - `ratio`: liquor to goods, by mass (1 to 200).
+// - `grams`: grams in a litre of bath (0 to 500).
+// - `stock_pct`: grams in 100 ml of the stock (%, 0.001 to 100).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_assistant_volume(double mass_g,
+                                        double ratio,
+                                        double grams,
+                                        double stock_pct,
+                                        recloth_stock_volume_t *out,
+                                        recloth_error_t *error);
+
+// Available chlorine of bleach from the sodium hypochlorite on its label.
+//
+// `available = NaOCl · 70.906 / 74.442`. Labels mix three percentages: sodium hypochlorite by mass, available chlorine by
+// mass, and grams of available chlorine in 100 ml; a bottle marked 10 or 12.5 usually means the last. Which one a label
+// means changes the answer by up to a fifth. A public health table that takes 5 % hypochlorite as 5 % available chlorine
+// is 5 % off, on purpose. Bleach weakens in store: an old bottle is weaker than its label, never stronger.
+//
+// - `naocl_pct`: sodium hypochlorite by mass (%, 0.1 to 20).
+// - `specific_gravity`: mass of a millilitre of it (g) (1 to 1.3).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_available_chlorine(double naocl_pct,
+                                          double specific_gravity,
+                                          recloth_available_chlorine_t *out,
+                                          recloth_error_t *error);
+
+// Which garment goes into which bath, when one vessel does not hold all.
+//
+// The vessel takes `vessel · fill / ratio` of dry goods. The heaviest garment is placed first, each into the first bath
+// with room (first fit decreasing); where `batches` is `least`, no sharing out needs fewer. A garment is never split, and
+// pieces that are to be one garment belong into one bath: give them as one mass. Two baths seldom match in shade.
+//
+// - `masses_g`: dry mass of each garment (g, 0.01 to 1000000, 1 to 100 items).
+// - `vessel_ml`: what the vessel holds to the brim (ml, 1 to 100000000).
+// - `ratio`: liquor to goods, by mass (1 to 200).
+// - `numbers`: number of each garment's bath, from 1 (as many as masses_g).
+// - `fill`: part of the vessel filled with liquor; the rest is goods and room to stir (0.1 to 1).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_batches(const double *masses_g,
+                               size_t masses_g_count,
+                               double vessel_ml,
+                               double ratio,
+                               double *numbers,
+                               size_t numbers_count,
+                               double fill,
+                               recloth_batches_t *out,
+                               recloth_error_t *error);
 
 // Volume of a bath from the dry mass of goods and the liquor ratio.
 //
@@ -1378,6 +1951,31 @@ recloth_status recloth_bias_tube(double length,
                                  recloth_bias_tube_t *out,
                                  recloth_error_t *error);
 
+// Solids that dips in a diluted binder, such as soymilk, leave on the cloth, as a range.
+//
+// `bath = solids / (1 + parts)`; each dip, dried between, leaves `bath · pick_up / 100` on weight of fibre. Homemade soymilk
+// holds about 10 % of bean, bought 3 to 6 % of solids: the two are not the same measure, so read the label. A binder of
+// food goes off: make it fresh, keep it cool, throw it away when it smells, and tell those who have an allergy to it.
+//
+// - `low_pct`: solids of the binder undiluted, least (%, 0.01 to 50).
+// - `high_pct`: solids of the binder undiluted, most (%, 0.01 to 50, >= low_pct).
+// - `parts_water`: parts of water to one of binder (0 to 100).
+// - `pick_up_pct`: liquor held after wringing, on dry mass (%, 1 to 500).
+// - `dips`: dips, dried between (1 to 50).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_binder_solids(double low_pct,
+                                     double high_pct,
+                                     double parts_water,
+                                     double pick_up_pct,
+                                     uint32_t dips,
+                                     recloth_binder_solids_t *out,
+                                     recloth_error_t *error);
+
 // Number of strips of one length to join for a binding.
 //
 // Each join takes `join` off the two strips together: `count` is the least with
@@ -1421,6 +2019,75 @@ recloth_status recloth_binding_width(double finished,
                                      int32_t fold,
                                      double *out,
                                      recloth_error_t *error);
+
+// Bleach and water for a bath of a given strength, for a given cloth and time.
+//
+// `bleach = volume · target / stock`, both as available chlorine. "1 : 100" in public health tables is 1 part in 100, that
+// is 1 + 99. The bleach goes into the cold water. A bath is made for a time: `minutes` is how long the goods may stay in
+// at most, by the product's label and by your swatch, and sooner when the colour is reached. Test first: 15 ml bleach in
+// 60 ml water on a hidden seam for a minute, or better a row of timed swatches (`bleach_time`).
+//
+// - `volume_ml`: volume of the bath (ml, 1 to 1000000).
+// - `target_pct`: available chlorine wanted (%, 0.001 to 0.6, <= stock_pct).
+// - `stock_pct`: available chlorine of the bottle (%, 0.1 to 20).
+// - `minutes`: longest that the goods stay in (min, 0.1 to 60).
+// - `fibre`: the most delicate fibre in the goods, thread and trims included (one of `recloth_fibre`).
+// - `finish`: what was done to the cloth (one of `recloth_finish`).
+// - `swatch`: how a swatch stood the same bath (one of `recloth_swatch`).
+// - `in_bath`: what else is in the bath (one of `recloth_in_bath`).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_bleach_dilution(double volume_ml,
+                                       double target_pct,
+                                       double stock_pct,
+                                       double minutes,
+                                       int32_t fibre,
+                                       int32_t finish,
+                                       int32_t swatch,
+                                       int32_t in_bath,
+                                       recloth_bleach_dilution_t *out,
+                                       recloth_error_t *error);
+
+// Time in the bleach to a wanted depth of shade, from swatches taken out at known times.
+//
+// The shade, K/S (`k_over_s`(crate::shade::k_over_s)), is taken to fall to a floor by a constant share a minute:
+// `ln(shade - floor)` is a straight line in time, fitted by least squares. Swatches of the same cloth, in the same
+// strength and warmth, rinsed, neutralised and dried before they are judged. `swatch` tells how they stood it: pull each
+// one wet; at the first weakness stop, whatever the colour. A time beyond the longest swatch is a guess: test it. A shade at
+// or below the floor will not be reached at all: choose to dye over it.
+//
+// - `times_min`: time of each swatch, rising; 0 is not bleached (min, 0 to 60, 2 to 50 items).
+// - `shades`: depth of shade K/S of each (0.001 to 500, as many as times_min).
+// - `target`: depth of shade wanted (0.001 to 500).
+// - `limit_min`: longest time that the product's label allows (min, 0.1 to 60).
+// - `fibre`: the most delicate fibre in the goods (one of `recloth_fibre`).
+// - `finish`: what was done to the cloth (one of `recloth_finish`).
+// - `swatch`: how the swatches stood it, pulled wet (one of `recloth_swatch`).
+// - `in_bath`: what else is in the bath (one of `recloth_in_bath`).
+// - `floor`: depth of shade that bleach does not take away (0 to 500).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_bleach_time(const double *times_min,
+                                   size_t times_min_count,
+                                   const double *shades,
+                                   size_t shades_count,
+                                   double target,
+                                   double limit_min,
+                                   int32_t fibre,
+                                   int32_t finish,
+                                   int32_t swatch,
+                                   int32_t in_bath,
+                                   double floor,
+                                   recloth_bleach_time_t *out,
+                                   recloth_error_t *error);
 
 // Doubts on a length of the body: back length, shoulder, sleeve, skirt.
 //
@@ -1681,6 +2348,24 @@ recloth_status recloth_cap_width_bound(double cap,
                                        double *out,
                                        recloth_error_t *error);
 
+// Liquor that goods carry out of a bath.
+//
+// `carried = mass · pick_up / 100`, a litre taken as a kilogram. Weigh the goods dripping, drained and wrung: that is the
+// pick-up, and it differs by several times. It decides how often to rinse.
+//
+// - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
+// - `pick_up_pct`: liquor held, on the dry mass (%, 0 to 1000).
+// - `out`: Liquor carried (ml).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_carried_liquor(double mass_g,
+                                      double pick_up_pct,
+                                      double *out,
+                                      recloth_error_t *error);
+
 // Depth and allowance of a casing for elastic or a cord.
 //
 // `depth = width + ease + heading`, `allowance = depth + turn_in`. A tunnel that is too wide lets the elastic roll, one too
@@ -1702,6 +2387,32 @@ recloth_status recloth_casing(double width,
                               double heading,
                               recloth_casing_t *out,
                               recloth_error_t *error);
+
+// How far apart two colours look, by CIEDE2000.
+//
+// With all three weights at 1. About 1 is just seen on plain cloth side by side; what is allowed for a match is yours to
+// say. Where the two hues lie opposite each other the formula has a step, small for cloth.
+//
+// - `l1`: L* of one colour (0 to 100).
+// - `a1`: a* of one colour (-200 to 200).
+// - `b1`: b* of one colour (-200 to 200).
+// - `l2`: L* of the other (0 to 100).
+// - `a2`: a* of the other (-200 to 200).
+// - `b2`: b* of the other (-200 to 200).
+// - `out`: Colour difference.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_ciede2000(double l1,
+                                 double a1,
+                                 double b1,
+                                 double l2,
+                                 double a2,
+                                 double b2,
+                                 double *out,
+                                 recloth_error_t *error);
 
 // Radii of a skirt cut from part of a ring.
 //
@@ -1773,6 +2484,101 @@ recloth_status recloth_circle_skirt_longest(double waist,
                                             uint32_t pieces,
                                             recloth_circle_skirt_on_cloth_t *out,
                                             recloth_error_t *error);
+
+// Mass of a rectangle of cloth.
+//
+// `mass = length · width · gsm`. Weigh a cut square of known sides to find the mass per area of cloth you have.
+//
+// - `length`: length of the cloth (mm, 0 to 10000000).
+// - `width`: width of the cloth (mm, 0 to 100000).
+// - `gsm`: grams in one square metre (gsm, 0.1 to 10000).
+// - `out`: Mass (g).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_cloth_mass(double length,
+                                  double width,
+                                  double gsm,
+                                  double *out,
+                                  recloth_error_t *error);
+
+// Length of cloth to buy, with what repeats and nap take, rounded up to what the shop cuts.
+//
+// `length + repeat + extra`, up to a whole graduation. For cloth with a nap, or printed one way, all pieces lie the same
+// way up; a table's length that let them lie both ways needs more: a quarter of a yard (228.6 mm) is the habit, and a
+// lay of the real pieces is better than the habit. Cloth that shrinks: lengthen first.
+//
+// - `length`: length the pieces take (mm, 0 to 1000000).
+// - `repeat`: one repeat of the pattern, bought to match it (mm, 0 to 10000).
+// - `extra`: for nap, for doubt: 228.6 is a quarter of a yard (mm, 0 to 100000).
+// - `graduation`: what the shop cuts by: 114.3 is an eighth of a yard (mm, 1 to 10000).
+// - `out`: Length to buy (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_cloth_to_buy(double length,
+                                    double repeat,
+                                    double extra,
+                                    double graduation,
+                                    double *out,
+                                    recloth_error_t *error);
+
+// Whether one part of a garment bears a bath, and whether it takes colour there.
+//
+// Ask for every part: shell, lining, thread, interfacing, elastic, buttons; the garment bears what its weakest part bears. A
+// fibre not known is refused bleach and heat until a swatch has passed, and is never said to take colour well. What bleach
+// ruins whatever the swatch (wool, silk, hair, leather, elastane, acetate, polyamide, rubber; colours not fast;
+// flame-retardant finishes) stays refused. Thread and lining of polyester come out of a plant dye as they went in.
+//
+// To find a fibre out, a burn test tells the family only, and nothing of a blend, a coated or a fused cloth: a snip the
+// size of a thread, in tweezers, over water or a metal tray, window open, hair tied back, no child near.
+//
+// - `fibre`: what the part is made of (one of `recloth_fibre`).
+// - `finish`: what was done to it (one of `recloth_finish`).
+// - `swatch`: how a swatch of it stood the same bath (one of `recloth_swatch`).
+// - `bath`: the bath (one of `recloth_bath`).
+// - `temperature_c`: hottest it gets (degC, 0 to 100).
+// - `minutes`: longest it stays in (min, 0 to 1440).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_component_check(int32_t fibre,
+                                       int32_t finish,
+                                       int32_t swatch,
+                                       int32_t bath,
+                                       double temperature_c,
+                                       double minutes,
+                                       recloth_component_check_t *out,
+                                       recloth_error_t *error);
+
+// Depth of dye that brings a mark within a limit of its ground.
+//
+// Mark and ground are taken as greys of their reflectance, the dye as adding the same K/S to both; the depth is where
+// CIEDE2000 of the two first comes down to the limit. A mark of another hue than the ground shows longer than this says.
+// Grease, wax, resin and scorch take dye otherwise: the forecast is void, so try the dye on the mark's own kind first. A
+// ground that fades will show it again. Where no depth will do, hide the mark or recut.
+//
+// - `ground`: reflectance of the cloth around the mark (0.001 to 1).
+// - `mark`: reflectance of the mark (0.001 to 1).
+// - `limit`: colour difference that may remain (0.01 to 50).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_cover_mark(double ground,
+                                  double mark,
+                                  double limit,
+                                  recloth_cover_mark_t *out,
+                                  recloth_error_t *error);
 
 // Upper edges of a band in sections, each cut as an arc, so that the joins have no kink.
 //
@@ -2280,6 +3086,21 @@ recloth_status recloth_gore(double waist,
                             recloth_gore_t *out,
                             recloth_error_t *error);
 
+// Mass of cloth per square metre from ounces per square yard.
+//
+// `gsm = ounces · 33.9057`. Ounces *per running yard* are another thing: divide them by the width in yards first.
+//
+// - `ounces`: ounces in one square yard (0.01 to 1000).
+// - `out`: Mass per area (gsm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_gsm_from_ounces(double ounces,
+                                       double *out,
+                                       recloth_error_t *error);
+
 // Whether a neck with a slit passes over the head, and the least slit.
 //
 // A slit opens by its length on both sides: `neck + 2 · slit >= head + ease`. The same sum serves a skirt with a zip that
@@ -2364,6 +3185,22 @@ recloth_status recloth_holes_left(double edge,
                                   recloth_holes_left_t *out,
                                   recloth_error_t *error);
 
+// K/S, the depth of shade, of a reflectance.
+//
+// `K/S = (1 - R)² / (2 R)`. Depths add up where reflectances do not: cloth and dyes each give their own. Near black it grows
+// without bounds, so small errors of R are large ones of K/S.
+//
+// - `reflectance`: share of the light that comes back (0.001 to 1).
+// - `out`: K/S.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_k_over_s(double reflectance,
+                                double *out,
+                                recloth_error_t *error);
+
 // Cloth for knife pleats of a given number and depth.
 //
 // `flat = finished + 2 · count · depth`. The four functions of knife pleats each find one of `flat`, `finished`, `count`
@@ -2441,6 +3278,49 @@ recloth_status recloth_knife_pleats_finished(double flat,
                                              double depth,
                                              recloth_knife_pleats_t *out,
                                              recloth_error_t *error);
+
+// CIELAB of a colour given by its screen levels, under daylight D65.
+//
+// Of cloth photographed: put a white card beside it, in the same even daylight, and bring the card to equal levels first.
+// Without it the numbers are the lamp's and the camera's. Wet cloth is darker than dry.
+//
+// - `red`: red level (0 to 255).
+// - `green`: green level (0 to 255).
+// - `blue`: blue level (0 to 255).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_lab_from_srgb(double red,
+                                     double green,
+                                     double blue,
+                                     recloth_lab_t *out,
+                                     recloth_error_t *error);
+
+// CIELAB of a colour given by its tristimulus values.
+//
+// The white is given by its chromaticity; its `Y` is 1.
+//
+// - `x`: X (0 to 2).
+// - `y`: Y, the luminance: white has 1 (0 to 2).
+// - `z`: Z (0 to 2).
+// - `white_x`: chromaticity x of the white: daylight D65 (0.05 to 0.8).
+// - `white_y`: chromaticity y of the white (0.05 to 0.8).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_lab_from_xyz(double x,
+                                    double y,
+                                    double z,
+                                    double white_x,
+                                    double white_y,
+                                    recloth_lab_t *out,
+                                    recloth_error_t *error);
 
 // Length of lace for a laced opening.
 //
@@ -2539,6 +3419,22 @@ recloth_status recloth_level_line(double hem_radius,
                                   recloth_level_line_t *out,
                                   recloth_error_t *error);
 
+// Light of one screen level, as a share of the most.
+//
+// With `c = level / 255`: `c / 12.92` up to `c = 0.04045`, above it `((c + 0.055) / 1.055)^2.4`. Levels are not light: the
+// middle level 128 has a fifth of it.
+//
+// - `level`: red, green or blue of a picture (0 to 255).
+// - `out`: Share of the most light.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_linear_light(double level,
+                                    double *out,
+                                    recloth_error_t *error);
+
 // Length to cut a lining that hangs free of the shell's hem, below its upper seam line.
 //
 // `length - clearance + hem`.
@@ -2601,6 +3497,33 @@ recloth_status recloth_lining_width(double panel,
                                     double *out,
                                     recloth_error_t *error);
 
+// A pooled liquor shared by dry mass, and the water that brings every bath to one liquor ratio.
+//
+// `share = pooled · mass / (sum of masses)`, topped up to `mass · ratio`. So all goods have the same dye for their mass in
+// the same liquor; they still seldom match, as no two baths heat alike.
+//
+// - `masses_g`: dry mass of each bath's goods (g, 0.01 to 1000000, 1 to 100 items).
+// - `pooled_ml`: liquor to share (ml, 0 to 1000000000).
+// - `ratio`: liquor to goods, by mass (1 to 200).
+// - `shares_ml`: pooled liquor for each bath (ml, as many as masses_g).
+// - `waters_ml`: water added to each bath (ml, as many as masses_g).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_liquor_shares(const double *masses_g,
+                                     size_t masses_g_count,
+                                     double pooled_ml,
+                                     double ratio,
+                                     double *shares_ml,
+                                     size_t shares_ml_count,
+                                     double *waters_ml,
+                                     size_t waters_ml_count,
+                                     recloth_liquor_shares_t *out,
+                                     recloth_error_t *error);
+
 // Slack of a loop there is, or of one chosen, on a button.
 //
 // `slack = length - visible`, where `visible` is what `button_loop` gives for the same button.
@@ -2628,6 +3551,32 @@ recloth_status recloth_loop_slack(double length,
                                   recloth_loop_slack_t *out,
                                   recloth_error_t *error);
 
+// Temperature of liquors of several temperatures poured together, with the goods.
+//
+// `T = sum(m c T) / sum(m c)`, water and liquor at 4.18 J/(g °C) and a gram a millilitre. What the vessel takes is left
+// out, so the bath comes out nearer the room's temperature than this: measure it. Pour hot into cold, slowly.
+//
+// - `volumes_ml`: volume of each liquor (ml, 0.01 to 100000000, 1 to 100 items).
+// - `temperatures_c`: temperature of each (degC, 0 to 100, as many as volumes_ml).
+// - `goods_g`: dry mass of the goods (g, 0 to 1000000).
+// - `goods_temperature_c`: temperature of the goods (degC, 0 to 100).
+// - `goods_heat`: specific heat of the goods, J/(g °C) (0.5 to 4.5).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_mix_temperature(const double *volumes_ml,
+                                       size_t volumes_ml_count,
+                                       const double *temperatures_c,
+                                       size_t temperatures_c_count,
+                                       double goods_g,
+                                       double goods_temperature_c,
+                                       double goods_heat,
+                                       recloth_mix_temperature_t *out,
+                                       recloth_error_t *error);
+
 // Doubts on a neck and a bust together.
 //
 // A neck of more than half the bust (`NECK_OVER_HALF_BUST`) may be the two in each other's place, or half a bust.
@@ -2644,6 +3593,61 @@ recloth_status recloth_neck_bust_doubts(double neck,
                                         double bust,
                                         uint32_t *out,
                                         recloth_error_t *error);
+
+// Girth of a garment of stretching cloth, from the share of its stretch that wearing is to use.
+//
+// Worn, the garment is stretched to the body: `girth · (1 + share · stretch / 100) = body`. Taking `share · stretch`
+// percent off the body's girth instead gives a smaller garment that uses more of the stretch than was meant. It must also
+// go over the widest part on its way: `girth · (1 + stretch / 100)` must reach that. Seams and elastic stretch less than
+// the cloth: try a stitch that gives.
+//
+// - `body`: girth of the body where it is worn (mm, 10 to 100000).
+// - `stretch_pct`: stretch of the cloth the way it goes round (%, 0 to 500).
+// - `widest`: widest girth it is pulled over; 0: not asked (mm, 0 to 100000).
+// - `share`: part of the stretch used in wear (0 to 1).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_negative_ease(double body,
+                                     double stretch_pct,
+                                     double widest,
+                                     double share,
+                                     recloth_negative_ease_t *out,
+                                     recloth_error_t *error);
+
+// Neutraliser for the chlorine that goods still carry after draining and rinsing.
+//
+// `amount = carried · chlorine / 100 · ratio · (1 + excess / 100) / (purity / 100)`. The ratio is that of the reaction named:
+// for thiosulfate crystals 7.00, 3.50 or 0.875 by what it ends as, which strength and acidity decide, so the largest is the
+// safe one. A test of field doses at pH 7 asked about a tenth more than the others' sums, hence the excess. Anhydrous
+// thiosulfate: 0.637 times as much. It is a separate bath of fresh water, and rinsing well is the main thing: this is for
+// the rest. Fibre is not asked here, as goods that ought never have met bleach need it most.
+//
+// - `carried_ml`: liquor that the goods carry after rinsing (ml, 0 to 1000000).
+// - `chlorine_pct`: available chlorine in it, grams in 100 ml (%, 0 to 0.6).
+// - `reaction`: what takes the chlorine away, and to what (one of `recloth_reaction`).
+// - `stage`: how far the goods are from the bleach (one of `recloth_stage`).
+// - `in_bath`: what else is in the fresh bath (one of `recloth_in_bath`).
+// - `purity_pct`: share of the pure stuff: 3 for household peroxide (%, 0.1 to 100).
+// - `excess_pct`: more than the reaction asks (%, 0 to 100).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_neutraliser(double carried_ml,
+                                   double chlorine_pct,
+                                   int32_t reaction,
+                                   int32_t stage,
+                                   int32_t in_bath,
+                                   double purity_pct,
+                                   double excess_pct,
+                                   recloth_neutraliser_t *out,
+                                   recloth_error_t *error);
 
 // Widths of two fronts whose button line is shifted to one side of the centre front.
 //
@@ -2672,6 +3676,28 @@ recloth_status recloth_off_centre_opening(double front,
                                           double dart_distance,
                                           recloth_off_centre_opening_t *out,
                                           recloth_error_t *error);
+
+// Reflectance of cloth dyed over the colour it has, as a band from pale to deep.
+//
+// Depths of shade add up: `K/S = (K/S of the ground) + (K/S of the dye)`. Give the dye's as a low and a high, from swatches
+// on white cloth of the same fibre: water, heat, mordant and the next batch all move it. Ask once for each of red, green
+// and blue light. A dye only takes light away, so no part gets lighter. Not foretold: a fibre that takes dye otherwise, a
+// finish, a ground that bleeds, hues that alkali or iron turn. Judge dry cloth, by daylight.
+//
+// - `ground`: reflectance of the cloth as it is (0.001 to 1).
+// - `low`: least that the dye adds, K/S (0 to 100).
+// - `high`: most that the dye adds, K/S (0 to 100, >= low).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_overdye(double ground,
+                               double low,
+                               double high,
+                               recloth_overdye_t *out,
+                               recloth_error_t *error);
 
 // Mass of a dye, mordant or assistant from its percentage on weight of fibre.
 //
@@ -2866,6 +3892,56 @@ recloth_status recloth_piping_width(double cord,
                                     double *out,
                                     recloth_error_t *error);
 
+// Plant matter for a dye bath, as a range, from a recipe weighed fresh or dry.
+//
+// `mass · pct / 100`, low and high; where the recipe weighs it otherwise than it is at hand, turned by the range of fresh
+// to dry. Frozen counts as fresh. Season, soil, part of the plant and water decide the colour more than the scale: dye a
+// swatch. More extractions of the same matter give paler baths of another hue, so they are not added up here. Not every
+// plant is harmless: know what it is, never cook it in vessels for food.
+//
+// - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
+// - `low_pct`: percentage on weight of fibre, least (%, 0.1 to 2000).
+// - `high_pct`: percentage on weight of fibre, most (%, 0.1 to 2000, >= low_pct).
+// - `recipe`: how the recipe weighs it (one of `recloth_basis`).
+// - `at_hand`: how it is at hand (one of `recloth_basis`).
+// - `fresh_per_dry_low`: grams fresh that dry to one, least (1 to 20).
+// - `fresh_per_dry_high`: grams fresh that dry to one, most (1 to 20, >= fresh_per_dry_low).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_plant_dyestuff(double mass_g,
+                                      double low_pct,
+                                      double high_pct,
+                                      int32_t recipe,
+                                      int32_t at_hand,
+                                      double fresh_per_dry_low,
+                                      double fresh_per_dry_high,
+                                      recloth_plant_dyestuff_t *out,
+                                      recloth_error_t *error);
+
+// Strength of several liquors of one and the same stuff poured together.
+//
+// `strength = sum(volume · strength) / sum(volume)`. Only for liquors of the same dye, mordant or binder: nothing is ever
+// poured to bleach, and unlike baths are not mixed to be rid of them.
+//
+// - `volumes_ml`: volume of each liquor (ml, 0.01 to 100000000, 1 to 100 items).
+// - `strengths_pct`: strength of each (%, 0 to 100, as many as volumes_ml).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_pooled_strength(const double *volumes_ml,
+                                       size_t volumes_ml_count,
+                                       const double *strengths_pct,
+                                       size_t strengths_pct_count,
+                                       recloth_pooled_strength_t *out,
+                                       recloth_error_t *error);
+
 // Spread of a sleeve cap that is slashed and opened for gathers between two notches.
 //
 // `flat = zone · ratio`, `spread_each = (flat - zone) / slashes`. Where the sleeve is cut already, a strip is let in instead,
@@ -2888,6 +3964,36 @@ recloth_status recloth_puff_spread(double zone,
                                    double strip,
                                    recloth_puff_spread_t *out,
                                    recloth_error_t *error);
+
+// Reflectance of a depth of shade K/S: `k_over_s` turned round.
+//
+// `R = 1 + K/S - √((K/S)² + 2 K/S)`, worked as the reciprocal of `1 + K/S + √(...)`, which loses no digits near black.
+//
+// - `k_over_s`: depth of shade (0 to 500).
+// - `out`: Reflectance.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_reflectance(double k_over_s,
+                                   double *out,
+                                   recloth_error_t *error);
+
+// Strength of a dyeing against another, by their depths of shade, in percent.
+//
+// - `k_over_s`: depth of shade of the dyeing (0 to 500).
+// - `standard`: depth of shade it is held against (0.000001 to 500).
+// - `out`: Relative strength (%).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_relative_strength(double k_over_s,
+                                         double standard,
+                                         double *out,
+                                         recloth_error_t *error);
 
 // Width of the panels still to be made, when the others are given.
 //
@@ -2913,6 +4019,26 @@ recloth_status recloth_remaining_width(double girth,
                                        double *out,
                                        recloth_error_t *error);
 
+// Lengths rounded up to whole repeats of the pattern, so that all of them begin at the same place in it.
+//
+// `each = repeat · ceil(length / repeat)`. The first cut may have to move to where the pattern is wanted: buy one repeat
+// more than the total.
+//
+// - `length`: length needed, allowances included (mm, 1 to 100000).
+// - `repeat`: height of the pattern's repeat (mm, 1 to 10000).
+// - `count`: how many lengths (1 to 1000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_repeats(double length,
+                               double repeat,
+                               uint32_t count,
+                               recloth_repeats_t *out,
+                               recloth_error_t *error);
+
 // Strip of ribbing for a neck, a cuff or a waist.
 //
 // `round = edge · share`, joined with an allowance at both ends; folded along its middle, `cut_width = 2 · depth + 2 ·
@@ -2936,6 +4062,29 @@ recloth_status recloth_ribbing(double edge,
                                double share,
                                recloth_ribbing_t *out,
                                recloth_error_t *error);
+
+// Rinses that thin the liquor carried over to a share of what it was, as a range.
+//
+// Each rinse leaves `carried / (carried + fresh)` of it. What the goods carry between rinses is the main term and is never
+// known well: give a low and a high. It tells of the liquor between the fibres only; what the fibre itself holds leaves
+// in its own time, so rinse until the water runs clear, or has no smell, whatever is printed here.
+//
+// - `carried_low_ml`: least liquor carried from bath to bath (ml, 0.01 to 10000000).
+// - `carried_high_ml`: most liquor carried (ml, 0.01 to 10000000, >= carried_low_ml).
+// - `fresh_ml`: fresh water each rinse (ml, 0.01 to 100000000).
+// - `share_left`: share of the liquor that may be left (0.000000001 to 1).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_rinses(double carried_low_ml,
+                              double carried_high_ml,
+                              double fresh_ml,
+                              double share_left,
+                              recloth_rinses_t *out,
+                              recloth_error_t *error);
 
 // Lengths rounded so that the rounded lengths add up to the rounded sum.
 //
@@ -3005,6 +4154,17 @@ recloth_status recloth_ruffle(double edge,
                               double hem,
                               recloth_ruffle_t *out,
                               recloth_error_t *error);
+
+// Screen level of an amount of light: `linear_light` turned round.
+//
+// - `light`: share of the most light (0 to 1).
+// - `out`: Level, 0 to 255, not rounded.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_screen_level(double light, double *out, recloth_error_t *error);
 
 // Cloth added at the two edges of a seam that is to hold an inverted pleat.
 //
@@ -3160,6 +4320,42 @@ recloth_status recloth_size_step(double smaller,
                                  recloth_size_step_t *out,
                                  recloth_error_t *error);
 
+// Skew of cloth: how far a weft thread has run off square, in percent of the width.
+//
+// `skew = 100 · shift / width`. Pull or follow one weft thread across; measure along the selvedge how far its far end
+// lies from square. Positive and negative are the two ways it may lean.
+//
+// - `shift`: along the selvedge, from square to the thread (mm, -100000 to 100000).
+// - `width`: width of the cloth, square across (mm, 1 to 100000).
+// - `out`: Skew (%).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_skew(double shift,
+                            double width,
+                            double *out,
+                            recloth_error_t *error);
+
+// Skew of a square marked on the cloth, from its two diagonals after washing, in percent.
+//
+// `skew = 200 · (first - second) / (first + second)`. For a small skew it is the shift of a side in percent of the side,
+// as `skew` gives; of a large one it falls short by a quarter of the square: 9.975 for a side shifted by 10 %.
+//
+// - `first`: one diagonal of the square (mm, 1 to 100000).
+// - `second`: the other (mm, 1 to 100000).
+// - `out`: Skew (%).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_skew_diagonals(double first,
+                                      double second,
+                                      double *out,
+                                      recloth_error_t *error);
+
 // Distance between the snips of a curved seam allowance.
 //
 // Turned under, an allowance along an inward curve such as a neckline is too short and each snip opens; along an
@@ -3229,6 +4425,79 @@ recloth_status recloth_spacing_through(double first,
                                        recloth_spacing_through_t *out,
                                        recloth_error_t *error);
 
+// Screen levels of a colour given in CIELAB under daylight D65.
+//
+// A colour that no screen shows is brought to the nearest end of each level, and counted in `outside`.
+//
+// - `l`: lightness L* (0 to 100).
+// - `a`: a*: green below 0, red above (-200 to 200).
+// - `b`: b*: blue below 0, yellow above (-200 to 200).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_srgb_from_lab(double l,
+                                     double a,
+                                     double b,
+                                     recloth_srgb_t *out,
+                                     recloth_error_t *error);
+
+// Screen levels of a colour given by its tristimulus values.
+//
+// A colour that no screen shows is brought to the nearest end of each level, and counted in `outside`: its hue is then
+// not true.
+//
+// - `x`: X (0 to 2).
+// - `y`: Y, the luminance: white has 1 (0 to 2).
+// - `z`: Z (0 to 2).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_srgb_from_xyz(double x,
+                                     double y,
+                                     double z,
+                                     recloth_srgb_t *out,
+                                     recloth_error_t *error);
+
+// Length of one stitch from the number of stitches in an inch.
+//
+// `length = 25.4 / stitches`. Pages that pair 2.5 to 3 mm with 10 to 12 stitches are not consistent: 3 mm is 8.5.
+//
+// - `stitches_per_inch`: stitches in one inch (0.5 to 200).
+// - `out`: Length of one stitch (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_stitch_length(double stitches_per_inch,
+                                     double *out,
+                                     recloth_error_t *error);
+
+// Volume of a stock solution for a percentage on weight of fibre.
+//
+// `stock = mass · pct / stock_pct`, the stock in grams in 100 ml. For dye, mordant or assistant; not for bleach.
+//
+// - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
+// - `pct`: percentage on weight of fibre (%, 0 to 1000).
+// - `stock_pct`: grams in 100 ml of the stock (%, 0.001 to 100).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_stock_volume(double mass_g,
+                                    double pct,
+                                    double stock_pct,
+                                    recloth_stock_volume_t *out,
+                                    recloth_error_t *error);
+
 // Strip to cut for a straight band.
 //
 // Folded: `cut_width = 2 · depth + 2 · allowance + turn`, one strip. Faced: `cut_width = depth + 2 · allowance + turn`,
@@ -3278,6 +4547,25 @@ recloth_status recloth_straight_band_depth(double cut_width,
                                            double *out,
                                            recloth_error_t *error);
 
+// Stretch of cloth from a marked length and the same length pulled out, in percent.
+//
+// `stretch = 100 · (pulled - relaxed) / relaxed`. Fold the cloth across the way it is to stretch, mark 100 mm away from
+// the edge, and pull until it resists, not until it can go no further. Let go and measure again: what stays longer will
+// bag at knee and elbow.
+//
+// - `relaxed`: distance of the marks at rest (mm, 1 to 100000).
+// - `pulled`: distance of the marks pulled (mm, 1 to 1000000, >= relaxed).
+// - `out`: Stretch (%).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_stretch_pct(double relaxed,
+                                   double pulled,
+                                   double *out,
+                                   recloth_error_t *error);
+
 // What to take in at each edge of a garment that is too wide, and what is left over.
 //
 // `excess = garment - (body + ease)`, shared evenly by the edges but no more than `limit` each, beyond which side seams leave
@@ -3303,6 +4591,57 @@ recloth_status recloth_take_in(double garment,
                                double limit,
                                recloth_take_in_t *out,
                                recloth_error_t *error);
+
+// Linear density of a yarn or thread from its cotton count (Ne).
+//
+// The cotton count is how many hanks of 840 yards weigh a pound: `tex = 590.54 · plies / count`. A larger number is a
+// thinner yarn. A thread marked 40/2 is two plies of count 40. A convention that counts the moisture in has 583.1 in
+// place of 590.54, which is 1.3 % less: do not mix the two.
+//
+// - `cotton_count`: cotton count of one ply (0.1 to 1000).
+// - `plies`: equal plies twisted together (1 to 24).
+// - `out`: Linear density of the plied yarn, take-up in twisting left out (tex).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_tex_from_cotton_count(double cotton_count,
+                                             uint32_t plies,
+                                             double *out,
+                                             recloth_error_t *error);
+
+// Linear density of a yarn or thread from its denier.
+//
+// Tex is grams a kilometre, denier grams in nine kilometres: `tex = denier / 9`. A larger number is a thicker yarn.
+//
+// - `denier`: grams in 9 kilometres (0.01 to 1000000).
+// - `out`: Linear density (tex).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_tex_from_denier(double denier,
+                                       double *out,
+                                       recloth_error_t *error);
+
+// Linear density of a yarn or thread from its metric count (Nm).
+//
+// The metric count is how many metres weigh a gram: `tex = 1000 · plies / count`. A larger number is a thinner yarn.
+//
+// - `metric_count`: metric count of one ply (0.1 to 2000).
+// - `plies`: equal plies twisted together (1 to 24).
+// - `out`: Linear density of the plied yarn, take-up in twisting left out (tex).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_tex_from_metric_count(double metric_count,
+                                             uint32_t plies,
+                                             double *out,
+                                             recloth_error_t *error);
 
 // Thread for a seam, waste included.
 //
@@ -3539,6 +4878,49 @@ recloth_status recloth_waist_hip_doubts(double waist,
                                         uint32_t *out,
                                         recloth_error_t *error);
 
+// Length after several washes, of which the first usually takes most.
+//
+// Changes multiply, they do not add: `after = length · (1 + first / 100) · (1 + later / 100)^(washes - 1)`. Wash a sample
+// until two measures agree: no rule foretells how many times that is.
+//
+// - `length`: length before any wash (mm, 0 to 1000000).
+// - `first_pct`: change in the first wash: shrinkage negative (%, -90 to 100).
+// - `later_pct`: change in each wash after it (%, -90 to 100).
+// - `washes`: how many washes (0 to 1000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_washes(double length,
+                              double first_pct,
+                              double later_pct,
+                              uint32_t washes,
+                              recloth_washes_t *out,
+                              recloth_error_t *error);
+
+// Length of cloth of one width that does for a length of another, as a range.
+//
+// `by_area = length · width / new_width`. Tables handed down for this follow no formula: over all their cells they give
+// 0.90 to 1.12 times the area's length, and so does this. It is for a guess before buying; lay the pieces to know. A
+// piece wider than the new cloth is not seen here.
+//
+// - `length`: length that is enough (mm, 0 to 1000000).
+// - `width`: width of that cloth (mm, 10 to 100000).
+// - `new_width`: width of the cloth to be had (mm, 10 to 100000).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_width_conversion(double length,
+                                        double width,
+                                        double new_width,
+                                        recloth_width_conversion_t *out,
+                                        recloth_error_t *error);
+
 // Widths of a skirt with a back and two fronts that lap over each other.
 //
 // A back of half the girth, and fronts of a quarter and half the overlap each: `front = girth / 4 + overlap / 2`. The
@@ -3560,6 +4942,40 @@ recloth_status recloth_wrap_skirt(double waist,
                                   double overlap,
                                   recloth_wrap_skirt_t *out,
                                   recloth_error_t *error);
+
+// Tristimulus values of a colour given in CIELAB, under daylight D65: `lab_from_xyz` turned round.
+//
+// - `l`: lightness L* (0 to 100).
+// - `a`: a*: green below 0, red above (-200 to 200).
+// - `b`: b*: blue below 0, yellow above (-200 to 200).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_xyz_from_lab(double l,
+                                    double a,
+                                    double b,
+                                    recloth_xyz_t *out,
+                                    recloth_error_t *error);
+
+// Tristimulus values of a colour given by its screen levels.
+//
+// - `red`: red level (0 to 255).
+// - `green`: green level (0 to 255).
+// - `blue`: blue level (0 to 255).
+// - `out`: the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_xyz_from_srgb(double red,
+                                     double green,
+                                     double blue,
+                                     recloth_xyz_t *out,
+                                     recloth_error_t *error);
 
 // Size over all of a buttonhole worked in zigzag: two beads and two bars about a slit.
 //

@@ -565,6 +565,24 @@ class BandMake(IntEnum):
     FOLDED = 0
     FACED = 1
 
+class Basis(IntEnum):
+    FRESH = 0
+    DRY = 1
+
+class Bath(IntEnum):
+    WATER = 0
+    CHLORINE_BLEACH = 1
+    DIRECT = 2
+    REACTIVE = 3
+    ACID = 4
+    VAT = 5
+    SULPHUR = 6
+    AZOIC = 7
+    METAL_COMPLEX = 8
+    DISPERSE = 9
+    BASIC = 10
+    NATURAL = 11
+
 class BindingFold(IntEnum):
     SINGLE = 0
     DOUBLE = 1
@@ -572,6 +590,49 @@ class BindingFold(IntEnum):
 class ButtonShape(IntEnum):
     FLAT = 0
     BALL = 1
+
+class Fibre(IntEnum):
+    UNKNOWN = 0
+    COTTON = 1
+    LINEN = 2
+    VISCOSE = 3
+    POLYESTER = 4
+    ACRYLIC = 5
+    POLYAMIDE = 6
+    ACETATE = 7
+    ELASTANE = 8
+    RUBBER = 9
+    WOOL = 10
+    SILK = 11
+    MOHAIR = 12
+    LEATHER = 13
+
+class Finish(IntEnum):
+    UNKNOWN = 0
+    PLAIN = 1
+    NOT_FAST = 2
+    FLAME_RETARDANT = 3
+    RESIN = 4
+
+class InBath(IntEnum):
+    UNKNOWN = 0
+    WATER_ONLY = 1
+    ACID = 2
+    AMMONIA = 3
+    ALCOHOL = 4
+    PEROXIDE = 5
+    NEUTRALISER = 6
+    OTHER = 7
+
+class Reaction(IntEnum):
+    THIOSULFATE_TO_TETRATHIONATE = 0
+    THIOSULFATE_TO_SULFUR = 1
+    THIOSULFATE_TO_SULFATE = 2
+    BISULFITE = 3
+    METABISULFITE = 4
+    SULFITE = 5
+    ASCORBIC_ACID = 6
+    PEROXIDE = 7
 
 class Rounding(IntEnum):
     NEAREST = 0
@@ -583,6 +644,11 @@ class SquareEnds(IntEnum):
     FIRST = 1
     LAST = 2
     BOTH = 3
+
+class Stage(IntEnum):
+    IN_BLEACH = 0
+    DRAINED = 1
+    FRESH_BATH = 2
 
 class StitchType(IntEnum):
     CHAIN_SINGLE = 0
@@ -606,10 +672,34 @@ class Style(IntEnum):
     FOOT_EIGHTH = 13
     YARD_EIGHTH = 14
 
+class Swatch(IntEnum):
+    UNTRIED = 0
+    PASSED = 1
+    FAILED = 2
+
 class ArcFromRise(NamedTuple, Generic[_N]):
     radius: _N
     length: _N
     angle_deg: _N
+
+class StockVolume(NamedTuple, Generic[_N, _W]):
+    stock_ml: _N
+    amount_g: _N
+    doubts: _W
+    cautions: _W
+
+class AvailableChlorine(NamedTuple, Generic[_N, _W]):
+    available_pct: _N
+    trade_pct: _N
+    cautions: _W
+
+class Batches(NamedTuple):
+    numbers: NDArray[np.float64]
+    batches: int
+    least: int
+    capacity_g: float
+    heaviest_g: float
+    cautions: int
 
 class BathVolume(NamedTuple, Generic[_N, _W]):
     volume_ml: _N
@@ -627,9 +717,28 @@ class BiasTube(NamedTuple, Generic[_N, _W]):
     length: _N
     leftover: _N
 
+class BinderSolids(NamedTuple, Generic[_N, _W]):
+    bath_low_pct: _N
+    bath_high_pct: _N
+    owf_low_pct: _N
+    owf_high_pct: _N
+    cautions: _W
+
 class BindingStrips(NamedTuple, Generic[_N, _W]):
     count: _W  # type: ignore[assignment]
     spare: _N
+
+class BleachDilution(NamedTuple, Generic[_N, _W]):
+    bleach_ml: _N
+    water_ml: _N
+    parts_water: _N
+    cautions: _W
+
+class BleachTime(NamedTuple):
+    time_min: float
+    next_swatch_min: float
+    rate: float
+    cautions: int
 
 class BoxPleats(NamedTuple, Generic[_N, _W]):
     flat: _N
@@ -677,6 +786,18 @@ class CircleSkirtOnCloth(NamedTuple, Generic[_N]):
     hem_length: _N
     piece_angle_deg: _N
     cloth_length: _N
+
+class ComponentCheck(NamedTuple, Generic[_W]):
+    bears: _W
+    colour: _W
+    cautions: _W
+
+class CoverMark(NamedTuple, Generic[_N]):
+    now: _N
+    depth: _N
+    ground_after: _N
+    mark_after: _N
+    after: _N
 
 class CurvedBand(NamedTuple):
     tops: NDArray[np.float64]
@@ -808,6 +929,11 @@ class KnifePleats(NamedTuple, Generic[_N, _W]):
     ratio: _N
     doubts: _W
 
+class Lab(NamedTuple, Generic[_N]):
+    l: _N
+    a: _N
+    b: _N
+
 class LengthChain(NamedTuple):
     value: float
     plus: float
@@ -833,9 +959,32 @@ class LiningLength(NamedTuple, Generic[_N]):
     spare: _N
     fold: _N
 
+class LiquorShares(NamedTuple):
+    shares_ml: NDArray[np.float64]
+    waters_ml: NDArray[np.float64]
+    bath_ml: float
+    water_ml: float
+    cautions: int
+
 class LoopSlack(NamedTuple, Generic[_N, _W]):
     slack: _N
     doubts: _W
+
+class MixTemperature(NamedTuple):
+    temperature_c: float
+    volume_ml: float
+    cautions: int
+
+class NegativeEase(NamedTuple, Generic[_N]):
+    girth: _N
+    ease: _N
+    furthest: _N
+
+class Neutraliser(NamedTuple, Generic[_N, _W]):
+    chlorine_g: _N
+    amount_g: _N
+    ratio: _N
+    cautions: _W
 
 class OffCentreOpening(NamedTuple, Generic[_N, _W]):
     narrow_to_line: _N
@@ -846,6 +995,12 @@ class OffCentreOpening(NamedTuple, Generic[_N, _W]):
     dart_to_narrow: _N
     dart_to_wide: _N
     doubts: _W
+
+class Overdye(NamedTuple, Generic[_N]):
+    pale: _N
+    deep: _N
+    pale_l: _N
+    deep_l: _N
 
 class Owf(NamedTuple, Generic[_N, _W]):
     amount_g: _N
@@ -880,6 +1035,17 @@ class PhotoMap(NamedTuple):
     coarsest: float
     doubts: int
 
+class PlantDyestuff(NamedTuple, Generic[_N, _W]):
+    low_g: _N
+    high_g: _N
+    doubts: _W
+    cautions: _W
+
+class PooledStrength(NamedTuple):
+    strength_pct: float
+    volume_ml: float
+    cautions: int
+
 class PuffSpread(NamedTuple, Generic[_N, _W]):
     flat: _N
     added: _N
@@ -887,11 +1053,24 @@ class PuffSpread(NamedTuple, Generic[_N, _W]):
     strip_ratio: _N
     doubts: _W
 
+class Repeats(NamedTuple, Generic[_N, _W]):
+    repeats: _W
+    each: _N
+    total: _N
+    waste: _N
+
 class Ribbing(NamedTuple, Generic[_N]):
     round: _N
     cut_length: _N
     cut_width: _N
     stretch_pct: _N
+
+class Rinses(NamedTuple, Generic[_N, _W]):
+    rinses_low: _W
+    rinses_high: _W
+    left: _N
+    water_ml: _N
+    cautions: _W
 
 class RoundedSet(NamedTuple):
     tapes: NDArray[np.float64]
@@ -958,6 +1137,12 @@ class SpacingThrough(NamedTuple):
     fixed: int
     doubts: int
 
+class Srgb(NamedTuple, Generic[_N, _W]):
+    red: _N
+    green: _N
+    blue: _N
+    outside: _W
+
 class StraightBand(NamedTuple, Generic[_N, _W]):
     cut_length: _N
     cut_width: _N
@@ -1015,6 +1200,16 @@ class VNeck(NamedTuple, Generic[_N]):
     off_grain_deg: _N
     stay: _N
 
+class Washes(NamedTuple, Generic[_N, _W]):
+    after: _N
+    change_pct: _N
+    doubts: _W
+
+class WidthConversion(NamedTuple, Generic[_N]):
+    by_area: _N
+    low: _N
+    high: _N
+
 class WrapSkirt(NamedTuple, Generic[_N]):
     back_waist: _N
     back_hip: _N
@@ -1022,6 +1217,11 @@ class WrapSkirt(NamedTuple, Generic[_N]):
     front_hip: _N
     waist_edge: _N
     wrap_pct: _N
+
+class Xyz(NamedTuple, Generic[_N]):
+    x: _N
+    y: _N
+    z: _N
 
 class ZigzagButtonhole(NamedTuple, Generic[_N, _W]):
     length: _N
@@ -1066,6 +1266,136 @@ def arc_from_rise(chord: _ArrayLikeFloat_co, rise: _ArrayLikeFloat_co) -> ArcFro
     `tests/vectors/arc_from_rise.csv`.
 
     Example: arc_from_rise(chord=317.5, rise=38.1) gives radius 349.783, length 329.565, angle_deg 53.98
+    """
+
+@overload
+def assistant_volume(mass_g: float, ratio: float, grams: float, stock_pct: float) -> StockVolume[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def assistant_volume(mass_g: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co, grams: _ArrayLikeFloat_co, stock_pct: _ArrayLikeFloat_co) -> StockVolume[NDArray[np.float64], NDArray[np.uint32]]:
+    """Volume of a stock solution for so many grams in a litre of bath.
+
+    `stock = mass · ratio · grams / (10 · stock_pct)`: salt, soda and other assistants go by the bath, not by the goods.
+
+    Parameters
+    ----------
+    mass_g : array_like
+        dry mass of the goods (g, 0.01 to 1000000)
+    ratio : array_like
+        liquor to goods, by mass (1 to 200)
+    grams : array_like
+        grams in a litre of bath (0 to 500)
+    stock_pct : array_like
+        grams in 100 ml of the stock (%, 0.001 to 100)
+
+    Returns
+    -------
+    stock_ml : float
+        Stock solution to measure out (ml)
+    amount_g : float
+        What that holds (g)
+    doubts : int
+        Doubts raised (bits)
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: R. Sohel, textile calculation pages, 2014-12 and 2015-01.
+
+    Example: assistant_volume(mass_g=5, ratio=10, grams=20, stock_pct=25) gives stock_ml 4, amount_g 1, doubts 0, cautions 7
+    """
+
+@overload
+def available_chlorine(naocl_pct: float, specific_gravity: float = ...) -> AvailableChlorine[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def available_chlorine(naocl_pct: _ArrayLikeFloat_co, specific_gravity: _ArrayLikeFloat_co = ...) -> AvailableChlorine[NDArray[np.float64], NDArray[np.uint32]]:
+    """Available chlorine of bleach from the sodium hypochlorite on its label.
+
+    `available = NaOCl · 70.906 / 74.442`. Labels mix three percentages: sodium hypochlorite by mass, available chlorine by
+    mass, and grams of available chlorine in 100 ml; a bottle marked 10 or 12.5 usually means the last. Which one a label
+    means changes the answer by up to a fifth. A public health table that takes 5 % hypochlorite as 5 % available chlorine
+    is 5 % off, on purpose. Bleach weakens in store: an old bottle is weaker than its label, never stronger.
+
+    Parameters
+    ----------
+    naocl_pct : array_like
+        sodium hypochlorite by mass (%, 0.1 to 20)
+    specific_gravity : array_like, default 1.1
+        mass of a millilitre of it (g) (1 to 1.3)
+
+    Returns
+    -------
+    available_pct : float
+        Available chlorine by mass (%)
+    trade_pct : float
+        Available chlorine in grams in 100 ml, which the trade also calls percent (%)
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Molar masses of Cl2 and NaOCl. *Handbook of Chlorination*, Van Nostrand Reinhold 1972, after a supplier's product
+    profile (trade percent). A specific gravity of 1.1: a worked example on a pool-chemistry forum.
+
+    Example: available_chlorine(naocl_pct=5.25, specific_gravity=1.1) gives available_pct 5.0006, cautions 113
+    """
+
+def batches(masses_g: Sequence[float] | NDArray[Any], vessel_ml: float, ratio: float, fill: float = ...) -> Batches:
+    """Which garment goes into which bath, when one vessel does not hold all.
+
+    The vessel takes `vessel · fill / ratio` of dry goods. The heaviest garment is placed first, each into the first bath
+    with room (first fit decreasing); where `batches` is `least`, no sharing out needs fewer. A garment is never split, and
+    pieces that are to be one garment belong into one bath: give them as one mass. Two baths seldom match in shade.
+
+    Parameters
+    ----------
+    masses_g : sequence of float
+        dry mass of each garment (g, 0.01 to 1000000, 1 to 100 items)
+    vessel_ml : float
+        what the vessel holds to the brim (ml, 1 to 100000000)
+    ratio : float
+        liquor to goods, by mass (1 to 200)
+    fill : float, default 0.75
+        part of the vessel filled with liquor; the rest is goods and room to stir (0.1 to 1)
+
+    Returns
+    -------
+    numbers : array
+        number of each garment's bath, from 1
+    batches : int
+        Baths needed, shared out as given
+    least : int
+        Fewest that any sharing out could need, by total mass
+    capacity_g : float
+        Most that the vessel takes at once (g)
+    heaviest_g : float
+        Heaviest bath (g)
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange` or `Count`, naming the argument; `Room` when `numbers` is too short. `NoSolution` naming
+        `vessel_ml` when it does not take the heaviest garment; its `min` is the least vessel that would.
+
+    Notes
+    -----
+    Source: Arithmetic; first fit decreasing is a usual method. Three quarters full is common practice, no source.
+
+    Example: batches(masses_g=[170, 380, 120, 200], vessel_ml=12000, ratio=18, fill=0.75) gives numbers 2 1 1 2, batches 2, least 2, capacity_g 500, heaviest_g 500, cautions 1029
     """
 
 @overload
@@ -1305,6 +1635,55 @@ def bias_tube(length: _ArrayLikeFloat_co, width: _ArrayLikeFloat_co, strip: _Arr
     """
 
 @overload
+def binder_solids(low_pct: float, high_pct: float, parts_water: float, pick_up_pct: float, dips: int) -> BinderSolids[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def binder_solids(low_pct: _ArrayLikeFloat_co, high_pct: _ArrayLikeFloat_co, parts_water: _ArrayLikeFloat_co, pick_up_pct: _ArrayLikeFloat_co, dips: _ArrayLikeFloat_co) -> BinderSolids[NDArray[np.float64], NDArray[np.uint32]]:
+    """Solids that dips in a diluted binder, such as soymilk, leave on the cloth, as a range.
+
+    `bath = solids / (1 + parts)`; each dip, dried between, leaves `bath · pick_up / 100` on weight of fibre. Homemade soymilk
+    holds about 10 % of bean, bought 3 to 6 % of solids: the two are not the same measure, so read the label. A binder of
+    food goes off: make it fresh, keep it cool, throw it away when it smells, and tell those who have an allergy to it.
+
+    Parameters
+    ----------
+    low_pct : array_like
+        solids of the binder undiluted, least (%, 0.01 to 50)
+    high_pct : array_like
+        solids of the binder undiluted, most (%, 0.01 to 50, >= low_pct)
+    parts_water : array_like
+        parts of water to one of binder (0 to 100)
+    pick_up_pct : array_like
+        liquor held after wringing, on dry mass (%, 1 to 500)
+    dips : array_like of int
+        dips, dried between (1 to 50)
+
+    Returns
+    -------
+    bath_low_pct : float
+        Solids in the diluted binder, least (%)
+    bath_high_pct : float
+        Solids in the diluted binder, most (%)
+    owf_low_pct : float
+        Solids on weight of fibre after all dips, least (%)
+    owf_high_pct : float
+        Solids on weight of fibre after all dips, most (%)
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `high_pct` when it is less than `low_pct`.
+
+    Notes
+    -----
+    Source: Arithmetic. Strengths and 1 part to 5 of water: vickifearon.com; rachelbakewell; tondro.com, 2009.
+
+    Example: binder_solids(low_pct=3, high_pct=6, parts_water=5, pick_up_pct=90, dips=4) gives bath_low_pct 0.5, bath_high_pct 1, owf_low_pct 1.8, owf_high_pct 3.6, cautions 1
+    """
+
+@overload
 def binding_strips(length: float, strip: float, join: float = ...) -> BindingStrips[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -1382,6 +1761,120 @@ def binding_width(finished: _ArrayLikeFloat_co, turn: _ArrayLikeFloat_co, thickn
     rows.
 
     Example: binding_width(finished=8, turn=8, thickness=0, fold='single') gives 32
+    """
+
+@overload
+def bleach_dilution(volume_ml: float, target_pct: float, stock_pct: float, minutes: float, fibre: Fibre | str | int, finish: Finish | str | int, swatch: Swatch | str | int, in_bath: InBath | str | int) -> BleachDilution[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def bleach_dilution(volume_ml: _ArrayLikeFloat_co, target_pct: _ArrayLikeFloat_co, stock_pct: _ArrayLikeFloat_co, minutes: _ArrayLikeFloat_co, fibre: Fibre | str | int, finish: Finish | str | int, swatch: Swatch | str | int, in_bath: InBath | str | int) -> BleachDilution[NDArray[np.float64], NDArray[np.uint32]]:
+    """Bleach and water for a bath of a given strength, for a given cloth and time.
+
+    `bleach = volume · target / stock`, both as available chlorine. "1 : 100" in public health tables is 1 part in 100, that
+    is 1 + 99. The bleach goes into the cold water. A bath is made for a time: `minutes` is how long the goods may stay in
+    at most, by the product's label and by your swatch, and sooner when the colour is reached. Test first: 15 ml bleach in
+    60 ml water on a hidden seam for a minute, or better a row of timed swatches (`bleach_time`).
+
+    Parameters
+    ----------
+    volume_ml : array_like
+        volume of the bath (ml, 1 to 1000000)
+    target_pct : array_like
+        available chlorine wanted (%, 0.001 to 0.6, <= stock_pct)
+    stock_pct : array_like
+        available chlorine of the bottle (%, 0.1 to 20)
+    minutes : array_like
+        longest that the goods stay in (min, 0.1 to 60)
+    fibre : Fibre
+        the most delicate fibre in the goods, thread and trims included
+    finish : Finish
+        what was done to the cloth
+    swatch : Swatch
+        how a swatch stood the same bath
+    in_bath : InBath
+        what else is in the bath
+
+    Returns
+    -------
+    bleach_ml : float
+        Bleach from the bottle (ml)
+    water_ml : float
+        Cold water it is added to (ml)
+    parts_water : float
+        Parts of water to one of bleach
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `target_pct` when the bottle is weaker. `Refused`
+        naming `in_bath` for anything but water; naming `fibre`, `finish` or `swatch` for what bleach ruins, and for the
+        unknown until a swatch has passed.
+
+    Notes
+    -----
+    Source: WHO, *Infection Prevention and Control of Epidemic- and Pandemic-Prone Acute Respiratory Infections in Health Care*,
+    2014, Annex G (dilution; 30 minutes of immersion, above which a caution is raised). Northwestern Health Unit, Ontario
+    (everyday strengths: 0.01 to 0.45 %). Test on a hidden seam: a supplier's laundry sheet.
+
+    Example: bleach_dilution(volume_ml=10000, target_pct=0.05, stock_pct=5, minutes=10, fibre='linen', finish='plain', swatch='passed', in_bath='water_only') gives bleach_ml 100, water_ml 9900, parts_water 99, cautions 113
+    """
+
+def bleach_time(times_min: Sequence[float] | NDArray[Any], shades: Sequence[float] | NDArray[Any], target: float, limit_min: float, fibre: Fibre | str | int, finish: Finish | str | int, swatch: Swatch | str | int, in_bath: InBath | str | int, floor: float = ...) -> BleachTime:
+    """Time in the bleach to a wanted depth of shade, from swatches taken out at known times.
+
+    The shade, K/S (`k_over_s`(crate::shade::k_over_s)), is taken to fall to a floor by a constant share a minute:
+    `ln(shade - floor)` is a straight line in time, fitted by least squares. Swatches of the same cloth, in the same
+    strength and warmth, rinsed, neutralised and dried before they are judged. `swatch` tells how they stood it: pull each
+    one wet; at the first weakness stop, whatever the colour. A time beyond the longest swatch is a guess: test it. A shade at
+    or below the floor will not be reached at all: choose to dye over it.
+
+    Parameters
+    ----------
+    times_min : sequence of float
+        time of each swatch, rising; 0 is not bleached (min, 0 to 60, 2 to 50 items)
+    shades : sequence of float
+        depth of shade K/S of each (0.001 to 500, as many as times_min)
+    target : float
+        depth of shade wanted (0.001 to 500)
+    limit_min : float
+        longest time that the product's label allows (min, 0.1 to 60)
+    fibre : Fibre
+        the most delicate fibre in the goods
+    finish : Finish
+        what was done to the cloth
+    swatch : Swatch
+        how the swatches stood it, pulled wet
+    in_bath : InBath
+        what else is in the bath
+    floor : float, default 0
+        depth of shade that bleach does not take away (0 to 500)
+
+    Returns
+    -------
+    time_min : float
+        Time to the shade wanted (min)
+    next_swatch_min : float
+        Time for the next swatch: the time found, but never more than twice the longest swatch (min)
+    rate : float
+        Share of the way to the floor gone in a minute, as a rate: the shade falls by e^-rate
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange` or `Count`, naming the argument. `Refused` as for `bleach_dilution`, and naming `swatch`
+        unless the swatches have passed. `NoSolution` naming `times_min` (not rising), `shades` (at or below the floor, or not
+        falling), `target` (at or below the floor; or not reached within `limit_min`, `min` being the shade reached then).
+
+    Notes
+    -----
+    Source: First-order fading, fitted to the user's own swatches. WHO 2014, Annex G: 30 minutes of immersion, above which a
+    caution is raised.
+
+    Example: bleach_time(times_min=[0, 10], shades=[4, 2.4], target=1, limit_min=30, fibre='linen', finish='plain', swatch='passed', in_bath='water_only', floor=0) gives time_min 27.1, next_swatch_min 20, rate 0.0511, cautions 625
     """
 
 @overload
@@ -1934,6 +2427,40 @@ def cap_width_bound(cap: _ArrayLikeFloat_co, height: _ArrayLikeFloat_co) -> NDAr
     """
 
 @overload
+def carried_liquor(mass_g: float, pick_up_pct: float) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def carried_liquor(mass_g: _ArrayLikeFloat_co, pick_up_pct: _ArrayLikeFloat_co) -> NDArray[np.float64]:
+    """Liquor that goods carry out of a bath.
+
+    `carried = mass · pick_up / 100`, a litre taken as a kilogram. Weigh the goods dripping, drained and wrung: that is the
+    pick-up, and it differs by several times. It decides how often to rinse.
+
+    Parameters
+    ----------
+    mass_g : array_like
+        dry mass of the goods (g, 0.01 to 1000000)
+    pick_up_pct : array_like
+        liquor held, on the dry mass (%, 0 to 1000)
+
+    Returns
+    -------
+    float
+        Liquor carried (ml)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Definition of pick-up. `tests/vectors/carried_liquor.csv` has hand-worked rows.
+
+    Example: carried_liquor(mass_g=380, pick_up_pct=90) gives 342
+    """
+
+@overload
 def casing(width: float, ease: float = ..., turn_in: float = ..., heading: float = ...) -> Casing[float]: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -1972,6 +2499,49 @@ def casing(width: _ArrayLikeFloat_co, ease: _ArrayLikeFloat_co = ..., turn_in: _
     wider than the elastic.
 
     Example: casing(width=25, ease=3, turn_in=6, heading=0) gives depth 28, allowance 34
+    """
+
+@overload
+def ciede2000(l1: float, a1: float, b1: float, l2: float, a2: float, b2: float) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def ciede2000(l1: _ArrayLikeFloat_co, a1: _ArrayLikeFloat_co, b1: _ArrayLikeFloat_co, l2: _ArrayLikeFloat_co, a2: _ArrayLikeFloat_co, b2: _ArrayLikeFloat_co) -> NDArray[np.float64]:
+    """How far apart two colours look, by CIEDE2000.
+
+    With all three weights at 1. About 1 is just seen on plain cloth side by side; what is allowed for a match is yours to
+    say. Where the two hues lie opposite each other the formula has a step, small for cloth.
+
+    Parameters
+    ----------
+    l1 : array_like
+        L* of one colour (0 to 100)
+    a1 : array_like
+        a* of one colour (-200 to 200)
+    b1 : array_like
+        b* of one colour (-200 to 200)
+    l2 : array_like
+        L* of the other (0 to 100)
+    a2 : array_like
+        a* of the other (-200 to 200)
+    b2 : array_like
+        b* of the other (-200 to 200)
+
+    Returns
+    -------
+    float
+        Colour difference
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: G. Sharma, W. Wu, E. N. Dalal, *The CIEDE2000 Color-Difference Formula*, Color Res. Appl. 30(1):21-30, 2005, with its
+    test pairs.
+
+    Example: ciede2000(l1=50, a1=2.6772, b1=-79.7751, l2=50, a2=0, b2=-82.7485) gives 2.0425
     """
 
 @overload
@@ -2122,6 +2692,182 @@ def circle_skirt_longest(waist: _ArrayLikeFloat_co, fraction: _ArrayLikeFloat_co
     Source: Plane geometry. `tests/vectors/circle_skirt_longest.csv` has hand-worked rows.
 
     Example: circle_skirt_longest(waist=710, fraction=0.5, cloth_width=1400, pieces=2) gives fraction 0.5, length 1174.00, waist_radius 226.00, hem_radius 1400, hem_length 4398.23, piece_angle_deg 90, cloth_length 1400
+    """
+
+@overload
+def cloth_mass(length: float, width: float, gsm: float) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def cloth_mass(length: _ArrayLikeFloat_co, width: _ArrayLikeFloat_co, gsm: _ArrayLikeFloat_co) -> NDArray[np.float64]:
+    """Mass of a rectangle of cloth.
+
+    `mass = length · width · gsm`. Weigh a cut square of known sides to find the mass per area of cloth you have.
+
+    Parameters
+    ----------
+    length : array_like
+        length of the cloth (mm, 0 to 10000000)
+    width : array_like
+        width of the cloth (mm, 0 to 100000)
+    gsm : array_like
+        grams in one square metre (gsm, 0.1 to 10000)
+
+    Returns
+    -------
+    float
+        Mass (g)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic. `tests/vectors/cloth_mass.csv` has hand-worked rows.
+
+    Example: cloth_mass(length=2000, width=1400, gsm=150) gives 420
+    """
+
+@overload
+def cloth_to_buy(length: float, repeat: float = ..., extra: float = ..., graduation: float = ...) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def cloth_to_buy(length: _ArrayLikeFloat_co, repeat: _ArrayLikeFloat_co = ..., extra: _ArrayLikeFloat_co = ..., graduation: _ArrayLikeFloat_co = ...) -> NDArray[np.float64]:
+    """Length of cloth to buy, with what repeats and nap take, rounded up to what the shop cuts.
+
+    `length + repeat + extra`, up to a whole graduation. For cloth with a nap, or printed one way, all pieces lie the same
+    way up; a table's length that let them lie both ways needs more: a quarter of a yard (228.6 mm) is the habit, and a
+    lay of the real pieces is better than the habit. Cloth that shrinks: lengthen first.
+
+    Parameters
+    ----------
+    length : array_like
+        length the pieces take (mm, 0 to 1000000)
+    repeat : array_like, default 0
+        one repeat of the pattern, bought to match it (mm, 0 to 10000)
+    extra : array_like, default 0
+        for nap, for doubt: 228.6 is a quarter of a yard (mm, 0 to 100000)
+    graduation : array_like, default 100
+        what the shop cuts by: 114.3 is an eighth of a yard (mm, 1 to 10000)
+
+    Returns
+    -------
+    float
+        Length to buy (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Extra for nap: sewwithsarah.com; a repeat more, half a yard in doubt: sew4home.com. Habits, so arguments here.
+
+    Example: cloth_to_buy(length=2130, repeat=0, extra=0, graduation=100) gives 2200
+    """
+
+@overload
+def component_check(fibre: Fibre | str | int, finish: Finish | str | int, swatch: Swatch | str | int, bath: Bath | str | int, temperature_c: float, minutes: float) -> ComponentCheck[int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def component_check(fibre: Fibre | str | int, finish: Finish | str | int, swatch: Swatch | str | int, bath: Bath | str | int, temperature_c: _ArrayLikeFloat_co, minutes: _ArrayLikeFloat_co) -> ComponentCheck[NDArray[np.uint32]]:
+    """Whether one part of a garment bears a bath, and whether it takes colour there.
+
+    Ask for every part: shell, lining, thread, interfacing, elastic, buttons; the garment bears what its weakest part bears. A
+    fibre not known is refused bleach and heat until a swatch has passed, and is never said to take colour well. What bleach
+    ruins whatever the swatch (wool, silk, hair, leather, elastane, acetate, polyamide, rubber; colours not fast;
+    flame-retardant finishes) stays refused. Thread and lining of polyester come out of a plant dye as they went in.
+
+    To find a fibre out, a burn test tells the family only, and nothing of a blend, a coated or a fused cloth: a snip the
+    size of a thread, in tweezers, over water or a metal tray, window open, hair tied back, no child near.
+
+    Parameters
+    ----------
+    fibre : Fibre
+        what the part is made of
+    finish : Finish
+        what was done to it
+    swatch : Swatch
+        how a swatch of it stood the same bath
+    bath : Bath
+        the bath
+    temperature_c : array_like
+        hottest it gets (degC, 0 to 100)
+    minutes : array_like
+        longest it stays in (min, 0 to 1440)
+
+    Returns
+    -------
+    bears : int
+        0: it bears the bath; 1: a swatch decides; 2: it does not, so take it off first
+    colour : int
+        Colour it takes in this bath: 0 none, 1 some or not sure, 2 well
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `Choice`, from a door that passes numbers.
+
+    Notes
+    -----
+    Source: Colour: University of Borås, *Textile chemistry*, dye classes. Chlorine: laundry guides that agree (wool, silk, mohair,
+    leather, spandex, colours not fast); thespruce.com, howtodothings.com (acetate, elastic, flame-retardant). From memory:
+    polyamide and resin finishes; that chlorine bleach above 30 °C or 30 minutes, rubber and acetate above 60 °C, and an
+    unknown fibre above 40 °C are beyond what is usual.
+
+    Example: component_check(fibre='cotton', finish='plain', swatch='untried', bath='chlorine_bleach', temperature_c=20, minutes=10) gives bears 1, colour 0, cautions 113
+    """
+
+@overload
+def cover_mark(ground: float, mark: float, limit: float = ...) -> CoverMark[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def cover_mark(ground: _ArrayLikeFloat_co, mark: _ArrayLikeFloat_co, limit: _ArrayLikeFloat_co = ...) -> CoverMark[NDArray[np.float64]]:
+    """Depth of dye that brings a mark within a limit of its ground.
+
+    Mark and ground are taken as greys of their reflectance, the dye as adding the same K/S to both; the depth is where
+    CIEDE2000 of the two first comes down to the limit. A mark of another hue than the ground shows longer than this says.
+    Grease, wax, resin and scorch take dye otherwise: the forecast is void, so try the dye on the mark's own kind first. A
+    ground that fades will show it again. Where no depth will do, hide the mark or recut.
+
+    Parameters
+    ----------
+    ground : array_like
+        reflectance of the cloth around the mark (0.001 to 1)
+    mark : array_like
+        reflectance of the mark (0.001 to 1)
+    limit : array_like, default 1
+        colour difference that may remain (0.01 to 50)
+
+    Returns
+    -------
+    now : float
+        Colour difference of mark and ground as they are, CIEDE2000
+    depth : float
+        Depth that the dye must add to both, K/S; 0 when nothing is needed
+    ground_after : float
+        Reflectance of the ground then
+    mark_after : float
+        Reflectance of the mark then
+    after : float
+        Colour difference then
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `limit` when cloth dyed as dark as cloth gets
+        (a reflectance of 1 %) still shows the mark; `min` is then the difference that remains.
+
+    Notes
+    -----
+    Source: E. Allen and G. Sharma, as for `k_over_s` and `ciede2000`(crate::colour::ciede2000). A limit of 1 is common practice,
+    no source: about what is just seen.
+
+    Example: cover_mark(ground=0.55, mark=0.42, limit=2.35) gives now 5.97, depth 1, ground_after 0.2424, mark_after 0.2182, after 2.35
     """
 
 def curved_band(lengths: Sequence[float] | NDArray[Any], depth: float, top: float) -> CurvedBand:
@@ -3140,6 +3886,37 @@ def gore(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co, hem: _ArrayLikeFloa
     """
 
 @overload
+def gsm_from_ounces(ounces: float) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def gsm_from_ounces(ounces: _ArrayLikeFloat_co) -> NDArray[np.float64]:
+    """Mass of cloth per square metre from ounces per square yard.
+
+    `gsm = ounces · 33.9057`. Ounces *per running yard* are another thing: divide them by the width in yards first.
+
+    Parameters
+    ----------
+    ounces : array_like
+        ounces in one square yard (0.01 to 1000)
+
+    Returns
+    -------
+    float
+        Mass per area (gsm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Definitions of ounce and yard. NIST SP 811, appendix B.8 (3.390575e-2 kg/m2; figure from memory).
+
+    Example: gsm_from_ounces(ounces=6) gives 203.4345
+    """
+
+@overload
 def head_opening(head: float, neck: float, slit: float, ease: float = ...) -> HeadOpening[float]: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -3302,6 +4079,38 @@ def holes_left(edge: _ArrayLikeFloat_co, first: _ArrayLikeFloat_co, pitch: _Arra
     rows.
 
     Example: holes_left(edge=610, first=30, pitch=90) gives count 7, last 570, to_end 40, doubts 0
+    """
+
+@overload
+def k_over_s(reflectance: float) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def k_over_s(reflectance: _ArrayLikeFloat_co) -> NDArray[np.float64]:
+    """K/S, the depth of shade, of a reflectance.
+
+    `K/S = (1 - R)² / (2 R)`. Depths add up where reflectances do not: cloth and dyes each give their own. Near black it grows
+    without bounds, so small errors of R are large ones of K/S.
+
+    Parameters
+    ----------
+    reflectance : array_like
+        share of the light that comes back (0.001 to 1)
+
+    Returns
+    -------
+    float
+        K/S
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: E. Allen, "Colorant Formulation and Shading", in *Optical Radiation Measurements* vol. 2, Academic Press 1980, eq. 19.
+
+    Example: k_over_s(reflectance=0.5) gives 0.25
     """
 
 @overload
@@ -3513,6 +4322,91 @@ def knife_pleats_finished(flat: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, d
     """
 
 @overload
+def lab_from_srgb(red: float, green: float, blue: float) -> Lab[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def lab_from_srgb(red: _ArrayLikeFloat_co, green: _ArrayLikeFloat_co, blue: _ArrayLikeFloat_co) -> Lab[NDArray[np.float64]]:
+    """CIELAB of a colour given by its screen levels, under daylight D65.
+
+    Of cloth photographed: put a white card beside it, in the same even daylight, and bring the card to equal levels first.
+    Without it the numbers are the lamp's and the camera's. Wet cloth is darker than dry.
+
+    Parameters
+    ----------
+    red : array_like
+        red level (0 to 255)
+    green : array_like
+        green level (0 to 255)
+    blue : array_like
+        blue level (0 to 255)
+
+    Returns
+    -------
+    l : float
+        Lightness L*: 0 is black, 100 white
+    a : float
+        a*: green below 0, red above
+    b : float
+        b*: blue below 0, yellow above
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: IEC 61966-2-1 (sRGB, matrix with four decimals) and CIE 15 (CIELAB). A matrix worked out from the primaries gives greys
+    an a* and b* of 0, this one up to 0.01.
+
+    Example: lab_from_srgb(red=192, green=160, blue=144) gives l 68.2864, a 9.3304, b 12.7525
+    """
+
+@overload
+def lab_from_xyz(x: float, y: float, z: float, white_x: float = ..., white_y: float = ...) -> Lab[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def lab_from_xyz(x: _ArrayLikeFloat_co, y: _ArrayLikeFloat_co, z: _ArrayLikeFloat_co, white_x: _ArrayLikeFloat_co = ..., white_y: _ArrayLikeFloat_co = ...) -> Lab[NDArray[np.float64]]:
+    """CIELAB of a colour given by its tristimulus values.
+
+    The white is given by its chromaticity; its `Y` is 1.
+
+    Parameters
+    ----------
+    x : array_like
+        X (0 to 2)
+    y : array_like
+        Y, the luminance: white has 1 (0 to 2)
+    z : array_like
+        Z (0 to 2)
+    white_x : array_like, default 0.3127
+        chromaticity x of the white: daylight D65 (0.05 to 0.8)
+    white_y : array_like, default 0.329
+        chromaticity y of the white (0.05 to 0.8)
+
+    Returns
+    -------
+    l : float
+        Lightness L*: 0 is black, 100 white
+    a : float
+        a*: green below 0, red above
+    b : float
+        b*: blue below 0, yellow above
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `white_y` when both together leave no Z: they
+        must sum to less than 1.
+
+    Notes
+    -----
+    Source: CIE 15, *Colorimetry*, CIELAB (1976).
+
+    Example: lab_from_xyz(x=0.20654008, y=0.12197225, z=0.05136952, white_x=0.3127, white_y=0.329) gives l 41.52787529, a 52.63858304, b 26.92317922
+    """
+
+@overload
 def lacing(pairs: int, pitch: float, gap: float, tail: float = ...) -> float: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -3693,6 +4587,38 @@ def level_line(hem_radius: _ArrayLikeFloat_co, height: _ArrayLikeFloat_co, hem_c
     """
 
 @overload
+def linear_light(level: float) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def linear_light(level: _ArrayLikeFloat_co) -> NDArray[np.float64]:
+    """Light of one screen level, as a share of the most.
+
+    With `c = level / 255`: `c / 12.92` up to `c = 0.04045`, above it `((c + 0.055) / 1.055)^2.4`. Levels are not light: the
+    middle level 128 has a fifth of it.
+
+    Parameters
+    ----------
+    level : array_like
+        red, green or blue of a picture (0 to 255)
+
+    Returns
+    -------
+    float
+        Share of the most light
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: IEC 61966-2-1 (sRGB).
+
+    Example: linear_light(level=100) gives 0.12743768
+    """
+
+@overload
 def lining_free_length(length: float, clearance: float, hem: float) -> float: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -3811,6 +4737,47 @@ def lining_width(panel: _ArrayLikeFloat_co, facing: _ArrayLikeFloat_co = ..., ea
     Example: lining_width(panel=260, facing=60, ease_pct=2, pleat=0) gives 204
     """
 
+def liquor_shares(masses_g: Sequence[float] | NDArray[Any], pooled_ml: float, ratio: float) -> LiquorShares:
+    """A pooled liquor shared by dry mass, and the water that brings every bath to one liquor ratio.
+
+    `share = pooled · mass / (sum of masses)`, topped up to `mass · ratio`. So all goods have the same dye for their mass in
+    the same liquor; they still seldom match, as no two baths heat alike.
+
+    Parameters
+    ----------
+    masses_g : sequence of float
+        dry mass of each bath's goods (g, 0.01 to 1000000, 1 to 100 items)
+    pooled_ml : float
+        liquor to share (ml, 0 to 1000000000)
+    ratio : float
+        liquor to goods, by mass (1 to 200)
+
+    Returns
+    -------
+    shares_ml : array
+        pooled liquor for each bath (ml)
+    waters_ml : array
+        water added to each bath (ml)
+    bath_ml : float
+        All baths together, topped up (ml)
+    water_ml : float
+        Fresh water to top all of them up (ml)
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange` or `Count`, naming the argument; `Room`. `NoSolution` naming `pooled_ml` when there is more of
+        it than the ratio asks for.
+
+    Notes
+    -----
+    Source: Proportion. `tests/vectors/liquor_shares.csv` has a hand-worked row.
+
+    Example: liquor_shares(masses_g=[380, 170], pooled_ml=7000, ratio=20) gives shares_ml 4836.36 2163.64, waters_ml 2763.64 1236.36, bath_ml 11000, water_ml 4000, cautions 1029
+    """
+
 @overload
 def loop_slack(length: float, diameter: float, thickness: float, cord: float, gap: float = ..., stretch: float = ..., shape: ButtonShape | str | int = ...) -> LoopSlack[float, int]: ...  # type: ignore[overload-overlap]
 
@@ -3857,6 +4824,47 @@ def loop_slack(length: _ArrayLikeFloat_co, diameter: _ArrayLikeFloat_co, thickne
     Example: loop_slack(length=28, diameter=10, thickness=3, cord=1.5, gap=4, stretch=0, shape='flat') gives slack 1.29, doubts 0
     """
 
+def mix_temperature(volumes_ml: Sequence[float] | NDArray[Any], temperatures_c: Sequence[float] | NDArray[Any], goods_g: float = ..., goods_temperature_c: float = ..., goods_heat: float = ...) -> MixTemperature:
+    """Temperature of liquors of several temperatures poured together, with the goods.
+
+    `T = sum(m c T) / sum(m c)`, water and liquor at 4.18 J/(g °C) and a gram a millilitre. What the vessel takes is left
+    out, so the bath comes out nearer the room's temperature than this: measure it. Pour hot into cold, slowly.
+
+    Parameters
+    ----------
+    volumes_ml : sequence of float
+        volume of each liquor (ml, 0.01 to 100000000, 1 to 100 items)
+    temperatures_c : sequence of float
+        temperature of each (degC, 0 to 100, as many as volumes_ml)
+    goods_g : float, default 0
+        dry mass of the goods (g, 0 to 1000000)
+    goods_temperature_c : float, default 20
+        temperature of the goods (degC, 0 to 100)
+    goods_heat : float, default 1.3
+        specific heat of the goods, J/(g °C) (0.5 to 4.5)
+
+    Returns
+    -------
+    temperature_c : float
+        Temperature before the pot and the air have taken their part (degC)
+    volume_ml : float
+        Volume of liquor (ml)
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange` or `Count`, naming the argument.
+
+    Notes
+    -----
+    Source: Balance of heat. Cotton 1.22 to 1.35 J/(g °C): table of specific heats in a text on the physics of textile fibres. Water
+    4.18: from memory. Wet goods: give the liquor they hold as one of the liquors.
+
+    Example: mix_temperature(volumes_ml=[3000, 1000], temperatures_c=[20, 100], goods_g=0, goods_temperature_c=20, goods_heat=1.3) gives temperature_c 40, volume_ml 4000, cautions 5
+    """
+
 @overload
 def neck_bust_doubts(neck: float, bust: float) -> int: ...  # type: ignore[overload-overlap]
 
@@ -3889,6 +4897,106 @@ def neck_bust_doubts(neck: _ArrayLikeFloat_co, bust: _ArrayLikeFloat_co) -> NDAr
     and 922 mm, in Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*, NATICK/TR-15/007, 2014.
 
     Example: neck_bust_doubts(neck=328, bust=940) gives 0
+    """
+
+@overload
+def negative_ease(body: float, stretch_pct: float, widest: float = ..., share: float = ...) -> NegativeEase[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def negative_ease(body: _ArrayLikeFloat_co, stretch_pct: _ArrayLikeFloat_co, widest: _ArrayLikeFloat_co = ..., share: _ArrayLikeFloat_co = ...) -> NegativeEase[NDArray[np.float64]]:
+    """Girth of a garment of stretching cloth, from the share of its stretch that wearing is to use.
+
+    Worn, the garment is stretched to the body: `girth · (1 + share · stretch / 100) = body`. Taking `share · stretch`
+    percent off the body's girth instead gives a smaller garment that uses more of the stretch than was meant. It must also
+    go over the widest part on its way: `girth · (1 + stretch / 100)` must reach that. Seams and elastic stretch less than
+    the cloth: try a stitch that gives.
+
+    Parameters
+    ----------
+    body : array_like
+        girth of the body where it is worn (mm, 10 to 100000)
+    stretch_pct : array_like
+        stretch of the cloth the way it goes round (%, 0 to 500)
+    widest : array_like, default 0
+        widest girth it is pulled over; 0: not asked (mm, 0 to 100000)
+    share : array_like, default 0.5
+        part of the stretch used in wear (0 to 1)
+
+    Returns
+    -------
+    girth : float
+        Finished girth of the garment at rest (mm)
+    ease : float
+        Girth less the body's, so negative (mm)
+    furthest : float
+        Furthest girth that the cloth stretches to (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `widest` when the cloth does not stretch so far:
+        choose a smaller share, or an opening.
+
+    Notes
+    -----
+    Source: Proportion. A share of one half is common practice, no source; swimwear uses more, a loose top less.
+
+    Example: negative_ease(body=180, stretch_pct=50, widest=210, share=0.5) gives girth 144, ease -36, furthest 216
+    """
+
+@overload
+def neutraliser(carried_ml: float, chlorine_pct: float, reaction: Reaction | str | int, stage: Stage | str | int, in_bath: InBath | str | int, purity_pct: float = ..., excess_pct: float = ...) -> Neutraliser[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def neutraliser(carried_ml: _ArrayLikeFloat_co, chlorine_pct: _ArrayLikeFloat_co, reaction: Reaction | str | int, stage: Stage | str | int, in_bath: InBath | str | int, purity_pct: _ArrayLikeFloat_co = ..., excess_pct: _ArrayLikeFloat_co = ...) -> Neutraliser[NDArray[np.float64], NDArray[np.uint32]]:
+    """Neutraliser for the chlorine that goods still carry after draining and rinsing.
+
+    `amount = carried · chlorine / 100 · ratio · (1 + excess / 100) / (purity / 100)`. The ratio is that of the reaction named:
+    for thiosulfate crystals 7.00, 3.50 or 0.875 by what it ends as, which strength and acidity decide, so the largest is the
+    safe one. A test of field doses at pH 7 asked about a tenth more than the others' sums, hence the excess. Anhydrous
+    thiosulfate: 0.637 times as much. It is a separate bath of fresh water, and rinsing well is the main thing: this is for
+    the rest. Fibre is not asked here, as goods that ought never have met bleach need it most.
+
+    Parameters
+    ----------
+    carried_ml : array_like
+        liquor that the goods carry after rinsing (ml, 0 to 1000000)
+    chlorine_pct : array_like
+        available chlorine in it, grams in 100 ml (%, 0 to 0.6)
+    reaction : Reaction
+        what takes the chlorine away, and to what
+    stage : Stage
+        how far the goods are from the bleach
+    in_bath : InBath
+        what else is in the fresh bath
+    purity_pct : array_like, default 100
+        share of the pure stuff: 3 for household peroxide (%, 0.1 to 100)
+    excess_pct : array_like, default 10
+        more than the reaction asks (%, 0 to 100)
+
+    Returns
+    -------
+    chlorine_g : float
+        Available chlorine the goods still carry (g)
+    amount_g : float
+        Neutraliser to weigh out, excess included (g)
+    ratio : float
+        Grams of the pure stuff for a gram of available chlorine, excess left out
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `Refused` naming `stage` unless the goods have been drained and rinsed;
+        naming `in_bath` for anything but water: sulfite and thiosulfate with acid give sulfur dioxide.
+
+    Notes
+    -----
+    Source: Molar masses. Hach support document TE213 (7.0 mg of thiosulfate crystals for 1 mg of chlorine). AWWA, *Disinfection of
+    Pipelines and Storage Facilities Field Guide*, table 7-2 (field doses).
+
+    Example: neutraliser(carried_ml=500, chlorine_pct=0.02, reaction='thiosulfate_to_tetrathionate', stage='fresh_bath', in_bath='water_only', purity_pct=100, excess_pct=0) gives chlorine_g 0.1, amount_g 0.7, ratio 7, cautions 177
     """
 
 @overload
@@ -3950,6 +5058,50 @@ def off_centre_opening(front: _ArrayLikeFloat_co, shift: _ArrayLikeFloat_co, ext
     1288.
 
     Example: off_centre_opening(front=380, shift=85, extension=18, allowance=10, wide_panel=300, dart_distance=90) gives narrow_to_line 115, wide_to_line 285, narrow_cut 133, wide_cut 303, largest_shift 100, dart_to_narrow 5, dart_to_wide 175, doubts 32768
+    """
+
+@overload
+def overdye(ground: float, low: float, high: float) -> Overdye[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def overdye(ground: _ArrayLikeFloat_co, low: _ArrayLikeFloat_co, high: _ArrayLikeFloat_co) -> Overdye[NDArray[np.float64]]:
+    """Reflectance of cloth dyed over the colour it has, as a band from pale to deep.
+
+    Depths of shade add up: `K/S = (K/S of the ground) + (K/S of the dye)`. Give the dye's as a low and a high, from swatches
+    on white cloth of the same fibre: water, heat, mordant and the next batch all move it. Ask once for each of red, green
+    and blue light. A dye only takes light away, so no part gets lighter. Not foretold: a fibre that takes dye otherwise, a
+    finish, a ground that bleeds, hues that alkali or iron turn. Judge dry cloth, by daylight.
+
+    Parameters
+    ----------
+    ground : array_like
+        reflectance of the cloth as it is (0.001 to 1)
+    low : array_like
+        least that the dye adds, K/S (0 to 100)
+    high : array_like
+        most that the dye adds, K/S (0 to 100, >= low)
+
+    Returns
+    -------
+    pale : float
+        Reflectance where the dye takes least
+    deep : float
+        Reflectance where the dye takes most
+    pale_l : float
+        Lightness L* of a grey of the pale reflectance
+    deep_l : float
+        Lightness L* of a grey of the deep reflectance
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `high` when it is less than `low`.
+
+    Notes
+    -----
+    Source: E. Allen, as for `k_over_s`; the sum of depths is the one-constant theory's.
+
+    Example: overdye(ground=0.5, low=0.2, high=0.875) gives pale 0.4, deep 0.25, pale_l 69.47, deep_l 57.08
     """
 
 @overload
@@ -4238,6 +5390,94 @@ def piping_width(cord: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, thickn
     """
 
 @overload
+def plant_dyestuff(mass_g: float, low_pct: float, high_pct: float, recipe: Basis | str | int, at_hand: Basis | str | int, fresh_per_dry_low: float = ..., fresh_per_dry_high: float = ...) -> PlantDyestuff[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def plant_dyestuff(mass_g: _ArrayLikeFloat_co, low_pct: _ArrayLikeFloat_co, high_pct: _ArrayLikeFloat_co, recipe: Basis | str | int, at_hand: Basis | str | int, fresh_per_dry_low: _ArrayLikeFloat_co = ..., fresh_per_dry_high: _ArrayLikeFloat_co = ...) -> PlantDyestuff[NDArray[np.float64], NDArray[np.uint32]]:
+    """Plant matter for a dye bath, as a range, from a recipe weighed fresh or dry.
+
+    `mass · pct / 100`, low and high; where the recipe weighs it otherwise than it is at hand, turned by the range of fresh
+    to dry. Frozen counts as fresh. Season, soil, part of the plant and water decide the colour more than the scale: dye a
+    swatch. More extractions of the same matter give paler baths of another hue, so they are not added up here. Not every
+    plant is harmless: know what it is, never cook it in vessels for food.
+
+    Parameters
+    ----------
+    mass_g : array_like
+        dry mass of the goods (g, 0.01 to 1000000)
+    low_pct : array_like
+        percentage on weight of fibre, least (%, 0.1 to 2000)
+    high_pct : array_like
+        percentage on weight of fibre, most (%, 0.1 to 2000, >= low_pct)
+    recipe : Basis
+        how the recipe weighs it
+    at_hand : Basis
+        how it is at hand
+    fresh_per_dry_low : array_like, default 3
+        grams fresh that dry to one, least (1 to 20)
+    fresh_per_dry_high : array_like, default 8
+        grams fresh that dry to one, most (1 to 20, >= fresh_per_dry_low)
+
+    Returns
+    -------
+    low_g : float
+        Least to weigh out, as it is at hand (g)
+    high_g : float
+        Most to weigh out, as it is at hand (g)
+    doubts : int
+        Doubts raised (bits)
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming the high of a range that is less than its low.
+
+    Notes
+    -----
+    Source: Arithmetic. Percentages: E. M. Mairet, *A Book on Vegetable Dyes*, 1916 (madder 50 % on wool, bark 100 %); twice the
+    fibre's mass of fresh leaves: northernwisconsin.com. 3 to 8 g fresh to one dry: from memory, common practice; weigh,
+    dry and weigh again to know yours.
+
+    Example: plant_dyestuff(mass_g=400, low_pct=50, high_pct=100, recipe='dry', at_hand='fresh', fresh_per_dry_low=3, fresh_per_dry_high=8) gives low_g 600, high_g 3200, doubts 0, cautions 7
+    """
+
+def pooled_strength(volumes_ml: Sequence[float] | NDArray[Any], strengths_pct: Sequence[float] | NDArray[Any]) -> PooledStrength:
+    """Strength of several liquors of one and the same stuff poured together.
+
+    `strength = sum(volume · strength) / sum(volume)`. Only for liquors of the same dye, mordant or binder: nothing is ever
+    poured to bleach, and unlike baths are not mixed to be rid of them.
+
+    Parameters
+    ----------
+    volumes_ml : sequence of float
+        volume of each liquor (ml, 0.01 to 100000000, 1 to 100 items)
+    strengths_pct : sequence of float
+        strength of each (%, 0 to 100, as many as volumes_ml)
+
+    Returns
+    -------
+    strength_pct : float
+        Strength, in the unit of the strengths given (%)
+    volume_ml : float
+        Volume (ml)
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange` or `Count`, naming the argument.
+
+    Notes
+    -----
+    Source: Balance of mass, volumes taken to add up.
+
+    Example: pooled_strength(volumes_ml=[4000, 3000], strengths_pct=[0.5, 1.2]) gives strength_pct 0.8, volume_ml 7000, cautions 3
+    """
+
+@overload
 def puff_spread(zone: float, ratio: float, slashes: int, strip: float) -> PuffSpread[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -4285,6 +5525,68 @@ def puff_spread(zone: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co, slashes: _A
     """
 
 @overload
+def reflectance(k_over_s: float) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def reflectance(k_over_s: _ArrayLikeFloat_co) -> NDArray[np.float64]:
+    """Reflectance of a depth of shade K/S: `k_over_s` turned round.
+
+    `R = 1 + K/S - √((K/S)² + 2 K/S)`, worked as the reciprocal of `1 + K/S + √(...)`, which loses no digits near black.
+
+    Parameters
+    ----------
+    k_over_s : array_like
+        depth of shade (0 to 500)
+
+    Returns
+    -------
+    float
+        Reflectance
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: E. Allen, "Colorant Formulation and Shading", in *Optical Radiation Measurements* vol. 2, Academic Press 1980, eq. 20.
+
+    Example: reflectance(k_over_s=0.25) gives 0.5
+    """
+
+@overload
+def relative_strength(k_over_s: float, standard: float) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def relative_strength(k_over_s: _ArrayLikeFloat_co, standard: _ArrayLikeFloat_co) -> NDArray[np.float64]:
+    """Strength of a dyeing against another, by their depths of shade, in percent.
+
+    Parameters
+    ----------
+    k_over_s : array_like
+        depth of shade of the dyeing (0 to 500)
+    standard : array_like
+        depth of shade it is held against (0.000001 to 500)
+
+    Returns
+    -------
+    float
+        Relative strength (%)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Common practice in dye houses: the ratio of K/S, both measured at the same wavelength.
+
+    Example: relative_strength(k_over_s=17.46, standard=11.85) gives 147.34
+    """
+
+@overload
 def remaining_width(girth: float, ease: float, other_width: float, parts: int = ..., intake: float = ...) -> float: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -4323,6 +5625,48 @@ def remaining_width(girth: _ArrayLikeFloat_co, ease: _ArrayLikeFloat_co, other_w
     Source: Arithmetic; `tests/vectors/remaining_width.csv` has published rows.
 
     Example: remaining_width(girth=720, ease=20, other_width=410, parts=2, intake=25) gives 190
+    """
+
+@overload
+def repeats(length: float, repeat: float, count: int = ...) -> Repeats[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def repeats(length: _ArrayLikeFloat_co, repeat: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co = ...) -> Repeats[NDArray[np.float64], NDArray[np.uint32]]:
+    """Lengths rounded up to whole repeats of the pattern, so that all of them begin at the same place in it.
+
+    `each = repeat · ceil(length / repeat)`. The first cut may have to move to where the pattern is wanted: buy one repeat
+    more than the total.
+
+    Parameters
+    ----------
+    length : array_like
+        length needed, allowances included (mm, 1 to 100000)
+    repeat : array_like
+        height of the pattern's repeat (mm, 1 to 10000)
+    count : array_like of int, default 1
+        how many lengths (1 to 1000)
+
+    Returns
+    -------
+    repeats : int
+        Whole repeats in one length
+    each : float
+        Length to cut each (mm)
+    total : float
+        All lengths together (mm)
+    waste : float
+        What is cut off and lies idle, all lengths together (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic; common practice, no source. One repeat more: sew4home.com.
+
+    Example: repeats(length=720, repeat=320, count=4) gives repeats 3, each 960, total 3840, waste 960
     """
 
 @overload
@@ -4369,6 +5713,54 @@ def ribbing(edge: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, allowance: _Arr
     Source: Arithmetic; a share of 0.75 to 0.9 is common practice, no source. `tests/vectors/ribbing.csv` has hand-worked rows.
 
     Example: ribbing(edge=250, depth=60, allowance=7, share=0.8) gives round 200, cut_length 214, cut_width 134, stretch_pct 25
+    """
+
+@overload
+def rinses(carried_low_ml: float, carried_high_ml: float, fresh_ml: float, share_left: float = ...) -> Rinses[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def rinses(carried_low_ml: _ArrayLikeFloat_co, carried_high_ml: _ArrayLikeFloat_co, fresh_ml: _ArrayLikeFloat_co, share_left: _ArrayLikeFloat_co = ...) -> Rinses[NDArray[np.float64], NDArray[np.uint32]]:
+    """Rinses that thin the liquor carried over to a share of what it was, as a range.
+
+    Each rinse leaves `carried / (carried + fresh)` of it. What the goods carry between rinses is the main term and is never
+    known well: give a low and a high. It tells of the liquor between the fibres only; what the fibre itself holds leaves
+    in its own time, so rinse until the water runs clear, or has no smell, whatever is printed here.
+
+    Parameters
+    ----------
+    carried_low_ml : array_like
+        least liquor carried from bath to bath (ml, 0.01 to 10000000)
+    carried_high_ml : array_like
+        most liquor carried (ml, 0.01 to 10000000, >= carried_low_ml)
+    fresh_ml : array_like
+        fresh water each rinse (ml, 0.01 to 100000000)
+    share_left : array_like, default 0.01
+        share of the liquor that may be left (0.000000001 to 1)
+
+    Returns
+    -------
+    rinses_low : int
+        Rinses where the goods carry least
+    rinses_high : int
+        Rinses where the goods carry most
+    left : float
+        Share of the first liquor left after the most rinses, where the goods carry most
+    water_ml : float
+        Fresh water for the most rinses (ml)
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `carried_high_ml` when it is less than the low;
+        naming `fresh_ml` when more than 100 rinses would be needed.
+
+    Notes
+    -----
+    Source: Balance of mass, each rinse fully mixed. `tests/vectors/rinses.csv` has hand-worked rows.
+
+    Example: rinses(carried_low_ml=300, carried_high_ml=1000, fresh_ml=5000, share_left=0.01) gives rinses_low 2, rinses_high 3, left 0.00463, water_ml 15000, cautions 1
     """
 
 def round_set(lengths: Sequence[float] | NDArray[Any], graduation: float = ...) -> RoundedSet:
@@ -4492,6 +5884,35 @@ def ruffle(edge: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co, depth: _ArrayLik
     stitchcoach.blogspot.com, 2017. The doubt is that of `gathers`.
 
     Example: ruffle(edge=1200, ratio=1.5, depth=80, strip=620, allowance=10, hem=15) gives flat 1800, cut_width 105, strips 3, cloth_length 315, doubts 0
+    """
+
+@overload
+def screen_level(light: float) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def screen_level(light: _ArrayLikeFloat_co) -> NDArray[np.float64]:
+    """Screen level of an amount of light: `linear_light` turned round.
+
+    Parameters
+    ----------
+    light : array_like
+        share of the most light (0 to 1)
+
+    Returns
+    -------
+    float
+        Level, 0 to 255, not rounded
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: IEC 61966-2-1 (sRGB).
+
+    Example: screen_level(light=0.18) gives 117.64581302261271
     """
 
 @overload
@@ -4797,6 +6218,74 @@ def size_step(smaller: _ArrayLikeFloat_co, larger: _ArrayLikeFloat_co, steps: _A
     """
 
 @overload
+def skew(shift: float, width: float) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def skew(shift: _ArrayLikeFloat_co, width: _ArrayLikeFloat_co) -> NDArray[np.float64]:
+    """Skew of cloth: how far a weft thread has run off square, in percent of the width.
+
+    `skew = 100 · shift / width`. Pull or follow one weft thread across; measure along the selvedge how far its far end
+    lies from square. Positive and negative are the two ways it may lean.
+
+    Parameters
+    ----------
+    shift : array_like
+        along the selvedge, from square to the thread (mm, -100000 to 100000)
+    width : array_like
+        width of the cloth, square across (mm, 1 to 100000)
+
+    Returns
+    -------
+    float
+        Skew (%)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: ASTM D3882 (formula from memory).
+
+    Example: skew(shift=42, width=1400) gives 3
+    """
+
+@overload
+def skew_diagonals(first: float, second: float) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def skew_diagonals(first: _ArrayLikeFloat_co, second: _ArrayLikeFloat_co) -> NDArray[np.float64]:
+    """Skew of a square marked on the cloth, from its two diagonals after washing, in percent.
+
+    `skew = 200 · (first - second) / (first + second)`. For a small skew it is the shift of a side in percent of the side,
+    as `skew` gives; of a large one it falls short by a quarter of the square: 9.975 for a side shifted by 10 %.
+
+    Parameters
+    ----------
+    first : array_like
+        one diagonal of the square (mm, 1 to 100000)
+    second : array_like
+        the other (mm, 1 to 100000)
+
+    Returns
+    -------
+    float
+        Skew (%)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: AATCC 179, the way by diagonals (formula from memory).
+
+    Example: skew_diagonals(first=360, second=340) gives 5.714
+    """
+
+@overload
 def snip_spacing(radius: float, allowance: float, opening: float = ...) -> SnipSpacing[float]: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -4924,6 +6413,162 @@ def spacing_through(first: float, last: float, through: float, count: int) -> Sp
     """
 
 @overload
+def srgb_from_lab(l: float, a: float, b: float) -> Srgb[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def srgb_from_lab(l: _ArrayLikeFloat_co, a: _ArrayLikeFloat_co, b: _ArrayLikeFloat_co) -> Srgb[NDArray[np.float64], NDArray[np.uint32]]:
+    """Screen levels of a colour given in CIELAB under daylight D65.
+
+    A colour that no screen shows is brought to the nearest end of each level, and counted in `outside`.
+
+    Parameters
+    ----------
+    l : array_like
+        lightness L* (0 to 100)
+    a : array_like
+        a*: green below 0, red above (-200 to 200)
+    b : array_like
+        b*: blue below 0, yellow above (-200 to 200)
+
+    Returns
+    -------
+    red : float
+        Red, 0 to 255 where a screen can show it
+    green : float
+        Green, 0 to 255 where a screen can show it
+    blue : float
+        Blue, 0 to 255 where a screen can show it
+    outside : int
+        How many of the three a screen cannot show
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: CIE 15 (CIELAB) and IEC 61966-2-1 (sRGB).
+
+    Example: srgb_from_lab(l=68.2864, a=9.3304, b=12.7525) gives red 192, green 160, blue 144, outside 0
+    """
+
+@overload
+def srgb_from_xyz(x: float, y: float, z: float) -> Srgb[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def srgb_from_xyz(x: _ArrayLikeFloat_co, y: _ArrayLikeFloat_co, z: _ArrayLikeFloat_co) -> Srgb[NDArray[np.float64], NDArray[np.uint32]]:
+    """Screen levels of a colour given by its tristimulus values.
+
+    A colour that no screen shows is brought to the nearest end of each level, and counted in `outside`: its hue is then
+    not true.
+
+    Parameters
+    ----------
+    x : array_like
+        X (0 to 2)
+    y : array_like
+        Y, the luminance: white has 1 (0 to 2)
+    z : array_like
+        Z (0 to 2)
+
+    Returns
+    -------
+    red : float
+        Red, 0 to 255 where a screen can show it
+    green : float
+        Green, 0 to 255 where a screen can show it
+    blue : float
+        Blue, 0 to 255 where a screen can show it
+    outside : int
+        How many of the three a screen cannot show
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: IEC 61966-2-1 (sRGB); the matrix is the inverse of the one in `xyz_from_srgb`, to the last digit, so that a colour
+    comes back.
+
+    Example: srgb_from_xyz(x=0.9505, y=1, z=1.089) gives red 255, green 255, blue 255, outside 0
+    """
+
+@overload
+def stitch_length(stitches_per_inch: float) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def stitch_length(stitches_per_inch: _ArrayLikeFloat_co) -> NDArray[np.float64]:
+    """Length of one stitch from the number of stitches in an inch.
+
+    `length = 25.4 / stitches`. Pages that pair 2.5 to 3 mm with 10 to 12 stitches are not consistent: 3 mm is 8.5.
+
+    Parameters
+    ----------
+    stitches_per_inch : array_like
+        stitches in one inch (0.5 to 200)
+
+    Returns
+    -------
+    float
+        Length of one stitch (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: 1 in = 25.4 mm, exact by the international yard and pound agreement of 1959.
+
+    Example: stitch_length(stitches_per_inch=10) gives 2.54
+    """
+
+@overload
+def stock_volume(mass_g: float, pct: float, stock_pct: float) -> StockVolume[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def stock_volume(mass_g: _ArrayLikeFloat_co, pct: _ArrayLikeFloat_co, stock_pct: _ArrayLikeFloat_co) -> StockVolume[NDArray[np.float64], NDArray[np.uint32]]:
+    """Volume of a stock solution for a percentage on weight of fibre.
+
+    `stock = mass · pct / stock_pct`, the stock in grams in 100 ml. For dye, mordant or assistant; not for bleach.
+
+    Parameters
+    ----------
+    mass_g : array_like
+        dry mass of the goods (g, 0.01 to 1000000)
+    pct : array_like
+        percentage on weight of fibre (%, 0 to 1000)
+    stock_pct : array_like
+        grams in 100 ml of the stock (%, 0.001 to 100)
+
+    Returns
+    -------
+    stock_ml : float
+        Stock solution to measure out (ml)
+    amount_g : float
+        What that holds (g)
+    doubts : int
+        Doubts raised (bits)
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: R. Sohel, textile calculation pages, 2014-12 to 2015-04.
+
+    Example: stock_volume(mass_g=5, pct=2, stock_pct=0.5) gives stock_ml 20, amount_g 0.1, doubts 0, cautions 3
+    """
+
+@overload
 def straight_band(waist: float, overlap: float, depth: float, allowance: float, turn: float = ..., make: BandMake | str | int = ...) -> StraightBand[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -5010,6 +6655,41 @@ def straight_band_depth(cut_width: _ArrayLikeFloat_co, allowance: _ArrayLikeFloa
     """
 
 @overload
+def stretch_pct(relaxed: float, pulled: float) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def stretch_pct(relaxed: _ArrayLikeFloat_co, pulled: _ArrayLikeFloat_co) -> NDArray[np.float64]:
+    """Stretch of cloth from a marked length and the same length pulled out, in percent.
+
+    `stretch = 100 · (pulled - relaxed) / relaxed`. Fold the cloth across the way it is to stretch, mark 100 mm away from
+    the edge, and pull until it resists, not until it can go no further. Let go and measure again: what stays longer will
+    bag at knee and elbow.
+
+    Parameters
+    ----------
+    relaxed : array_like
+        distance of the marks at rest (mm, 1 to 100000)
+    pulled : array_like
+        distance of the marks pulled (mm, 1 to 1000000, >= relaxed)
+
+    Returns
+    -------
+    float
+        Stretch (%)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `pulled` when it is less than `relaxed`.
+
+    Notes
+    -----
+    Source: Definition; the way to test is common practice, no source.
+
+    Example: stretch_pct(relaxed=100, pulled=135) gives 35
+    """
+
+@overload
 def take_in(garment: float, body: float, ease: float, edges: int = ..., limit: float = ...) -> TakeIn[float]: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -5056,6 +6736,105 @@ def take_in(garment: _ArrayLikeFloat_co, body: _ArrayLikeFloat_co, ease: _ArrayL
     Source: Arithmetic; the limit is common practice, no source. `tests/vectors/take_in.csv` has hand-worked rows.
 
     Example: take_in(garment=1120, body=960, ease=60, edges=4, limit=20) gives excess 100, each 20, taken 80, leftover 20
+    """
+
+@overload
+def tex_from_cotton_count(cotton_count: float, plies: int = ...) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def tex_from_cotton_count(cotton_count: _ArrayLikeFloat_co, plies: _ArrayLikeFloat_co = ...) -> NDArray[np.float64]:
+    """Linear density of a yarn or thread from its cotton count (Ne).
+
+    The cotton count is how many hanks of 840 yards weigh a pound: `tex = 590.54 · plies / count`. A larger number is a
+    thinner yarn. A thread marked 40/2 is two plies of count 40. A convention that counts the moisture in has 583.1 in
+    place of 590.54, which is 1.3 % less: do not mix the two.
+
+    Parameters
+    ----------
+    cotton_count : array_like
+        cotton count of one ply (0.1 to 1000)
+    plies : array_like of int, default 1
+        equal plies twisted together (1 to 24)
+
+    Returns
+    -------
+    float
+        Linear density of the plied yarn, take-up in twisting left out (tex)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Definition: 453.59237 g in 840 yards of 0.9144 m. NIMI, *Shawl Weaving Artisan*, p. 72 (20 tex is 29.525).
+
+    Example: tex_from_cotton_count(cotton_count=40, plies=2) gives 29.527
+    """
+
+@overload
+def tex_from_denier(denier: float) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def tex_from_denier(denier: _ArrayLikeFloat_co) -> NDArray[np.float64]:
+    """Linear density of a yarn or thread from its denier.
+
+    Tex is grams a kilometre, denier grams in nine kilometres: `tex = denier / 9`. A larger number is a thicker yarn.
+
+    Parameters
+    ----------
+    denier : array_like
+        grams in 9 kilometres (0.01 to 1000000)
+
+    Returns
+    -------
+    float
+        Linear density (tex)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Definitions of the units. Groen Kennisnet wiki, HNPE 7.1.6, yarn numbering (conversion table).
+
+    Example: tex_from_denier(denier=180) gives 20
+    """
+
+@overload
+def tex_from_metric_count(metric_count: float, plies: int = ...) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def tex_from_metric_count(metric_count: _ArrayLikeFloat_co, plies: _ArrayLikeFloat_co = ...) -> NDArray[np.float64]:
+    """Linear density of a yarn or thread from its metric count (Nm).
+
+    The metric count is how many metres weigh a gram: `tex = 1000 · plies / count`. A larger number is a thinner yarn.
+
+    Parameters
+    ----------
+    metric_count : array_like
+        metric count of one ply (0.1 to 2000)
+    plies : array_like of int, default 1
+        equal plies twisted together (1 to 24)
+
+    Returns
+    -------
+    float
+        Linear density of the plied yarn, take-up in twisting left out (tex)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Definitions of the units. Groen Kennisnet wiki, HNPE 7.1.6, yarn numbering (conversion table).
+
+    Example: tex_from_metric_count(metric_count=50, plies=1) gives 20
     """
 
 @overload
@@ -5512,6 +7291,90 @@ def waist_hip_doubts(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co) -> NDAr
     """
 
 @overload
+def washes(length: float, first_pct: float, later_pct: float, washes: int) -> Washes[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def washes(length: _ArrayLikeFloat_co, first_pct: _ArrayLikeFloat_co, later_pct: _ArrayLikeFloat_co, washes: _ArrayLikeFloat_co) -> Washes[NDArray[np.float64], NDArray[np.uint32]]:
+    """Length after several washes, of which the first usually takes most.
+
+    Changes multiply, they do not add: `after = length · (1 + first / 100) · (1 + later / 100)^(washes - 1)`. Wash a sample
+    until two measures agree: no rule foretells how many times that is.
+
+    Parameters
+    ----------
+    length : array_like
+        length before any wash (mm, 0 to 1000000)
+    first_pct : array_like
+        change in the first wash: shrinkage negative (%, -90 to 100)
+    later_pct : array_like
+        change in each wash after it (%, -90 to 100)
+    washes : array_like of int
+        how many washes (0 to 1000)
+
+    Returns
+    -------
+    after : float
+        Length after all washes (mm)
+    change_pct : float
+        Change from the first length to the last (%)
+    doubts : int
+        Doubts raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `washes` when the length grows past all bounds.
+
+    Notes
+    -----
+    Source: ISO 5077:2007 (definition of a change), repeated. `tests/vectors/washes.csv` has hand-worked rows.
+
+    Example: washes(length=600, first_pct=-5, later_pct=-1, washes=3) gives after 558.657, change_pct -6.8905, doubts 0
+    """
+
+@overload
+def width_conversion(length: float, width: float, new_width: float) -> WidthConversion[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def width_conversion(length: _ArrayLikeFloat_co, width: _ArrayLikeFloat_co, new_width: _ArrayLikeFloat_co) -> WidthConversion[NDArray[np.float64]]:
+    """Length of cloth of one width that does for a length of another, as a range.
+
+    `by_area = length · width / new_width`. Tables handed down for this follow no formula: over all their cells they give
+    0.90 to 1.12 times the area's length, and so does this. It is for a guess before buying; lay the pieces to know. A
+    piece wider than the new cloth is not seen here.
+
+    Parameters
+    ----------
+    length : array_like
+        length that is enough (mm, 0 to 1000000)
+    width : array_like
+        width of that cloth (mm, 10 to 100000)
+    new_width : array_like
+        width of the cloth to be had (mm, 10 to 100000)
+
+    Returns
+    -------
+    by_area : float
+        Length of the same area (mm)
+    low : float
+        Least that the printed tables give, 0.9 times the area's (mm)
+    high : float
+        Most that the printed tables give, 1.12 times the area's (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: The extension services' table as copied at sewwithsarah.com, greenspun.com and hookedonsewing.com (credited to Rutgers
+    Cooperative Extension, from memory); the range is that of its cells.
+
+    Example: width_conversion(length=2000, width=900, new_width=1500) gives by_area 1200, low 1080, high 1344
+    """
+
+@overload
 def wrap_skirt(waist: float, hip: float, overlap: float) -> WrapSkirt[float]: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -5557,6 +7420,81 @@ def wrap_skirt(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co, overlap: _Arr
     Source: Arithmetic. `tests/vectors/wrap_skirt.csv` has hand-worked rows.
 
     Example: wrap_skirt(waist=720, hip=1020, overlap=240) gives back_waist 360, back_hip 510, front_waist 300, front_hip 375, waist_edge 960, wrap_pct 66.67
+    """
+
+@overload
+def xyz_from_lab(l: float, a: float, b: float) -> Xyz[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def xyz_from_lab(l: _ArrayLikeFloat_co, a: _ArrayLikeFloat_co, b: _ArrayLikeFloat_co) -> Xyz[NDArray[np.float64]]:
+    """Tristimulus values of a colour given in CIELAB, under daylight D65: `lab_from_xyz` turned round.
+
+    Parameters
+    ----------
+    l : array_like
+        lightness L* (0 to 100)
+    a : array_like
+        a*: green below 0, red above (-200 to 200)
+    b : array_like
+        b*: blue below 0, yellow above (-200 to 200)
+
+    Returns
+    -------
+    x : float
+        X
+    y : float
+        Y, the luminance: share of the white's
+    z : float
+        Z
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: CIE 15, *Colorimetry*, CIELAB (1976).
+
+    Example: xyz_from_lab(l=41.52787529, a=52.63858304, b=26.92317922) gives x 0.20654008, y 0.12197225, z 0.05136952
+    """
+
+@overload
+def xyz_from_srgb(red: float, green: float, blue: float) -> Xyz[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def xyz_from_srgb(red: _ArrayLikeFloat_co, green: _ArrayLikeFloat_co, blue: _ArrayLikeFloat_co) -> Xyz[NDArray[np.float64]]:
+    """Tristimulus values of a colour given by its screen levels.
+
+    Parameters
+    ----------
+    red : array_like
+        red level (0 to 255)
+    green : array_like
+        green level (0 to 255)
+    blue : array_like
+        blue level (0 to 255)
+
+    Returns
+    -------
+    x : float
+        X
+    y : float
+        Y, the luminance: share of the white's
+    z : float
+        Z
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: IEC 61966-2-1 (sRGB), its matrix with four decimals. A matrix worked out from the primaries differs by less than
+    0.0001; a grey then has an a* of 0 and not of 0.005.
+
+    Example: xyz_from_srgb(red=255, green=255, blue=255) gives x 0.9505, y 1, z 1.089
     """
 
 @overload
@@ -5608,12 +7546,19 @@ def zigzag_buttonhole(slit: _ArrayLikeFloat_co, bead: _ArrayLikeFloat_co = ..., 
 __all__ = [
     "Answer",
     "ArcFromRise",
+    "AvailableChlorine",
     "BandMake",
+    "Basis",
+    "Batches",
+    "Bath",
     "BathVolume",
     "BiasStrips",
     "BiasTube",
+    "BinderSolids",
     "BindingFold",
     "BindingStrips",
+    "BleachDilution",
+    "BleachTime",
     "BoxPleats",
     "Breadths",
     "BriefError",
@@ -5626,6 +7571,8 @@ __all__ = [
     "Casing",
     "CircleSkirt",
     "CircleSkirtOnCloth",
+    "ComponentCheck",
+    "CoverMark",
     "CurvedBand",
     "CutForChange",
     "CutLine",
@@ -5642,6 +7589,8 @@ __all__ = [
     "Edge",
     "Elastic",
     "FOOT",
+    "Fibre",
+    "Finish",
     "Fit",
     "FiveGores",
     "Flaw",
@@ -5656,17 +7605,24 @@ __all__ = [
     "HipWaistDrop",
     "HolesLeft",
     "INCH",
+    "InBath",
     "KnifePleats",
+    "Lab",
     "LengthChain",
     "LetOut",
     "LevelLine",
     "LineMark",
     "LiningLength",
+    "LiquorShares",
     "LoopSlack",
     "M",
     "MM",
+    "MixTemperature",
+    "NegativeEase",
+    "Neutraliser",
     "Notch",
     "OffCentreOpening",
+    "Overdye",
     "Owf",
     "Panel",
     "PanelByOffsets",
@@ -5677,9 +7633,14 @@ __all__ = [
     "Piece",
     "Placement",
     "Plan",
+    "PlantDyestuff",
+    "PooledStrength",
     "PuffSpread",
+    "Reaction",
     "ReclothError",
+    "Repeats",
     "Ribbing",
+    "Rinses",
     "RoundedSet",
     "Rounding",
     "Ruffle",
@@ -5693,9 +7654,13 @@ __all__ = [
     "SpacingByPitch",
     "SpacingThrough",
     "SquareEnds",
+    "Srgb",
+    "Stage",
     "StitchType",
+    "StockVolume",
     "StraightBand",
     "Style",
+    "Swatch",
     "TakeIn",
     "Tiers",
     "ToleranceStack",
@@ -5710,19 +7675,28 @@ __all__ = [
     "VNeck",
     "Walk",
     "WalkNotch",
+    "Washes",
+    "WidthConversion",
     "WrapSkirt",
+    "Xyz",
     "YARD",
     "ZigzagButtonhole",
     "__version__",
     "arc_from_rise",
+    "assistant_volume",
+    "available_chlorine",
+    "batches",
     "bath_volume",
     "bias_along_selvedge",
     "bias_square",
     "bias_strip_length",
     "bias_strips",
     "bias_tube",
+    "binder_solids",
     "binding_strips",
     "binding_width",
+    "bleach_dilution",
+    "bleach_time",
     "body_length_doubts",
     "box_pleats",
     "box_pleats_count",
@@ -5736,13 +7710,19 @@ __all__ = [
     "cap_ease",
     "cap_for_ease",
     "cap_width_bound",
+    "carried_liquor",
     "casing",
     "caution_text",
     "cautions",
     "check",
+    "ciede2000",
     "circle_skirt",
     "circle_skirt_fraction",
     "circle_skirt_longest",
+    "cloth_mass",
+    "cloth_to_buy",
+    "component_check",
+    "cover_mark",
     "curved_band",
     "cut_for_change",
     "cut_state",
@@ -5772,25 +7752,35 @@ __all__ = [
     "girth_doubts",
     "godet",
     "gore",
+    "gsm_from_ounces",
     "head_opening",
     "hem_on_curve",
     "hip_waist_drop",
     "holes_left",
+    "k_over_s",
     "knife_pleats",
     "knife_pleats_count",
     "knife_pleats_depth",
     "knife_pleats_finished",
+    "lab_from_srgb",
+    "lab_from_xyz",
     "lacing",
     "largest_rectangle",
     "length_chain",
     "let_out",
     "level_line",
+    "linear_light",
     "lining_free_length",
     "lining_length",
     "lining_width",
+    "liquor_shares",
     "loop_slack",
+    "mix_temperature",
     "neck_bust_doubts",
+    "negative_ease",
+    "neutraliser",
     "off_centre_opening",
+    "overdye",
     "owf",
     "panel_by_offsets",
     "panel_by_triangles",
@@ -5799,12 +7789,19 @@ __all__ = [
     "piping_width",
     "placed",
     "plan",
+    "plant_dyestuff",
+    "pooled_strength",
     "puff_spread",
+    "reflectance",
+    "relative_strength",
     "remaining_width",
+    "repeats",
     "ribbing",
+    "rinses",
     "round_set",
     "round_to",
     "ruffle",
+    "screen_level",
     "seam_pleat",
     "sectioned_band",
     "shaped_band",
@@ -5812,12 +7809,22 @@ __all__ = [
     "shirring",
     "shrink_pair",
     "size_step",
+    "skew",
+    "skew_diagonals",
     "snip_spacing",
     "spacing_by_pitch",
     "spacing_through",
+    "srgb_from_lab",
+    "srgb_from_xyz",
+    "stitch_length",
+    "stock_volume",
     "straight_band",
     "straight_band_depth",
+    "stretch_pct",
     "take_in",
+    "tex_from_cotton_count",
+    "tex_from_denier",
+    "tex_from_metric_count",
     "thread_for_seam",
     "thread_ratio",
     "tiers",
@@ -5831,6 +7838,10 @@ __all__ = [
     "usable_panel",
     "v_neck",
     "waist_hip_doubts",
+    "washes",
+    "width_conversion",
     "wrap_skirt",
+    "xyz_from_lab",
+    "xyz_from_srgb",
     "zigzag_buttonhole",
 ]

@@ -21,6 +21,50 @@ class BandMake(IntEnum):
 BandMake.__module__ = "recloth"
 
 
+class Basis(IntEnum):
+    """How plant matter is when it is weighed."""
+
+    #: Fresh, or frozen fresh: with its water.
+    FRESH = 0
+    #: Dried.
+    DRY = 1
+
+
+Basis.__module__ = "recloth"
+
+
+class Bath(IntEnum):
+    """The bath a part is to go through."""
+
+    #: Water, with or without a mild detergent.
+    WATER = 0
+    #: Chlorine bleach (sodium hypochlorite).
+    CHLORINE_BLEACH = 1
+    #: A direct dye.
+    DIRECT = 2
+    #: A reactive dye.
+    REACTIVE = 3
+    #: An acid dye.
+    ACID = 4
+    #: A vat dye, indigo included.
+    VAT = 5
+    #: A sulphur dye.
+    SULPHUR = 6
+    #: An azoic dye.
+    AZOIC = 7
+    #: A metal-complex dye.
+    METAL_COMPLEX = 8
+    #: A disperse dye.
+    DISPERSE = 9
+    #: A basic dye.
+    BASIC = 10
+    #: A natural dye on a mordant.
+    NATURAL = 11
+
+
+Bath.__module__ = "recloth"
+
+
 class BindingFold(IntEnum):
     """How a binding is folded over an edge."""
 
@@ -43,6 +87,108 @@ class ButtonShape(IntEnum):
 
 
 ButtonShape.__module__ = "recloth"
+
+
+class Fibre(IntEnum):
+    """What a cloth, thread or trim is made of. A blend counts as its most delicate part: ask for each."""
+
+    #: Not known, or only guessed.
+    UNKNOWN = 0
+    #: Cotton.
+    COTTON = 1
+    #: Linen.
+    LINEN = 2
+    #: Viscose and its kin.
+    VISCOSE = 3
+    #: Polyester.
+    POLYESTER = 4
+    #: Acrylic.
+    ACRYLIC = 5
+    #: Polyamide (nylon).
+    POLYAMIDE = 6
+    #: Acetate and triacetate.
+    ACETATE = 7
+    #: Elastane (spandex).
+    ELASTANE = 8
+    #: Rubber, and elastic of any kind.
+    RUBBER = 9
+    #: Wool.
+    WOOL = 10
+    #: Silk.
+    SILK = 11
+    #: Mohair and other hair.
+    MOHAIR = 12
+    #: Leather and fur.
+    LEATHER = 13
+
+
+Fibre.__module__ = "recloth"
+
+
+class Finish(IntEnum):
+    """What was done to a cloth that a bath might undo."""
+
+    #: Not known.
+    UNKNOWN = 0
+    #: Known to have no finish, and its colour is fast, or it has none.
+    PLAIN = 1
+    #: Its colour is not fast.
+    NOT_FAST = 2
+    #: A flame-retardant finish.
+    FLAME_RETARDANT = 3
+    #: A resin finish, such as against creases.
+    RESIN = 4
+
+
+Finish.__module__ = "recloth"
+
+
+class InBath(IntEnum):
+    """What else is in a bath, or was and has not been rinsed out of the goods and the vessel."""
+
+    #: Not known.
+    UNKNOWN = 0
+    #: Water and nothing else.
+    WATER_ONLY = 1
+    #: An acid: vinegar, descaler, cleaners for toilets, drains or rust, a dishwasher's rinse.
+    ACID = 2
+    #: Ammonia, many glass cleaners, urine.
+    AMMONIA = 3
+    #: Alcohol, spirit, sanitiser.
+    ALCOHOL = 4
+    #: Peroxide or another oxygen bleach.
+    PEROXIDE = 5
+    #: Thiosulfate, sulfite or another neutraliser.
+    NEUTRALISER = 6
+    #: Anything else: detergent, dye, mordant.
+    OTHER = 7
+
+
+InBath.__module__ = "recloth"
+
+
+class Reaction(IntEnum):
+    """What takes the last chlorine away, and what it turns into: the same salt has more than one answer."""
+
+    #: Sodium thiosulfate crystals (pentahydrate) to tetrathionate: the safe upper figure.
+    THIOSULFATE_TO_TETRATHIONATE = 0
+    #: Sodium thiosulfate crystals (pentahydrate) to sulfate and sulfur.
+    THIOSULFATE_TO_SULFUR = 1
+    #: Sodium thiosulfate crystals (pentahydrate) to sulfate.
+    THIOSULFATE_TO_SULFATE = 2
+    #: Sodium bisulfite to sulfate.
+    BISULFITE = 3
+    #: Sodium metabisulfite to sulfate.
+    METABISULFITE = 4
+    #: Sodium sulfite to sulfate.
+    SULFITE = 5
+    #: Ascorbic acid (vitamin C).
+    ASCORBIC_ACID = 6
+    #: Hydrogen peroxide, to oxygen: it froths.
+    PEROXIDE = 7
+
+
+Reaction.__module__ = "recloth"
 
 
 class Rounding(IntEnum):
@@ -73,6 +219,20 @@ class SquareEnds(IntEnum):
 
 
 SquareEnds.__module__ = "recloth"
+
+
+class Stage(IntEnum):
+    """How far the goods are from the bleach."""
+
+    #: Still in the bleach.
+    IN_BLEACH = 0
+    #: Out of it and drained, not rinsed.
+    DRAINED = 1
+    #: Drained and rinsed, in a fresh bath.
+    FRESH_BATH = 2
+
+
+Stage.__module__ = "recloth"
 
 
 class StitchType(IntEnum):
@@ -127,11 +287,50 @@ class Style(IntEnum):
 Style.__module__ = "recloth"
 
 
+class Swatch(IntEnum):
+    """How a swatch or hidden part of this very cloth stood the same bath for the same time, wet strength tried by pulling."""
+
+    #: Not tried yet.
+    UNTRIED = 0
+    #: It kept its strength and did what was wanted.
+    PASSED = 1
+    #: It weakened, yellowed or bled.
+    FAILED = 2
+
+
+Swatch.__module__ = "recloth"
+
+
 ArcFromRise = namedtuple("ArcFromRise", ["radius", "length", "angle_deg"], module="recloth")
 ArcFromRise.__doc__ = "An arc drawn from its chord and its rise."
 ArcFromRise.radius.__doc__ = "Radius of the arc (mm)"
 ArcFromRise.length.__doc__ = "Length along the arc (mm)"
 ArcFromRise.angle_deg.__doc__ = "Angle from end to end, seen from the centre (deg)"
+
+
+StockVolume = namedtuple("StockVolume", ["stock_ml", "amount_g", "doubts", "cautions"], module="recloth")
+StockVolume.__doc__ = "A measure of stock solution."
+StockVolume.stock_ml.__doc__ = "Stock solution to measure out (ml)"
+StockVolume.amount_g.__doc__ = "What that holds (g)"
+StockVolume.doubts.__doc__ = "Doubts raised (bits)"
+StockVolume.cautions.__doc__ = "Cautions raised (bits)"
+
+
+AvailableChlorine = namedtuple("AvailableChlorine", ["available_pct", "trade_pct", "cautions"], module="recloth")
+AvailableChlorine.__doc__ = "Strength of a bottle of bleach."
+AvailableChlorine.available_pct.__doc__ = "Available chlorine by mass (%)"
+AvailableChlorine.trade_pct.__doc__ = "Available chlorine in grams in 100 ml, which the trade also calls percent (%)"
+AvailableChlorine.cautions.__doc__ = "Cautions raised (bits)"
+
+
+Batches = namedtuple("Batches", ["numbers", "batches", "least", "capacity_g", "heaviest_g", "cautions"], module="recloth")
+Batches.__doc__ = "Goods shared out over several baths, no garment split."
+Batches.numbers.__doc__ = "number of each garment's bath, from 1"
+Batches.batches.__doc__ = "Baths needed, shared out as given"
+Batches.least.__doc__ = "Fewest that any sharing out could need, by total mass"
+Batches.capacity_g.__doc__ = "Most that the vessel takes at once (g)"
+Batches.heaviest_g.__doc__ = "Heaviest bath (g)"
+Batches.cautions.__doc__ = "Cautions raised (bits)"
 
 
 BathVolume = namedtuple("BathVolume", ["volume_ml", "doubts", "cautions"], module="recloth")
@@ -156,10 +355,35 @@ BiasTube.length.__doc__ = "Length of the strip (mm)"
 BiasTube.leftover.__doc__ = "What is left over along the long side, less than one turn (mm)"
 
 
+BinderSolids = namedtuple("BinderSolids", ["bath_low_pct", "bath_high_pct", "owf_low_pct", "owf_high_pct", "cautions"], module="recloth")
+BinderSolids.__doc__ = "Solids of a binder laid on cloth."
+BinderSolids.bath_low_pct.__doc__ = "Solids in the diluted binder, least (%)"
+BinderSolids.bath_high_pct.__doc__ = "Solids in the diluted binder, most (%)"
+BinderSolids.owf_low_pct.__doc__ = "Solids on weight of fibre after all dips, least (%)"
+BinderSolids.owf_high_pct.__doc__ = "Solids on weight of fibre after all dips, most (%)"
+BinderSolids.cautions.__doc__ = "Cautions raised (bits)"
+
+
 BindingStrips = namedtuple("BindingStrips", ["count", "spare"], module="recloth")
 BindingStrips.__doc__ = "Strips to join for a binding."
 BindingStrips.count.__doc__ = "Number of strips"
 BindingStrips.spare.__doc__ = "What the joined strips are longer than needed (mm)"
+
+
+BleachDilution = namedtuple("BleachDilution", ["bleach_ml", "water_ml", "parts_water", "cautions"], module="recloth")
+BleachDilution.__doc__ = "A bleach bath mixed from a bottle."
+BleachDilution.bleach_ml.__doc__ = "Bleach from the bottle (ml)"
+BleachDilution.water_ml.__doc__ = "Cold water it is added to (ml)"
+BleachDilution.parts_water.__doc__ = "Parts of water to one of bleach"
+BleachDilution.cautions.__doc__ = "Cautions raised (bits)"
+
+
+BleachTime = namedtuple("BleachTime", ["time_min", "next_swatch_min", "rate", "cautions"], module="recloth")
+BleachTime.__doc__ = "Time in the bleach, from timed swatches."
+BleachTime.time_min.__doc__ = "Time to the shade wanted (min)"
+BleachTime.next_swatch_min.__doc__ = "Time for the next swatch: the time found, but never more than twice the longest swatch (min)"
+BleachTime.rate.__doc__ = "Share of the way to the floor gone in a minute, as a rate: the shade falls by e^-rate"
+BleachTime.cautions.__doc__ = "Cautions raised (bits)"
 
 
 BoxPleats = namedtuple("BoxPleats", ["flat", "finished", "count", "show", "depth", "intake", "taken_up", "ratio", "doubts"], module="recloth")
@@ -223,6 +447,22 @@ CircleSkirtOnCloth.hem_radius.__doc__ = "Radius of the hem edge (mm)"
 CircleSkirtOnCloth.hem_length.__doc__ = "Length of the hem edge, all pieces together (mm)"
 CircleSkirtOnCloth.piece_angle_deg.__doc__ = "Angle of one piece (deg)"
 CircleSkirtOnCloth.cloth_length.__doc__ = "Cloth one piece takes along the grain (mm)"
+
+
+ComponentCheck = namedtuple("ComponentCheck", ["bears", "colour", "cautions"], module="recloth")
+ComponentCheck.__doc__ = "What one part of a garment makes of a bath."
+ComponentCheck.bears.__doc__ = "0: it bears the bath; 1: a swatch decides; 2: it does not, so take it off first"
+ComponentCheck.colour.__doc__ = "Colour it takes in this bath: 0 none, 1 some or not sure, 2 well"
+ComponentCheck.cautions.__doc__ = "Cautions raised (bits)"
+
+
+CoverMark = namedtuple("CoverMark", ["now", "depth", "ground_after", "mark_after", "after"], module="recloth")
+CoverMark.__doc__ = "A mark dyed over until it no longer shows."
+CoverMark.now.__doc__ = "Colour difference of mark and ground as they are, CIEDE2000"
+CoverMark.depth.__doc__ = "Depth that the dye must add to both, K/S; 0 when nothing is needed"
+CoverMark.ground_after.__doc__ = "Reflectance of the ground then"
+CoverMark.mark_after.__doc__ = "Reflectance of the mark then"
+CoverMark.after.__doc__ = "Colour difference then"
 
 
 CurvedBand = namedtuple("CurvedBand", ["tops", "inner_radius", "outer_radius", "angle_deg", "sagitta"], module="recloth")
@@ -397,6 +637,13 @@ KnifePleats.ratio.__doc__ = "Flat over finished: 3 where pleats just touch"
 KnifePleats.doubts.__doc__ = "Doubts raised (bits)"
 
 
+Lab = namedtuple("Lab", ["l", "a", "b"], module="recloth")
+Lab.__doc__ = "A colour in CIELAB."
+Lab.l.__doc__ = "Lightness L*: 0 is black, 100 white"
+Lab.a.__doc__ = "a*: green below 0, red above"
+Lab.b.__doc__ = "b*: blue below 0, yellow above"
+
+
 LengthChain = namedtuple("LengthChain", ["value", "plus", "minus", "worst_per_mm", "likely_per_mm"], module="recloth")
 LengthChain.__doc__ = "The unknown of a chain of lengths, and how sure it is."
 LengthChain.value.__doc__ = "The length sought (mm)"
@@ -430,10 +677,41 @@ LiningLength.spare.__doc__ = "What the lining is longer by, which lies in the fo
 LiningLength.fold.__doc__ = "Depth of the fold, from the hem's top seam down (mm)"
 
 
+LiquorShares = namedtuple("LiquorShares", ["shares_ml", "waters_ml", "bath_ml", "water_ml", "cautions"], module="recloth")
+LiquorShares.__doc__ = "One liquor shared over several baths."
+LiquorShares.shares_ml.__doc__ = "pooled liquor for each bath (ml)"
+LiquorShares.waters_ml.__doc__ = "water added to each bath (ml)"
+LiquorShares.bath_ml.__doc__ = "All baths together, topped up (ml)"
+LiquorShares.water_ml.__doc__ = "Fresh water to top all of them up (ml)"
+LiquorShares.cautions.__doc__ = "Cautions raised (bits)"
+
+
 LoopSlack = namedtuple("LoopSlack", ["slack", "doubts"], module="recloth")
 LoopSlack.__doc__ = "A loop there is, compared with the one that just passes over its button."
 LoopSlack.slack.__doc__ = "What the loop is longer than the one that just passes; negative when it is too short (mm)"
 LoopSlack.doubts.__doc__ = "Doubts raised (bits)"
+
+
+MixTemperature = namedtuple("MixTemperature", ["temperature_c", "volume_ml", "cautions"], module="recloth")
+MixTemperature.__doc__ = "Temperature of a bath put together."
+MixTemperature.temperature_c.__doc__ = "Temperature before the pot and the air have taken their part (degC)"
+MixTemperature.volume_ml.__doc__ = "Volume of liquor (ml)"
+MixTemperature.cautions.__doc__ = "Cautions raised (bits)"
+
+
+NegativeEase = namedtuple("NegativeEase", ["girth", "ease", "furthest"], module="recloth")
+NegativeEase.__doc__ = "A garment smaller than the body it is worn on."
+NegativeEase.girth.__doc__ = "Finished girth of the garment at rest (mm)"
+NegativeEase.ease.__doc__ = "Girth less the body's, so negative (mm)"
+NegativeEase.furthest.__doc__ = "Furthest girth that the cloth stretches to (mm)"
+
+
+Neutraliser = namedtuple("Neutraliser", ["chlorine_g", "amount_g", "ratio", "cautions"], module="recloth")
+Neutraliser.__doc__ = "A neutralising bath."
+Neutraliser.chlorine_g.__doc__ = "Available chlorine the goods still carry (g)"
+Neutraliser.amount_g.__doc__ = "Neutraliser to weigh out, excess included (g)"
+Neutraliser.ratio.__doc__ = "Grams of the pure stuff for a gram of available chlorine, excess left out"
+Neutraliser.cautions.__doc__ = "Cautions raised (bits)"
 
 
 OffCentreOpening = namedtuple("OffCentreOpening", ["narrow_to_line", "wide_to_line", "narrow_cut", "wide_cut", "largest_shift", "dart_to_narrow", "dart_to_wide", "doubts"], module="recloth")
@@ -446,6 +724,14 @@ OffCentreOpening.largest_shift.__doc__ = "Largest shift that the wide panel allo
 OffCentreOpening.dart_to_narrow.__doc__ = "Dart from the narrow front's button line; negative beyond the line, towards the edge (mm)"
 OffCentreOpening.dart_to_wide.__doc__ = "Dart from the wide front's button line (mm)"
 OffCentreOpening.doubts.__doc__ = "Doubts raised (bits)"
+
+
+Overdye = namedtuple("Overdye", ["pale", "deep", "pale_l", "deep_l"], module="recloth")
+Overdye.__doc__ = "What a dye over cloth may come to, from pale to deep."
+Overdye.pale.__doc__ = "Reflectance where the dye takes least"
+Overdye.deep.__doc__ = "Reflectance where the dye takes most"
+Overdye.pale_l.__doc__ = "Lightness L* of a grey of the pale reflectance"
+Overdye.deep_l.__doc__ = "Lightness L* of a grey of the deep reflectance"
 
 
 Owf = namedtuple("Owf", ["amount_g", "doubts", "cautions"], module="recloth")
@@ -489,6 +775,21 @@ PhotoMap.coarsest.__doc__ = "Largest length that one picture unit stands for at 
 PhotoMap.doubts.__doc__ = "`PHOTO_REACH` when a point lies more than 1.5 sizes beyond the reference (bits)"
 
 
+PlantDyestuff = namedtuple("PlantDyestuff", ["low_g", "high_g", "doubts", "cautions"], module="recloth")
+PlantDyestuff.__doc__ = "Plant matter to collect."
+PlantDyestuff.low_g.__doc__ = "Least to weigh out, as it is at hand (g)"
+PlantDyestuff.high_g.__doc__ = "Most to weigh out, as it is at hand (g)"
+PlantDyestuff.doubts.__doc__ = "Doubts raised (bits)"
+PlantDyestuff.cautions.__doc__ = "Cautions raised (bits)"
+
+
+PooledStrength = namedtuple("PooledStrength", ["strength_pct", "volume_ml", "cautions"], module="recloth")
+PooledStrength.__doc__ = "Several liquors of the same stuff poured together."
+PooledStrength.strength_pct.__doc__ = "Strength, in the unit of the strengths given (%)"
+PooledStrength.volume_ml.__doc__ = "Volume (ml)"
+PooledStrength.cautions.__doc__ = "Cautions raised (bits)"
+
+
 PuffSpread = namedtuple("PuffSpread", ["flat", "added", "spread_each", "strip_ratio", "doubts"], module="recloth")
 PuffSpread.__doc__ = "A cap slashed and spread for a puff."
 PuffSpread.flat.__doc__ = "Zone after spreading, before gathering (mm)"
@@ -498,12 +799,29 @@ PuffSpread.strip_ratio.__doc__ = "The ratio that the strip to be let in allows"
 PuffSpread.doubts.__doc__ = "`GATHERS_SCANT` when the smaller of the two ratios looks like a mistake (bits)"
 
 
+Repeats = namedtuple("Repeats", ["repeats", "each", "total", "waste"], module="recloth")
+Repeats.__doc__ = "Equal lengths cut so that a pattern matches."
+Repeats.repeats.__doc__ = "Whole repeats in one length"
+Repeats.each.__doc__ = "Length to cut each (mm)"
+Repeats.total.__doc__ = "All lengths together (mm)"
+Repeats.waste.__doc__ = "What is cut off and lies idle, all lengths together (mm)"
+
+
 Ribbing = namedtuple("Ribbing", ["round", "cut_length", "cut_width", "stretch_pct"], module="recloth")
 Ribbing.__doc__ = "A folded strip of ribbing."
 Ribbing.round.__doc__ = "Way round the joined strip, not stretched (mm)"
 Ribbing.cut_length.__doc__ = "Length to cut, along the way it stretches (mm)"
 Ribbing.cut_width.__doc__ = "Width to cut, folded in two when sewn (mm)"
 Ribbing.stretch_pct.__doc__ = "Stretch that it is sewn on with (%)"
+
+
+Rinses = namedtuple("Rinses", ["rinses_low", "rinses_high", "left", "water_ml", "cautions"], module="recloth")
+Rinses.__doc__ = "Rinses, as a range."
+Rinses.rinses_low.__doc__ = "Rinses where the goods carry least"
+Rinses.rinses_high.__doc__ = "Rinses where the goods carry most"
+Rinses.left.__doc__ = "Share of the first liquor left after the most rinses, where the goods carry most"
+Rinses.water_ml.__doc__ = "Fresh water for the most rinses (ml)"
+Rinses.cautions.__doc__ = "Cautions raised (bits)"
 
 
 RoundedSet = namedtuple("RoundedSet", ["tapes", "total", "largest_change"], module="recloth")
@@ -593,6 +911,14 @@ SpacingThrough.fixed.__doc__ = "Which of the places is the fixed one, from 0"
 SpacingThrough.doubts.__doc__ = "Doubts raised (bits)"
 
 
+Srgb = namedtuple("Srgb", ["red", "green", "blue", "outside"], module="recloth")
+Srgb.__doc__ = "A colour by its screen levels."
+Srgb.red.__doc__ = "Red, 0 to 255 where a screen can show it"
+Srgb.green.__doc__ = "Green, 0 to 255 where a screen can show it"
+Srgb.blue.__doc__ = "Blue, 0 to 255 where a screen can show it"
+Srgb.outside.__doc__ = "How many of the three a screen cannot show"
+
+
 StraightBand = namedtuple("StraightBand", ["cut_length", "cut_width", "strips"], module="recloth")
 StraightBand.__doc__ = "The strip a straight band is cut from."
 StraightBand.cut_length.__doc__ = "Length to cut, allowances included (mm)"
@@ -670,6 +996,20 @@ VNeck.off_grain_deg.__doc__ = "Angle of the edge from the grain that runs down t
 VNeck.stay.__doc__ = "Length of the tape that stays the edge on one side (mm)"
 
 
+Washes = namedtuple("Washes", ["after", "change_pct", "doubts"], module="recloth")
+Washes.__doc__ = "Cloth after several washes."
+Washes.after.__doc__ = "Length after all washes (mm)"
+Washes.change_pct.__doc__ = "Change from the first length to the last (%)"
+Washes.doubts.__doc__ = "Doubts raised (bits)"
+
+
+WidthConversion = namedtuple("WidthConversion", ["by_area", "low", "high"], module="recloth")
+WidthConversion.__doc__ = "A length of cloth turned into one of another width: a range, for a layout does not scale."
+WidthConversion.by_area.__doc__ = "Length of the same area (mm)"
+WidthConversion.low.__doc__ = "Least that the printed tables give, 0.9 times the area's (mm)"
+WidthConversion.high.__doc__ = "Most that the printed tables give, 1.12 times the area's (mm)"
+
+
 WrapSkirt = namedtuple("WrapSkirt", ["back_waist", "back_hip", "front_waist", "front_hip", "waist_edge", "wrap_pct"], module="recloth")
 WrapSkirt.__doc__ = "Widths of a wrap skirt's parts."
 WrapSkirt.back_waist.__doc__ = "Back at the waist, side seam to side seam (mm)"
@@ -678,6 +1018,13 @@ WrapSkirt.front_waist.__doc__ = "Each front at the waist, side seam to its finis
 WrapSkirt.front_hip.__doc__ = "Each front at the hip (mm)"
 WrapSkirt.waist_edge.__doc__ = "Waist edge of all three parts, which is the length of its band without ties (mm)"
 WrapSkirt.wrap_pct.__doc__ = "How far each front reaches past the centre line, as a share of half a front (%)"
+
+
+Xyz = namedtuple("Xyz", ["x", "y", "z"], module="recloth")
+Xyz.__doc__ = "A colour by its tristimulus values; white has a `y` of 1."
+Xyz.x.__doc__ = "X"
+Xyz.y.__doc__ = "Y, the luminance: share of the white's"
+Xyz.z.__doc__ = "Z"
 
 
 ZigzagButtonhole = namedtuple("ZigzagButtonhole", ["length", "width", "stitches"], module="recloth")
@@ -725,6 +1072,139 @@ def arc_from_rise(chord, rise):
     if type(chord) is float and type(rise) is float:
         return _new(ArcFromRise, _core.one_arc_from_rise(chord, rise))
     return _call.scalars("arc_from_rise", ArcFromRise, ("chord", "rise",), (chord, rise,))
+
+
+def assistant_volume(mass_g, ratio, grams, stock_pct):
+    """Volume of a stock solution for so many grams in a litre of bath.
+
+    `stock = mass · ratio · grams / (10 · stock_pct)`: salt, soda and other assistants go by the bath, not by the goods.
+
+    Parameters
+    ----------
+    mass_g : array_like
+        dry mass of the goods (g, 0.01 to 1000000)
+    ratio : array_like
+        liquor to goods, by mass (1 to 200)
+    grams : array_like
+        grams in a litre of bath (0 to 500)
+    stock_pct : array_like
+        grams in 100 ml of the stock (%, 0.001 to 100)
+
+    Returns
+    -------
+    stock_ml : float
+        Stock solution to measure out (ml)
+    amount_g : float
+        What that holds (g)
+    doubts : int
+        Doubts raised (bits)
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: R. Sohel, textile calculation pages, 2014-12 and 2015-01.
+
+    Example: assistant_volume(mass_g=5, ratio=10, grams=20, stock_pct=25) gives stock_ml 4, amount_g 1, doubts 0, cautions 7
+    """
+    if type(mass_g) is float and type(ratio) is float and type(grams) is float and type(stock_pct) is float:
+        return _new(StockVolume, _core.one_assistant_volume(mass_g, ratio, grams, stock_pct))
+    return _call.scalars("assistant_volume", StockVolume, ("mass_g", "ratio", "grams", "stock_pct",), (mass_g, ratio, grams, stock_pct,))
+
+
+def available_chlorine(naocl_pct, specific_gravity=1.1):
+    """Available chlorine of bleach from the sodium hypochlorite on its label.
+
+    `available = NaOCl · 70.906 / 74.442`. Labels mix three percentages: sodium hypochlorite by mass, available chlorine by
+    mass, and grams of available chlorine in 100 ml; a bottle marked 10 or 12.5 usually means the last. Which one a label
+    means changes the answer by up to a fifth. A public health table that takes 5 % hypochlorite as 5 % available chlorine
+    is 5 % off, on purpose. Bleach weakens in store: an old bottle is weaker than its label, never stronger.
+
+    Parameters
+    ----------
+    naocl_pct : array_like
+        sodium hypochlorite by mass (%, 0.1 to 20)
+    specific_gravity : array_like, default 1.1
+        mass of a millilitre of it (g) (1 to 1.3)
+
+    Returns
+    -------
+    available_pct : float
+        Available chlorine by mass (%)
+    trade_pct : float
+        Available chlorine in grams in 100 ml, which the trade also calls percent (%)
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Molar masses of Cl2 and NaOCl. *Handbook of Chlorination*, Van Nostrand Reinhold 1972, after a supplier's product
+    profile (trade percent). A specific gravity of 1.1: a worked example on a pool-chemistry forum.
+
+    Example: available_chlorine(naocl_pct=5.25, specific_gravity=1.1) gives available_pct 5.0006, cautions 113
+    """
+    if type(naocl_pct) is float and type(specific_gravity) is float:
+        return _new(AvailableChlorine, _core.one_available_chlorine(naocl_pct, specific_gravity))
+    return _call.scalars("available_chlorine", AvailableChlorine, ("naocl_pct", "specific_gravity",), (naocl_pct, specific_gravity,))
+
+
+def batches(masses_g, vessel_ml, ratio, fill=0.75):
+    """Which garment goes into which bath, when one vessel does not hold all.
+
+    The vessel takes `vessel · fill / ratio` of dry goods. The heaviest garment is placed first, each into the first bath
+    with room (first fit decreasing); where `batches` is `least`, no sharing out needs fewer. A garment is never split, and
+    pieces that are to be one garment belong into one bath: give them as one mass. Two baths seldom match in shade.
+
+    Parameters
+    ----------
+    masses_g : sequence of float
+        dry mass of each garment (g, 0.01 to 1000000, 1 to 100 items)
+    vessel_ml : float
+        what the vessel holds to the brim (ml, 1 to 100000000)
+    ratio : float
+        liquor to goods, by mass (1 to 200)
+    fill : float, default 0.75
+        part of the vessel filled with liquor; the rest is goods and room to stir (0.1 to 1)
+
+    Returns
+    -------
+    numbers : array
+        number of each garment's bath, from 1
+    batches : int
+        Baths needed, shared out as given
+    least : int
+        Fewest that any sharing out could need, by total mass
+    capacity_g : float
+        Most that the vessel takes at once (g)
+    heaviest_g : float
+        Heaviest bath (g)
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange` or `Count`, naming the argument; `Room` when `numbers` is too short. `NoSolution` naming
+        `vessel_ml` when it does not take the heaviest garment; its `min` is the least vessel that would.
+
+    Notes
+    -----
+    Source: Arithmetic; first fit decreasing is a usual method. Three quarters full is common practice, no source.
+
+    Example: batches(masses_g=[170, 380, 120, 200], vessel_ml=12000, ratio=18, fill=0.75) gives numbers 2 1 1 2, batches 2, least 2, capacity_g 500, heaviest_g 500, cautions 1029
+    """
+    masses_g = _call.numbers_of(masses_g, "batches", "masses_g")
+    return _new(Batches, _core.one_batches(masses_g, vessel_ml, ratio, fill))
 
 
 def bath_volume(mass_g, ratio):
@@ -963,6 +1443,55 @@ def bias_tube(length, width, strip, allowance=6.0):
     return _call.scalars("bias_tube", BiasTube, ("length", "width", "strip", "allowance",), (length, width, strip, allowance,))
 
 
+def binder_solids(low_pct, high_pct, parts_water, pick_up_pct, dips):
+    """Solids that dips in a diluted binder, such as soymilk, leave on the cloth, as a range.
+
+    `bath = solids / (1 + parts)`; each dip, dried between, leaves `bath · pick_up / 100` on weight of fibre. Homemade soymilk
+    holds about 10 % of bean, bought 3 to 6 % of solids: the two are not the same measure, so read the label. A binder of
+    food goes off: make it fresh, keep it cool, throw it away when it smells, and tell those who have an allergy to it.
+
+    Parameters
+    ----------
+    low_pct : array_like
+        solids of the binder undiluted, least (%, 0.01 to 50)
+    high_pct : array_like
+        solids of the binder undiluted, most (%, 0.01 to 50, >= low_pct)
+    parts_water : array_like
+        parts of water to one of binder (0 to 100)
+    pick_up_pct : array_like
+        liquor held after wringing, on dry mass (%, 1 to 500)
+    dips : array_like of int
+        dips, dried between (1 to 50)
+
+    Returns
+    -------
+    bath_low_pct : float
+        Solids in the diluted binder, least (%)
+    bath_high_pct : float
+        Solids in the diluted binder, most (%)
+    owf_low_pct : float
+        Solids on weight of fibre after all dips, least (%)
+    owf_high_pct : float
+        Solids on weight of fibre after all dips, most (%)
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `high_pct` when it is less than `low_pct`.
+
+    Notes
+    -----
+    Source: Arithmetic. Strengths and 1 part to 5 of water: vickifearon.com; rachelbakewell; tondro.com, 2009.
+
+    Example: binder_solids(low_pct=3, high_pct=6, parts_water=5, pick_up_pct=90, dips=4) gives bath_low_pct 0.5, bath_high_pct 1, owf_low_pct 1.8, owf_high_pct 3.6, cautions 1
+    """
+    if type(low_pct) is float and type(high_pct) is float and type(parts_water) is float and type(pick_up_pct) is float and type(dips) is int:
+        return _new(BinderSolids, _core.one_binder_solids(low_pct, high_pct, parts_water, pick_up_pct, dips))
+    return _call.scalars("binder_solids", BinderSolids, ("low_pct", "high_pct", "parts_water", "pick_up_pct", "dips",), (low_pct, high_pct, parts_water, pick_up_pct, dips,))
+
+
 def binding_strips(length, strip, join=0.0):
     """Number of strips of one length to join for a binding.
 
@@ -1042,6 +1571,132 @@ def binding_width(finished, turn, thickness=0.0, fold="single"):
     if type(finished) is float and type(turn) is float and type(thickness) is float:
         return _core.one_binding_width(finished, turn, thickness, fold)
     return _call.scalars("binding_width", None, ("finished", "turn", "thickness", "fold",), (finished, turn, thickness, fold,))
+
+
+def bleach_dilution(volume_ml, target_pct, stock_pct, minutes, fibre, finish, swatch, in_bath):
+    """Bleach and water for a bath of a given strength, for a given cloth and time.
+
+    `bleach = volume · target / stock`, both as available chlorine. "1 : 100" in public health tables is 1 part in 100, that
+    is 1 + 99. The bleach goes into the cold water. A bath is made for a time: `minutes` is how long the goods may stay in
+    at most, by the product's label and by your swatch, and sooner when the colour is reached. Test first: 15 ml bleach in
+    60 ml water on a hidden seam for a minute, or better a row of timed swatches (`bleach_time`).
+
+    Parameters
+    ----------
+    volume_ml : array_like
+        volume of the bath (ml, 1 to 1000000)
+    target_pct : array_like
+        available chlorine wanted (%, 0.001 to 0.6, <= stock_pct)
+    stock_pct : array_like
+        available chlorine of the bottle (%, 0.1 to 20)
+    minutes : array_like
+        longest that the goods stay in (min, 0.1 to 60)
+    fibre : Fibre
+        the most delicate fibre in the goods, thread and trims included
+    finish : Finish
+        what was done to the cloth
+    swatch : Swatch
+        how a swatch stood the same bath
+    in_bath : InBath
+        what else is in the bath
+
+    Returns
+    -------
+    bleach_ml : float
+        Bleach from the bottle (ml)
+    water_ml : float
+        Cold water it is added to (ml)
+    parts_water : float
+        Parts of water to one of bleach
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `target_pct` when the bottle is weaker. `Refused`
+        naming `in_bath` for anything but water; naming `fibre`, `finish` or `swatch` for what bleach ruins, and for the
+        unknown until a swatch has passed.
+
+    Notes
+    -----
+    Source: WHO, *Infection Prevention and Control of Epidemic- and Pandemic-Prone Acute Respiratory Infections in Health Care*,
+    2014, Annex G (dilution; 30 minutes of immersion, above which a caution is raised). Northwestern Health Unit, Ontario
+    (everyday strengths: 0.01 to 0.45 %). Test on a hidden seam: a supplier's laundry sheet.
+
+    Example: bleach_dilution(volume_ml=10000, target_pct=0.05, stock_pct=5, minutes=10, fibre='linen', finish='plain', swatch='passed', in_bath='water_only') gives bleach_ml 100, water_ml 9900, parts_water 99, cautions 113
+    """
+    fibre = _call.choice(Fibre, fibre, "bleach_dilution", "fibre")
+    finish = _call.choice(Finish, finish, "bleach_dilution", "finish")
+    swatch = _call.choice(Swatch, swatch, "bleach_dilution", "swatch")
+    in_bath = _call.choice(InBath, in_bath, "bleach_dilution", "in_bath")
+    if type(volume_ml) is float and type(target_pct) is float and type(stock_pct) is float and type(minutes) is float:
+        return _new(BleachDilution, _core.one_bleach_dilution(volume_ml, target_pct, stock_pct, minutes, fibre, finish, swatch, in_bath))
+    return _call.scalars("bleach_dilution", BleachDilution, ("volume_ml", "target_pct", "stock_pct", "minutes", "fibre", "finish", "swatch", "in_bath",), (volume_ml, target_pct, stock_pct, minutes, fibre, finish, swatch, in_bath,))
+
+
+def bleach_time(times_min, shades, target, limit_min, fibre, finish, swatch, in_bath, floor=0.0):
+    """Time in the bleach to a wanted depth of shade, from swatches taken out at known times.
+
+    The shade, K/S (`k_over_s`(crate::shade::k_over_s)), is taken to fall to a floor by a constant share a minute:
+    `ln(shade - floor)` is a straight line in time, fitted by least squares. Swatches of the same cloth, in the same
+    strength and warmth, rinsed, neutralised and dried before they are judged. `swatch` tells how they stood it: pull each
+    one wet; at the first weakness stop, whatever the colour. A time beyond the longest swatch is a guess: test it. A shade at
+    or below the floor will not be reached at all: choose to dye over it.
+
+    Parameters
+    ----------
+    times_min : sequence of float
+        time of each swatch, rising; 0 is not bleached (min, 0 to 60, 2 to 50 items)
+    shades : sequence of float
+        depth of shade K/S of each (0.001 to 500, as many as times_min)
+    target : float
+        depth of shade wanted (0.001 to 500)
+    limit_min : float
+        longest time that the product's label allows (min, 0.1 to 60)
+    fibre : Fibre
+        the most delicate fibre in the goods
+    finish : Finish
+        what was done to the cloth
+    swatch : Swatch
+        how the swatches stood it, pulled wet
+    in_bath : InBath
+        what else is in the bath
+    floor : float, default 0
+        depth of shade that bleach does not take away (0 to 500)
+
+    Returns
+    -------
+    time_min : float
+        Time to the shade wanted (min)
+    next_swatch_min : float
+        Time for the next swatch: the time found, but never more than twice the longest swatch (min)
+    rate : float
+        Share of the way to the floor gone in a minute, as a rate: the shade falls by e^-rate
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange` or `Count`, naming the argument. `Refused` as for `bleach_dilution`, and naming `swatch`
+        unless the swatches have passed. `NoSolution` naming `times_min` (not rising), `shades` (at or below the floor, or not
+        falling), `target` (at or below the floor; or not reached within `limit_min`, `min` being the shade reached then).
+
+    Notes
+    -----
+    Source: First-order fading, fitted to the user's own swatches. WHO 2014, Annex G: 30 minutes of immersion, above which a
+    caution is raised.
+
+    Example: bleach_time(times_min=[0, 10], shades=[4, 2.4], target=1, limit_min=30, fibre='linen', finish='plain', swatch='passed', in_bath='water_only', floor=0) gives time_min 27.1, next_swatch_min 20, rate 0.0511, cautions 625
+    """
+    times_min = _call.numbers_of(times_min, "bleach_time", "times_min")
+    shades = _call.numbers_of(shades, "bleach_time", "shades")
+    fibre = _call.choice(Fibre, fibre, "bleach_time", "fibre")
+    finish = _call.choice(Finish, finish, "bleach_time", "finish")
+    swatch = _call.choice(Swatch, swatch, "bleach_time", "swatch")
+    in_bath = _call.choice(InBath, in_bath, "bleach_time", "in_bath")
+    return _new(BleachTime, _core.one_bleach_time(times_min, shades, target, limit_min, fibre, finish, swatch, in_bath, floor))
 
 
 def body_length_doubts(length):
@@ -1594,6 +2249,40 @@ def cap_width_bound(cap, height):
     return _call.scalars("cap_width_bound", None, ("cap", "height",), (cap, height,))
 
 
+def carried_liquor(mass_g, pick_up_pct):
+    """Liquor that goods carry out of a bath.
+
+    `carried = mass · pick_up / 100`, a litre taken as a kilogram. Weigh the goods dripping, drained and wrung: that is the
+    pick-up, and it differs by several times. It decides how often to rinse.
+
+    Parameters
+    ----------
+    mass_g : array_like
+        dry mass of the goods (g, 0.01 to 1000000)
+    pick_up_pct : array_like
+        liquor held, on the dry mass (%, 0 to 1000)
+
+    Returns
+    -------
+    float
+        Liquor carried (ml)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Definition of pick-up. `tests/vectors/carried_liquor.csv` has hand-worked rows.
+
+    Example: carried_liquor(mass_g=380, pick_up_pct=90) gives 342
+    """
+    if type(mass_g) is float and type(pick_up_pct) is float:
+        return _core.one_carried_liquor(mass_g, pick_up_pct)
+    return _call.scalars("carried_liquor", None, ("mass_g", "pick_up_pct",), (mass_g, pick_up_pct,))
+
+
 def casing(width, ease=3.2, turn_in=6.4, heading=0.0):
     """Depth and allowance of a casing for elastic or a cord.
 
@@ -1633,6 +2322,49 @@ def casing(width, ease=3.2, turn_in=6.4, heading=0.0):
     if type(width) is float and type(ease) is float and type(turn_in) is float and type(heading) is float:
         return _new(Casing, _core.one_casing(width, ease, turn_in, heading))
     return _call.scalars("casing", Casing, ("width", "ease", "turn_in", "heading",), (width, ease, turn_in, heading,))
+
+
+def ciede2000(l1, a1, b1, l2, a2, b2):
+    """How far apart two colours look, by CIEDE2000.
+
+    With all three weights at 1. About 1 is just seen on plain cloth side by side; what is allowed for a match is yours to
+    say. Where the two hues lie opposite each other the formula has a step, small for cloth.
+
+    Parameters
+    ----------
+    l1 : array_like
+        L* of one colour (0 to 100)
+    a1 : array_like
+        a* of one colour (-200 to 200)
+    b1 : array_like
+        b* of one colour (-200 to 200)
+    l2 : array_like
+        L* of the other (0 to 100)
+    a2 : array_like
+        a* of the other (-200 to 200)
+    b2 : array_like
+        b* of the other (-200 to 200)
+
+    Returns
+    -------
+    float
+        Colour difference
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: G. Sharma, W. Wu, E. N. Dalal, *The CIEDE2000 Color-Difference Formula*, Color Res. Appl. 30(1):21-30, 2005, with its
+    test pairs.
+
+    Example: ciede2000(l1=50, a1=2.6772, b1=-79.7751, l2=50, a2=0, b2=-82.7485) gives 2.0425
+    """
+    if type(l1) is float and type(a1) is float and type(b1) is float and type(l2) is float and type(a2) is float and type(b2) is float:
+        return _core.one_ciede2000(l1, a1, b1, l2, a2, b2)
+    return _call.scalars("ciede2000", None, ("l1", "a1", "b1", "l2", "a2", "b2",), (l1, a1, b1, l2, a2, b2,))
 
 
 def circle_skirt(waist, length, fraction=1.0):
@@ -1783,6 +2515,186 @@ def circle_skirt_longest(waist, fraction, cloth_width, pieces=2):
     if type(waist) is float and type(fraction) is float and type(cloth_width) is float and type(pieces) is int:
         return _new(CircleSkirtOnCloth, _core.one_circle_skirt_longest(waist, fraction, cloth_width, pieces))
     return _call.scalars("circle_skirt_longest", CircleSkirtOnCloth, ("waist", "fraction", "cloth_width", "pieces",), (waist, fraction, cloth_width, pieces,))
+
+
+def cloth_mass(length, width, gsm):
+    """Mass of a rectangle of cloth.
+
+    `mass = length · width · gsm`. Weigh a cut square of known sides to find the mass per area of cloth you have.
+
+    Parameters
+    ----------
+    length : array_like
+        length of the cloth (mm, 0 to 10000000)
+    width : array_like
+        width of the cloth (mm, 0 to 100000)
+    gsm : array_like
+        grams in one square metre (gsm, 0.1 to 10000)
+
+    Returns
+    -------
+    float
+        Mass (g)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic. `tests/vectors/cloth_mass.csv` has hand-worked rows.
+
+    Example: cloth_mass(length=2000, width=1400, gsm=150) gives 420
+    """
+    if type(length) is float and type(width) is float and type(gsm) is float:
+        return _core.one_cloth_mass(length, width, gsm)
+    return _call.scalars("cloth_mass", None, ("length", "width", "gsm",), (length, width, gsm,))
+
+
+def cloth_to_buy(length, repeat=0.0, extra=0.0, graduation=100.0):
+    """Length of cloth to buy, with what repeats and nap take, rounded up to what the shop cuts.
+
+    `length + repeat + extra`, up to a whole graduation. For cloth with a nap, or printed one way, all pieces lie the same
+    way up; a table's length that let them lie both ways needs more: a quarter of a yard (228.6 mm) is the habit, and a
+    lay of the real pieces is better than the habit. Cloth that shrinks: lengthen first.
+
+    Parameters
+    ----------
+    length : array_like
+        length the pieces take (mm, 0 to 1000000)
+    repeat : array_like, default 0
+        one repeat of the pattern, bought to match it (mm, 0 to 10000)
+    extra : array_like, default 0
+        for nap, for doubt: 228.6 is a quarter of a yard (mm, 0 to 100000)
+    graduation : array_like, default 100
+        what the shop cuts by: 114.3 is an eighth of a yard (mm, 1 to 10000)
+
+    Returns
+    -------
+    float
+        Length to buy (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Extra for nap: sewwithsarah.com; a repeat more, half a yard in doubt: sew4home.com. Habits, so arguments here.
+
+    Example: cloth_to_buy(length=2130, repeat=0, extra=0, graduation=100) gives 2200
+    """
+    if type(length) is float and type(repeat) is float and type(extra) is float and type(graduation) is float:
+        return _core.one_cloth_to_buy(length, repeat, extra, graduation)
+    return _call.scalars("cloth_to_buy", None, ("length", "repeat", "extra", "graduation",), (length, repeat, extra, graduation,))
+
+
+def component_check(fibre, finish, swatch, bath, temperature_c, minutes):
+    """Whether one part of a garment bears a bath, and whether it takes colour there.
+
+    Ask for every part: shell, lining, thread, interfacing, elastic, buttons; the garment bears what its weakest part bears. A
+    fibre not known is refused bleach and heat until a swatch has passed, and is never said to take colour well. What bleach
+    ruins whatever the swatch (wool, silk, hair, leather, elastane, acetate, polyamide, rubber; colours not fast;
+    flame-retardant finishes) stays refused. Thread and lining of polyester come out of a plant dye as they went in.
+
+    To find a fibre out, a burn test tells the family only, and nothing of a blend, a coated or a fused cloth: a snip the
+    size of a thread, in tweezers, over water or a metal tray, window open, hair tied back, no child near.
+
+    Parameters
+    ----------
+    fibre : Fibre
+        what the part is made of
+    finish : Finish
+        what was done to it
+    swatch : Swatch
+        how a swatch of it stood the same bath
+    bath : Bath
+        the bath
+    temperature_c : array_like
+        hottest it gets (degC, 0 to 100)
+    minutes : array_like
+        longest it stays in (min, 0 to 1440)
+
+    Returns
+    -------
+    bears : int
+        0: it bears the bath; 1: a swatch decides; 2: it does not, so take it off first
+    colour : int
+        Colour it takes in this bath: 0 none, 1 some or not sure, 2 well
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `Choice`, from a door that passes numbers.
+
+    Notes
+    -----
+    Source: Colour: University of Borås, *Textile chemistry*, dye classes. Chlorine: laundry guides that agree (wool, silk, mohair,
+    leather, spandex, colours not fast); thespruce.com, howtodothings.com (acetate, elastic, flame-retardant). From memory:
+    polyamide and resin finishes; that chlorine bleach above 30 °C or 30 minutes, rubber and acetate above 60 °C, and an
+    unknown fibre above 40 °C are beyond what is usual.
+
+    Example: component_check(fibre='cotton', finish='plain', swatch='untried', bath='chlorine_bleach', temperature_c=20, minutes=10) gives bears 1, colour 0, cautions 113
+    """
+    fibre = _call.choice(Fibre, fibre, "component_check", "fibre")
+    finish = _call.choice(Finish, finish, "component_check", "finish")
+    swatch = _call.choice(Swatch, swatch, "component_check", "swatch")
+    bath = _call.choice(Bath, bath, "component_check", "bath")
+    if type(temperature_c) is float and type(minutes) is float:
+        return _new(ComponentCheck, _core.one_component_check(fibre, finish, swatch, bath, temperature_c, minutes))
+    return _call.scalars("component_check", ComponentCheck, ("fibre", "finish", "swatch", "bath", "temperature_c", "minutes",), (fibre, finish, swatch, bath, temperature_c, minutes,))
+
+
+def cover_mark(ground, mark, limit=1.0):
+    """Depth of dye that brings a mark within a limit of its ground.
+
+    Mark and ground are taken as greys of their reflectance, the dye as adding the same K/S to both; the depth is where
+    CIEDE2000 of the two first comes down to the limit. A mark of another hue than the ground shows longer than this says.
+    Grease, wax, resin and scorch take dye otherwise: the forecast is void, so try the dye on the mark's own kind first. A
+    ground that fades will show it again. Where no depth will do, hide the mark or recut.
+
+    Parameters
+    ----------
+    ground : array_like
+        reflectance of the cloth around the mark (0.001 to 1)
+    mark : array_like
+        reflectance of the mark (0.001 to 1)
+    limit : array_like, default 1
+        colour difference that may remain (0.01 to 50)
+
+    Returns
+    -------
+    now : float
+        Colour difference of mark and ground as they are, CIEDE2000
+    depth : float
+        Depth that the dye must add to both, K/S; 0 when nothing is needed
+    ground_after : float
+        Reflectance of the ground then
+    mark_after : float
+        Reflectance of the mark then
+    after : float
+        Colour difference then
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `limit` when cloth dyed as dark as cloth gets
+        (a reflectance of 1 %) still shows the mark; `min` is then the difference that remains.
+
+    Notes
+    -----
+    Source: E. Allen and G. Sharma, as for `k_over_s` and `ciede2000`(crate::colour::ciede2000). A limit of 1 is common practice,
+    no source: about what is just seen.
+
+    Example: cover_mark(ground=0.55, mark=0.42, limit=2.35) gives now 5.97, depth 1, ground_after 0.2424, mark_after 0.2182, after 2.35
+    """
+    if type(ground) is float and type(mark) is float and type(limit) is float:
+        return _new(CoverMark, _core.one_cover_mark(ground, mark, limit))
+    return _call.scalars("cover_mark", CoverMark, ("ground", "mark", "limit",), (ground, mark, limit,))
 
 
 def curved_band(lengths, depth, top):
@@ -2809,6 +3721,37 @@ def gore(waist, hip, hem, length, hip_depth, count):
     return _call.scalars("gore", Gore, ("waist", "hip", "hem", "length", "hip_depth", "count",), (waist, hip, hem, length, hip_depth, count,))
 
 
+def gsm_from_ounces(ounces):
+    """Mass of cloth per square metre from ounces per square yard.
+
+    `gsm = ounces · 33.9057`. Ounces *per running yard* are another thing: divide them by the width in yards first.
+
+    Parameters
+    ----------
+    ounces : array_like
+        ounces in one square yard (0.01 to 1000)
+
+    Returns
+    -------
+    float
+        Mass per area (gsm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Definitions of ounce and yard. NIST SP 811, appendix B.8 (3.390575e-2 kg/m2; figure from memory).
+
+    Example: gsm_from_ounces(ounces=6) gives 203.4345
+    """
+    if type(ounces) is float:
+        return _core.one_gsm_from_ounces(ounces)
+    return _call.scalars("gsm_from_ounces", None, ("ounces",), (ounces,))
+
+
 def head_opening(head, neck, slit, ease=20.0):
     """Whether a neck with a slit passes over the head, and the least slit.
 
@@ -2972,6 +3915,38 @@ def holes_left(edge, first, pitch):
     if type(edge) is float and type(first) is float and type(pitch) is float:
         return _new(HolesLeft, _core.one_holes_left(edge, first, pitch))
     return _call.scalars("holes_left", HolesLeft, ("edge", "first", "pitch",), (edge, first, pitch,))
+
+
+def k_over_s(reflectance):
+    """K/S, the depth of shade, of a reflectance.
+
+    `K/S = (1 - R)² / (2 R)`. Depths add up where reflectances do not: cloth and dyes each give their own. Near black it grows
+    without bounds, so small errors of R are large ones of K/S.
+
+    Parameters
+    ----------
+    reflectance : array_like
+        share of the light that comes back (0.001 to 1)
+
+    Returns
+    -------
+    float
+        K/S
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: E. Allen, "Colorant Formulation and Shading", in *Optical Radiation Measurements* vol. 2, Academic Press 1980, eq. 19.
+
+    Example: k_over_s(reflectance=0.5) gives 0.25
+    """
+    if type(reflectance) is float:
+        return _core.one_k_over_s(reflectance)
+    return _call.scalars("k_over_s", None, ("reflectance",), (reflectance,))
 
 
 def knife_pleats(finished, count, depth):
@@ -3182,6 +4157,91 @@ def knife_pleats_finished(flat, count, depth):
     return _call.scalars("knife_pleats_finished", KnifePleats, ("flat", "count", "depth",), (flat, count, depth,))
 
 
+def lab_from_srgb(red, green, blue):
+    """CIELAB of a colour given by its screen levels, under daylight D65.
+
+    Of cloth photographed: put a white card beside it, in the same even daylight, and bring the card to equal levels first.
+    Without it the numbers are the lamp's and the camera's. Wet cloth is darker than dry.
+
+    Parameters
+    ----------
+    red : array_like
+        red level (0 to 255)
+    green : array_like
+        green level (0 to 255)
+    blue : array_like
+        blue level (0 to 255)
+
+    Returns
+    -------
+    l : float
+        Lightness L*: 0 is black, 100 white
+    a : float
+        a*: green below 0, red above
+    b : float
+        b*: blue below 0, yellow above
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: IEC 61966-2-1 (sRGB, matrix with four decimals) and CIE 15 (CIELAB). A matrix worked out from the primaries gives greys
+    an a* and b* of 0, this one up to 0.01.
+
+    Example: lab_from_srgb(red=192, green=160, blue=144) gives l 68.2864, a 9.3304, b 12.7525
+    """
+    if type(red) is float and type(green) is float and type(blue) is float:
+        return _new(Lab, _core.one_lab_from_srgb(red, green, blue))
+    return _call.scalars("lab_from_srgb", Lab, ("red", "green", "blue",), (red, green, blue,))
+
+
+def lab_from_xyz(x, y, z, white_x=0.3127, white_y=0.329):
+    """CIELAB of a colour given by its tristimulus values.
+
+    The white is given by its chromaticity; its `Y` is 1.
+
+    Parameters
+    ----------
+    x : array_like
+        X (0 to 2)
+    y : array_like
+        Y, the luminance: white has 1 (0 to 2)
+    z : array_like
+        Z (0 to 2)
+    white_x : array_like, default 0.3127
+        chromaticity x of the white: daylight D65 (0.05 to 0.8)
+    white_y : array_like, default 0.329
+        chromaticity y of the white (0.05 to 0.8)
+
+    Returns
+    -------
+    l : float
+        Lightness L*: 0 is black, 100 white
+    a : float
+        a*: green below 0, red above
+    b : float
+        b*: blue below 0, yellow above
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `white_y` when both together leave no Z: they
+        must sum to less than 1.
+
+    Notes
+    -----
+    Source: CIE 15, *Colorimetry*, CIELAB (1976).
+
+    Example: lab_from_xyz(x=0.20654008, y=0.12197225, z=0.05136952, white_x=0.3127, white_y=0.329) gives l 41.52787529, a 52.63858304, b 26.92317922
+    """
+    if type(x) is float and type(y) is float and type(z) is float and type(white_x) is float and type(white_y) is float:
+        return _new(Lab, _core.one_lab_from_xyz(x, y, z, white_x, white_y))
+    return _call.scalars("lab_from_xyz", Lab, ("x", "y", "z", "white_x", "white_y",), (x, y, z, white_x, white_y,))
+
+
 def lacing(pairs, pitch, gap, tail=250.0):
     """Length of lace for a laced opening.
 
@@ -3366,6 +4426,38 @@ def level_line(hem_radius, height, hem_chord):
     return _call.scalars("level_line", LevelLine, ("hem_radius", "height", "hem_chord",), (hem_radius, height, hem_chord,))
 
 
+def linear_light(level):
+    """Light of one screen level, as a share of the most.
+
+    With `c = level / 255`: `c / 12.92` up to `c = 0.04045`, above it `((c + 0.055) / 1.055)^2.4`. Levels are not light: the
+    middle level 128 has a fifth of it.
+
+    Parameters
+    ----------
+    level : array_like
+        red, green or blue of a picture (0 to 255)
+
+    Returns
+    -------
+    float
+        Share of the most light
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: IEC 61966-2-1 (sRGB).
+
+    Example: linear_light(level=100) gives 0.12743768
+    """
+    if type(level) is float:
+        return _core.one_linear_light(level)
+    return _call.scalars("linear_light", None, ("level",), (level,))
+
+
 def lining_free_length(length, clearance, hem):
     """Length to cut a lining that hangs free of the shell's hem, below its upper seam line.
 
@@ -3485,6 +4577,50 @@ def lining_width(panel, facing=0.0, ease_pct=2.0, pleat=0.0):
     return _call.scalars("lining_width", None, ("panel", "facing", "ease_pct", "pleat",), (panel, facing, ease_pct, pleat,))
 
 
+def liquor_shares(masses_g, pooled_ml, ratio):
+    """A pooled liquor shared by dry mass, and the water that brings every bath to one liquor ratio.
+
+    `share = pooled · mass / (sum of masses)`, topped up to `mass · ratio`. So all goods have the same dye for their mass in
+    the same liquor; they still seldom match, as no two baths heat alike.
+
+    Parameters
+    ----------
+    masses_g : sequence of float
+        dry mass of each bath's goods (g, 0.01 to 1000000, 1 to 100 items)
+    pooled_ml : float
+        liquor to share (ml, 0 to 1000000000)
+    ratio : float
+        liquor to goods, by mass (1 to 200)
+
+    Returns
+    -------
+    shares_ml : array
+        pooled liquor for each bath (ml)
+    waters_ml : array
+        water added to each bath (ml)
+    bath_ml : float
+        All baths together, topped up (ml)
+    water_ml : float
+        Fresh water to top all of them up (ml)
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange` or `Count`, naming the argument; `Room`. `NoSolution` naming `pooled_ml` when there is more of
+        it than the ratio asks for.
+
+    Notes
+    -----
+    Source: Proportion. `tests/vectors/liquor_shares.csv` has a hand-worked row.
+
+    Example: liquor_shares(masses_g=[380, 170], pooled_ml=7000, ratio=20) gives shares_ml 4836.36 2163.64, waters_ml 2763.64 1236.36, bath_ml 11000, water_ml 4000, cautions 1029
+    """
+    masses_g = _call.numbers_of(masses_g, "liquor_shares", "masses_g")
+    return _new(LiquorShares, _core.one_liquor_shares(masses_g, pooled_ml, ratio))
+
+
 def loop_slack(length, diameter, thickness, cord, gap=0.0, stretch=0.0, shape="flat"):
     """Slack of a loop there is, or of one chosen, on a button.
 
@@ -3532,6 +4668,51 @@ def loop_slack(length, diameter, thickness, cord, gap=0.0, stretch=0.0, shape="f
     return _call.scalars("loop_slack", LoopSlack, ("length", "diameter", "thickness", "cord", "gap", "stretch", "shape",), (length, diameter, thickness, cord, gap, stretch, shape,))
 
 
+def mix_temperature(volumes_ml, temperatures_c, goods_g=0.0, goods_temperature_c=20.0, goods_heat=1.3):
+    """Temperature of liquors of several temperatures poured together, with the goods.
+
+    `T = sum(m c T) / sum(m c)`, water and liquor at 4.18 J/(g °C) and a gram a millilitre. What the vessel takes is left
+    out, so the bath comes out nearer the room's temperature than this: measure it. Pour hot into cold, slowly.
+
+    Parameters
+    ----------
+    volumes_ml : sequence of float
+        volume of each liquor (ml, 0.01 to 100000000, 1 to 100 items)
+    temperatures_c : sequence of float
+        temperature of each (degC, 0 to 100, as many as volumes_ml)
+    goods_g : float, default 0
+        dry mass of the goods (g, 0 to 1000000)
+    goods_temperature_c : float, default 20
+        temperature of the goods (degC, 0 to 100)
+    goods_heat : float, default 1.3
+        specific heat of the goods, J/(g °C) (0.5 to 4.5)
+
+    Returns
+    -------
+    temperature_c : float
+        Temperature before the pot and the air have taken their part (degC)
+    volume_ml : float
+        Volume of liquor (ml)
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange` or `Count`, naming the argument.
+
+    Notes
+    -----
+    Source: Balance of heat. Cotton 1.22 to 1.35 J/(g °C): table of specific heats in a text on the physics of textile fibres. Water
+    4.18: from memory. Wet goods: give the liquor they hold as one of the liquors.
+
+    Example: mix_temperature(volumes_ml=[3000, 1000], temperatures_c=[20, 100], goods_g=0, goods_temperature_c=20, goods_heat=1.3) gives temperature_c 40, volume_ml 4000, cautions 5
+    """
+    volumes_ml = _call.numbers_of(volumes_ml, "mix_temperature", "volumes_ml")
+    temperatures_c = _call.numbers_of(temperatures_c, "mix_temperature", "temperatures_c")
+    return _new(MixTemperature, _core.one_mix_temperature(volumes_ml, temperatures_c, goods_g, goods_temperature_c, goods_heat))
+
+
 def neck_bust_doubts(neck, bust):
     """Doubts on a neck and a bust together.
 
@@ -3564,6 +4745,109 @@ def neck_bust_doubts(neck, bust):
     if type(neck) is float and type(bust) is float:
         return _core.one_neck_bust_doubts(neck, bust)
     return _call.scalars("neck_bust_doubts", None, ("neck", "bust",), (neck, bust,))
+
+
+def negative_ease(body, stretch_pct, widest=0.0, share=0.5):
+    """Girth of a garment of stretching cloth, from the share of its stretch that wearing is to use.
+
+    Worn, the garment is stretched to the body: `girth · (1 + share · stretch / 100) = body`. Taking `share · stretch`
+    percent off the body's girth instead gives a smaller garment that uses more of the stretch than was meant. It must also
+    go over the widest part on its way: `girth · (1 + stretch / 100)` must reach that. Seams and elastic stretch less than
+    the cloth: try a stitch that gives.
+
+    Parameters
+    ----------
+    body : array_like
+        girth of the body where it is worn (mm, 10 to 100000)
+    stretch_pct : array_like
+        stretch of the cloth the way it goes round (%, 0 to 500)
+    widest : array_like, default 0
+        widest girth it is pulled over; 0: not asked (mm, 0 to 100000)
+    share : array_like, default 0.5
+        part of the stretch used in wear (0 to 1)
+
+    Returns
+    -------
+    girth : float
+        Finished girth of the garment at rest (mm)
+    ease : float
+        Girth less the body's, so negative (mm)
+    furthest : float
+        Furthest girth that the cloth stretches to (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `widest` when the cloth does not stretch so far:
+        choose a smaller share, or an opening.
+
+    Notes
+    -----
+    Source: Proportion. A share of one half is common practice, no source; swimwear uses more, a loose top less.
+
+    Example: negative_ease(body=180, stretch_pct=50, widest=210, share=0.5) gives girth 144, ease -36, furthest 216
+    """
+    if type(body) is float and type(stretch_pct) is float and type(widest) is float and type(share) is float:
+        return _new(NegativeEase, _core.one_negative_ease(body, stretch_pct, widest, share))
+    return _call.scalars("negative_ease", NegativeEase, ("body", "stretch_pct", "widest", "share",), (body, stretch_pct, widest, share,))
+
+
+def neutraliser(carried_ml, chlorine_pct, reaction, stage, in_bath, purity_pct=100.0, excess_pct=10.0):
+    """Neutraliser for the chlorine that goods still carry after draining and rinsing.
+
+    `amount = carried · chlorine / 100 · ratio · (1 + excess / 100) / (purity / 100)`. The ratio is that of the reaction named:
+    for thiosulfate crystals 7.00, 3.50 or 0.875 by what it ends as, which strength and acidity decide, so the largest is the
+    safe one. A test of field doses at pH 7 asked about a tenth more than the others' sums, hence the excess. Anhydrous
+    thiosulfate: 0.637 times as much. It is a separate bath of fresh water, and rinsing well is the main thing: this is for
+    the rest. Fibre is not asked here, as goods that ought never have met bleach need it most.
+
+    Parameters
+    ----------
+    carried_ml : array_like
+        liquor that the goods carry after rinsing (ml, 0 to 1000000)
+    chlorine_pct : array_like
+        available chlorine in it, grams in 100 ml (%, 0 to 0.6)
+    reaction : Reaction
+        what takes the chlorine away, and to what
+    stage : Stage
+        how far the goods are from the bleach
+    in_bath : InBath
+        what else is in the fresh bath
+    purity_pct : array_like, default 100
+        share of the pure stuff: 3 for household peroxide (%, 0.1 to 100)
+    excess_pct : array_like, default 10
+        more than the reaction asks (%, 0 to 100)
+
+    Returns
+    -------
+    chlorine_g : float
+        Available chlorine the goods still carry (g)
+    amount_g : float
+        Neutraliser to weigh out, excess included (g)
+    ratio : float
+        Grams of the pure stuff for a gram of available chlorine, excess left out
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `Refused` naming `stage` unless the goods have been drained and rinsed;
+        naming `in_bath` for anything but water: sulfite and thiosulfate with acid give sulfur dioxide.
+
+    Notes
+    -----
+    Source: Molar masses. Hach support document TE213 (7.0 mg of thiosulfate crystals for 1 mg of chlorine). AWWA, *Disinfection of
+    Pipelines and Storage Facilities Field Guide*, table 7-2 (field doses).
+
+    Example: neutraliser(carried_ml=500, chlorine_pct=0.02, reaction='thiosulfate_to_tetrathionate', stage='fresh_bath', in_bath='water_only', purity_pct=100, excess_pct=0) gives chlorine_g 0.1, amount_g 0.7, ratio 7, cautions 177
+    """
+    reaction = _call.choice(Reaction, reaction, "neutraliser", "reaction")
+    stage = _call.choice(Stage, stage, "neutraliser", "stage")
+    in_bath = _call.choice(InBath, in_bath, "neutraliser", "in_bath")
+    if type(carried_ml) is float and type(chlorine_pct) is float and type(purity_pct) is float and type(excess_pct) is float:
+        return _new(Neutraliser, _core.one_neutraliser(carried_ml, chlorine_pct, reaction, stage, in_bath, purity_pct, excess_pct))
+    return _call.scalars("neutraliser", Neutraliser, ("carried_ml", "chlorine_pct", "reaction", "stage", "in_bath", "purity_pct", "excess_pct",), (carried_ml, chlorine_pct, reaction, stage, in_bath, purity_pct, excess_pct,))
 
 
 def off_centre_opening(front, shift, extension, allowance, wide_panel, dart_distance):
@@ -3625,6 +4909,50 @@ def off_centre_opening(front, shift, extension, allowance, wide_panel, dart_dist
     if type(front) is float and type(shift) is float and type(extension) is float and type(allowance) is float and type(wide_panel) is float and type(dart_distance) is float:
         return _new(OffCentreOpening, _core.one_off_centre_opening(front, shift, extension, allowance, wide_panel, dart_distance))
     return _call.scalars("off_centre_opening", OffCentreOpening, ("front", "shift", "extension", "allowance", "wide_panel", "dart_distance",), (front, shift, extension, allowance, wide_panel, dart_distance,))
+
+
+def overdye(ground, low, high):
+    """Reflectance of cloth dyed over the colour it has, as a band from pale to deep.
+
+    Depths of shade add up: `K/S = (K/S of the ground) + (K/S of the dye)`. Give the dye's as a low and a high, from swatches
+    on white cloth of the same fibre: water, heat, mordant and the next batch all move it. Ask once for each of red, green
+    and blue light. A dye only takes light away, so no part gets lighter. Not foretold: a fibre that takes dye otherwise, a
+    finish, a ground that bleeds, hues that alkali or iron turn. Judge dry cloth, by daylight.
+
+    Parameters
+    ----------
+    ground : array_like
+        reflectance of the cloth as it is (0.001 to 1)
+    low : array_like
+        least that the dye adds, K/S (0 to 100)
+    high : array_like
+        most that the dye adds, K/S (0 to 100, >= low)
+
+    Returns
+    -------
+    pale : float
+        Reflectance where the dye takes least
+    deep : float
+        Reflectance where the dye takes most
+    pale_l : float
+        Lightness L* of a grey of the pale reflectance
+    deep_l : float
+        Lightness L* of a grey of the deep reflectance
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `high` when it is less than `low`.
+
+    Notes
+    -----
+    Source: E. Allen, as for `k_over_s`; the sum of depths is the one-constant theory's.
+
+    Example: overdye(ground=0.5, low=0.2, high=0.875) gives pale 0.4, deep 0.25, pale_l 69.47, deep_l 57.08
+    """
+    if type(ground) is float and type(low) is float and type(high) is float:
+        return _new(Overdye, _core.one_overdye(ground, low, high))
+    return _call.scalars("overdye", Overdye, ("ground", "low", "high",), (ground, low, high,))
 
 
 def owf(mass_g, pct):
@@ -3937,6 +5265,100 @@ def piping_width(cord, allowance, thickness=0.0):
     return _call.scalars("piping_width", None, ("cord", "allowance", "thickness",), (cord, allowance, thickness,))
 
 
+def plant_dyestuff(mass_g, low_pct, high_pct, recipe, at_hand, fresh_per_dry_low=3.0, fresh_per_dry_high=8.0):
+    """Plant matter for a dye bath, as a range, from a recipe weighed fresh or dry.
+
+    `mass · pct / 100`, low and high; where the recipe weighs it otherwise than it is at hand, turned by the range of fresh
+    to dry. Frozen counts as fresh. Season, soil, part of the plant and water decide the colour more than the scale: dye a
+    swatch. More extractions of the same matter give paler baths of another hue, so they are not added up here. Not every
+    plant is harmless: know what it is, never cook it in vessels for food.
+
+    Parameters
+    ----------
+    mass_g : array_like
+        dry mass of the goods (g, 0.01 to 1000000)
+    low_pct : array_like
+        percentage on weight of fibre, least (%, 0.1 to 2000)
+    high_pct : array_like
+        percentage on weight of fibre, most (%, 0.1 to 2000, >= low_pct)
+    recipe : Basis
+        how the recipe weighs it
+    at_hand : Basis
+        how it is at hand
+    fresh_per_dry_low : array_like, default 3
+        grams fresh that dry to one, least (1 to 20)
+    fresh_per_dry_high : array_like, default 8
+        grams fresh that dry to one, most (1 to 20, >= fresh_per_dry_low)
+
+    Returns
+    -------
+    low_g : float
+        Least to weigh out, as it is at hand (g)
+    high_g : float
+        Most to weigh out, as it is at hand (g)
+    doubts : int
+        Doubts raised (bits)
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming the high of a range that is less than its low.
+
+    Notes
+    -----
+    Source: Arithmetic. Percentages: E. M. Mairet, *A Book on Vegetable Dyes*, 1916 (madder 50 % on wool, bark 100 %); twice the
+    fibre's mass of fresh leaves: northernwisconsin.com. 3 to 8 g fresh to one dry: from memory, common practice; weigh,
+    dry and weigh again to know yours.
+
+    Example: plant_dyestuff(mass_g=400, low_pct=50, high_pct=100, recipe='dry', at_hand='fresh', fresh_per_dry_low=3, fresh_per_dry_high=8) gives low_g 600, high_g 3200, doubts 0, cautions 7
+    """
+    recipe = _call.choice(Basis, recipe, "plant_dyestuff", "recipe")
+    at_hand = _call.choice(Basis, at_hand, "plant_dyestuff", "at_hand")
+    if type(mass_g) is float and type(low_pct) is float and type(high_pct) is float and type(fresh_per_dry_low) is float and type(fresh_per_dry_high) is float:
+        return _new(PlantDyestuff, _core.one_plant_dyestuff(mass_g, low_pct, high_pct, recipe, at_hand, fresh_per_dry_low, fresh_per_dry_high))
+    return _call.scalars("plant_dyestuff", PlantDyestuff, ("mass_g", "low_pct", "high_pct", "recipe", "at_hand", "fresh_per_dry_low", "fresh_per_dry_high",), (mass_g, low_pct, high_pct, recipe, at_hand, fresh_per_dry_low, fresh_per_dry_high,))
+
+
+def pooled_strength(volumes_ml, strengths_pct):
+    """Strength of several liquors of one and the same stuff poured together.
+
+    `strength = sum(volume · strength) / sum(volume)`. Only for liquors of the same dye, mordant or binder: nothing is ever
+    poured to bleach, and unlike baths are not mixed to be rid of them.
+
+    Parameters
+    ----------
+    volumes_ml : sequence of float
+        volume of each liquor (ml, 0.01 to 100000000, 1 to 100 items)
+    strengths_pct : sequence of float
+        strength of each (%, 0 to 100, as many as volumes_ml)
+
+    Returns
+    -------
+    strength_pct : float
+        Strength, in the unit of the strengths given (%)
+    volume_ml : float
+        Volume (ml)
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange` or `Count`, naming the argument.
+
+    Notes
+    -----
+    Source: Balance of mass, volumes taken to add up.
+
+    Example: pooled_strength(volumes_ml=[4000, 3000], strengths_pct=[0.5, 1.2]) gives strength_pct 0.8, volume_ml 7000, cautions 3
+    """
+    volumes_ml = _call.numbers_of(volumes_ml, "pooled_strength", "volumes_ml")
+    strengths_pct = _call.numbers_of(strengths_pct, "pooled_strength", "strengths_pct")
+    return _new(PooledStrength, _core.one_pooled_strength(volumes_ml, strengths_pct))
+
+
 def puff_spread(zone, ratio, slashes, strip):
     """Spread of a sleeve cap that is slashed and opened for gathers between two notches.
 
@@ -3984,6 +5406,68 @@ def puff_spread(zone, ratio, slashes, strip):
     return _call.scalars("puff_spread", PuffSpread, ("zone", "ratio", "slashes", "strip",), (zone, ratio, slashes, strip,))
 
 
+def reflectance(k_over_s):
+    """Reflectance of a depth of shade K/S: `k_over_s` turned round.
+
+    `R = 1 + K/S - √((K/S)² + 2 K/S)`, worked as the reciprocal of `1 + K/S + √(...)`, which loses no digits near black.
+
+    Parameters
+    ----------
+    k_over_s : array_like
+        depth of shade (0 to 500)
+
+    Returns
+    -------
+    float
+        Reflectance
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: E. Allen, "Colorant Formulation and Shading", in *Optical Radiation Measurements* vol. 2, Academic Press 1980, eq. 20.
+
+    Example: reflectance(k_over_s=0.25) gives 0.5
+    """
+    if type(k_over_s) is float:
+        return _core.one_reflectance(k_over_s)
+    return _call.scalars("reflectance", None, ("k_over_s",), (k_over_s,))
+
+
+def relative_strength(k_over_s, standard):
+    """Strength of a dyeing against another, by their depths of shade, in percent.
+
+    Parameters
+    ----------
+    k_over_s : array_like
+        depth of shade of the dyeing (0 to 500)
+    standard : array_like
+        depth of shade it is held against (0.000001 to 500)
+
+    Returns
+    -------
+    float
+        Relative strength (%)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Common practice in dye houses: the ratio of K/S, both measured at the same wavelength.
+
+    Example: relative_strength(k_over_s=17.46, standard=11.85) gives 147.34
+    """
+    if type(k_over_s) is float and type(standard) is float:
+        return _core.one_relative_strength(k_over_s, standard)
+    return _call.scalars("relative_strength", None, ("k_over_s", "standard",), (k_over_s, standard,))
+
+
 def remaining_width(girth, ease, other_width, parts=1, intake=0.0):
     """Width of the panels still to be made, when the others are given.
 
@@ -4023,6 +5507,48 @@ def remaining_width(girth, ease, other_width, parts=1, intake=0.0):
     if type(girth) is float and type(ease) is float and type(other_width) is float and type(intake) is float and type(parts) is int:
         return _core.one_remaining_width(girth, ease, other_width, parts, intake)
     return _call.scalars("remaining_width", None, ("girth", "ease", "other_width", "parts", "intake",), (girth, ease, other_width, parts, intake,))
+
+
+def repeats(length, repeat, count=1):
+    """Lengths rounded up to whole repeats of the pattern, so that all of them begin at the same place in it.
+
+    `each = repeat · ceil(length / repeat)`. The first cut may have to move to where the pattern is wanted: buy one repeat
+    more than the total.
+
+    Parameters
+    ----------
+    length : array_like
+        length needed, allowances included (mm, 1 to 100000)
+    repeat : array_like
+        height of the pattern's repeat (mm, 1 to 10000)
+    count : array_like of int, default 1
+        how many lengths (1 to 1000)
+
+    Returns
+    -------
+    repeats : int
+        Whole repeats in one length
+    each : float
+        Length to cut each (mm)
+    total : float
+        All lengths together (mm)
+    waste : float
+        What is cut off and lies idle, all lengths together (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic; common practice, no source. One repeat more: sew4home.com.
+
+    Example: repeats(length=720, repeat=320, count=4) gives repeats 3, each 960, total 3840, waste 960
+    """
+    if type(length) is float and type(repeat) is float and type(count) is int:
+        return _new(Repeats, _core.one_repeats(length, repeat, count))
+    return _call.scalars("repeats", Repeats, ("length", "repeat", "count",), (length, repeat, count,))
 
 
 def ribbing(edge, depth, allowance, share=0.8):
@@ -4069,6 +5595,54 @@ def ribbing(edge, depth, allowance, share=0.8):
     if type(edge) is float and type(depth) is float and type(allowance) is float and type(share) is float:
         return _new(Ribbing, _core.one_ribbing(edge, depth, allowance, share))
     return _call.scalars("ribbing", Ribbing, ("edge", "depth", "allowance", "share",), (edge, depth, allowance, share,))
+
+
+def rinses(carried_low_ml, carried_high_ml, fresh_ml, share_left=0.01):
+    """Rinses that thin the liquor carried over to a share of what it was, as a range.
+
+    Each rinse leaves `carried / (carried + fresh)` of it. What the goods carry between rinses is the main term and is never
+    known well: give a low and a high. It tells of the liquor between the fibres only; what the fibre itself holds leaves
+    in its own time, so rinse until the water runs clear, or has no smell, whatever is printed here.
+
+    Parameters
+    ----------
+    carried_low_ml : array_like
+        least liquor carried from bath to bath (ml, 0.01 to 10000000)
+    carried_high_ml : array_like
+        most liquor carried (ml, 0.01 to 10000000, >= carried_low_ml)
+    fresh_ml : array_like
+        fresh water each rinse (ml, 0.01 to 100000000)
+    share_left : array_like, default 0.01
+        share of the liquor that may be left (0.000000001 to 1)
+
+    Returns
+    -------
+    rinses_low : int
+        Rinses where the goods carry least
+    rinses_high : int
+        Rinses where the goods carry most
+    left : float
+        Share of the first liquor left after the most rinses, where the goods carry most
+    water_ml : float
+        Fresh water for the most rinses (ml)
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `carried_high_ml` when it is less than the low;
+        naming `fresh_ml` when more than 100 rinses would be needed.
+
+    Notes
+    -----
+    Source: Balance of mass, each rinse fully mixed. `tests/vectors/rinses.csv` has hand-worked rows.
+
+    Example: rinses(carried_low_ml=300, carried_high_ml=1000, fresh_ml=5000, share_left=0.01) gives rinses_low 2, rinses_high 3, left 0.00463, water_ml 15000, cautions 1
+    """
+    if type(carried_low_ml) is float and type(carried_high_ml) is float and type(fresh_ml) is float and type(share_left) is float:
+        return _new(Rinses, _core.one_rinses(carried_low_ml, carried_high_ml, fresh_ml, share_left))
+    return _call.scalars("rinses", Rinses, ("carried_low_ml", "carried_high_ml", "fresh_ml", "share_left",), (carried_low_ml, carried_high_ml, fresh_ml, share_left,))
 
 
 def round_set(lengths, graduation=1.0):
@@ -4196,6 +5770,35 @@ def ruffle(edge, ratio, depth, strip, allowance, hem):
     if type(edge) is float and type(ratio) is float and type(depth) is float and type(strip) is float and type(allowance) is float and type(hem) is float:
         return _new(Ruffle, _core.one_ruffle(edge, ratio, depth, strip, allowance, hem))
     return _call.scalars("ruffle", Ruffle, ("edge", "ratio", "depth", "strip", "allowance", "hem",), (edge, ratio, depth, strip, allowance, hem,))
+
+
+def screen_level(light):
+    """Screen level of an amount of light: `linear_light` turned round.
+
+    Parameters
+    ----------
+    light : array_like
+        share of the most light (0 to 1)
+
+    Returns
+    -------
+    float
+        Level, 0 to 255, not rounded
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: IEC 61966-2-1 (sRGB).
+
+    Example: screen_level(light=0.18) gives 117.64581302261271
+    """
+    if type(light) is float:
+        return _core.one_screen_level(light)
+    return _call.scalars("screen_level", None, ("light",), (light,))
 
 
 def seam_pleat(depth, allowance):
@@ -4504,6 +6107,74 @@ def size_step(smaller, larger, steps=1, edges=4):
     return _call.scalars("size_step", SizeStep, ("smaller", "larger", "steps", "edges",), (smaller, larger, steps, edges,))
 
 
+def skew(shift, width):
+    """Skew of cloth: how far a weft thread has run off square, in percent of the width.
+
+    `skew = 100 · shift / width`. Pull or follow one weft thread across; measure along the selvedge how far its far end
+    lies from square. Positive and negative are the two ways it may lean.
+
+    Parameters
+    ----------
+    shift : array_like
+        along the selvedge, from square to the thread (mm, -100000 to 100000)
+    width : array_like
+        width of the cloth, square across (mm, 1 to 100000)
+
+    Returns
+    -------
+    float
+        Skew (%)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: ASTM D3882 (formula from memory).
+
+    Example: skew(shift=42, width=1400) gives 3
+    """
+    if type(shift) is float and type(width) is float:
+        return _core.one_skew(shift, width)
+    return _call.scalars("skew", None, ("shift", "width",), (shift, width,))
+
+
+def skew_diagonals(first, second):
+    """Skew of a square marked on the cloth, from its two diagonals after washing, in percent.
+
+    `skew = 200 · (first - second) / (first + second)`. For a small skew it is the shift of a side in percent of the side,
+    as `skew` gives; of a large one it falls short by a quarter of the square: 9.975 for a side shifted by 10 %.
+
+    Parameters
+    ----------
+    first : array_like
+        one diagonal of the square (mm, 1 to 100000)
+    second : array_like
+        the other (mm, 1 to 100000)
+
+    Returns
+    -------
+    float
+        Skew (%)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: AATCC 179, the way by diagonals (formula from memory).
+
+    Example: skew_diagonals(first=360, second=340) gives 5.714
+    """
+    if type(first) is float and type(second) is float:
+        return _core.one_skew_diagonals(first, second)
+    return _call.scalars("skew_diagonals", None, ("first", "second",), (first, second,))
+
+
 def snip_spacing(radius, allowance, opening=3.0):
     """Distance between the snips of a curved seam allowance.
 
@@ -4633,6 +6304,162 @@ def spacing_through(first, last, through, count):
     return _new(SpacingThrough, _core.one_spacing_through(first, last, through, count))
 
 
+def srgb_from_lab(l, a, b):
+    """Screen levels of a colour given in CIELAB under daylight D65.
+
+    A colour that no screen shows is brought to the nearest end of each level, and counted in `outside`.
+
+    Parameters
+    ----------
+    l : array_like
+        lightness L* (0 to 100)
+    a : array_like
+        a*: green below 0, red above (-200 to 200)
+    b : array_like
+        b*: blue below 0, yellow above (-200 to 200)
+
+    Returns
+    -------
+    red : float
+        Red, 0 to 255 where a screen can show it
+    green : float
+        Green, 0 to 255 where a screen can show it
+    blue : float
+        Blue, 0 to 255 where a screen can show it
+    outside : int
+        How many of the three a screen cannot show
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: CIE 15 (CIELAB) and IEC 61966-2-1 (sRGB).
+
+    Example: srgb_from_lab(l=68.2864, a=9.3304, b=12.7525) gives red 192, green 160, blue 144, outside 0
+    """
+    if type(l) is float and type(a) is float and type(b) is float:
+        return _new(Srgb, _core.one_srgb_from_lab(l, a, b))
+    return _call.scalars("srgb_from_lab", Srgb, ("l", "a", "b",), (l, a, b,))
+
+
+def srgb_from_xyz(x, y, z):
+    """Screen levels of a colour given by its tristimulus values.
+
+    A colour that no screen shows is brought to the nearest end of each level, and counted in `outside`: its hue is then
+    not true.
+
+    Parameters
+    ----------
+    x : array_like
+        X (0 to 2)
+    y : array_like
+        Y, the luminance: white has 1 (0 to 2)
+    z : array_like
+        Z (0 to 2)
+
+    Returns
+    -------
+    red : float
+        Red, 0 to 255 where a screen can show it
+    green : float
+        Green, 0 to 255 where a screen can show it
+    blue : float
+        Blue, 0 to 255 where a screen can show it
+    outside : int
+        How many of the three a screen cannot show
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: IEC 61966-2-1 (sRGB); the matrix is the inverse of the one in `xyz_from_srgb`, to the last digit, so that a colour
+    comes back.
+
+    Example: srgb_from_xyz(x=0.9505, y=1, z=1.089) gives red 255, green 255, blue 255, outside 0
+    """
+    if type(x) is float and type(y) is float and type(z) is float:
+        return _new(Srgb, _core.one_srgb_from_xyz(x, y, z))
+    return _call.scalars("srgb_from_xyz", Srgb, ("x", "y", "z",), (x, y, z,))
+
+
+def stitch_length(stitches_per_inch):
+    """Length of one stitch from the number of stitches in an inch.
+
+    `length = 25.4 / stitches`. Pages that pair 2.5 to 3 mm with 10 to 12 stitches are not consistent: 3 mm is 8.5.
+
+    Parameters
+    ----------
+    stitches_per_inch : array_like
+        stitches in one inch (0.5 to 200)
+
+    Returns
+    -------
+    float
+        Length of one stitch (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: 1 in = 25.4 mm, exact by the international yard and pound agreement of 1959.
+
+    Example: stitch_length(stitches_per_inch=10) gives 2.54
+    """
+    if type(stitches_per_inch) is float:
+        return _core.one_stitch_length(stitches_per_inch)
+    return _call.scalars("stitch_length", None, ("stitches_per_inch",), (stitches_per_inch,))
+
+
+def stock_volume(mass_g, pct, stock_pct):
+    """Volume of a stock solution for a percentage on weight of fibre.
+
+    `stock = mass · pct / stock_pct`, the stock in grams in 100 ml. For dye, mordant or assistant; not for bleach.
+
+    Parameters
+    ----------
+    mass_g : array_like
+        dry mass of the goods (g, 0.01 to 1000000)
+    pct : array_like
+        percentage on weight of fibre (%, 0 to 1000)
+    stock_pct : array_like
+        grams in 100 ml of the stock (%, 0.001 to 100)
+
+    Returns
+    -------
+    stock_ml : float
+        Stock solution to measure out (ml)
+    amount_g : float
+        What that holds (g)
+    doubts : int
+        Doubts raised (bits)
+    cautions : int
+        Cautions raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: R. Sohel, textile calculation pages, 2014-12 to 2015-04.
+
+    Example: stock_volume(mass_g=5, pct=2, stock_pct=0.5) gives stock_ml 20, amount_g 0.1, doubts 0, cautions 3
+    """
+    if type(mass_g) is float and type(pct) is float and type(stock_pct) is float:
+        return _new(StockVolume, _core.one_stock_volume(mass_g, pct, stock_pct))
+    return _call.scalars("stock_volume", StockVolume, ("mass_g", "pct", "stock_pct",), (mass_g, pct, stock_pct,))
+
+
 def straight_band(waist, overlap, depth, allowance, turn=0.0, make="folded"):
     """Strip to cut for a straight band.
 
@@ -4721,6 +6548,41 @@ def straight_band_depth(cut_width, allowance, turn=0.0, make="folded"):
     return _call.scalars("straight_band_depth", None, ("cut_width", "allowance", "turn", "make",), (cut_width, allowance, turn, make,))
 
 
+def stretch_pct(relaxed, pulled):
+    """Stretch of cloth from a marked length and the same length pulled out, in percent.
+
+    `stretch = 100 · (pulled - relaxed) / relaxed`. Fold the cloth across the way it is to stretch, mark 100 mm away from
+    the edge, and pull until it resists, not until it can go no further. Let go and measure again: what stays longer will
+    bag at knee and elbow.
+
+    Parameters
+    ----------
+    relaxed : array_like
+        distance of the marks at rest (mm, 1 to 100000)
+    pulled : array_like
+        distance of the marks pulled (mm, 1 to 1000000, >= relaxed)
+
+    Returns
+    -------
+    float
+        Stretch (%)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `pulled` when it is less than `relaxed`.
+
+    Notes
+    -----
+    Source: Definition; the way to test is common practice, no source.
+
+    Example: stretch_pct(relaxed=100, pulled=135) gives 35
+    """
+    if type(relaxed) is float and type(pulled) is float:
+        return _core.one_stretch_pct(relaxed, pulled)
+    return _call.scalars("stretch_pct", None, ("relaxed", "pulled",), (relaxed, pulled,))
+
+
 def take_in(garment, body, ease, edges=4, limit=20.0):
     """What to take in at each edge of a garment that is too wide, and what is left over.
 
@@ -4768,6 +6630,105 @@ def take_in(garment, body, ease, edges=4, limit=20.0):
     if type(garment) is float and type(body) is float and type(ease) is float and type(limit) is float and type(edges) is int:
         return _new(TakeIn, _core.one_take_in(garment, body, ease, edges, limit))
     return _call.scalars("take_in", TakeIn, ("garment", "body", "ease", "edges", "limit",), (garment, body, ease, edges, limit,))
+
+
+def tex_from_cotton_count(cotton_count, plies=1):
+    """Linear density of a yarn or thread from its cotton count (Ne).
+
+    The cotton count is how many hanks of 840 yards weigh a pound: `tex = 590.54 · plies / count`. A larger number is a
+    thinner yarn. A thread marked 40/2 is two plies of count 40. A convention that counts the moisture in has 583.1 in
+    place of 590.54, which is 1.3 % less: do not mix the two.
+
+    Parameters
+    ----------
+    cotton_count : array_like
+        cotton count of one ply (0.1 to 1000)
+    plies : array_like of int, default 1
+        equal plies twisted together (1 to 24)
+
+    Returns
+    -------
+    float
+        Linear density of the plied yarn, take-up in twisting left out (tex)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Definition: 453.59237 g in 840 yards of 0.9144 m. NIMI, *Shawl Weaving Artisan*, p. 72 (20 tex is 29.525).
+
+    Example: tex_from_cotton_count(cotton_count=40, plies=2) gives 29.527
+    """
+    if type(cotton_count) is float and type(plies) is int:
+        return _core.one_tex_from_cotton_count(cotton_count, plies)
+    return _call.scalars("tex_from_cotton_count", None, ("cotton_count", "plies",), (cotton_count, plies,))
+
+
+def tex_from_denier(denier):
+    """Linear density of a yarn or thread from its denier.
+
+    Tex is grams a kilometre, denier grams in nine kilometres: `tex = denier / 9`. A larger number is a thicker yarn.
+
+    Parameters
+    ----------
+    denier : array_like
+        grams in 9 kilometres (0.01 to 1000000)
+
+    Returns
+    -------
+    float
+        Linear density (tex)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Definitions of the units. Groen Kennisnet wiki, HNPE 7.1.6, yarn numbering (conversion table).
+
+    Example: tex_from_denier(denier=180) gives 20
+    """
+    if type(denier) is float:
+        return _core.one_tex_from_denier(denier)
+    return _call.scalars("tex_from_denier", None, ("denier",), (denier,))
+
+
+def tex_from_metric_count(metric_count, plies=1):
+    """Linear density of a yarn or thread from its metric count (Nm).
+
+    The metric count is how many metres weigh a gram: `tex = 1000 · plies / count`. A larger number is a thinner yarn.
+
+    Parameters
+    ----------
+    metric_count : array_like
+        metric count of one ply (0.1 to 2000)
+    plies : array_like of int, default 1
+        equal plies twisted together (1 to 24)
+
+    Returns
+    -------
+    float
+        Linear density of the plied yarn, take-up in twisting left out (tex)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Definitions of the units. Groen Kennisnet wiki, HNPE 7.1.6, yarn numbering (conversion table).
+
+    Example: tex_from_metric_count(metric_count=50, plies=1) gives 20
+    """
+    if type(metric_count) is float and type(plies) is int:
+        return _core.one_tex_from_metric_count(metric_count, plies)
+    return _call.scalars("tex_from_metric_count", None, ("metric_count", "plies",), (metric_count, plies,))
 
 
 def thread_for_seam(seam, ratio=2.5, waste_pct=15.0):
@@ -5231,6 +7192,90 @@ def waist_hip_doubts(waist, hip):
     return _call.scalars("waist_hip_doubts", None, ("waist", "hip",), (waist, hip,))
 
 
+def washes(length, first_pct, later_pct, washes):
+    """Length after several washes, of which the first usually takes most.
+
+    Changes multiply, they do not add: `after = length · (1 + first / 100) · (1 + later / 100)^(washes - 1)`. Wash a sample
+    until two measures agree: no rule foretells how many times that is.
+
+    Parameters
+    ----------
+    length : array_like
+        length before any wash (mm, 0 to 1000000)
+    first_pct : array_like
+        change in the first wash: shrinkage negative (%, -90 to 100)
+    later_pct : array_like
+        change in each wash after it (%, -90 to 100)
+    washes : array_like of int
+        how many washes (0 to 1000)
+
+    Returns
+    -------
+    after : float
+        Length after all washes (mm)
+    change_pct : float
+        Change from the first length to the last (%)
+    doubts : int
+        Doubts raised (bits)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `washes` when the length grows past all bounds.
+
+    Notes
+    -----
+    Source: ISO 5077:2007 (definition of a change), repeated. `tests/vectors/washes.csv` has hand-worked rows.
+
+    Example: washes(length=600, first_pct=-5, later_pct=-1, washes=3) gives after 558.657, change_pct -6.8905, doubts 0
+    """
+    if type(length) is float and type(first_pct) is float and type(later_pct) is float and type(washes) is int:
+        return _new(Washes, _core.one_washes(length, first_pct, later_pct, washes))
+    return _call.scalars("washes", Washes, ("length", "first_pct", "later_pct", "washes",), (length, first_pct, later_pct, washes,))
+
+
+def width_conversion(length, width, new_width):
+    """Length of cloth of one width that does for a length of another, as a range.
+
+    `by_area = length · width / new_width`. Tables handed down for this follow no formula: over all their cells they give
+    0.90 to 1.12 times the area's length, and so does this. It is for a guess before buying; lay the pieces to know. A
+    piece wider than the new cloth is not seen here.
+
+    Parameters
+    ----------
+    length : array_like
+        length that is enough (mm, 0 to 1000000)
+    width : array_like
+        width of that cloth (mm, 10 to 100000)
+    new_width : array_like
+        width of the cloth to be had (mm, 10 to 100000)
+
+    Returns
+    -------
+    by_area : float
+        Length of the same area (mm)
+    low : float
+        Least that the printed tables give, 0.9 times the area's (mm)
+    high : float
+        Most that the printed tables give, 1.12 times the area's (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: The extension services' table as copied at sewwithsarah.com, greenspun.com and hookedonsewing.com (credited to Rutgers
+    Cooperative Extension, from memory); the range is that of its cells.
+
+    Example: width_conversion(length=2000, width=900, new_width=1500) gives by_area 1200, low 1080, high 1344
+    """
+    if type(length) is float and type(width) is float and type(new_width) is float:
+        return _new(WidthConversion, _core.one_width_conversion(length, width, new_width))
+    return _call.scalars("width_conversion", WidthConversion, ("length", "width", "new_width",), (length, width, new_width,))
+
+
 def wrap_skirt(waist, hip, overlap):
     """Widths of a skirt with a back and two fronts that lap over each other.
 
@@ -5277,6 +7322,81 @@ def wrap_skirt(waist, hip, overlap):
     if type(waist) is float and type(hip) is float and type(overlap) is float:
         return _new(WrapSkirt, _core.one_wrap_skirt(waist, hip, overlap))
     return _call.scalars("wrap_skirt", WrapSkirt, ("waist", "hip", "overlap",), (waist, hip, overlap,))
+
+
+def xyz_from_lab(l, a, b):
+    """Tristimulus values of a colour given in CIELAB, under daylight D65: `lab_from_xyz` turned round.
+
+    Parameters
+    ----------
+    l : array_like
+        lightness L* (0 to 100)
+    a : array_like
+        a*: green below 0, red above (-200 to 200)
+    b : array_like
+        b*: blue below 0, yellow above (-200 to 200)
+
+    Returns
+    -------
+    x : float
+        X
+    y : float
+        Y, the luminance: share of the white's
+    z : float
+        Z
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: CIE 15, *Colorimetry*, CIELAB (1976).
+
+    Example: xyz_from_lab(l=41.52787529, a=52.63858304, b=26.92317922) gives x 0.20654008, y 0.12197225, z 0.05136952
+    """
+    if type(l) is float and type(a) is float and type(b) is float:
+        return _new(Xyz, _core.one_xyz_from_lab(l, a, b))
+    return _call.scalars("xyz_from_lab", Xyz, ("l", "a", "b",), (l, a, b,))
+
+
+def xyz_from_srgb(red, green, blue):
+    """Tristimulus values of a colour given by its screen levels.
+
+    Parameters
+    ----------
+    red : array_like
+        red level (0 to 255)
+    green : array_like
+        green level (0 to 255)
+    blue : array_like
+        blue level (0 to 255)
+
+    Returns
+    -------
+    x : float
+        X
+    y : float
+        Y, the luminance: share of the white's
+    z : float
+        Z
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: IEC 61966-2-1 (sRGB), its matrix with four decimals. A matrix worked out from the primaries differs by less than
+    0.0001; a grey then has an a* of 0 and not of 0.005.
+
+    Example: xyz_from_srgb(red=255, green=255, blue=255) gives x 0.9505, y 1, z 1.089
+    """
+    if type(red) is float and type(green) is float and type(blue) is float:
+        return _new(Xyz, _core.one_xyz_from_srgb(red, green, blue))
+    return _call.scalars("xyz_from_srgb", Xyz, ("red", "green", "blue",), (red, green, blue,))
 
 
 def zigzag_buttonhole(slit, bead=2.0, gap=0.5, bar=2.0, spacing=0.4):
@@ -5327,17 +7447,31 @@ def zigzag_buttonhole(slit, bead=2.0, gap=0.5, bar=2.0, spacing=0.4):
 
 __all__ = [
     "BandMake",
+    "Basis",
+    "Bath",
     "BindingFold",
     "ButtonShape",
+    "Fibre",
+    "Finish",
+    "InBath",
+    "Reaction",
     "Rounding",
     "SquareEnds",
+    "Stage",
     "StitchType",
     "Style",
+    "Swatch",
     "ArcFromRise",
+    "StockVolume",
+    "AvailableChlorine",
+    "Batches",
     "BathVolume",
     "BiasStrips",
     "BiasTube",
+    "BinderSolids",
     "BindingStrips",
+    "BleachDilution",
+    "BleachTime",
     "BoxPleats",
     "Breadths",
     "ButtonForHole",
@@ -5346,6 +7480,8 @@ __all__ = [
     "Casing",
     "CircleSkirt",
     "CircleSkirtOnCloth",
+    "ComponentCheck",
+    "CoverMark",
     "CurvedBand",
     "CutForChange",
     "CutState",
@@ -5367,18 +7503,28 @@ __all__ = [
     "HipWaistDrop",
     "HolesLeft",
     "KnifePleats",
+    "Lab",
     "LengthChain",
     "LetOut",
     "LevelLine",
     "LiningLength",
+    "LiquorShares",
     "LoopSlack",
+    "MixTemperature",
+    "NegativeEase",
+    "Neutraliser",
     "OffCentreOpening",
+    "Overdye",
     "Owf",
     "PanelByOffsets",
     "PanelByTriangles",
     "PhotoMap",
+    "PlantDyestuff",
+    "PooledStrength",
     "PuffSpread",
+    "Repeats",
     "Ribbing",
+    "Rinses",
     "RoundedSet",
     "Ruffle",
     "SeamPleat",
@@ -5390,6 +7536,7 @@ __all__ = [
     "SnipSpacing",
     "SpacingByPitch",
     "SpacingThrough",
+    "Srgb",
     "StraightBand",
     "TakeIn",
     "Tiers",
@@ -5400,17 +7547,26 @@ __all__ = [
     "TurnThrough",
     "TurnedHem",
     "VNeck",
+    "Washes",
+    "WidthConversion",
     "WrapSkirt",
+    "Xyz",
     "ZigzagButtonhole",
     "arc_from_rise",
+    "assistant_volume",
+    "available_chlorine",
+    "batches",
     "bath_volume",
     "bias_along_selvedge",
     "bias_square",
     "bias_strip_length",
     "bias_strips",
     "bias_tube",
+    "binder_solids",
     "binding_strips",
     "binding_width",
+    "bleach_dilution",
+    "bleach_time",
     "body_length_doubts",
     "box_pleats",
     "box_pleats_count",
@@ -5424,10 +7580,16 @@ __all__ = [
     "cap_ease",
     "cap_for_ease",
     "cap_width_bound",
+    "carried_liquor",
     "casing",
+    "ciede2000",
     "circle_skirt",
     "circle_skirt_fraction",
     "circle_skirt_longest",
+    "cloth_mass",
+    "cloth_to_buy",
+    "component_check",
+    "cover_mark",
     "curved_band",
     "cut_for_change",
     "cut_state",
@@ -5453,36 +7615,53 @@ __all__ = [
     "girth_doubts",
     "godet",
     "gore",
+    "gsm_from_ounces",
     "head_opening",
     "hem_on_curve",
     "hip_waist_drop",
     "holes_left",
+    "k_over_s",
     "knife_pleats",
     "knife_pleats_count",
     "knife_pleats_depth",
     "knife_pleats_finished",
+    "lab_from_srgb",
+    "lab_from_xyz",
     "lacing",
     "length_chain",
     "let_out",
     "level_line",
+    "linear_light",
     "lining_free_length",
     "lining_length",
     "lining_width",
+    "liquor_shares",
     "loop_slack",
+    "mix_temperature",
     "neck_bust_doubts",
+    "negative_ease",
+    "neutraliser",
     "off_centre_opening",
+    "overdye",
     "owf",
     "panel_by_offsets",
     "panel_by_triangles",
     "parse_length",
     "photo_map",
     "piping_width",
+    "plant_dyestuff",
+    "pooled_strength",
     "puff_spread",
+    "reflectance",
+    "relative_strength",
     "remaining_width",
+    "repeats",
     "ribbing",
+    "rinses",
     "round_set",
     "round_to",
     "ruffle",
+    "screen_level",
     "seam_pleat",
     "sectioned_band",
     "shaped_band",
@@ -5490,12 +7669,22 @@ __all__ = [
     "shirring",
     "shrink_pair",
     "size_step",
+    "skew",
+    "skew_diagonals",
     "snip_spacing",
     "spacing_by_pitch",
     "spacing_through",
+    "srgb_from_lab",
+    "srgb_from_xyz",
+    "stitch_length",
+    "stock_volume",
     "straight_band",
     "straight_band_depth",
+    "stretch_pct",
     "take_in",
+    "tex_from_cotton_count",
+    "tex_from_denier",
+    "tex_from_metric_count",
     "thread_for_seam",
     "thread_ratio",
     "tiers",
@@ -5507,6 +7696,10 @@ __all__ = [
     "turned_hem",
     "v_neck",
     "waist_hip_doubts",
+    "washes",
+    "width_conversion",
     "wrap_skirt",
+    "xyz_from_lab",
+    "xyz_from_srgb",
     "zigzag_buttonhole",
 ]
