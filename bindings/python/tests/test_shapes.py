@@ -146,6 +146,19 @@ def test_motions_and_mirror_images():
     assert half.fold is None and half.area == pytest.approx(2 * everything().area)
 
 
+def test_a_piece_on_a_fold_is_laid_whole():
+    # Half is 100 by 300 with 10 mm all round but at the fold: the whole is 220 by 320.
+    half = Piece("back", [
+        ("hem", (0, 0), (100, 0), 10), ("side", (100, 0), (100, 300), 10),
+        ("top", (100, 300), (0, 300), 10), ("centre", (0, 300), (0, 0), 0, "fold"),
+    ], count=4)
+    part = half.part(2, shows="either")
+    assert Polygon(part.outline).equals(Polygon(rectangle(220, 320, -110, -10)))
+    assert (part.name, part.as_drawn, part.mirrored, part.tilt_deg) == ("back", 4, 0, 2)
+    pair = strip(count=4, hand="mirrored").part()
+    assert (pair.as_drawn, pair.mirrored) == (2, 2)
+
+
 def test_walking_two_edges():
     long = Piece("long", [
         ("bottom", (0, 0), (300, 0), 10, "seam", 0, None, "seam", "pointed", 4, [("middle", 150)]),
