@@ -110,6 +110,13 @@ def test_counts_must_be_whole():
     assert caught.value.argument == "girth"
 
 
+def test_a_wrong_type_is_told_with_function_and_argument():
+    with pytest.raises(TypeError, match="^parse_length: text must be a str, not int$"):
+        recloth.parse_length(28)
+    with pytest.raises(TypeError, match="^circle_skirt: waist must be a number .*not str"):
+        recloth.circle_skirt("71 cm", 600)
+
+
 def test_lists_come_as_any_sequence_and_go_as_arrays():
     for lengths in ([10.4, 10.4, 10.2], (10.4, 10.4, 10.2), np.array([10.4, 10.4, 10.2])[::1]):
         tapes = recloth.round_set(lengths, 1).tapes

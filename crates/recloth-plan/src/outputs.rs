@@ -17,8 +17,9 @@ use crate::order::Order;
 use crate::plan::{CutPiece, Plan, TOLERANCE};
 use crate::worksheet::worksheet;
 
-/// Width and height that a panel is drawn in (mm): two side by side on A4 or Letter.
-const LAY: (f64, f64) = (85.0, 150.0);
+/// Width and height that a panel is drawn in (mm): two side by side on A4 or Letter. With its pen it is narrower than a
+/// figure of the worksheet, so that no browser shrinks it and its scale stays true.
+const LAY: (f64, f64) = (84.0, 150.0);
 
 impl Plan {
     /// The plan's files, as name and content; names use `/`.

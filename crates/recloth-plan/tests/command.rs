@@ -98,6 +98,7 @@ fn a_good_brief_is_planned_and_summed_up() {
         "worksheet.html",
         "sheets-a4.pdf",
         "cannot be undone",
+        "No doubts.",
     ] {
         assert!(ran.out.contains(said), "{said}\n{}", ran.out);
     }
@@ -218,7 +219,7 @@ fn slips_in_a_brief_are_told_with_line_and_remedy() {
         "measure it",
     );
     refused(
-        &spoilt("\"AC 92 cm\"", "\"AC 192 cm\""),
+        &spoilt("\"AC 92,2 cm\"", "\"AC 192 cm\""),
         "readings",
         "make no triangle",
         "between",

@@ -45,6 +45,8 @@ const NOTE: f64 = 3.0;
 const SIZES: [f64; 5] = [3.8, 3.2, 2.7, 2.2, 1.8];
 /// Room between panels.
 const GAP: f64 = 10.0;
+/// Room for the words beside the scale bar (mm), as `500 mm, scale 1 : 10.5`.
+const BAR_WORDS: f64 = 36.0;
 
 /// Panels drawn to one scale, side by side and in rows, within a width, none higher than `height` (mm on paper).
 ///
@@ -112,11 +114,12 @@ pub fn lay_drawing(
         row_height = row_height.max(head + size.y);
         x += wide + GAP;
     }
-    let bar = match scale {
-        s if s > 5.0 => 500.0,
-        s if s > 1.0 => 100.0,
-        _ => 50.0,
-    };
+    // The longest round bar that leaves room for its words: were the drawing wider than it should be, whoever puts it
+    // on a page would shrink it, and the scale it states would be false.
+    let bar = [500.0, 200.0, 100.0, 50.0, 20.0, 10.0]
+        .into_iter()
+        .find(|bar| bar / scale <= width - BAR_WORDS)
+        .unwrap_or(5.0);
     drawing.scale_bar(bar, scale);
     let below = drawing.bounds().map_or(0.0, |bounds| bounds.y0) - 2.0;
     for (index, key) in keys.iter().enumerate() {

@@ -246,11 +246,14 @@ impl Sketch<'_> {
         }
     }
 
-    /// Along each edge its name and allowance. Gives what found no room.
+    /// Along each edge its name and allowance. Gives what found no room, but for edges cut as a named one beside them is,
+    /// such as the short ones across a dart: there the lines say enough.
     fn edge_texts(&mut self) -> Vec<String> {
         let mut drawing = Drawing::new("");
-        let mut left_over: Vec<String> = Vec::new();
-        for edge in self.piece.edges() {
+        let edges = self.piece.edges();
+        let mut named = vec![false; edges.len()];
+        let mut left_over: Vec<(usize, String)> = Vec::new();
+        for (index, edge) in edges.iter().enumerate() {
             if edge.role == Role::Fold {
                 continue;
             }
@@ -281,13 +284,30 @@ impl Sketch<'_> {
             match found {
                 Some((plot, size)) => {
                     write(&mut drawing, &lines, size, &plot);
+                    named[index] = true;
                 }
-                None if left_over.contains(&lines[0]) => {}
-                None => left_over.extend(lines),
+                None => left_over.extend(lines.map(|line| (index, line))),
             }
         }
         self.finish("edges", "Edges and their allowances", drawing);
-        left_over
+        let alike = |a: usize, b: usize| {
+            let (a, b) = (&edges[a], &edges[b]);
+            a.role == b.role && a.drawn == b.drawn && a.allowance == b.allowance
+        };
+        left_over.retain(|&(index, _)| {
+            let (before, after) = (index + edges.len() - 1, index + 1);
+            ![before, after]
+                .map(|beside| beside % edges.len())
+                .iter()
+                .any(|&beside| named[beside] && alike(index, beside))
+        });
+        let mut texts: Vec<String> = Vec::new();
+        for (_, text) in left_over {
+            if !texts.contains(&text) {
+                texts.push(text);
+            }
+        }
+        texts
     }
 
     /// The piece's name and how to cut it, in the middle if there is room, otherwise below the piece.

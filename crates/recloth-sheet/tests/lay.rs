@@ -64,6 +64,31 @@ fn a_lay_is_to_one_round_scale_and_says_it() {
 }
 
 #[test]
+fn a_lay_is_no_wider_than_asked_so_that_its_scale_stays_true() {
+    let panel = |width: f64, height: f64| LayPanel {
+        name: "Panel".into(),
+        outline: polygon(&[(0.0, 0.0), (width, 0.0), (width, height), (0.0, height)]),
+        ..LayPanel::default()
+    };
+    for (width, height) in [
+        (540.0, 690.0),
+        (150.0, 1590.0),
+        (480.0, 100.0),
+        (60.0, 60.0),
+        (900.0, 1200.0),
+    ] {
+        for wide in [84.0, 100.0, 180.0] {
+            let drawing = lay_drawing("Lay", &[panel(width, height)], wide, 150.0).unwrap();
+            let drawn = drawing.bounds().unwrap().width();
+            assert!(
+                drawn <= wide + 1.5,
+                "{width} by {height} in {wide}: {drawn}"
+            );
+        }
+    }
+}
+
+#[test]
 fn a_piece_too_small_for_its_name_has_a_number_explained_below() {
     let drawing = lay_drawing("Lay", &[cloth()], 100.0, 200.0).unwrap();
     let texts = texts(&drawing);

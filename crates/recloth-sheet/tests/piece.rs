@@ -188,6 +188,34 @@ fn a_cutter_reads_name_count_hand_cloth_and_allowances() {
 }
 
 #[test]
+fn a_short_edge_cut_as_its_neighbour_need_not_be_named() {
+    let corners = [
+        (0.0, 0.0),
+        (200.0, 0.0),
+        (200.0, 200.0),
+        (196.0, 204.0),
+        (0.0, 204.0),
+    ];
+    let named = |short: f64| {
+        let edges = ring(&corners, |i, curve| {
+            Edge::seam(
+                ["hem", "side", "snipped corner", "top", "centre"][i],
+                curve,
+                if i == 2 { short } else { 10.0 },
+            )
+        });
+        let piece = Piece::new("Flap", edges).unwrap();
+        texts(&drawn(&piece, PieceOptions::default())).join("\n")
+    };
+    assert!(!named(10.0).contains("snipped"), "{}", named(10.0));
+    assert!(
+        named(4.0).contains("snipped corner: 4 mm"),
+        "{}",
+        named(4.0)
+    );
+}
+
+#[test]
 fn an_edge_already_cut_is_its_own_cut_line() {
     let corners = [(0.0, 0.0), (300.0, 0.0), (300.0, 90.0), (0.0, 90.0)];
     let edges = ring(&corners, |_, curve| {

@@ -153,11 +153,11 @@ fn export(function: &Function, code: &mut String) {
         let field = &function.answer.fields[0];
         let _ = writeln!(
             code,
-            "/// - `out`: {}.",
+            "/// - `out`: receives the answer. {}.",
             with_detail(&field.meaning, &field.unit, "")
         );
     } else {
-        code.push_str("/// - `out`: the answer.\n");
+        code.push_str("/// - `out`: receives the answer.\n");
     }
     code.push_str("/// - `error`: on failure what was wrong; may be NULL.\n///\n");
     code.push_str("/// Nothing but `error` is written on failure.\n///\n/// # Safety\n");
@@ -271,6 +271,10 @@ fn argument_text(argument: &Argument) -> String {
     match &argument.kind {
         Kind::Text => format!("{meaning} (UTF-8, closed by a NUL)."),
         Kind::Choice(name) => format!("{meaning} (one of `recloth_{}`).", snake(name)),
+        Kind::Fill => format!(
+            "filled: {}.",
+            with_detail(meaning, &argument.unit, &argument.span())
+        ),
         _ => format!(
             "{}.",
             with_detail(meaning, &argument.unit, &argument.span())

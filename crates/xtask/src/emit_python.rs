@@ -515,6 +515,10 @@ fn define(function: &Function, base: &Base, code: &mut String) {
                 code,
                 "    {argument_name} = _call.counts_of({argument_name}, \"{name}\", \"{argument_name}\")"
             ),
+            Kind::Text => writeln!(
+                code,
+                "    {argument_name} = _call.text_of({argument_name}, \"{name}\", \"{argument_name}\")"
+            ),
             _ => Ok(()),
         };
     }

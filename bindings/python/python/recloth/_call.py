@@ -65,6 +65,13 @@ def _fields(function, record, given):
     )
 
 
+def text_of(value, function, argument):
+    """A text as the core takes it."""
+    if not isinstance(value, str):
+        raise TypeError(f"{function}: {argument} must be a str, not {type(value).__name__}")
+    return value
+
+
 def numbers_of(value, function, argument):
     """A list of numbers as the core takes it."""
     array = np.ascontiguousarray(value, dtype=np.float64)

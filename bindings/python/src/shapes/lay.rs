@@ -489,8 +489,9 @@ impl PyFit {
             .map(|u| u64::from(u.count))
             .sum();
         format!(
-            "Fit({:?}: {laid} placed on {panels} panels, {left} not)",
-            self.together()
+            "Fit({:?}: {laid} placed on {panels} panel{}, {left} not)",
+            self.together(),
+            if panels == 1 { "" } else { "s" }
         )
     }
 

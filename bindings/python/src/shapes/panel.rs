@@ -133,8 +133,9 @@ impl PyUsablePanel {
 
     fn __repr__(&self) -> String {
         let parts = self.panel.parts.len();
+        let s = if parts == 1 { "" } else { "s" };
         format!(
-            "UsablePanel({parts} parts, {:.1} % kept)",
+            "UsablePanel({parts} part{s}, {:.1} % kept)",
             self.panel.share * 100.0
         )
     }
@@ -259,7 +260,7 @@ impl PyPanelRectangle {
 /// >>> import recloth
 /// >>> corners = [(0, 0), (420, 0), (420, 700), (0, 700)]
 /// >>> recloth.usable_panel(corners, [40, 15, 10, 15])
-/// UsablePanel(1 parts, 86.2 % kept)
+/// UsablePanel(1 part, 86.2 % kept)
 #[pyfunction]
 #[pyo3(signature = (outline, losses, flaws=None, margin=0.0, accuracy=0.1))]
 pub(crate) fn usable_panel(

@@ -369,6 +369,10 @@ pub fn sentence(piece: &str, edges: &[Edge], error: &Error) -> String {
         .filter(|_| !matches!(error.argument(), "mark" | "leg"))
         .and_then(|at| edges.get(at as usize));
     match edge {
+        Some(edge) if error.argument() == "gap" => format!(
+            "piece \"{piece}\", edge \"{}\": {error} (mm from its end to the start of the next edge)",
+            edge.name
+        ),
         Some(edge) => format!("piece \"{piece}\", edge \"{}\": {error}", edge.name),
         None => format!("piece \"{piece}\": {error}"),
     }
