@@ -3,7 +3,10 @@
  * Lengths are doubles in millimetres, in and out; anything else carries its unit in its name.
  * A function returns 0 (RECLOTH_STATUS_OK) or the kind of error. Answers are written to `out`, on
  * success only. `error` may be NULL; else it says on failure which argument was wrong and what
- * would do, and recloth_error_text() puts it into words. No function keeps a pointer or allocates
+ * would do, and recloth_error_text() puts it into words. A list NAME comes with the number of its
+ * items, NAME_count; one to fill may have more room than it needs, and too little is
+ * RECLOTH_STATUS_ROOM with the number needed in `error->min`. A NULL where something is needed is
+ * RECLOTH_STATUS_NULL. A text closed by a NUL is UTF-8. No function keeps a pointer or allocates
  * what the caller must free, unless it says so. Every function may be called from any thread.
  */
 
@@ -1752,7 +1755,7 @@ recloth_status recloth_error_text(const recloth_error_t *error, char *out, size_
 //
 // - `chord`: straight from end to end (mm, 1 to 100000).
 // - `rise`: height of the curve over the chord's middle (mm, 0.1 to 100000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -1771,7 +1774,7 @@ recloth_status recloth_arc_from_rise(double chord,
 // - `ratio`: liquor to goods, by mass (1 to 200).
 // - `grams`: grams in a litre of bath (0 to 500).
 // - `stock_pct`: grams in 100 ml of the stock (%, 0.001 to 100).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -1793,7 +1796,7 @@ recloth_status recloth_assistant_volume(double mass_g,
 //
 // - `naocl_pct`: sodium hypochlorite by mass (%, 0.1 to 20).
 // - `specific_gravity`: mass of a millilitre of it (g) (1 to 1.3).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -1813,9 +1816,9 @@ recloth_status recloth_available_chlorine(double naocl_pct,
 // - `masses_g`: dry mass of each garment (g, 0.01 to 1000000, 1 to 100 items).
 // - `vessel_ml`: what the vessel holds to the brim (ml, 1 to 100000000).
 // - `ratio`: liquor to goods, by mass (1 to 200).
-// - `numbers`: number of each garment's bath, from 1 (as many as masses_g).
+// - `numbers`: filled: number of each garment's bath, from 1 (as many as masses_g).
 // - `fill`: part of the vessel filled with liquor; the rest is goods and room to stir (0.1 to 1).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -1838,7 +1841,7 @@ recloth_status recloth_batches(const double *masses_g,
 //
 // - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 // - `ratio`: liquor to goods, by mass (1 to 200).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -1855,7 +1858,7 @@ recloth_status recloth_bath_volume(double mass_g,
 // rule of a third more comes out 6 % short.
 //
 // - `width`: width of the strip, square to its edges (mm, 0.1 to 100000).
-// - `out`: Distance along the selvedge, and equally across the cloth (mm).
+// - `out`: receives the answer. Distance along the selvedge, and equally across the cloth (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -1872,7 +1875,7 @@ recloth_status recloth_bias_along_selvedge(double width,
 //
 // - `length`: length of strip needed, joins included (mm, 1 to 10000000).
 // - `width`: cut width of the strip, square to its edges (mm, 0.1 to 10000, <= length).
-// - `out`: Side of the square, without seams (mm).
+// - `out`: receives the answer. Side of the square, without seams (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -1890,7 +1893,7 @@ recloth_status recloth_bias_square(double length,
 //
 // - `side`: side of the square, less its seams (mm, 1 to 100000).
 // - `width`: cut width of the strip, square to its edges (mm, 0.1 to 10000, <= side).
-// - `out`: Length of the strip, at most (mm).
+// - `out`: receives the answer. Length of the strip, at most (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -1913,7 +1916,7 @@ recloth_status recloth_bias_strip_length(double side,
 // - `strip`: width of a strip, square to its edges (mm, 1 to 10000).
 // - `allowance`: seam allowance at each join (mm, 0 to 100).
 // - `shortest`: shortest strip worth joining (mm, 0 to 100000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -1938,7 +1941,7 @@ recloth_status recloth_bias_strips(double length,
 // - `width`: the other side (mm, 10 to 100000).
 // - `strip`: width of the strip, square to its edges (mm, 1 to 10000).
 // - `allowance`: allowance of both seams (mm, 0 to 100).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -1962,7 +1965,7 @@ recloth_status recloth_bias_tube(double length,
 // - `parts_water`: parts of water to one of binder (0 to 100).
 // - `pick_up_pct`: liquor held after wringing, on dry mass (%, 1 to 500).
 // - `dips`: dips, dried between (1 to 50).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -1985,7 +1988,7 @@ recloth_status recloth_binder_solids(double low_pct,
 // - `length`: length of binding needed, corners and ends included (mm, 1 to 1000000).
 // - `strip`: length of each strip, measured along one edge (mm, 10 to 100000).
 // - `join`: length lost at each join (mm, 0 to 10000, < strip).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2007,7 +2010,7 @@ recloth_status recloth_binding_strips(double length,
 // - `turn`: single: turned in at each long edge; double: seam allowance (mm, 0 to 1000).
 // - `thickness`: way round the edge itself: the thickness of what is bound (mm, 0 to 100).
 // - `fold`: how it is folded (one of `recloth_binding_fold`).
-// - `out`: Width to cut (mm).
+// - `out`: receives the answer. Width to cut (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2035,7 +2038,7 @@ recloth_status recloth_binding_width(double finished,
 // - `finish`: what was done to the cloth (one of `recloth_finish`).
 // - `swatch`: how a swatch stood the same bath (one of `recloth_swatch`).
 // - `in_bath`: what else is in the bath (one of `recloth_in_bath`).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2069,7 +2072,7 @@ recloth_status recloth_bleach_dilution(double volume_ml,
 // - `swatch`: how the swatches stood it, pulled wet (one of `recloth_swatch`).
 // - `in_bath`: what else is in the bath (one of `recloth_in_bath`).
 // - `floor`: depth of shade that bleach does not take away (0 to 500).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2095,7 +2098,7 @@ recloth_status recloth_bleach_time(const double *times_min,
 // longer than a tall person. A length over 100 cm given in centimetres passes unseen.
 //
 // - `length`: a length of the body (mm, 1 to 100000).
-// - `out`: The doubts (bits).
+// - `out`: receives the answer. The doubts (bits).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2115,7 +2118,7 @@ recloth_status recloth_body_length_doubts(double length,
 // - `finished`: width when pleated (mm, 1 to 1000000).
 // - `count`: number of box or inverted pleats (1 to 1000).
 // - `depth`: depth of each of a pleat's two folds (mm, 0.1 to 10000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2135,7 +2138,7 @@ recloth_status recloth_box_pleats(double finished,
 // - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
 // - `finished`: width when pleated (mm, 1 to 1000000, < flat).
 // - `depth`: least depth of each of a pleat's two folds (mm, 0.1 to 10000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2154,7 +2157,7 @@ recloth_status recloth_box_pleats_count(double flat,
 // - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
 // - `finished`: width when pleated (mm, 1 to 1000000, < flat).
 // - `count`: number of box or inverted pleats (1 to 1000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2173,7 +2176,7 @@ recloth_status recloth_box_pleats_depth(double flat,
 // - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
 // - `count`: number of box or inverted pleats (1 to 1000).
 // - `depth`: depth of each of a pleat's two folds (mm, 0.1 to 10000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2193,7 +2196,7 @@ recloth_status recloth_box_pleats_finished(double flat,
 // - `flat`: way round before gathering or pleating (mm, 1 to 1000000).
 // - `cloth_width`: width of the cloth, or length of each strip there is (mm, 1 to 100000).
 // - `allowance`: seam allowance at each join (mm, 0 to 1000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2211,7 +2214,7 @@ recloth_status recloth_breadths(double flat,
 // 2.26 mm, nor the eleventh of an inch by which hat ribbon is sold.
 //
 // - `lines`: size of the button, in lines (1 to 1000).
-// - `out`: The diameter (mm).
+// - `out`: receives the answer. The diameter (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2229,7 +2232,7 @@ recloth_status recloth_button_diameter(double lines,
 // - `slit`: length of the slit (mm, 1 to 300).
 // - `thickness`: thickness of the button at its thickest (mm, 0 to 100, < slit).
 // - `start`: where a cross hole should start, past the line to the edge (mm, 0 to 300, <= slit).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2255,7 +2258,7 @@ recloth_status recloth_button_for_hole(double slit,
 // - `stretch`: how much the cord may stretch: 0.3 is 30 % (0 to 3).
 // - `seam`: length into the seam at each end (mm, 0 to 200).
 // - `shape`: shape of the button (one of `recloth_button_shape`).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2281,7 +2284,7 @@ recloth_status recloth_button_loop(double diameter,
 // - `diameter`: diameter of the button (mm, 1 to 200).
 // - `thickness`: thickness of the button at its thickest (mm, 0 to 100).
 // - `ease`: extra for the thickness of the cloth (mm, 0 to 20).
-// - `out`: Length of the slit (mm).
+// - `out`: receives the answer. Length of the slit (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2301,7 +2304,7 @@ recloth_status recloth_buttonhole(double diameter,
 //
 // - `armhole`: seam line of the armhole, or of a section of it (mm, 1 to 100000).
 // - `cap`: seam line of the cap, or of the same section (mm, 1 to 100000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2319,7 +2322,7 @@ recloth_status recloth_cap_ease(double armhole,
 //
 // - `armhole`: seam line of the armhole (mm, 1 to 100000).
 // - `ease_pct`: wanted ease over the armhole (%, -20 to 100).
-// - `out`: Seam line of the cap (mm).
+// - `out`: receives the answer. Seam line of the cap (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2337,7 +2340,7 @@ recloth_status recloth_cap_for_ease(double armhole,
 //
 // - `cap`: seam line of the whole cap (mm, 1 to 100000).
 // - `height`: underarm line up to the top of the cap (mm, 0 to 100000).
-// - `out`: Upper bound of the width at the underarm line (mm).
+// - `out`: receives the answer. Upper bound of the width at the underarm line (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2355,7 +2358,7 @@ recloth_status recloth_cap_width_bound(double cap,
 //
 // - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 // - `pick_up_pct`: liquor held, on the dry mass (%, 0 to 1000).
-// - `out`: Liquor carried (ml).
+// - `out`: receives the answer. Liquor carried (ml).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2375,7 +2378,7 @@ recloth_status recloth_carried_liquor(double mass_g,
 // - `ease`: what the tunnel is wider (mm, 0 to 100).
 // - `turn_in`: turned in at the raw edge (mm, 0 to 100).
 // - `heading`: stands above the tunnel (mm, 0 to 500).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2399,7 +2402,7 @@ recloth_status recloth_casing(double width,
 // - `l2`: L* of the other (0 to 100).
 // - `a2`: a* of the other (-200 to 200).
 // - `b2`: b* of the other (-200 to 200).
-// - `out`: Colour difference.
+// - `out`: receives the answer. Colour difference.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2421,7 +2424,7 @@ recloth_status recloth_ciede2000(double l1,
 // - `waist`: finished waist edge, ease included (mm, 1 to 100000).
 // - `length`: waist edge to hem edge, no allowances (mm, 0 to 100000).
 // - `fraction`: part of a full ring: 0.5 is a half circle (0.01 to 4).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2444,7 +2447,7 @@ recloth_status recloth_circle_skirt(double waist,
 // - `length`: waist edge to hem edge, no allowances (mm, 0 to 100000).
 // - `cloth_width`: width between the selvedges, less allowances (mm, 1 to 100000).
 // - `pieces`: equal pieces the part of a ring is cut in (1 to 64).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2472,7 +2475,7 @@ recloth_status recloth_circle_skirt_fraction(double waist,
 // - `fraction`: part of a full ring: 0.5 is a half circle (0.01 to 4, <= pieces).
 // - `cloth_width`: width between the selvedges, less allowances (mm, 1 to 100000).
 // - `pieces`: equal pieces the part of a ring is cut in (1 to 64).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2492,7 +2495,7 @@ recloth_status recloth_circle_skirt_longest(double waist,
 // - `length`: length of the cloth (mm, 0 to 10000000).
 // - `width`: width of the cloth (mm, 0 to 100000).
 // - `gsm`: grams in one square metre (gsm, 0.1 to 10000).
-// - `out`: Mass (g).
+// - `out`: receives the answer. Mass (g).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2514,7 +2517,7 @@ recloth_status recloth_cloth_mass(double length,
 // - `repeat`: one repeat of the pattern, bought to match it (mm, 0 to 10000).
 // - `extra`: for nap, for doubt: 228.6 is a quarter of a yard (mm, 0 to 100000).
 // - `graduation`: what the shop cuts by: 114.3 is an eighth of a yard (mm, 1 to 10000).
-// - `out`: Length to buy (mm).
+// - `out`: receives the answer. Length to buy (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2543,7 +2546,7 @@ recloth_status recloth_cloth_to_buy(double length,
 // - `bath`: the bath (one of `recloth_bath`).
 // - `temperature_c`: hottest it gets (degC, 0 to 100).
 // - `minutes`: longest it stays in (min, 0 to 1440).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2568,7 +2571,7 @@ recloth_status recloth_component_check(int32_t fibre,
 // - `ground`: reflectance of the cloth around the mark (0.001 to 1).
 // - `mark`: reflectance of the mark (0.001 to 1).
 // - `limit`: colour difference that may remain (0.01 to 50).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2589,8 +2592,8 @@ recloth_status recloth_cover_mark(double ground,
 // - `lengths`: finished lower edge of each section, in order (mm, 1 to 100000, 1 to 100 items).
 // - `depth`: finished depth, along the radius (mm, 1 to 10000).
 // - `top`: finished upper edge of all sections together (mm, 1 to 10000000).
-// - `tops`: finished upper edge of each section (mm, as many as lengths).
-// - `out`: the answer.
+// - `tops`: filled: finished upper edge of each section (mm, as many as lengths).
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2612,7 +2615,7 @@ recloth_status recloth_curved_band(const double *lengths,
 //
 // - `finished`: length wanted after washing (mm, 0 to 1000000).
 // - `change_pct`: dimensional change: shrinkage of 5 % is -5 (%, -90 to 100).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2632,7 +2635,7 @@ recloth_status recloth_cut_for_change(double finished,
 // - `drawn`: width as drawn, edge to edge (mm, 1 to 100000).
 // - `allowance`: seam allowance at each edge (mm, 0 to 1000).
 // - `cut_edges`: how many of the two edges are drawn as cut line (0 to 2).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2650,7 +2653,7 @@ recloth_status recloth_cut_state(double drawn,
 //
 // - `intake`: width taken up at the edge (mm, 0 to 10000).
 // - `length`: edge to point along the middle of the dart, not the leg (mm, 1 to 10000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2670,7 +2673,7 @@ recloth_status recloth_dart(double intake,
 // - `intake`: width of the dart at the edge (mm, 0 to 10000).
 // - `finished`: stretch of the edge that takes it, as it is to be sewn (mm, 1 to 100000).
 // - `tucks`: number of tucks or pleats (1 to 100).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2691,7 +2694,7 @@ recloth_status recloth_dart_equivalent(double intake,
 // - `gape`: what is pinned out at the edge, on one side (mm, 0 to 10000).
 // - `gape_distance`: from there to the bust point (mm, 1 to 10000).
 // - `dart_leg`: bust point to the edge where the dart is to be (mm, 1 to 10000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2714,7 +2717,7 @@ recloth_status recloth_dart_from_gape(double gape,
 // - `count`: number of darts (1 to 16).
 // - `largest_intake`: the most that one dart may take (mm, 0 to 10000).
 // - `length`: edge to point along the middle of a dart (mm, 1 to 10000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2735,7 +2738,7 @@ recloth_status recloth_dart_in_panel(double panel_width,
 // - `intake`: width of the dart at the edge where it is now (mm, 0 to 10000).
 // - `leg`: edge to point along the leg where it is now (mm, 1 to 10000).
 // - `new_leg`: edge to point along the leg in its new place (mm, 1 to 10000).
-// - `out`: Width of the dart at the new edge (mm).
+// - `out`: receives the answer. Width of the dart at the new edge (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2754,7 +2757,7 @@ recloth_status recloth_dart_turned(double intake,
 // - `intake`: width of the dart at the edge (mm, 0 to 10000).
 // - `leg`: edge to point along the leg (mm, 1 to 10000).
 // - `distance`: from the point along the leg (mm, 0 to 10000, <= leg).
-// - `out`: Width of the dart there (mm).
+// - `out`: receives the answer. Width of the dart there (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2772,7 +2775,7 @@ recloth_status recloth_dart_width_at(double intake,
 //
 // - `radius`: radius of the finished hem edge, laid flat (mm, 1 to 1000000).
 // - `excess_pct`: fullness that the cloth eases or shrinks away (%, 0 to 100).
-// - `out`: Depth of the hem (mm).
+// - `out`: receives the answer. Depth of the hem (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2789,7 +2792,7 @@ recloth_status recloth_deepest_hem(double radius,
 //
 // - `before`: distance of the marks before washing (mm, 1 to 1000000).
 // - `after`: distance of the marks after washing (mm, 1 to 1000000).
-// - `out`: Change (%).
+// - `out`: receives the answer. Change (%).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2809,7 +2812,7 @@ recloth_status recloth_dimensional_change(double before,
 // - `intake`: width taken up where the dart is widest (mm, 0 to 10000).
 // - `upper`: from there to the upper point, along the middle (mm, 1 to 10000).
 // - `lower`: from there to the lower point, along the middle (mm, 1 to 10000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2831,7 +2834,7 @@ recloth_status recloth_double_dart(double intake,
 // - `widest`: girth that it must pass over, as the hip for a waist (mm, 1 to 100000, >= girth).
 // - `shorter`: what the elastic is shorter than the girth (mm, 0 to 10000, < girth).
 // - `overlap`: overlap where its ends are joined (mm, 0 to 1000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2851,7 +2854,7 @@ recloth_status recloth_elastic(double girth,
 // - `first`: place of the first, from the edge's start (mm, 0 to 100000).
 // - `last`: place of the last (mm, 0 to 100000, > first).
 // - `count`: how many (2 to 1000).
-// - `out`: From middle to middle of neighbours (mm).
+// - `out`: receives the answer. From middle to middle of neighbours (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2871,7 +2874,7 @@ recloth_status recloth_even_spacing(double first,
 //
 // - `waist`: finished waist, ease included (mm, 1 to 100000).
 // - `hip`: finished hip, ease included (mm, 1 to 100000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2893,7 +2896,7 @@ recloth_status recloth_five_gores(double waist,
 // - `depth`: finished depth, seam to hem (mm, 1 to 10000).
 // - `rings`: number of full rings (1 to 200).
 // - `allowance`: seam allowance at each cut (mm, 0 to 100).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2916,7 +2919,7 @@ recloth_status recloth_flounce(double edge,
 // - `length`: the length (mm, -10000000 to 10000000).
 // - `style`: how to print it (one of `recloth_style`).
 // - `text`: receives the answer and a closing NUL; 64 bytes hold every answer.
-// - `out`: The length as text..
+// - `out`: receives the answer. The length as text..
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2934,7 +2937,7 @@ recloth_status recloth_format_length(double length,
 //
 // - `front`: width of the front (mm, 1 to 100000).
 // - `back`: width of the back (mm, 1 to 100000).
-// - `out`: The doubts (bits).
+// - `out`: receives the answer. The doubts (bits).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2955,7 +2958,7 @@ recloth_status recloth_front_back_doubts(double front,
 // - `lower_diameter`: diameter of the larger end (mm, 1 to 100000).
 // - `upper_diameter`: diameter of the smaller end; 0 is a cone (mm, 0 to 100000, < lower_diameter).
 // - `height`: from end to end, straight up (mm, 0 to 100000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2973,7 +2976,7 @@ recloth_status recloth_frustum(double lower_diameter,
 //
 // - `flat`: length of the strip, without allowances (mm, 1 to 20000000).
 // - `finished`: line that the gathers are sewn to (mm, 1 to 1000000, <= flat).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2991,8 +2994,8 @@ recloth_status recloth_gather_ratio(double flat,
 //
 // - `lengths`: sections of the line between its notches, in order (mm, 1 to 100000, 1 to 100 items).
 // - `flat`: length of the strip, without allowances (mm, 1 to 20000000).
-// - `flats`: part of the strip for each section (mm, as many as lengths).
-// - `out`: the answer.
+// - `flats`: filled: part of the strip for each section (mm, as many as lengths).
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3013,7 +3016,7 @@ recloth_status recloth_gather_sections(const double *lengths,
 //
 // - `finished`: line that the gathers are sewn to (mm, 1 to 1000000).
 // - `ratio`: strip over line; "100 % fullness" is a ratio of 2 (1 to 20).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3029,7 +3032,7 @@ recloth_status recloth_gathers(double finished,
 // Below 300 mm (`GIRTH_SMALL`) it is likely in centimetres or inches; above 2000 mm (`GIRTH_LARGE`) taken twice.
 //
 // - `girth`: girth of chest, waist or hip (mm, 1 to 100000).
-// - `out`: The doubts (bits).
+// - `out`: receives the answer. The doubts (bits).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3047,7 +3050,7 @@ recloth_status recloth_girth_doubts(double girth,
 // - `length`: slit from its point to the finished hem (mm, 1 to 10000).
 // - `hem`: finished hem of one godet, along its arc (mm, 1 to 100000).
 // - `count`: number of godets (1 to 64).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3071,7 +3074,7 @@ recloth_status recloth_godet(double length,
 // - `length`: waist to hem along the middle of a gore (mm, 1 to 100000).
 // - `hip_depth`: waist to hip along the middle of a gore (mm, 0 to 10000, < length).
 // - `count`: number of gores (1 to 64).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3091,7 +3094,7 @@ recloth_status recloth_gore(double waist,
 // `gsm = ounces · 33.9057`. Ounces *per running yard* are another thing: divide them by the width in yards first.
 //
 // - `ounces`: ounces in one square yard (0.01 to 1000).
-// - `out`: Mass per area (gsm).
+// - `out`: receives the answer. Mass per area (gsm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3112,7 +3115,7 @@ recloth_status recloth_gsm_from_ounces(double ounces,
 // - `neck`: finished way round the edge, not stretched (mm, 1 to 100000).
 // - `slit`: length of the slit, button placket or zip (mm, 0 to 10000).
 // - `ease`: what the opening should be wider (mm, 0 to 1000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3135,7 +3138,7 @@ recloth_status recloth_head_opening(double head,
 // - `radius`: radius of the finished hem edge, laid flat (mm, 1 to 1000000).
 // - `depth`: depth of the hem (mm, 0 to 10000, < radius).
 // - `hem`: length of the finished hem edge (mm, 1 to 1000000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3155,7 +3158,7 @@ recloth_status recloth_hem_on_curve(double radius,
 //
 // - `hip`: girth of hip (mm, 1 to 100000).
 // - `waist`: girth of waist (mm, 1 to 100000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3173,7 +3176,7 @@ recloth_status recloth_hip_waist_drop(double hip,
 // - `edge`: finished length of the edge after shortening (mm, 1 to 100000).
 // - `first`: first hole from the end that stays (mm, 0 to 100000, <= edge).
 // - `pitch`: from hole to hole (mm, 1 to 100000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3191,7 +3194,7 @@ recloth_status recloth_holes_left(double edge,
 // without bounds, so small errors of R are large ones of K/S.
 //
 // - `reflectance`: share of the light that comes back (0.001 to 1).
-// - `out`: K/S.
+// - `out`: receives the answer. K/S.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3209,7 +3212,7 @@ recloth_status recloth_k_over_s(double reflectance,
 // - `finished`: width when pleated (mm, 1 to 1000000).
 // - `count`: number of pleats (1 to 1000).
 // - `depth`: depth of each pleat's underlay, fold to fold (mm, 0.1 to 10000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3229,7 +3232,7 @@ recloth_status recloth_knife_pleats(double finished,
 // - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
 // - `finished`: width when pleated (mm, 1 to 1000000, < flat).
 // - `depth`: least depth of each pleat's underlay (mm, 0.1 to 10000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3248,7 +3251,7 @@ recloth_status recloth_knife_pleats_count(double flat,
 // - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
 // - `finished`: width when pleated (mm, 1 to 1000000, < flat).
 // - `count`: number of pleats (1 to 1000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3267,7 +3270,7 @@ recloth_status recloth_knife_pleats_depth(double flat,
 // - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
 // - `count`: number of pleats (1 to 1000).
 // - `depth`: depth of each pleat's underlay, fold to fold (mm, 0.1 to 10000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3287,7 +3290,7 @@ recloth_status recloth_knife_pleats_finished(double flat,
 // - `red`: red level (0 to 255).
 // - `green`: green level (0 to 255).
 // - `blue`: blue level (0 to 255).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3308,7 +3311,7 @@ recloth_status recloth_lab_from_srgb(double red,
 // - `z`: Z (0 to 2).
 // - `white_x`: chromaticity x of the white: daylight D65 (0.05 to 0.8).
 // - `white_y`: chromaticity y of the white (0.05 to 0.8).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3332,7 +3335,7 @@ recloth_status recloth_lab_from_xyz(double x,
 // - `pitch`: from eyelet to eyelet along one side (mm, 1 to 1000).
 // - `gap`: across from eyelet to eyelet of a pair (mm, 0 to 10000).
 // - `tail`: each end left over for a bow (mm, 0 to 10000).
-// - `out`: Length of lace (mm).
+// - `out`: receives the answer. Length of lace (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3356,7 +3359,7 @@ recloth_status recloth_lacing(uint32_t pairs,
 // - `factors`: how many times each counts, minus where lost (-100 to 100, as many as lengths).
 // - `total`: what they come to (mm, 0 to 10000000000).
 // - `unknown`: index of the length sought; their number: total (0 to 1000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3382,7 +3385,7 @@ recloth_status recloth_length_chain(const double *lengths,
 // - `allowance`: allowance there is inside each seam, sound cloth (mm, 0 to 1000).
 // - `edges`: edges that can be let out, two to a seam (1 to 64).
 // - `keep`: allowance that each edge must keep (mm, 0 to 1000, <= allowance).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3407,7 +3410,7 @@ recloth_status recloth_let_out(double garment,
 // - `hem_radius`: radius of the hem that is kept (mm, 1 to 1000000).
 // - `height`: height of the line above the hem (mm, 0 to 100000, < hem_radius).
 // - `hem_chord`: straight across from end to end of the hem (mm, 1 to 100000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3425,7 +3428,7 @@ recloth_status recloth_level_line(double hem_radius,
 // middle level 128 has a fifth of it.
 //
 // - `level`: red, green or blue of a picture (0 to 255).
-// - `out`: Share of the most light.
+// - `out`: receives the answer. Share of the most light.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3442,7 +3445,7 @@ recloth_status recloth_linear_light(double level,
 // - `length`: finished shell, upper seam to hem edge (mm, 1 to 100000).
 // - `clearance`: lining's hem edge above the shell's (mm, 0 to 10000, < length).
 // - `hem`: all the cloth of the lining's own hem, turn included (mm, 0 to 10000).
-// - `out`: Upper seam line to the lower cut edge (mm).
+// - `out`: receives the answer. Upper seam line to the lower cut edge (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3463,7 +3466,7 @@ recloth_status recloth_lining_free_length(double length,
 // - `length`: finished shell, upper seam to hem edge (mm, 1 to 100000).
 // - `hem_depth`: finished depth of the shell's hem (mm, 0 to 10000, <= length).
 // - `clearance`: lining's fold above the hem edge (mm, 0 to 10000, < hem_depth).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3484,7 +3487,7 @@ recloth_status recloth_lining_length(double length,
 // - `facing`: finished facing, edge to the seam that joins the lining (mm, 0 to 100000, < panel).
 // - `ease_pct`: what the lining is wider than what it lines (%, 0 to 50).
 // - `pleat`: cloth of a pleat, both layers of its fold (mm, 0 to 10000).
-// - `out`: Width of the lining panel between seam lines (mm).
+// - `out`: receives the answer. Width of the lining panel between seam lines (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3505,9 +3508,9 @@ recloth_status recloth_lining_width(double panel,
 // - `masses_g`: dry mass of each bath's goods (g, 0.01 to 1000000, 1 to 100 items).
 // - `pooled_ml`: liquor to share (ml, 0 to 1000000000).
 // - `ratio`: liquor to goods, by mass (1 to 200).
-// - `shares_ml`: pooled liquor for each bath (ml, as many as masses_g).
-// - `waters_ml`: water added to each bath (ml, as many as masses_g).
-// - `out`: the answer.
+// - `shares_ml`: filled: pooled liquor for each bath (ml, as many as masses_g).
+// - `waters_ml`: filled: water added to each bath (ml, as many as masses_g).
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3535,7 +3538,7 @@ recloth_status recloth_liquor_shares(const double *masses_g,
 // - `gap`: between the loop's two ends where they are sewn (mm, 0 to 500).
 // - `stretch`: how much the cord may stretch: 0.3 is 30 % (0 to 3).
 // - `shape`: shape of the button (one of `recloth_button_shape`).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3561,7 +3564,7 @@ recloth_status recloth_loop_slack(double length,
 // - `goods_g`: dry mass of the goods (g, 0 to 1000000).
 // - `goods_temperature_c`: temperature of the goods (degC, 0 to 100).
 // - `goods_heat`: specific heat of the goods, J/(g °C) (0.5 to 4.5).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3583,7 +3586,7 @@ recloth_status recloth_mix_temperature(const double *volumes_ml,
 //
 // - `neck`: girth of neck (mm, 1 to 100000).
 // - `bust`: girth of bust or chest (mm, 1 to 100000).
-// - `out`: The doubts (bits).
+// - `out`: receives the answer. The doubts (bits).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3605,7 +3608,7 @@ recloth_status recloth_neck_bust_doubts(double neck,
 // - `stretch_pct`: stretch of the cloth the way it goes round (%, 0 to 500).
 // - `widest`: widest girth it is pulled over; 0: not asked (mm, 0 to 100000).
 // - `share`: part of the stretch used in wear (0 to 1).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3633,7 +3636,7 @@ recloth_status recloth_negative_ease(double body,
 // - `in_bath`: what else is in the fresh bath (one of `recloth_in_bath`).
 // - `purity_pct`: share of the pure stuff: 3 for household peroxide (%, 0.1 to 100).
 // - `excess_pct`: more than the reaction asks (%, 0 to 100).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3662,7 +3665,7 @@ recloth_status recloth_neutraliser(double carried_ml,
 // - `allowance`: seam allowance at the side seams (mm, 0 to 1000).
 // - `wide_panel`: cloth there is for the wide front, button line to side cut edge (mm, 1 to 100000).
 // - `dart_distance`: middle of each front's dart from the centre front; half the front where there is none (mm, 0 to 100000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3687,7 +3690,7 @@ recloth_status recloth_off_centre_opening(double front,
 // - `ground`: reflectance of the cloth as it is (0.001 to 1).
 // - `low`: least that the dye adds, K/S (0 to 100).
 // - `high`: most that the dye adds, K/S (0 to 100, >= low).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3706,7 +3709,7 @@ recloth_status recloth_overdye(double ground,
 //
 // - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 // - `pct`: percentage on weight of fibre (%, 0 to 1000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3728,9 +3731,9 @@ recloth_status recloth_owf(double mass_g,
 // - `stations`: places along the grain line, rising (mm, -100000 to 100000, 2 to 200 items).
 // - `left`: from the line to the left edge at each (mm, 0 to 100000, as many as stations).
 // - `right`: from the line to the right edge at each (mm, 0 to 100000, as many as stations).
-// - `left_bow`: left edge beyond its straight line; negative within (mm, as many as stations).
-// - `right_bow`: right edge beyond its straight line (mm, as many as stations).
-// - `out`: the answer.
+// - `left_bow`: filled: left edge beyond its straight line; negative within (mm, as many as stations).
+// - `right_bow`: filled: right edge beyond its straight line (mm, as many as stations).
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3768,10 +3771,10 @@ recloth_status recloth_panel_by_offsets(const double *stations,
 // - `spare_starts`: one corner of each spare reading (0 to 63, 0 to 200 items).
 // - `spare_ends`: the other corner (0 to 63, as many as spare_starts).
 // - `spare_readings`: distance between them (mm, 1 to 100000, as many as spare_starts).
-// - `along`: each corner along the base (mm, 2 more than starts).
-// - `across`: each corner square to it (mm, 2 more than starts).
-// - `misfits`: what each spare reading misses (mm, as many as spare_starts).
-// - `out`: the answer.
+// - `along`: filled: each corner along the base (mm, 2 more than starts).
+// - `across`: filled: each corner square to it (mm, 2 more than starts).
+// - `misfits`: filled: what each spare reading misses (mm, as many as spare_starts).
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3817,7 +3820,7 @@ recloth_status recloth_panel_by_triangles(double base,
 // `31 3/8 in` is `31.375 * INCH`.
 //
 // - `text`: a length as written (UTF-8, closed by a NUL).
-// - `out`: The length (mm).
+// - `out`: receives the answer. The length (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3842,10 +3845,10 @@ recloth_status recloth_parse_length(const char *text,
 // - `true_y`: the same, across (mm, -100000 to 100000, 4 to 4 items).
 // - `x`: points to map, in the picture (-1000000 to 1000000, 1 to 1000 items).
 // - `y`: the same, up or down (-1000000 to 1000000, as many as x).
-// - `along`: true place of each point, along (mm, as many as x).
-// - `across`: true place of each point, across (mm, as many as x).
-// - `scales`: length that one picture unit stands for there (mm, as many as x).
-// - `out`: the answer.
+// - `along`: filled: true place of each point, along (mm, as many as x).
+// - `across`: filled: true place of each point, across (mm, as many as x).
+// - `scales`: filled: length that one picture unit stands for there (mm, as many as x).
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3880,7 +3883,7 @@ recloth_status recloth_photo_map(const double *picture_x,
 // - `cord`: diameter of the cord (mm, 0 to 200).
 // - `allowance`: seam allowance beside it (mm, 0 to 1000).
 // - `thickness`: thickness of the strip's cloth (mm, 0 to 20).
-// - `out`: Width to cut, square to the edges (mm).
+// - `out`: receives the answer. Width to cut, square to the edges (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3906,7 +3909,7 @@ recloth_status recloth_piping_width(double cord,
 // - `at_hand`: how it is at hand (one of `recloth_basis`).
 // - `fresh_per_dry_low`: grams fresh that dry to one, least (1 to 20).
 // - `fresh_per_dry_high`: grams fresh that dry to one, most (1 to 20, >= fresh_per_dry_low).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3929,7 +3932,7 @@ recloth_status recloth_plant_dyestuff(double mass_g,
 //
 // - `volumes_ml`: volume of each liquor (ml, 0.01 to 100000000, 1 to 100 items).
 // - `strengths_pct`: strength of each (%, 0 to 100, as many as volumes_ml).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3952,7 +3955,7 @@ recloth_status recloth_pooled_strength(const double *volumes_ml,
 // - `ratio`: zone after spreading over before (1 to 10).
 // - `slashes`: number of slashes (1 to 100).
 // - `strip`: cloth there is to let in, allowances taken off (mm, 0 to 100000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3970,7 +3973,7 @@ recloth_status recloth_puff_spread(double zone,
 // `R = 1 + K/S - √((K/S)² + 2 K/S)`, worked as the reciprocal of `1 + K/S + √(...)`, which loses no digits near black.
 //
 // - `k_over_s`: depth of shade (0 to 500).
-// - `out`: Reflectance.
+// - `out`: receives the answer. Reflectance.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -3984,7 +3987,7 @@ recloth_status recloth_reflectance(double k_over_s,
 //
 // - `k_over_s`: depth of shade of the dyeing (0 to 500).
 // - `standard`: depth of shade it is held against (0.000001 to 500).
-// - `out`: Relative strength (%).
+// - `out`: receives the answer. Relative strength (%).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4005,7 +4008,7 @@ recloth_status recloth_relative_strength(double k_over_s,
 // - `other_width`: the given panels together, inside seams and darts (mm, 0 to 100000).
 // - `parts`: number of panels still to be made, all equal (1 to 64).
 // - `intake`: darts or pleats in each of them (mm, 0 to 10000).
-// - `out`: The width of each remaining panel inside the seams (mm).
+// - `out`: receives the answer. The width of each remaining panel inside the seams (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4027,7 +4030,7 @@ recloth_status recloth_remaining_width(double girth,
 // - `length`: length needed, allowances included (mm, 1 to 100000).
 // - `repeat`: height of the pattern's repeat (mm, 1 to 10000).
 // - `count`: how many lengths (1 to 1000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4050,7 +4053,7 @@ recloth_status recloth_repeats(double length,
 // - `depth`: finished depth (mm, 1 to 1000).
 // - `allowance`: seam allowance at each edge and end (mm, 0 to 100).
 // - `share`: strip over edge (0.3 to 1).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4073,7 +4076,7 @@ recloth_status recloth_ribbing(double edge,
 // - `carried_high_ml`: most liquor carried (ml, 0.01 to 10000000, >= carried_low_ml).
 // - `fresh_ml`: fresh water each rinse (ml, 0.01 to 100000000).
 // - `share_left`: share of the liquor that may be left (0.000000001 to 1).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4093,8 +4096,8 @@ recloth_status recloth_rinses(double carried_low_ml,
 //
 // - `lengths`: the lengths (mm, 0 to 100000, 1 to 1000 items).
 // - `graduation`: distance between two marks: 3.175 is 1/8 in (mm, 0.001 to 10000).
-// - `tapes`: the rounded lengths (mm, as many as lengths).
-// - `out`: the answer.
+// - `tapes`: filled: the rounded lengths (mm, as many as lengths).
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4116,7 +4119,7 @@ recloth_status recloth_round_set(const double *lengths,
 // - `length`: the length (mm, -10000000 to 10000000).
 // - `graduation`: distance between two marks: 3.175 is 1/8 in (mm, 0.001 to 10000).
 // - `way`: which graduation (one of `recloth_rounding`).
-// - `out`: The rounded length (mm).
+// - `out`: receives the answer. The rounded length (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4140,7 +4143,7 @@ recloth_status recloth_round_to(double length,
 // - `strip`: length of one strip: the cloth's width, or a scrap's length (mm, 10 to 100000).
 // - `allowance`: seam allowance at the gathered edge and each join (mm, 0 to 1000).
 // - `hem`: hem allowance, turn included (mm, 0 to 1000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4158,7 +4161,7 @@ recloth_status recloth_ruffle(double edge,
 // Screen level of an amount of light: `linear_light` turned round.
 //
 // - `light`: share of the most light (0 to 1).
-// - `out`: Level, 0 to 255, not rounded.
+// - `out`: receives the answer. Level, 0 to 255, not rounded.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4173,7 +4176,7 @@ recloth_status recloth_screen_level(double light, double *out, recloth_error_t *
 //
 // - `depth`: depth of each of the pleat's two folds (mm, 0.1 to 10000).
 // - `allowance`: seam allowance of each edge (mm, 0 to 1000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4196,8 +4199,8 @@ recloth_status recloth_seam_pleat(double depth,
 // - `depth`: finished depth, square to the lower edge (mm, 1 to 10000).
 // - `top`: finished upper edge of all sections together (mm, 1 to 10000000).
 // - `ends`: which free ends are square (one of `recloth_square_ends`).
-// - `tops`: finished upper edge of each section (mm, as many as lengths).
-// - `out`: the answer.
+// - `tops`: filled: finished upper edge of each section (mm, as many as lengths).
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4222,7 +4225,7 @@ recloth_status recloth_sectioned_band(const double *lengths,
 // - `lower`: finished length of the lower edge (mm, 1 to 100000).
 // - `upper`: finished length of the upper edge (mm, 0 to 100000, < lower).
 // - `depth`: from edge to edge, measured along the cloth (mm, 1 to 10000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4241,7 +4244,7 @@ recloth_status recloth_shaped_band(double lower,
 // - `girth`: girth of the body (mm, 1 to 100000).
 // - `ease`: what the garment has more (mm, -10000 to 10000).
 // - `parts`: number of equal panels (1 to 64).
-// - `out`: The width of each panel inside the seams (mm).
+// - `out`: receives the answer. The width of each panel inside the seams (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4263,7 +4266,7 @@ recloth_status recloth_share(double girth,
 // - `depth`: from the first row to the last (mm, 0 to 10000).
 // - `pitch`: from row to row (mm, 1 to 1000).
 // - `drawn_pct`: what the cloth draws up to (%, 10 to 100).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4285,7 +4288,7 @@ recloth_status recloth_shirring(double finished,
 // - `lining`: finished lining (mm, 0 to 1000000).
 // - `shell_change_pct`: dimensional change of the shell's cloth (%, -90 to 100).
 // - `lining_change_pct`: dimensional change of the lining's cloth (%, -90 to 100).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4307,7 +4310,7 @@ recloth_status recloth_shrink_pair(double shell,
 // - `larger`: girth of the larger size (mm, 1 to 100000, >= smaller).
 // - `steps`: number of steps from one to the other (1 to 100).
 // - `edges`: edges that share a step, two to a seam (1 to 64).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4327,7 +4330,7 @@ recloth_status recloth_size_step(double smaller,
 //
 // - `shift`: along the selvedge, from square to the thread (mm, -100000 to 100000).
 // - `width`: width of the cloth, square across (mm, 1 to 100000).
-// - `out`: Skew (%).
+// - `out`: receives the answer. Skew (%).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4345,7 +4348,7 @@ recloth_status recloth_skew(double shift,
 //
 // - `first`: one diagonal of the square (mm, 1 to 100000).
 // - `second`: the other (mm, 1 to 100000).
-// - `out`: Skew (%).
+// - `out`: receives the answer. Skew (%).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4367,7 +4370,7 @@ recloth_status recloth_skew_diagonals(double first,
 // - `radius`: radius of the seam line (mm, 1 to 1000000).
 // - `allowance`: seam allowance, after trimming (mm, 0.1 to 1000).
 // - `opening`: how far a snip may open, or how wide a notch is (mm, 0.1 to 100).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4387,7 +4390,7 @@ recloth_status recloth_snip_spacing(double radius,
 // - `first`: place of the first, from the edge's start (mm, 0 to 100000).
 // - `last`: place of the last (mm, 0 to 100000, > first).
 // - `pitch`: pitch wanted (mm, 1 to 100000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4409,8 +4412,8 @@ recloth_status recloth_spacing_by_pitch(double first,
 // - `last`: place of the last (mm, 0 to 100000, > first).
 // - `through`: place that one of them must have (mm, 0 to 100000, > first, < last).
 // - `count`: how many, the first and last included (3 to 1000).
-// - `places`: the places, in order (mm, as many as count).
-// - `out`: the answer.
+// - `places`: filled: the places, in order (mm, as many as count).
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4432,7 +4435,7 @@ recloth_status recloth_spacing_through(double first,
 // - `l`: lightness L* (0 to 100).
 // - `a`: a*: green below 0, red above (-200 to 200).
 // - `b`: b*: blue below 0, yellow above (-200 to 200).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4452,7 +4455,7 @@ recloth_status recloth_srgb_from_lab(double l,
 // - `x`: X (0 to 2).
 // - `y`: Y, the luminance: white has 1 (0 to 2).
 // - `z`: Z (0 to 2).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4469,7 +4472,7 @@ recloth_status recloth_srgb_from_xyz(double x,
 // `length = 25.4 / stitches`. Pages that pair 2.5 to 3 mm with 10 to 12 stitches are not consistent: 3 mm is 8.5.
 //
 // - `stitches_per_inch`: stitches in one inch (0.5 to 200).
-// - `out`: Length of one stitch (mm).
+// - `out`: receives the answer. Length of one stitch (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4486,7 +4489,7 @@ recloth_status recloth_stitch_length(double stitches_per_inch,
 // - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 // - `pct`: percentage on weight of fibre (%, 0 to 1000).
 // - `stock_pct`: grams in 100 ml of the stock (%, 0.001 to 100).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4510,7 +4513,7 @@ recloth_status recloth_stock_volume(double mass_g,
 // - `allowance`: seam allowance at each edge and each end (mm, 0 to 1000).
 // - `turn`: cloth taken by the thickness of the upper edge (mm, 0 to 100).
 // - `make`: how the band gets its two layers (one of `recloth_band_make`).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4534,7 +4537,7 @@ recloth_status recloth_straight_band(double waist,
 // - `allowance`: seam allowance at each long edge (mm, 0 to 1000).
 // - `turn`: cloth taken by the thickness of the upper edge (mm, 0 to 100).
 // - `make`: how the band gets its two layers (one of `recloth_band_make`).
-// - `out`: Finished depth of the band (mm).
+// - `out`: receives the answer. Finished depth of the band (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4555,7 +4558,7 @@ recloth_status recloth_straight_band_depth(double cut_width,
 //
 // - `relaxed`: distance of the marks at rest (mm, 1 to 100000).
 // - `pulled`: distance of the marks pulled (mm, 1 to 1000000, >= relaxed).
-// - `out`: Stretch (%).
+// - `out`: receives the answer. Stretch (%).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4578,7 +4581,7 @@ recloth_status recloth_stretch_pct(double relaxed,
 // - `ease`: what the garment is to have more than the body (mm, -10000 to 10000).
 // - `edges`: edges that share it, two to a seam (1 to 64).
 // - `limit`: the most that each edge may take (mm, 0 to 10000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4600,7 +4603,7 @@ recloth_status recloth_take_in(double garment,
 //
 // - `cotton_count`: cotton count of one ply (0.1 to 1000).
 // - `plies`: equal plies twisted together (1 to 24).
-// - `out`: Linear density of the plied yarn, take-up in twisting left out (tex).
+// - `out`: receives the answer. Linear density of the plied yarn, take-up in twisting left out (tex).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4616,7 +4619,7 @@ recloth_status recloth_tex_from_cotton_count(double cotton_count,
 // Tex is grams a kilometre, denier grams in nine kilometres: `tex = denier / 9`. A larger number is a thicker yarn.
 //
 // - `denier`: grams in 9 kilometres (0.01 to 1000000).
-// - `out`: Linear density (tex).
+// - `out`: receives the answer. Linear density (tex).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4632,7 +4635,7 @@ recloth_status recloth_tex_from_denier(double denier,
 //
 // - `metric_count`: metric count of one ply (0.1 to 2000).
 // - `plies`: equal plies twisted together (1 to 24).
-// - `out`: Linear density of the plied yarn, take-up in twisting left out (tex).
+// - `out`: receives the answer. Linear density of the plied yarn, take-up in twisting left out (tex).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4652,7 +4655,7 @@ recloth_status recloth_tex_from_metric_count(double metric_count,
 // - `seam`: length of all seams of this kind (mm, 0 to 100000000).
 // - `ratio`: thread over seam (0.1 to 100).
 // - `waste_pct`: for ends, tests and what is left on the bobbin (%, 0 to 500).
-// - `out`: Length of thread (mm).
+// - `out`: receives the answer. Length of thread (mm).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4674,7 +4677,7 @@ recloth_status recloth_thread_for_seam(double seam,
 // - `stitch_length`: length of one stitch (mm, 0.1 to 100).
 // - `thickness`: all layers of the seam, pressed (mm, 0 to 100).
 // - `stitch`: type of the stitch (one of `recloth_stitch_type`).
-// - `out`: Thread over seam, all threads together.
+// - `out`: receives the answer. Thread over seam, all threads together.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4694,8 +4697,8 @@ recloth_status recloth_thread_ratio(double stitch_length,
 //
 // - `top`: edge that the first tier is gathered to (mm, 1 to 100000).
 // - `ratios`: tier over the one above, from the top down (1 to 10, 1 to 12 items).
-// - `flats`: way round each tier before gathering (mm, as many as ratios).
-// - `out`: the answer.
+// - `flats`: filled: way round each tier before gathering (mm, as many as ratios).
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4717,7 +4720,7 @@ recloth_status recloth_tiers(double top,
 //
 // - `seams`: number of seams, darts counted as one each (0 to 1000).
 // - `error_each`: how far beside its line a seam may be sewn (mm, 0 to 100).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4735,7 +4738,7 @@ recloth_status recloth_tolerance_stack(uint32_t seams,
 //
 // - `errors`: how far each term may be off (mm, 0 to 1000, 1 to 1000 items).
 // - `edges`: how many times each error counts (0 to 100, as many as errors).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4757,7 +4760,7 @@ recloth_status recloth_tolerance_stack_list(const double *errors,
 // - `base`: between the two known points (mm, 1 to 100000).
 // - `from_start`: reading from the start of the base (mm, 1 to 100000).
 // - `from_end`: reading from the end of the base (mm, 1 to 100000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4778,7 +4781,7 @@ recloth_status recloth_trilaterate(double base,
 // - `count`: number of tucks (1 to 1000).
 // - `depth`: depth of each tuck, stitching to fold (mm, 0.1 to 1000).
 // - `spacing`: from stitching to stitching when tucked (mm, 0.1 to 10000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4802,7 +4805,7 @@ recloth_status recloth_tucks(double finished,
 // - `thickness`: all its layers together, pressed (mm, 0.01 to 1000).
 // - `opening`: flat width of the narrowest place on the way (mm, 1 to 100000).
 // - `packing`: share of the bundle that is cloth (0.1 to 1).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4825,7 +4828,7 @@ recloth_status recloth_turn_through(double width,
 // - `depth`: finished depth of the hem (mm, 0 to 10000).
 // - `turn_in`: turned in at the raw edge; 0 where it is overcast or bound (mm, 0 to 10000, <= depth).
 // - `roll`: cloth that each fold takes by its thickness (mm, 0 to 100).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4848,7 +4851,7 @@ recloth_status recloth_turned_hem(double length,
 // - `half_width`: middle to the edge's top at the shoulder, straight across (mm, 0 to 10000).
 // - `depth`: from that level down to the point (mm, 1 to 10000).
 // - `stay_ratio`: tape over edge (0.9 to 1).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4867,7 +4870,7 @@ recloth_status recloth_v_neck(double half_width,
 //
 // - `waist`: girth of waist (mm, 1 to 100000).
 // - `hip`: girth of hip (mm, 1 to 100000).
-// - `out`: The doubts (bits).
+// - `out`: receives the answer. The doubts (bits).
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4887,7 +4890,7 @@ recloth_status recloth_waist_hip_doubts(double waist,
 // - `first_pct`: change in the first wash: shrinkage negative (%, -90 to 100).
 // - `later_pct`: change in each wash after it (%, -90 to 100).
 // - `washes`: how many washes (0 to 1000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4909,7 +4912,7 @@ recloth_status recloth_washes(double length,
 // - `length`: length that is enough (mm, 0 to 1000000).
 // - `width`: width of that cloth (mm, 10 to 100000).
 // - `new_width`: width of the cloth to be had (mm, 10 to 100000).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4931,7 +4934,7 @@ recloth_status recloth_width_conversion(double length,
 // - `waist`: finished waist, ease included, darts closed (mm, 1 to 100000).
 // - `hip`: finished hip, ease included (mm, 1 to 100000).
 // - `overlap`: how far one front lies over the other (mm, 0 to 100000, <= waist).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4948,7 +4951,7 @@ recloth_status recloth_wrap_skirt(double waist,
 // - `l`: lightness L* (0 to 100).
 // - `a`: a*: green below 0, red above (-200 to 200).
 // - `b`: b*: blue below 0, yellow above (-200 to 200).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4965,7 +4968,7 @@ recloth_status recloth_xyz_from_lab(double l,
 // - `red`: red level (0 to 255).
 // - `green`: green level (0 to 255).
 // - `blue`: blue level (0 to 255).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -4988,7 +4991,7 @@ recloth_status recloth_xyz_from_srgb(double red,
 // - `gap`: between the two sides, where it is cut (mm, 0 to 10).
 // - `bar`: length of the bar at each end (mm, 0 to 20).
 // - `spacing`: stitch length of the zigzag (mm, 0.05 to 10).
-// - `out`: the answer.
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.

@@ -1784,7 +1784,7 @@ pub struct recloth_zigzag_buttonhole_t {
 ///
 /// - `chord`: straight from end to end (mm, 1 to 100000).
 /// - `rise`: height of the curve over the chord's middle (mm, 0.1 to 100000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -1822,7 +1822,7 @@ pub unsafe extern "C" fn recloth_arc_from_rise(
 /// - `ratio`: liquor to goods, by mass (1 to 200).
 /// - `grams`: grams in a litre of bath (0 to 500).
 /// - `stock_pct`: grams in 100 ml of the stock (%, 0.001 to 100).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -1869,7 +1869,7 @@ pub unsafe extern "C" fn recloth_assistant_volume(
 ///
 /// - `naocl_pct`: sodium hypochlorite by mass (%, 0.1 to 20).
 /// - `specific_gravity`: mass of a millilitre of it (g) (1 to 1.3).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -1911,9 +1911,9 @@ pub unsafe extern "C" fn recloth_available_chlorine(
 /// - `masses_g`: dry mass of each garment (g, 0.01 to 1000000, 1 to 100 items).
 /// - `vessel_ml`: what the vessel holds to the brim (ml, 1 to 100000000).
 /// - `ratio`: liquor to goods, by mass (1 to 200).
-/// - `numbers`: number of each garment's bath, from 1 (as many as masses_g).
+/// - `numbers`: filled: number of each garment's bath, from 1 (as many as masses_g).
 /// - `fill`: part of the vessel filled with liquor; the rest is goods and room to stir (0.1 to 1).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -1965,7 +1965,7 @@ pub unsafe extern "C" fn recloth_batches(
 ///
 /// - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 /// - `ratio`: liquor to goods, by mass (1 to 200).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -2001,7 +2001,7 @@ pub unsafe extern "C" fn recloth_bath_volume(
 /// rule of a third more comes out 6 % short.
 ///
 /// - `width`: width of the strip, square to its edges (mm, 0.1 to 100000).
-/// - `out`: Distance along the selvedge, and equally across the cloth (mm).
+/// - `out`: receives the answer. Distance along the selvedge, and equally across the cloth (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -2033,7 +2033,7 @@ pub unsafe extern "C" fn recloth_bias_along_selvedge(
 ///
 /// - `length`: length of strip needed, joins included (mm, 1 to 10000000).
 /// - `width`: cut width of the strip, square to its edges (mm, 0.1 to 10000, <= length).
-/// - `out`: Side of the square, without seams (mm).
+/// - `out`: receives the answer. Side of the square, without seams (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -2066,7 +2066,7 @@ pub unsafe extern "C" fn recloth_bias_square(
 ///
 /// - `side`: side of the square, less its seams (mm, 1 to 100000).
 /// - `width`: cut width of the strip, square to its edges (mm, 0.1 to 10000, <= side).
-/// - `out`: Length of the strip, at most (mm).
+/// - `out`: receives the answer. Length of the strip, at most (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -2104,7 +2104,7 @@ pub unsafe extern "C" fn recloth_bias_strip_length(
 /// - `strip`: width of a strip, square to its edges (mm, 1 to 10000).
 /// - `allowance`: seam allowance at each join (mm, 0 to 100).
 /// - `shortest`: shortest strip worth joining (mm, 0 to 100000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -2155,7 +2155,7 @@ pub unsafe extern "C" fn recloth_bias_strips(
 /// - `width`: the other side (mm, 10 to 100000).
 /// - `strip`: width of the strip, square to its edges (mm, 1 to 10000).
 /// - `allowance`: allowance of both seams (mm, 0 to 100).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -2198,7 +2198,7 @@ pub unsafe extern "C" fn recloth_bias_tube(
 /// - `parts_water`: parts of water to one of binder (0 to 100).
 /// - `pick_up_pct`: liquor held after wringing, on dry mass (%, 1 to 500).
 /// - `dips`: dips, dried between (1 to 50).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -2248,7 +2248,7 @@ pub unsafe extern "C" fn recloth_binder_solids(
 /// - `length`: length of binding needed, corners and ends included (mm, 1 to 1000000).
 /// - `strip`: length of each strip, measured along one edge (mm, 10 to 100000).
 /// - `join`: length lost at each join (mm, 0 to 10000, < strip).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -2288,7 +2288,7 @@ pub unsafe extern "C" fn recloth_binding_strips(
 /// - `turn`: single: turned in at each long edge; double: seam allowance (mm, 0 to 1000).
 /// - `thickness`: way round the edge itself: the thickness of what is bound (mm, 0 to 100).
 /// - `fold`: how it is folded (one of `recloth_binding_fold`).
-/// - `out`: Width to cut (mm).
+/// - `out`: receives the answer. Width to cut (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -2336,7 +2336,7 @@ pub unsafe extern "C" fn recloth_binding_width(
 /// - `finish`: what was done to the cloth (one of `recloth_finish`).
 /// - `swatch`: how a swatch stood the same bath (one of `recloth_swatch`).
 /// - `in_bath`: what else is in the bath (one of `recloth_in_bath`).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -2416,7 +2416,7 @@ pub unsafe extern "C" fn recloth_bleach_dilution(
 /// - `swatch`: how the swatches stood it, pulled wet (one of `recloth_swatch`).
 /// - `in_bath`: what else is in the bath (one of `recloth_in_bath`).
 /// - `floor`: depth of shade that bleach does not take away (0 to 500).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -2492,7 +2492,7 @@ pub unsafe extern "C" fn recloth_bleach_time(
 /// longer than a tall person. A length over 100 cm given in centimetres passes unseen.
 ///
 /// - `length`: a length of the body (mm, 1 to 100000).
-/// - `out`: The doubts (bits).
+/// - `out`: receives the answer. The doubts (bits).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -2527,7 +2527,7 @@ pub unsafe extern "C" fn recloth_body_length_doubts(
 /// - `finished`: width when pleated (mm, 1 to 1000000).
 /// - `count`: number of box or inverted pleats (1 to 1000).
 /// - `depth`: depth of each of a pleat's two folds (mm, 0.1 to 10000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -2572,7 +2572,7 @@ pub unsafe extern "C" fn recloth_box_pleats(
 /// - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
 /// - `finished`: width when pleated (mm, 1 to 1000000, < flat).
 /// - `depth`: least depth of each of a pleat's two folds (mm, 0.1 to 10000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -2616,7 +2616,7 @@ pub unsafe extern "C" fn recloth_box_pleats_count(
 /// - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
 /// - `finished`: width when pleated (mm, 1 to 1000000, < flat).
 /// - `count`: number of box or inverted pleats (1 to 1000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -2660,7 +2660,7 @@ pub unsafe extern "C" fn recloth_box_pleats_depth(
 /// - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
 /// - `count`: number of box or inverted pleats (1 to 1000).
 /// - `depth`: depth of each of a pleat's two folds (mm, 0.1 to 10000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -2705,7 +2705,7 @@ pub unsafe extern "C" fn recloth_box_pleats_finished(
 /// - `flat`: way round before gathering or pleating (mm, 1 to 1000000).
 /// - `cloth_width`: width of the cloth, or length of each strip there is (mm, 1 to 100000).
 /// - `allowance`: seam allowance at each join (mm, 0 to 1000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -2742,7 +2742,7 @@ pub unsafe extern "C" fn recloth_breadths(
 /// 2.26 mm, nor the eleventh of an inch by which hat ribbon is sold.
 ///
 /// - `lines`: size of the button, in lines (1 to 1000).
-/// - `out`: The diameter (mm).
+/// - `out`: receives the answer. The diameter (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -2775,7 +2775,7 @@ pub unsafe extern "C" fn recloth_button_diameter(
 /// - `slit`: length of the slit (mm, 1 to 300).
 /// - `thickness`: thickness of the button at its thickest (mm, 0 to 100, < slit).
 /// - `start`: where a cross hole should start, past the line to the edge (mm, 0 to 300, <= slit).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -2819,7 +2819,7 @@ pub unsafe extern "C" fn recloth_button_for_hole(
 /// - `stretch`: how much the cord may stretch: 0.3 is 30 % (0 to 3).
 /// - `seam`: length into the seam at each end (mm, 0 to 200).
 /// - `shape`: shape of the button (one of `recloth_button_shape`).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -2885,7 +2885,7 @@ pub unsafe extern "C" fn recloth_button_loop(
 /// - `diameter`: diameter of the button (mm, 1 to 200).
 /// - `thickness`: thickness of the button at its thickest (mm, 0 to 100).
 /// - `ease`: extra for the thickness of the cloth (mm, 0 to 20).
-/// - `out`: Length of the slit (mm).
+/// - `out`: receives the answer. Length of the slit (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -2920,7 +2920,7 @@ pub unsafe extern "C" fn recloth_buttonhole(
 ///
 /// - `armhole`: seam line of the armhole, or of a section of it (mm, 1 to 100000).
 /// - `cap`: seam line of the cap, or of the same section (mm, 1 to 100000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -2956,7 +2956,7 @@ pub unsafe extern "C" fn recloth_cap_ease(
 ///
 /// - `armhole`: seam line of the armhole (mm, 1 to 100000).
 /// - `ease_pct`: wanted ease over the armhole (%, -20 to 100).
-/// - `out`: Seam line of the cap (mm).
+/// - `out`: receives the answer. Seam line of the cap (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -2989,7 +2989,7 @@ pub unsafe extern "C" fn recloth_cap_for_ease(
 ///
 /// - `cap`: seam line of the whole cap (mm, 1 to 100000).
 /// - `height`: underarm line up to the top of the cap (mm, 0 to 100000).
-/// - `out`: Upper bound of the width at the underarm line (mm).
+/// - `out`: receives the answer. Upper bound of the width at the underarm line (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3022,7 +3022,7 @@ pub unsafe extern "C" fn recloth_cap_width_bound(
 ///
 /// - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 /// - `pick_up_pct`: liquor held, on the dry mass (%, 0 to 1000).
-/// - `out`: Liquor carried (ml).
+/// - `out`: receives the answer. Liquor carried (ml).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3057,7 +3057,7 @@ pub unsafe extern "C" fn recloth_carried_liquor(
 /// - `ease`: what the tunnel is wider (mm, 0 to 100).
 /// - `turn_in`: turned in at the raw edge (mm, 0 to 100).
 /// - `heading`: stands above the tunnel (mm, 0 to 500).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3099,7 +3099,7 @@ pub unsafe extern "C" fn recloth_casing(
 /// - `l2`: L* of the other (0 to 100).
 /// - `a2`: a* of the other (-200 to 200).
 /// - `b2`: b* of the other (-200 to 200).
-/// - `out`: Colour difference.
+/// - `out`: receives the answer. Colour difference.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3136,7 +3136,7 @@ pub unsafe extern "C" fn recloth_ciede2000(
 /// - `waist`: finished waist edge, ease included (mm, 1 to 100000).
 /// - `length`: waist edge to hem edge, no allowances (mm, 0 to 100000).
 /// - `fraction`: part of a full ring: 0.5 is a half circle (0.01 to 4).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3178,7 +3178,7 @@ pub unsafe extern "C" fn recloth_circle_skirt(
 /// - `length`: waist edge to hem edge, no allowances (mm, 0 to 100000).
 /// - `cloth_width`: width between the selvedges, less allowances (mm, 1 to 100000).
 /// - `pieces`: equal pieces the part of a ring is cut in (1 to 64).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3234,7 +3234,7 @@ pub unsafe extern "C" fn recloth_circle_skirt_fraction(
 /// - `fraction`: part of a full ring: 0.5 is a half circle (0.01 to 4, <= pieces).
 /// - `cloth_width`: width between the selvedges, less allowances (mm, 1 to 100000).
 /// - `pieces`: equal pieces the part of a ring is cut in (1 to 64).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3282,7 +3282,7 @@ pub unsafe extern "C" fn recloth_circle_skirt_longest(
 /// - `length`: length of the cloth (mm, 0 to 10000000).
 /// - `width`: width of the cloth (mm, 0 to 100000).
 /// - `gsm`: grams in one square metre (gsm, 0.1 to 10000).
-/// - `out`: Mass (g).
+/// - `out`: receives the answer. Mass (g).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3319,7 +3319,7 @@ pub unsafe extern "C" fn recloth_cloth_mass(
 /// - `repeat`: one repeat of the pattern, bought to match it (mm, 0 to 10000).
 /// - `extra`: for nap, for doubt: 228.6 is a quarter of a yard (mm, 0 to 100000).
 /// - `graduation`: what the shop cuts by: 114.3 is an eighth of a yard (mm, 1 to 10000).
-/// - `out`: Length to buy (mm).
+/// - `out`: receives the answer. Length to buy (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3368,7 +3368,7 @@ pub unsafe extern "C" fn recloth_cloth_to_buy(
 /// - `bath`: the bath (one of `recloth_bath`).
 /// - `temperature_c`: hottest it gets (degC, 0 to 100).
 /// - `minutes`: longest it stays in (min, 0 to 1440).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3427,7 +3427,7 @@ pub unsafe extern "C" fn recloth_component_check(
 /// - `ground`: reflectance of the cloth around the mark (0.001 to 1).
 /// - `mark`: reflectance of the mark (0.001 to 1).
 /// - `limit`: colour difference that may remain (0.01 to 50).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3469,8 +3469,8 @@ pub unsafe extern "C" fn recloth_cover_mark(
 /// - `lengths`: finished lower edge of each section, in order (mm, 1 to 100000, 1 to 100 items).
 /// - `depth`: finished depth, along the radius (mm, 1 to 10000).
 /// - `top`: finished upper edge of all sections together (mm, 1 to 10000000).
-/// - `tops`: finished upper edge of each section (mm, as many as lengths).
-/// - `out`: the answer.
+/// - `tops`: filled: finished upper edge of each section (mm, as many as lengths).
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3514,7 +3514,7 @@ pub unsafe extern "C" fn recloth_curved_band(
 ///
 /// - `finished`: length wanted after washing (mm, 0 to 1000000).
 /// - `change_pct`: dimensional change: shrinkage of 5 % is -5 (%, -90 to 100).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3553,7 +3553,7 @@ pub unsafe extern "C" fn recloth_cut_for_change(
 /// - `drawn`: width as drawn, edge to edge (mm, 1 to 100000).
 /// - `allowance`: seam allowance at each edge (mm, 0 to 1000).
 /// - `cut_edges`: how many of the two edges are drawn as cut line (0 to 2).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3589,7 +3589,7 @@ pub unsafe extern "C" fn recloth_cut_state(
 ///
 /// - `intake`: width taken up at the edge (mm, 0 to 10000).
 /// - `length`: edge to point along the middle of the dart, not the leg (mm, 1 to 10000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3627,7 +3627,7 @@ pub unsafe extern "C" fn recloth_dart(
 /// - `intake`: width of the dart at the edge (mm, 0 to 10000).
 /// - `finished`: stretch of the edge that takes it, as it is to be sewn (mm, 1 to 100000).
 /// - `tucks`: number of tucks or pleats (1 to 100).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3668,7 +3668,7 @@ pub unsafe extern "C" fn recloth_dart_equivalent(
 /// - `gape`: what is pinned out at the edge, on one side (mm, 0 to 10000).
 /// - `gape_distance`: from there to the bust point (mm, 1 to 10000).
 /// - `dart_leg`: bust point to the edge where the dart is to be (mm, 1 to 10000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3713,7 +3713,7 @@ pub unsafe extern "C" fn recloth_dart_from_gape(
 /// - `count`: number of darts (1 to 16).
 /// - `largest_intake`: the most that one dart may take (mm, 0 to 10000).
 /// - `length`: edge to point along the middle of a dart (mm, 1 to 10000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3761,7 +3761,7 @@ pub unsafe extern "C" fn recloth_dart_in_panel(
 /// - `intake`: width of the dart at the edge where it is now (mm, 0 to 10000).
 /// - `leg`: edge to point along the leg where it is now (mm, 1 to 10000).
 /// - `new_leg`: edge to point along the leg in its new place (mm, 1 to 10000).
-/// - `out`: Width of the dart at the new edge (mm).
+/// - `out`: receives the answer. Width of the dart at the new edge (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3795,7 +3795,7 @@ pub unsafe extern "C" fn recloth_dart_turned(
 /// - `intake`: width of the dart at the edge (mm, 0 to 10000).
 /// - `leg`: edge to point along the leg (mm, 1 to 10000).
 /// - `distance`: from the point along the leg (mm, 0 to 10000, <= leg).
-/// - `out`: Width of the dart there (mm).
+/// - `out`: receives the answer. Width of the dart there (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3828,7 +3828,7 @@ pub unsafe extern "C" fn recloth_dart_width_at(
 ///
 /// - `radius`: radius of the finished hem edge, laid flat (mm, 1 to 1000000).
 /// - `excess_pct`: fullness that the cloth eases or shrinks away (%, 0 to 100).
-/// - `out`: Depth of the hem (mm).
+/// - `out`: receives the answer. Depth of the hem (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3860,7 +3860,7 @@ pub unsafe extern "C" fn recloth_deepest_hem(
 ///
 /// - `before`: distance of the marks before washing (mm, 1 to 1000000).
 /// - `after`: distance of the marks after washing (mm, 1 to 1000000).
-/// - `out`: Change (%).
+/// - `out`: receives the answer. Change (%).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3895,7 +3895,7 @@ pub unsafe extern "C" fn recloth_dimensional_change(
 /// - `intake`: width taken up where the dart is widest (mm, 0 to 10000).
 /// - `upper`: from there to the upper point, along the middle (mm, 1 to 10000).
 /// - `lower`: from there to the lower point, along the middle (mm, 1 to 10000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3939,7 +3939,7 @@ pub unsafe extern "C" fn recloth_double_dart(
 /// - `widest`: girth that it must pass over, as the hip for a waist (mm, 1 to 100000, >= girth).
 /// - `shorter`: what the elastic is shorter than the girth (mm, 0 to 10000, < girth).
 /// - `overlap`: overlap where its ends are joined (mm, 0 to 1000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3980,7 +3980,7 @@ pub unsafe extern "C" fn recloth_elastic(
 /// - `first`: place of the first, from the edge's start (mm, 0 to 100000).
 /// - `last`: place of the last (mm, 0 to 100000, > first).
 /// - `count`: how many (2 to 1000).
-/// - `out`: From middle to middle of neighbours (mm).
+/// - `out`: receives the answer. From middle to middle of neighbours (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4015,7 +4015,7 @@ pub unsafe extern "C" fn recloth_even_spacing(
 ///
 /// - `waist`: finished waist, ease included (mm, 1 to 100000).
 /// - `hip`: finished hip, ease included (mm, 1 to 100000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4059,7 +4059,7 @@ pub unsafe extern "C" fn recloth_five_gores(
 /// - `depth`: finished depth, seam to hem (mm, 1 to 10000).
 /// - `rings`: number of full rings (1 to 200).
 /// - `allowance`: seam allowance at each cut (mm, 0 to 100).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4103,7 +4103,7 @@ pub unsafe extern "C" fn recloth_flounce(
 /// - `length`: the length (mm, -10000000 to 10000000).
 /// - `style`: how to print it (one of `recloth_style`).
 /// - `text`: receives the answer and a closing NUL; 64 bytes hold every answer.
-/// - `out`: The length as text..
+/// - `out`: receives the answer. The length as text..
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4141,7 +4141,7 @@ pub unsafe extern "C" fn recloth_format_length(
 ///
 /// - `front`: width of the front (mm, 1 to 100000).
 /// - `back`: width of the back (mm, 1 to 100000).
-/// - `out`: The doubts (bits).
+/// - `out`: receives the answer. The doubts (bits).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4177,7 +4177,7 @@ pub unsafe extern "C" fn recloth_front_back_doubts(
 /// - `lower_diameter`: diameter of the larger end (mm, 1 to 100000).
 /// - `upper_diameter`: diameter of the smaller end; 0 is a cone (mm, 0 to 100000, < lower_diameter).
 /// - `height`: from end to end, straight up (mm, 0 to 100000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4220,7 +4220,7 @@ pub unsafe extern "C" fn recloth_frustum(
 ///
 /// - `flat`: length of the strip, without allowances (mm, 1 to 20000000).
 /// - `finished`: line that the gathers are sewn to (mm, 1 to 1000000, <= flat).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4258,8 +4258,8 @@ pub unsafe extern "C" fn recloth_gather_ratio(
 ///
 /// - `lengths`: sections of the line between its notches, in order (mm, 1 to 100000, 1 to 100 items).
 /// - `flat`: length of the strip, without allowances (mm, 1 to 20000000).
-/// - `flats`: part of the strip for each section (mm, as many as lengths).
-/// - `out`: the answer.
+/// - `flats`: filled: part of the strip for each section (mm, as many as lengths).
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4301,7 +4301,7 @@ pub unsafe extern "C" fn recloth_gather_sections(
 ///
 /// - `finished`: line that the gathers are sewn to (mm, 1 to 1000000).
 /// - `ratio`: strip over line; "100 % fullness" is a ratio of 2 (1 to 20).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4337,7 +4337,7 @@ pub unsafe extern "C" fn recloth_gathers(
 /// Below 300 mm (`GIRTH_SMALL`) it is likely in centimetres or inches; above 2000 mm (`GIRTH_LARGE`) taken twice.
 ///
 /// - `girth`: girth of chest, waist or hip (mm, 1 to 100000).
-/// - `out`: The doubts (bits).
+/// - `out`: receives the answer. The doubts (bits).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4370,7 +4370,7 @@ pub unsafe extern "C" fn recloth_girth_doubts(
 /// - `length`: slit from its point to the finished hem (mm, 1 to 10000).
 /// - `hem`: finished hem of one godet, along its arc (mm, 1 to 100000).
 /// - `count`: number of godets (1 to 64).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4414,7 +4414,7 @@ pub unsafe extern "C" fn recloth_godet(
 /// - `length`: waist to hem along the middle of a gore (mm, 1 to 100000).
 /// - `hip_depth`: waist to hip along the middle of a gore (mm, 0 to 10000, < length).
 /// - `count`: number of gores (1 to 64).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4463,7 +4463,7 @@ pub unsafe extern "C" fn recloth_gore(
 /// `gsm = ounces · 33.9057`. Ounces *per running yard* are another thing: divide them by the width in yards first.
 ///
 /// - `ounces`: ounces in one square yard (0.01 to 1000).
-/// - `out`: Mass per area (gsm).
+/// - `out`: receives the answer. Mass per area (gsm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4499,7 +4499,7 @@ pub unsafe extern "C" fn recloth_gsm_from_ounces(
 /// - `neck`: finished way round the edge, not stretched (mm, 1 to 100000).
 /// - `slit`: length of the slit, button placket or zip (mm, 0 to 10000).
 /// - `ease`: what the opening should be wider (mm, 0 to 1000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4540,7 +4540,7 @@ pub unsafe extern "C" fn recloth_head_opening(
 /// - `radius`: radius of the finished hem edge, laid flat (mm, 1 to 1000000).
 /// - `depth`: depth of the hem (mm, 0 to 10000, < radius).
 /// - `hem`: length of the finished hem edge (mm, 1 to 1000000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4579,7 +4579,7 @@ pub unsafe extern "C" fn recloth_hem_on_curve(
 ///
 /// - `hip`: girth of hip (mm, 1 to 100000).
 /// - `waist`: girth of waist (mm, 1 to 100000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4615,7 +4615,7 @@ pub unsafe extern "C" fn recloth_hip_waist_drop(
 /// - `edge`: finished length of the edge after shortening (mm, 1 to 100000).
 /// - `first`: first hole from the end that stays (mm, 0 to 100000, <= edge).
 /// - `pitch`: from hole to hole (mm, 1 to 100000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4653,7 +4653,7 @@ pub unsafe extern "C" fn recloth_holes_left(
 /// without bounds, so small errors of R are large ones of K/S.
 ///
 /// - `reflectance`: share of the light that comes back (0.001 to 1).
-/// - `out`: K/S.
+/// - `out`: receives the answer. K/S.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4686,7 +4686,7 @@ pub unsafe extern "C" fn recloth_k_over_s(
 /// - `finished`: width when pleated (mm, 1 to 1000000).
 /// - `count`: number of pleats (1 to 1000).
 /// - `depth`: depth of each pleat's underlay, fold to fold (mm, 0.1 to 10000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4731,7 +4731,7 @@ pub unsafe extern "C" fn recloth_knife_pleats(
 /// - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
 /// - `finished`: width when pleated (mm, 1 to 1000000, < flat).
 /// - `depth`: least depth of each pleat's underlay (mm, 0.1 to 10000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4779,7 +4779,7 @@ pub unsafe extern "C" fn recloth_knife_pleats_count(
 /// - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
 /// - `finished`: width when pleated (mm, 1 to 1000000, < flat).
 /// - `count`: number of pleats (1 to 1000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4827,7 +4827,7 @@ pub unsafe extern "C" fn recloth_knife_pleats_depth(
 /// - `flat`: width before pleating, without allowances (mm, 1 to 100000000).
 /// - `count`: number of pleats (1 to 1000).
 /// - `depth`: depth of each pleat's underlay, fold to fold (mm, 0.1 to 10000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4876,7 +4876,7 @@ pub unsafe extern "C" fn recloth_knife_pleats_finished(
 /// - `red`: red level (0 to 255).
 /// - `green`: green level (0 to 255).
 /// - `blue`: blue level (0 to 255).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4916,7 +4916,7 @@ pub unsafe extern "C" fn recloth_lab_from_srgb(
 /// - `z`: Z (0 to 2).
 /// - `white_x`: chromaticity x of the white: daylight D65 (0.05 to 0.8).
 /// - `white_y`: chromaticity y of the white (0.05 to 0.8).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4959,7 +4959,7 @@ pub unsafe extern "C" fn recloth_lab_from_xyz(
 /// - `pitch`: from eyelet to eyelet along one side (mm, 1 to 1000).
 /// - `gap`: across from eyelet to eyelet of a pair (mm, 0 to 10000).
 /// - `tail`: each end left over for a bow (mm, 0 to 10000).
-/// - `out`: Length of lace (mm).
+/// - `out`: receives the answer. Length of lace (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -4998,7 +4998,7 @@ pub unsafe extern "C" fn recloth_lacing(
 /// - `factors`: how many times each counts, minus where lost (-100 to 100, as many as lengths).
 /// - `total`: what they come to (mm, 0 to 10000000000).
 /// - `unknown`: index of the length sought; their number: total (0 to 1000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -5052,7 +5052,7 @@ pub unsafe extern "C" fn recloth_length_chain(
 /// - `allowance`: allowance there is inside each seam, sound cloth (mm, 0 to 1000).
 /// - `edges`: edges that can be let out, two to a seam (1 to 64).
 /// - `keep`: allowance that each edge must keep (mm, 0 to 1000, <= allowance).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -5104,7 +5104,7 @@ pub unsafe extern "C" fn recloth_let_out(
 /// - `hem_radius`: radius of the hem that is kept (mm, 1 to 1000000).
 /// - `height`: height of the line above the hem (mm, 0 to 100000, < hem_radius).
 /// - `hem_chord`: straight across from end to end of the hem (mm, 1 to 100000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -5142,7 +5142,7 @@ pub unsafe extern "C" fn recloth_level_line(
 /// middle level 128 has a fifth of it.
 ///
 /// - `level`: red, green or blue of a picture (0 to 255).
-/// - `out`: Share of the most light.
+/// - `out`: receives the answer. Share of the most light.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -5174,7 +5174,7 @@ pub unsafe extern "C" fn recloth_linear_light(
 /// - `length`: finished shell, upper seam to hem edge (mm, 1 to 100000).
 /// - `clearance`: lining's hem edge above the shell's (mm, 0 to 10000, < length).
 /// - `hem`: all the cloth of the lining's own hem, turn included (mm, 0 to 10000).
-/// - `out`: Upper seam line to the lower cut edge (mm).
+/// - `out`: receives the answer. Upper seam line to the lower cut edge (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -5214,7 +5214,7 @@ pub unsafe extern "C" fn recloth_lining_free_length(
 /// - `length`: finished shell, upper seam to hem edge (mm, 1 to 100000).
 /// - `hem_depth`: finished depth of the shell's hem (mm, 0 to 10000, <= length).
 /// - `clearance`: lining's fold above the hem edge (mm, 0 to 10000, < hem_depth).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -5259,7 +5259,7 @@ pub unsafe extern "C" fn recloth_lining_length(
 /// - `facing`: finished facing, edge to the seam that joins the lining (mm, 0 to 100000, < panel).
 /// - `ease_pct`: what the lining is wider than what it lines (%, 0 to 50).
 /// - `pleat`: cloth of a pleat, both layers of its fold (mm, 0 to 10000).
-/// - `out`: Width of the lining panel between seam lines (mm).
+/// - `out`: receives the answer. Width of the lining panel between seam lines (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -5300,9 +5300,9 @@ pub unsafe extern "C" fn recloth_lining_width(
 /// - `masses_g`: dry mass of each bath's goods (g, 0.01 to 1000000, 1 to 100 items).
 /// - `pooled_ml`: liquor to share (ml, 0 to 1000000000).
 /// - `ratio`: liquor to goods, by mass (1 to 200).
-/// - `shares_ml`: pooled liquor for each bath (ml, as many as masses_g).
-/// - `waters_ml`: water added to each bath (ml, as many as masses_g).
-/// - `out`: the answer.
+/// - `shares_ml`: filled: pooled liquor for each bath (ml, as many as masses_g).
+/// - `waters_ml`: filled: water added to each bath (ml, as many as masses_g).
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -5366,7 +5366,7 @@ pub unsafe extern "C" fn recloth_liquor_shares(
 /// - `gap`: between the loop's two ends where they are sewn (mm, 0 to 500).
 /// - `stretch`: how much the cord may stretch: 0.3 is 30 % (0 to 3).
 /// - `shape`: shape of the button (one of `recloth_button_shape`).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -5431,7 +5431,7 @@ pub unsafe extern "C" fn recloth_loop_slack(
 /// - `goods_g`: dry mass of the goods (g, 0 to 1000000).
 /// - `goods_temperature_c`: temperature of the goods (degC, 0 to 100).
 /// - `goods_heat`: specific heat of the goods, J/(g °C) (0.5 to 4.5).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -5484,7 +5484,7 @@ pub unsafe extern "C" fn recloth_mix_temperature(
 ///
 /// - `neck`: girth of neck (mm, 1 to 100000).
 /// - `bust`: girth of bust or chest (mm, 1 to 100000).
-/// - `out`: The doubts (bits).
+/// - `out`: receives the answer. The doubts (bits).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -5521,7 +5521,7 @@ pub unsafe extern "C" fn recloth_neck_bust_doubts(
 /// - `stretch_pct`: stretch of the cloth the way it goes round (%, 0 to 500).
 /// - `widest`: widest girth it is pulled over; 0: not asked (mm, 0 to 100000).
 /// - `share`: part of the stretch used in wear (0 to 1).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -5573,7 +5573,7 @@ pub unsafe extern "C" fn recloth_negative_ease(
 /// - `in_bath`: what else is in the fresh bath (one of `recloth_in_bath`).
 /// - `purity_pct`: share of the pure stuff: 3 for household peroxide (%, 0.1 to 100).
 /// - `excess_pct`: more than the reaction asks (%, 0 to 100).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -5645,7 +5645,7 @@ pub unsafe extern "C" fn recloth_neutraliser(
 /// - `allowance`: seam allowance at the side seams (mm, 0 to 1000).
 /// - `wide_panel`: cloth there is for the wide front, button line to side cut edge (mm, 1 to 100000).
 /// - `dart_distance`: middle of each front's dart from the centre front; half the front where there is none (mm, 0 to 100000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -5701,7 +5701,7 @@ pub unsafe extern "C" fn recloth_off_centre_opening(
 /// - `ground`: reflectance of the cloth as it is (0.001 to 1).
 /// - `low`: least that the dye adds, K/S (0 to 100).
 /// - `high`: most that the dye adds, K/S (0 to 100, >= low).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -5740,7 +5740,7 @@ pub unsafe extern "C" fn recloth_overdye(
 ///
 /// - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 /// - `pct`: percentage on weight of fibre (%, 0 to 1000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -5781,9 +5781,9 @@ pub unsafe extern "C" fn recloth_owf(
 /// - `stations`: places along the grain line, rising (mm, -100000 to 100000, 2 to 200 items).
 /// - `left`: from the line to the left edge at each (mm, 0 to 100000, as many as stations).
 /// - `right`: from the line to the right edge at each (mm, 0 to 100000, as many as stations).
-/// - `left_bow`: left edge beyond its straight line; negative within (mm, as many as stations).
-/// - `right_bow`: right edge beyond its straight line (mm, as many as stations).
-/// - `out`: the answer.
+/// - `left_bow`: filled: left edge beyond its straight line; negative within (mm, as many as stations).
+/// - `right_bow`: filled: right edge beyond its straight line (mm, as many as stations).
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -5857,10 +5857,10 @@ pub unsafe extern "C" fn recloth_panel_by_offsets(
 /// - `spare_starts`: one corner of each spare reading (0 to 63, 0 to 200 items).
 /// - `spare_ends`: the other corner (0 to 63, as many as spare_starts).
 /// - `spare_readings`: distance between them (mm, 1 to 100000, as many as spare_starts).
-/// - `along`: each corner along the base (mm, 2 more than starts).
-/// - `across`: each corner square to it (mm, 2 more than starts).
-/// - `misfits`: what each spare reading misses (mm, as many as spare_starts).
-/// - `out`: the answer.
+/// - `along`: filled: each corner along the base (mm, 2 more than starts).
+/// - `across`: filled: each corner square to it (mm, 2 more than starts).
+/// - `misfits`: filled: what each spare reading misses (mm, as many as spare_starts).
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -5960,7 +5960,7 @@ pub unsafe extern "C" fn recloth_panel_by_triangles(
 /// `31 3/8 in` is `31.375 * INCH`.
 ///
 /// - `text`: a length as written (UTF-8, closed by a NUL).
-/// - `out`: The length (mm).
+/// - `out`: receives the answer. The length (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -6001,10 +6001,10 @@ pub unsafe extern "C" fn recloth_parse_length(
 /// - `true_y`: the same, across (mm, -100000 to 100000, 4 to 4 items).
 /// - `x`: points to map, in the picture (-1000000 to 1000000, 1 to 1000 items).
 /// - `y`: the same, up or down (-1000000 to 1000000, as many as x).
-/// - `along`: true place of each point, along (mm, as many as x).
-/// - `across`: true place of each point, across (mm, as many as x).
-/// - `scales`: length that one picture unit stands for there (mm, as many as x).
-/// - `out`: the answer.
+/// - `along`: filled: true place of each point, along (mm, as many as x).
+/// - `across`: filled: true place of each point, across (mm, as many as x).
+/// - `scales`: filled: length that one picture unit stands for there (mm, as many as x).
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -6077,7 +6077,7 @@ pub unsafe extern "C" fn recloth_photo_map(
 /// - `cord`: diameter of the cord (mm, 0 to 200).
 /// - `allowance`: seam allowance beside it (mm, 0 to 1000).
 /// - `thickness`: thickness of the strip's cloth (mm, 0 to 20).
-/// - `out`: Width to cut, square to the edges (mm).
+/// - `out`: receives the answer. Width to cut, square to the edges (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -6118,7 +6118,7 @@ pub unsafe extern "C" fn recloth_piping_width(
 /// - `at_hand`: how it is at hand (one of `recloth_basis`).
 /// - `fresh_per_dry_low`: grams fresh that dry to one, least (1 to 20).
 /// - `fresh_per_dry_high`: grams fresh that dry to one, most (1 to 20, >= fresh_per_dry_low).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -6183,7 +6183,7 @@ pub unsafe extern "C" fn recloth_plant_dyestuff(
 ///
 /// - `volumes_ml`: volume of each liquor (ml, 0.01 to 100000000, 1 to 100 items).
 /// - `strengths_pct`: strength of each (%, 0 to 100, as many as volumes_ml).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -6231,7 +6231,7 @@ pub unsafe extern "C" fn recloth_pooled_strength(
 /// - `ratio`: zone after spreading over before (1 to 10).
 /// - `slashes`: number of slashes (1 to 100).
 /// - `strip`: cloth there is to let in, allowances taken off (mm, 0 to 100000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -6270,7 +6270,7 @@ pub unsafe extern "C" fn recloth_puff_spread(
 /// `R = 1 + K/S - √((K/S)² + 2 K/S)`, worked as the reciprocal of `1 + K/S + √(...)`, which loses no digits near black.
 ///
 /// - `k_over_s`: depth of shade (0 to 500).
-/// - `out`: Reflectance.
+/// - `out`: receives the answer. Reflectance.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -6299,7 +6299,7 @@ pub unsafe extern "C" fn recloth_reflectance(
 ///
 /// - `k_over_s`: depth of shade of the dyeing (0 to 500).
 /// - `standard`: depth of shade it is held against (0.000001 to 500).
-/// - `out`: Relative strength (%).
+/// - `out`: receives the answer. Relative strength (%).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -6335,7 +6335,7 @@ pub unsafe extern "C" fn recloth_relative_strength(
 /// - `other_width`: the given panels together, inside seams and darts (mm, 0 to 100000).
 /// - `parts`: number of panels still to be made, all equal (1 to 64).
 /// - `intake`: darts or pleats in each of them (mm, 0 to 10000).
-/// - `out`: The width of each remaining panel inside the seams (mm).
+/// - `out`: receives the answer. The width of each remaining panel inside the seams (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -6378,7 +6378,7 @@ pub unsafe extern "C" fn recloth_remaining_width(
 /// - `length`: length needed, allowances included (mm, 1 to 100000).
 /// - `repeat`: height of the pattern's repeat (mm, 1 to 10000).
 /// - `count`: how many lengths (1 to 1000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -6421,7 +6421,7 @@ pub unsafe extern "C" fn recloth_repeats(
 /// - `depth`: finished depth (mm, 1 to 1000).
 /// - `allowance`: seam allowance at each edge and end (mm, 0 to 100).
 /// - `share`: strip over edge (0.3 to 1).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -6464,7 +6464,7 @@ pub unsafe extern "C" fn recloth_ribbing(
 /// - `carried_high_ml`: most liquor carried (ml, 0.01 to 10000000, >= carried_low_ml).
 /// - `fresh_ml`: fresh water each rinse (ml, 0.01 to 100000000).
 /// - `share_left`: share of the liquor that may be left (0.000000001 to 1).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -6510,8 +6510,8 @@ pub unsafe extern "C" fn recloth_rinses(
 ///
 /// - `lengths`: the lengths (mm, 0 to 100000, 1 to 1000 items).
 /// - `graduation`: distance between two marks: 3.175 is 1/8 in (mm, 0.001 to 10000).
-/// - `tapes`: the rounded lengths (mm, as many as lengths).
-/// - `out`: the answer.
+/// - `tapes`: filled: the rounded lengths (mm, as many as lengths).
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -6553,7 +6553,7 @@ pub unsafe extern "C" fn recloth_round_set(
 /// - `length`: the length (mm, -10000000 to 10000000).
 /// - `graduation`: distance between two marks: 3.175 is 1/8 in (mm, 0.001 to 10000).
 /// - `way`: which graduation (one of `recloth_rounding`).
-/// - `out`: The rounded length (mm).
+/// - `out`: receives the answer. The rounded length (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -6597,7 +6597,7 @@ pub unsafe extern "C" fn recloth_round_to(
 /// - `strip`: length of one strip: the cloth's width, or a scrap's length (mm, 10 to 100000).
 /// - `allowance`: seam allowance at the gathered edge and each join (mm, 0 to 1000).
 /// - `hem`: hem allowance, turn included (mm, 0 to 1000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -6643,7 +6643,7 @@ pub unsafe extern "C" fn recloth_ruffle(
 /// Screen level of an amount of light: `linear_light` turned round.
 ///
 /// - `light`: share of the most light (0 to 1).
-/// - `out`: Level, 0 to 255, not rounded.
+/// - `out`: receives the answer. Level, 0 to 255, not rounded.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -6675,7 +6675,7 @@ pub unsafe extern "C" fn recloth_screen_level(
 ///
 /// - `depth`: depth of each of the pleat's two folds (mm, 0.1 to 10000).
 /// - `allowance`: seam allowance of each edge (mm, 0 to 1000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -6717,8 +6717,8 @@ pub unsafe extern "C" fn recloth_seam_pleat(
 /// - `depth`: finished depth, square to the lower edge (mm, 1 to 10000).
 /// - `top`: finished upper edge of all sections together (mm, 1 to 10000000).
 /// - `ends`: which free ends are square (one of `recloth_square_ends`).
-/// - `tops`: finished upper edge of each section (mm, as many as lengths).
-/// - `out`: the answer.
+/// - `tops`: filled: finished upper edge of each section (mm, as many as lengths).
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -6770,7 +6770,7 @@ pub unsafe extern "C" fn recloth_sectioned_band(
 /// - `lower`: finished length of the lower edge (mm, 1 to 100000).
 /// - `upper`: finished length of the upper edge (mm, 0 to 100000, < lower).
 /// - `depth`: from edge to edge, measured along the cloth (mm, 1 to 10000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -6810,7 +6810,7 @@ pub unsafe extern "C" fn recloth_shaped_band(
 /// - `girth`: girth of the body (mm, 1 to 100000).
 /// - `ease`: what the garment has more (mm, -10000 to 10000).
 /// - `parts`: number of equal panels (1 to 64).
-/// - `out`: The width of each panel inside the seams (mm).
+/// - `out`: receives the answer. The width of each panel inside the seams (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -6847,7 +6847,7 @@ pub unsafe extern "C" fn recloth_share(
 /// - `depth`: from the first row to the last (mm, 0 to 10000).
 /// - `pitch`: from row to row (mm, 1 to 1000).
 /// - `drawn_pct`: what the cloth draws up to (%, 10 to 100).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -6895,7 +6895,7 @@ pub unsafe extern "C" fn recloth_shirring(
 /// - `lining`: finished lining (mm, 0 to 1000000).
 /// - `shell_change_pct`: dimensional change of the shell's cloth (%, -90 to 100).
 /// - `lining_change_pct`: dimensional change of the lining's cloth (%, -90 to 100).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -6944,7 +6944,7 @@ pub unsafe extern "C" fn recloth_shrink_pair(
 /// - `larger`: girth of the larger size (mm, 1 to 100000, >= smaller).
 /// - `steps`: number of steps from one to the other (1 to 100).
 /// - `edges`: edges that share a step, two to a seam (1 to 64).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -6987,7 +6987,7 @@ pub unsafe extern "C" fn recloth_size_step(
 ///
 /// - `shift`: along the selvedge, from square to the thread (mm, -100000 to 100000).
 /// - `width`: width of the cloth, square across (mm, 1 to 100000).
-/// - `out`: Skew (%).
+/// - `out`: receives the answer. Skew (%).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7020,7 +7020,7 @@ pub unsafe extern "C" fn recloth_skew(
 ///
 /// - `first`: one diagonal of the square (mm, 1 to 100000).
 /// - `second`: the other (mm, 1 to 100000).
-/// - `out`: Skew (%).
+/// - `out`: receives the answer. Skew (%).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7057,7 +7057,7 @@ pub unsafe extern "C" fn recloth_skew_diagonals(
 /// - `radius`: radius of the seam line (mm, 1 to 1000000).
 /// - `allowance`: seam allowance, after trimming (mm, 0.1 to 1000).
 /// - `opening`: how far a snip may open, or how wide a notch is (mm, 0.1 to 100).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7095,7 +7095,7 @@ pub unsafe extern "C" fn recloth_snip_spacing(
 /// - `first`: place of the first, from the edge's start (mm, 0 to 100000).
 /// - `last`: place of the last (mm, 0 to 100000, > first).
 /// - `pitch`: pitch wanted (mm, 1 to 100000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7135,8 +7135,8 @@ pub unsafe extern "C" fn recloth_spacing_by_pitch(
 /// - `last`: place of the last (mm, 0 to 100000, > first).
 /// - `through`: place that one of them must have (mm, 0 to 100000, > first, < last).
 /// - `count`: how many, the first and last included (3 to 1000).
-/// - `places`: the places, in order (mm, as many as count).
-/// - `out`: the answer.
+/// - `places`: filled: the places, in order (mm, as many as count).
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7185,7 +7185,7 @@ pub unsafe extern "C" fn recloth_spacing_through(
 /// - `l`: lightness L* (0 to 100).
 /// - `a`: a*: green below 0, red above (-200 to 200).
 /// - `b`: b*: blue below 0, yellow above (-200 to 200).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7225,7 +7225,7 @@ pub unsafe extern "C" fn recloth_srgb_from_lab(
 /// - `x`: X (0 to 2).
 /// - `y`: Y, the luminance: white has 1 (0 to 2).
 /// - `z`: Z (0 to 2).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7262,7 +7262,7 @@ pub unsafe extern "C" fn recloth_srgb_from_xyz(
 /// `length = 25.4 / stitches`. Pages that pair 2.5 to 3 mm with 10 to 12 stitches are not consistent: 3 mm is 8.5.
 ///
 /// - `stitches_per_inch`: stitches in one inch (0.5 to 200).
-/// - `out`: Length of one stitch (mm).
+/// - `out`: receives the answer. Length of one stitch (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7294,7 +7294,7 @@ pub unsafe extern "C" fn recloth_stitch_length(
 /// - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 /// - `pct`: percentage on weight of fibre (%, 0 to 1000).
 /// - `stock_pct`: grams in 100 ml of the stock (%, 0.001 to 100).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7338,7 +7338,7 @@ pub unsafe extern "C" fn recloth_stock_volume(
 /// - `allowance`: seam allowance at each edge and each end (mm, 0 to 1000).
 /// - `turn`: cloth taken by the thickness of the upper edge (mm, 0 to 100).
 /// - `make`: how the band gets its two layers (one of `recloth_band_make`).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7393,7 +7393,7 @@ pub unsafe extern "C" fn recloth_straight_band(
 /// - `allowance`: seam allowance at each long edge (mm, 0 to 1000).
 /// - `turn`: cloth taken by the thickness of the upper edge (mm, 0 to 100).
 /// - `make`: how the band gets its two layers (one of `recloth_band_make`).
-/// - `out`: Finished depth of the band (mm).
+/// - `out`: receives the answer. Finished depth of the band (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7434,7 +7434,7 @@ pub unsafe extern "C" fn recloth_straight_band_depth(
 ///
 /// - `relaxed`: distance of the marks at rest (mm, 1 to 100000).
 /// - `pulled`: distance of the marks pulled (mm, 1 to 1000000, >= relaxed).
-/// - `out`: Stretch (%).
+/// - `out`: receives the answer. Stretch (%).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7472,7 +7472,7 @@ pub unsafe extern "C" fn recloth_stretch_pct(
 /// - `ease`: what the garment is to have more than the body (mm, -10000 to 10000).
 /// - `edges`: edges that share it, two to a seam (1 to 64).
 /// - `limit`: the most that each edge may take (mm, 0 to 10000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7520,7 +7520,7 @@ pub unsafe extern "C" fn recloth_take_in(
 ///
 /// - `cotton_count`: cotton count of one ply (0.1 to 1000).
 /// - `plies`: equal plies twisted together (1 to 24).
-/// - `out`: Linear density of the plied yarn, take-up in twisting left out (tex).
+/// - `out`: receives the answer. Linear density of the plied yarn, take-up in twisting left out (tex).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7551,7 +7551,7 @@ pub unsafe extern "C" fn recloth_tex_from_cotton_count(
 /// Tex is grams a kilometre, denier grams in nine kilometres: `tex = denier / 9`. A larger number is a thicker yarn.
 ///
 /// - `denier`: grams in 9 kilometres (0.01 to 1000000).
-/// - `out`: Linear density (tex).
+/// - `out`: receives the answer. Linear density (tex).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7582,7 +7582,7 @@ pub unsafe extern "C" fn recloth_tex_from_denier(
 ///
 /// - `metric_count`: metric count of one ply (0.1 to 2000).
 /// - `plies`: equal plies twisted together (1 to 24).
-/// - `out`: Linear density of the plied yarn, take-up in twisting left out (tex).
+/// - `out`: receives the answer. Linear density of the plied yarn, take-up in twisting left out (tex).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7617,7 +7617,7 @@ pub unsafe extern "C" fn recloth_tex_from_metric_count(
 /// - `seam`: length of all seams of this kind (mm, 0 to 100000000).
 /// - `ratio`: thread over seam (0.1 to 100).
 /// - `waste_pct`: for ends, tests and what is left on the bobbin (%, 0 to 500).
-/// - `out`: Length of thread (mm).
+/// - `out`: receives the answer. Length of thread (mm).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7654,7 +7654,7 @@ pub unsafe extern "C" fn recloth_thread_for_seam(
 /// - `stitch_length`: length of one stitch (mm, 0.1 to 100).
 /// - `thickness`: all layers of the seam, pressed (mm, 0 to 100).
 /// - `stitch`: type of the stitch (one of `recloth_stitch_type`).
-/// - `out`: Thread over seam, all threads together.
+/// - `out`: receives the answer. Thread over seam, all threads together.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7694,8 +7694,8 @@ pub unsafe extern "C" fn recloth_thread_ratio(
 ///
 /// - `top`: edge that the first tier is gathered to (mm, 1 to 100000).
 /// - `ratios`: tier over the one above, from the top down (1 to 10, 1 to 12 items).
-/// - `flats`: way round each tier before gathering (mm, as many as ratios).
-/// - `out`: the answer.
+/// - `flats`: filled: way round each tier before gathering (mm, as many as ratios).
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7739,7 +7739,7 @@ pub unsafe extern "C" fn recloth_tiers(
 ///
 /// - `seams`: number of seams, darts counted as one each (0 to 1000).
 /// - `error_each`: how far beside its line a seam may be sewn (mm, 0 to 100).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7775,7 +7775,7 @@ pub unsafe extern "C" fn recloth_tolerance_stack(
 ///
 /// - `errors`: how far each term may be off (mm, 0 to 1000, 1 to 1000 items).
 /// - `edges`: how many times each error counts (0 to 100, as many as errors).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7819,7 +7819,7 @@ pub unsafe extern "C" fn recloth_tolerance_stack_list(
 /// - `base`: between the two known points (mm, 1 to 100000).
 /// - `from_start`: reading from the start of the base (mm, 1 to 100000).
 /// - `from_end`: reading from the end of the base (mm, 1 to 100000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7861,7 +7861,7 @@ pub unsafe extern "C" fn recloth_trilaterate(
 /// - `count`: number of tucks (1 to 1000).
 /// - `depth`: depth of each tuck, stitching to fold (mm, 0.1 to 1000).
 /// - `spacing`: from stitching to stitching when tucked (mm, 0.1 to 10000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7907,7 +7907,7 @@ pub unsafe extern "C" fn recloth_tucks(
 /// - `thickness`: all its layers together, pressed (mm, 0.01 to 1000).
 /// - `opening`: flat width of the narrowest place on the way (mm, 1 to 100000).
 /// - `packing`: share of the bundle that is cloth (0.1 to 1).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7954,7 +7954,7 @@ pub unsafe extern "C" fn recloth_turn_through(
 /// - `depth`: finished depth of the hem (mm, 0 to 10000).
 /// - `turn_in`: turned in at the raw edge; 0 where it is overcast or bound (mm, 0 to 10000, <= depth).
 /// - `roll`: cloth that each fold takes by its thickness (mm, 0 to 100).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -7995,7 +7995,7 @@ pub unsafe extern "C" fn recloth_turned_hem(
 /// - `half_width`: middle to the edge's top at the shoulder, straight across (mm, 0 to 10000).
 /// - `depth`: from that level down to the point (mm, 1 to 10000).
 /// - `stay_ratio`: tape over edge (0.9 to 1).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -8033,7 +8033,7 @@ pub unsafe extern "C" fn recloth_v_neck(
 ///
 /// - `waist`: girth of waist (mm, 1 to 100000).
 /// - `hip`: girth of hip (mm, 1 to 100000).
-/// - `out`: The doubts (bits).
+/// - `out`: receives the answer. The doubts (bits).
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -8068,7 +8068,7 @@ pub unsafe extern "C" fn recloth_waist_hip_doubts(
 /// - `first_pct`: change in the first wash: shrinkage negative (%, -90 to 100).
 /// - `later_pct`: change in each wash after it (%, -90 to 100).
 /// - `washes`: how many washes (0 to 1000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -8114,7 +8114,7 @@ pub unsafe extern "C" fn recloth_washes(
 /// - `length`: length that is enough (mm, 0 to 1000000).
 /// - `width`: width of that cloth (mm, 10 to 100000).
 /// - `new_width`: width of the cloth to be had (mm, 10 to 100000).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -8159,7 +8159,7 @@ pub unsafe extern "C" fn recloth_width_conversion(
 /// - `waist`: finished waist, ease included, darts closed (mm, 1 to 100000).
 /// - `hip`: finished hip, ease included (mm, 1 to 100000).
 /// - `overlap`: how far one front lies over the other (mm, 0 to 100000, <= waist).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -8198,7 +8198,7 @@ pub unsafe extern "C" fn recloth_wrap_skirt(
 /// - `l`: lightness L* (0 to 100).
 /// - `a`: a*: green below 0, red above (-200 to 200).
 /// - `b`: b*: blue below 0, yellow above (-200 to 200).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -8234,7 +8234,7 @@ pub unsafe extern "C" fn recloth_xyz_from_lab(
 /// - `red`: red level (0 to 255).
 /// - `green`: green level (0 to 255).
 /// - `blue`: blue level (0 to 255).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -8276,7 +8276,7 @@ pub unsafe extern "C" fn recloth_xyz_from_srgb(
 /// - `gap`: between the two sides, where it is cut (mm, 0 to 10).
 /// - `bar`: length of the bar at each end (mm, 0 to 20).
 /// - `spacing`: stitch length of the zigzag (mm, 0.05 to 10).
-/// - `out`: the answer.
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.

@@ -5163,6 +5163,7 @@ def parse_length(text):
 
     Example: parse_length(text='31 3/8 in') gives 796.925
     """
+    text = _call.text_of(text, "parse_length", "text")
     return _core.one_parse_length(text)
 
 
