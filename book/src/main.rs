@@ -44,10 +44,10 @@ fn build(root: &Path) -> Result<(), Box<dyn Error>> {
     let mut book = MDBook::load(root).map_err(|error| format!("{error:#}"))?;
     book.with_preprocessor(Recloth);
     book.build().map_err(|error| format!("{error:#}"))?;
-    say(&format!(
-        "book: {}",
-        book.build_dir_for("html").join("index.html").display()
-    ));
+    let page = book.build_dir_for("html").join("index.html");
+    // Without the `..` of the place it is built from.
+    let page = page.canonicalize().unwrap_or(page);
+    say(&format!("book: {}", page.display()));
     Ok(())
 }
 
