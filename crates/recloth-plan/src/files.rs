@@ -1,7 +1,7 @@
 //! Files into a folder: all of them or none, and nothing there that recloth did not make is touched.
 
 use std::ffi::OsString;
-use std::path::{Component, Path, PathBuf};
+use std::path::{Path, PathBuf};
 use std::{fmt, fs, io};
 
 use crate::Plan;
@@ -65,12 +65,24 @@ pub fn write(plan: &Plan, folder: &Path) -> Result<(), WriteError> {
 }
 
 fn write_files(files: &[(String, Vec<u8>)], folder: &Path) -> Result<(), WriteError> {
+    // Without the dots and slashes that lead nowhere (`out/.`), so that its last part is its name.
+    let folder = &folder.components().collect::<PathBuf>();
     match fs::metadata(folder) {
         Ok(found) if found.is_dir() => {
             let old = made_before(folder);
             for (name, _) in files {
                 let path = folder.join(name);
-                if path.symlink_metadata().is_ok() && !old.contains(name) {
+                let Ok(there) = path.symlink_metadata() else {
+                    continue;
+                };
+                if there.is_dir() {
+                    return Err(WriteError {
+                        path,
+                        wrong: String::from("is a folder, and the plan needs a file of that name"),
+                        right: "Move it away, or choose another folder.",
+                    });
+                }
+                if !old.contains(name) {
                     return Err(WriteError {
                         path,
                         wrong: String::from(
@@ -125,13 +137,27 @@ fn made_before(folder: &Path) -> Vec<String> {
     names
         .iter()
         .filter_map(|name| name.as_str())
-        .filter(|name| {
-            Path::new(name)
-                .components()
-                .all(|part| matches!(part, Component::Normal(_)))
-        })
+        .filter(|name| can_be_made(name))
         .map(str::to_owned)
         .collect()
+}
+
+/// Whether a plan can have a file of this name: a list that someone has changed must not make us remove theirs.
+fn can_be_made(name: &str) -> bool {
+    let drawing = || {
+        let stem = name.strip_prefix("pieces/")?.strip_suffix(".svg")?;
+        let number = stem.split_once('-').map_or(stem, |(number, _)| number);
+        let plain = |c: char| c.is_ascii_alphanumeric() || c == '-';
+        Some(number.bytes().all(|b| b.is_ascii_digit()) && stem.chars().all(plain))
+    };
+    [
+        "plan.json",
+        "worksheet.html",
+        "sheets-a4.pdf",
+        "sheets-letter.pdf",
+    ]
+    .contains(&name)
+        || drawing() == Some(true)
 }
 
 /// A directory of finished files on its way to its place; removed when it is dropped before.

@@ -47,7 +47,8 @@ pub(crate) fn both(length: f64) -> String {
 /// Grams of an avoirdupois ounce, exact (international yard and pound agreement, 1959: 1 lb = 0.45359237 kg).
 const OUNCE: f64 = 28.349523125;
 
-/// A weight in grams: `850 g`, `1,2 kg`, `2 lb`, `12 oz`.
+/// A weight in grams: `850 g`, `1,2 kg`, `2 lb`, `12 oz`. As with lengths, a mark before three last digits may be one of
+/// thousands and is refused: dye is weighed by this.
 pub(crate) fn parse_mass(text: &str) -> Option<f64> {
     let text = text.trim();
     let unit_at = text.find(|c: char| c.is_ascii_alphabetic())?;
@@ -55,6 +56,11 @@ pub(crate) fn parse_mass(text: &str) -> Option<f64> {
     let number = number.trim().replace(',', ".");
     if !number.chars().all(|c| c.is_ascii_digit() || c == '.') {
         return None;
+    }
+    if let Some((whole, rest)) = number.split_once('.') {
+        if rest.len() == 3 && (1..=3).contains(&whole.len()) && !whole.starts_with('0') {
+            return None;
+        }
     }
     let grams = match unit {
         "g" => 1.0,
@@ -93,8 +99,19 @@ mod tests {
         assert_eq!(parse_mass("850 g"), Some(850.0));
         assert_eq!(parse_mass("1,2kg"), Some(1200.0));
         assert_eq!(parse_mass("2 lb"), Some(907.18474));
+        assert_eq!(parse_mass("0,375 kg"), Some(375.0));
+        assert_eq!(parse_mass("1234 g"), Some(1234.0));
         for wrong in [
-            "850", "g", "1.2.3 kg", "-3 g", "3 stone", "", "nan g", "1e3 g",
+            "850",
+            "g",
+            "1.2.3 kg",
+            "-3 g",
+            "3 stone",
+            "",
+            "nan g",
+            "1e3 g",
+            "1,234 g",
+            "12.500 kg",
         ] {
             assert_eq!(parse_mass(wrong), None, "{wrong}");
         }

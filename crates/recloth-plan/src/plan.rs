@@ -280,6 +280,37 @@ mod tests {
     }
 
     #[test]
+    fn an_outline_may_have_more_corners_than_there_are_letters() {
+        let outline = |count: u32| {
+            let corner = |i| {
+                let (sin, cos) =
+                    libm::sincos(std::f64::consts::TAU * f64::from(i) / f64::from(count));
+                format!("[\"{:.1} mm\", \"{:.1} mm\"]", 330.0 * cos, 330.0 * sin)
+            };
+            let corners: Vec<String> = (0..count).map(corner).collect();
+            let measured = "across = \"64 cm\"\nalong = \"68 cm\"";
+            assert!(GOOD.contains(measured));
+            let instead = format!(
+                "outline = [{}]\nloss = \"5 mm\"\nlosses = [\"YZ 9 mm\"]\ngrain = \"AZ\"",
+                corners.join(", ")
+            );
+            GOOD.replace(measured, &instead)
+        };
+        for count in [26, 27, 40, 500] {
+            assert_eq!(drafted(&outline(count)), Ok(8), "{count}");
+        }
+        let error = drafted(&outline(501)).unwrap_err();
+        assert!(error.right().contains("3 to 500"), "{error}");
+    }
+
+    #[test]
+    fn every_key_of_a_whole_brief_is_known() {
+        // Reading asks for every key, and asking for one that `KEYS` lacks is refused.
+        let demo = include_str!("../../../book/demo/house-coat.toml");
+        assert!(Brief::read(demo, "house-coat.toml").is_ok());
+    }
+
+    #[test]
     fn no_spoilt_brief_panics_and_every_error_has_its_sentences() {
         assert_eq!(drafted(GOOD), Ok(8));
         let odd = [

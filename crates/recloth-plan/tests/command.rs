@@ -245,6 +245,77 @@ fn slips_in_a_brief_are_told_with_line_and_remedy() {
 }
 
 #[test]
+fn a_key_that_is_known_is_never_called_a_slip_of_another() {
+    // bib_height is right and bib_widht is not; and with neither slip there, the table lacks bib_width.
+    refused(
+        &spoilt("bib_width =", "bib_widht ="),
+        "bib_widht",
+        "unknown key \"bib_widht\"",
+        "\"bib_width\" meant?",
+    );
+    refused(
+        &spoilt("bib_width = \"17 cm\"\n", ""),
+        "[[make]]",
+        "has no \"bib_width\"",
+        "Add bib_width",
+    );
+    refused(
+        &spoilt("grain = \"AD\"", "grain = \"AD\"\ngrain_deg = 90"),
+        "grain_deg",
+        "both grain and grain_deg",
+        "Keep the one",
+    );
+}
+
+#[test]
+fn a_reading_without_its_space_or_length_is_told() {
+    for bad in ["AB60 cm", "AB", "", "AB60cm"] {
+        refused(
+            &spoilt("AB 60 cm", bad),
+            "readings",
+            &format!("\"readings\" of panel \"shirt back\" cannot be \"{bad}\""),
+            "\"AB 22 1/2 in\"",
+        );
+    }
+}
+
+#[test]
+fn a_text_longer_than_can_be_printed_is_refused() {
+    let long = "x ".repeat(600);
+    for (good, at) in [
+        ("A pinafore from a shirt", "title"),
+        ("shirt front", "name ="),
+        ("Measures invented.", "note"),
+    ] {
+        let bad = spoilt(good, &long);
+        let ran = run(&bad);
+        let start = format!(
+            "brief.toml:{}: \"{}\"",
+            line_of(&bad, &long),
+            at.trim_end_matches(" =")
+        );
+        assert_eq!(ran.code, 2, "{at}");
+        assert!(
+            ran.err.starts_with(&start) && ran.err.contains("1200 letters"),
+            "{}",
+            ran.err
+        );
+        assert!(ran.err.len() < 500, "{}", ran.err);
+    }
+}
+
+#[test]
+fn weights_with_a_mark_of_thousands_are_refused() {
+    let bath = "[[baths]]\nwhat = \"dye\"\ncloth = \"shirting\"\ndry_weight = \"1,234 g\"\nlitres_per_kg = 20\n";
+    refused(
+        &format!("{GOOD}\n{bath}"),
+        "1,234 g",
+        "cannot be read as a weight",
+        "mark for thousands",
+    );
+}
+
+#[test]
 fn bleach_is_refused_politely() {
     let bath = "[[baths]]\nwhat = \"bleach\"\ncloth = \"shirting\"\ndry_weight = \"300 g\"\nlitres_per_kg = 20\n";
     refused(
@@ -429,4 +500,52 @@ fn a_second_run_replaces_its_own_files_and_no_others() {
         before
     );
     assert!(!ran.folder().join(".recloth-unfinished").exists());
+}
+
+#[test]
+fn a_changed_list_of_files_takes_nothing_of_the_makers() {
+    let ran = run(GOOD);
+    let list = ran.folder().join("plan.json");
+    let text = std::fs::read_to_string(&list).expect("there");
+    let changed = text.replacen(
+        "\"files\": [",
+        "\"files\": [\"my notes.txt\", \"../brief.toml\", \"pieces/my.svg\",",
+        1,
+    );
+    assert_ne!(text, changed);
+    std::fs::write(&list, changed).expect("written");
+    let mine = ["my notes.txt", "pieces/my.svg"].map(|name| ran.folder().join(name));
+    for path in &mine {
+        std::fs::write(path, "keep").expect("written");
+    }
+    let brief = ran.dir.path().join("brief.toml");
+    assert_eq!(command(&brief, &ran.folder()).0, 0);
+    assert!(mine.iter().all(|path| path.is_file()) && brief.is_file());
+}
+
+#[test]
+fn a_folder_in_the_place_of_a_file_leaves_the_old_plan_whole() {
+    let ran = run(GOOD);
+    let page = ran.folder().join("worksheet.html");
+    std::fs::remove_file(&page).expect("there");
+    std::fs::create_dir(&page).expect("made");
+    let list = ran.folder().join("plan.json");
+    let before = std::fs::metadata(&list).expect("there").modified().ok();
+    let (code, _, err) = command(&ran.dir.path().join("brief.toml"), &ran.folder());
+    assert_eq!(code, 2);
+    assert!(err.contains("worksheet.html: is a folder"), "{err}");
+    assert_eq!(
+        std::fs::metadata(&list).expect("there").modified().ok(),
+        before
+    );
+}
+
+#[test]
+fn dots_that_lead_nowhere_name_the_same_folder() {
+    let dir = TempDir::new().expect("a directory");
+    let brief = dir.path().join("brief.toml");
+    std::fs::write(&brief, GOOD).expect("written");
+    assert_eq!(command(&brief, Path::new("./out/./")).0, 0);
+    assert_eq!(command(&brief, Path::new("out/.")).0, 0);
+    assert!(dir.path().join("out/worksheet.html").is_file());
 }

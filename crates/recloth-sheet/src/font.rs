@@ -53,14 +53,38 @@ pub(crate) fn shorten(text: &str, size: f64, width: f64) -> String {
     if text_width(text, size) <= width {
         return text.to_owned();
     }
-    let mut kept: Vec<char> = text.chars().take(500).collect();
-    while kept.pop().is_some() {
-        let short: String = kept.iter().collect::<String>().trim_end().to_owned() + "…";
-        if text_width(&short, size) <= width {
-            return short;
+    let ends: Vec<usize> = text.char_indices().map(|(end, _)| end).take(500).collect();
+    let begin = |count: usize| match ends.get(count) {
+        Some(&end) => format!("{}…", text[..end].trim_end()),
+        None => String::new(),
+    };
+    // More letters are wider, so the most that fit are found by halving; 0 stands for none at all.
+    let (mut fits, mut wide) = (0, ends.len());
+    while wide - fits > 1 {
+        let middle = (fits + wide) / 2;
+        if text_width(&begin(middle), size) <= width {
+            fits = middle;
+        } else {
+            wide = middle;
         }
     }
-    String::new()
+    let short = begin(fits);
+    if text_width(&short, size) <= width {
+        short
+    } else {
+        String::new()
+    }
+}
+
+/// Letters of a name or an instruction that are drawn: more could not be read on a piece.
+const DRAWN: usize = 120;
+
+/// The text, or its first letters and an ellipsis where it is longer than a drawing can show.
+pub(crate) fn clip(text: &str) -> String {
+    match text.char_indices().nth(DRAWN) {
+        Some((end, _)) => format!("{}…", text[..end].trim_end()),
+        None => text.to_owned(),
+    }
 }
 
 #[cfg(test)]
@@ -93,5 +117,25 @@ mod tests {
         assert!(short.ends_with('…') && text_width(&short, 4.0) <= 20.0);
         assert_eq!(shorten("Pocket", 4.0, 200.0), "Pocket");
         assert_eq!(shorten("Pocket", 4.0, 0.0), "");
+        assert_eq!(shorten("", 4.0, -1.0), "");
+        // The most letters that fit: one more does not.
+        for width in [3.0, 5.5, 17.0, 41.0] {
+            let text = "a very long name of a piece, łő ⅜";
+            let short = shorten(text, 4.0, width);
+            let kept = short.chars().count() - 1;
+            let more: String = text.chars().take(kept + 1).chain(['…']).collect();
+            assert!(text_width(&short, 4.0) <= width, "{short}");
+            assert!(
+                text_width(&more, 4.0) > width || more.contains(" …"),
+                "{short}"
+            );
+        }
+    }
+
+    #[test]
+    fn a_name_too_long_to_read_is_clipped() {
+        assert_eq!(clip("Pocket"), "Pocket");
+        let long = clip(&"é ".repeat(5000));
+        assert!(long.chars().count() <= DRAWN + 1 && long.ends_with("é…"));
     }
 }

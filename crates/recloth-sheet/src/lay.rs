@@ -4,7 +4,7 @@ use kurbo::{BezPath, Point, Rect, Vec2};
 use recloth::Error;
 
 use crate::drawing::Group;
-use crate::font::{shorten, wrap};
+use crate::font::{clip, shorten, wrap};
 use crate::path::{closed_path, open_path};
 use crate::place::{Plot, Room, extent, set};
 use crate::{Drawing, Label, Pen, Shape, Tone};
@@ -196,6 +196,7 @@ impl LayPanel {
 
 /// Writes on a piece: in one line or several, level or turned, in the largest size with room. False where there is none.
 fn label(drawing: &mut Drawing, room: &mut Room, text: &str) -> bool {
+    let text = &clip(text);
     for size in SIZES {
         for angle_deg in [0.0, 90.0] {
             for width in [f64::INFINITY, 40.0, 25.0, 15.0] {

@@ -8,7 +8,7 @@ use recloth::outline::{CutLine, CutSegment, Hand, Piece, Role};
 use recloth::tape::{Style, format_length};
 
 use crate::drawing::Group;
-use crate::font::wrap;
+use crate::font::{clip, wrap};
 use crate::ink::flatten;
 use crate::lay::grain_arrow;
 use crate::path::{closed_path, runs, scaled};
@@ -257,7 +257,7 @@ impl Sketch<'_> {
             if edge.role == Role::Fold {
                 continue;
             }
-            let mut text = edge.name.clone();
+            let mut text = clip(&edge.name);
             let width = match format_length(edge.allowance, self.options.style) {
                 Ok(width) if edge.allowance > 0.0 => width.to_string(),
                 _ => "no allowance".to_owned(),
@@ -315,6 +315,7 @@ impl Sketch<'_> {
         let mut lines = vec![self.piece.name().to_owned()];
         lines.extend(cutting(self.piece));
         lines.extend(left_over);
+        let lines: Vec<String> = lines.iter().map(|line| clip(line)).collect();
         let sizes = [1.0, 0.8, 0.6, 0.45, 0.35].map(|part| self.options.text * part);
         let grain = upright(direction(self.piece.grain_deg()));
         let labels = sizes.iter().find_map(|&size| {

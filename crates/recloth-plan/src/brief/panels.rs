@@ -46,6 +46,16 @@ pub(crate) enum Corners {
     },
 }
 
+impl Corners {
+    /// How many there are.
+    fn count(&self) -> usize {
+        match self {
+            Corners::Points(points) => points.len(),
+            Corners::Readings { letters, .. } => letters.len(),
+        }
+    }
+}
+
 /// One tape reading between two corners.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Reading {
@@ -126,7 +136,7 @@ pub(super) fn panels(top: &Table<'_>, cloths: &[Cloth]) -> Result<Vec<GivenPanel
         )?;
         let (corners, letters) = corners(&table)?;
         let grain = grain(&table, &letters)?;
-        let losses = losses(&table, &letters)?;
+        let losses = losses(&table, corners.count(), &letters)?;
         let flaws = flaws(&table)?;
         table.done()?;
         let span = table.span.clone();
@@ -275,6 +285,13 @@ fn pair(
 fn grain(table: &Table<'_>, letters: &[char]) -> Result<Grain, BriefError> {
     if let Some(text) = table.opt_text("grain")? {
         let (from, to) = pair(table, &text, letters)?;
+        if table.has("grain_deg") {
+            return Err(table.error(
+                &table.place("grain_deg"),
+                format!("{} has both grain and grain_deg", table.what),
+                "Keep the one that was measured.",
+            ));
+        }
         return Ok(Grain::Between(from, to));
     }
     Ok(Grain::Angle(
@@ -284,12 +301,12 @@ fn grain(table: &Table<'_>, letters: &[char]) -> Result<Grain, BriefError> {
     ))
 }
 
-fn losses(table: &Table<'_>, letters: &[char]) -> Result<Vec<f64>, BriefError> {
+/// One loss for each edge; of an outline with more corners than letters, only the first edges can be named.
+fn losses(table: &Table<'_>, count: usize, letters: &[char]) -> Result<Vec<f64>, BriefError> {
     let all = table.opt_length("loss", LOSS)?.unwrap_or(0.0);
-    let mut losses = vec![all; letters.len()];
+    let mut losses = vec![all; count];
     for (name, loss) in table.lettered("losses", LOSS)? {
         let (from, to) = pair(table, &name, letters)?;
-        let count = letters.len();
         let edge = if (from + 1) % count == to {
             from
         } else if (to + 1) % count == from {

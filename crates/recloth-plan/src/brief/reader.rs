@@ -59,6 +59,114 @@ pub(crate) struct At<T> {
     pub(crate) span: Range<usize>,
 }
 
+/// Every key that some table of a brief has, in order: none of them is a slip of another.
+const KEYS: &[&str] = &[
+    "across",
+    "across_back",
+    "after",
+    "allowances",
+    "along",
+    "armhole_depth",
+    "at",
+    "back_darts",
+    "back_length",
+    "band_depth",
+    "band_overlap",
+    "band_sections",
+    "band_taper",
+    "baths",
+    "below_waist",
+    "bib_height",
+    "bib_width",
+    "bust",
+    "button_across",
+    "button_thick",
+    "buttons",
+    "clear",
+    "cloth",
+    "cloths",
+    "corner_radius",
+    "corners",
+    "count",
+    "dart_length",
+    "dry_weight",
+    "ease",
+    "facing",
+    "fibre",
+    "fibre_is",
+    "flare",
+    "flaws",
+    "for",
+    "front_darts",
+    "fullness",
+    "garment",
+    "grain",
+    "grain_deg",
+    "height",
+    "hem",
+    "high",
+    "hip",
+    "hip_depth",
+    "hip_ease",
+    "kind",
+    "largest_dart",
+    "length",
+    "lining",
+    "litres_per_kg",
+    "loss",
+    "losses",
+    "make",
+    "name",
+    "neck",
+    "neck_depth",
+    "note",
+    "of",
+    "on",
+    "one_way",
+    "outline",
+    "overlap",
+    "panels",
+    "parts",
+    "people",
+    "percent_of_weight",
+    "pot_litres",
+    "print_in",
+    "readings",
+    "right_side",
+    "ruffle_depth",
+    "ruffle_fullness",
+    "ruffle_pieces",
+    "seam",
+    "shoulder",
+    "shrinks_across_pct",
+    "shrinks_along_pct",
+    "skirt_length",
+    "skirt_panels",
+    "stays_on",
+    "steps",
+    "strap_length",
+    "strap_width",
+    "tilt_deg",
+    "title",
+    "waist",
+    "waist_ease",
+    "what",
+    "wide",
+    "width",
+    "with",
+];
+
+/// The longest text that is read, in letters: a name or a title is a twentieth of this.
+const LONGEST: usize = 1000;
+
+/// A name for a message: whole, unless it is absurdly long.
+fn start(name: &str) -> String {
+    match name.char_indices().nth(60) {
+        Some((end, _)) => format!("{}…", &name[..end]),
+        None => name.to_owned(),
+    }
+}
+
 /// One table of the brief; remembers which keys were asked for.
 pub(crate) struct Table<'a> {
     source: Source<'a>,
@@ -98,6 +206,7 @@ impl<'a> Table<'a> {
     }
 
     fn get(&self, key: &'static str) -> Option<&'a Spanned<DeValue<'a>>> {
+        debug_assert!(KEYS.contains(&key), "{key} is missing from KEYS");
         self.asked.borrow_mut().push(key);
         self.table.get(key)
     }
@@ -113,11 +222,11 @@ impl<'a> Table<'a> {
     }
 
     fn missing(&self, key: &'static str, right: String) -> BriefError {
-        let asked = self.asked.borrow();
-        let slip = self.table.keys().find(|found| {
-            let found = found.get_ref().as_ref();
-            !asked.contains(&found) && nearest(found, [key]).is_some()
-        });
+        let strange =
+            |found: &&Spanned<std::borrow::Cow<'_, str>>| !KEYS.contains(&found.get_ref().as_ref());
+        let names = self.table.keys().filter(strange);
+        let slip = nearest(key, names.map(|found| found.get_ref().as_ref()))
+            .and_then(|name| self.table.keys().find(|found| found.get_ref() == name));
         match slip {
             Some(slip) => self.unknown_key(slip, Some(key)),
             None => self.error(&self.span, format!("{} has no \"{key}\"", self.what), right),
@@ -179,15 +288,33 @@ impl<'a> Table<'a> {
         )
     }
 
+    /// An error when a text is so long that no drawing or page could show it.
+    fn not_too_long(&self, key: &str, text: &str, span: &Range<usize>) -> Read<()> {
+        let letters = text.chars().count();
+        if letters > LONGEST {
+            return Err(self.error(
+                span,
+                format!("\"{key}\" of {} is {letters} letters long", self.what),
+                format!(
+                    "Give at most {LONGEST} letters: it is printed on the worksheet or the pieces."
+                ),
+            ));
+        }
+        Ok(())
+    }
+
     pub(crate) fn opt_text(&self, key: &'static str) -> Read<Option<At<String>>> {
         let Some(value) = self.get(key) else {
             return Ok(None);
         };
         match value.get_ref() {
-            DeValue::String(text) => Ok(Some(At {
-                value: text.to_string(),
-                span: value.span(),
-            })),
+            DeValue::String(text) => {
+                self.not_too_long(key, text, &value.span())?;
+                Ok(Some(At {
+                    value: text.to_string(),
+                    span: value.span(),
+                }))
+            }
             _ => Err(self.wrong_type(key, value, "a text", &format!("{key} = \"...\""))),
         }
     }
@@ -457,7 +584,8 @@ impl<'a> Table<'a> {
                 let right = format!("Write [{key}.NAME] and its keys below.");
                 return Err(self.wrong_type(name.get_ref(), value, "a table", &right));
             };
-            let title = format!("{what} \"{}\"", name.get_ref());
+            let title = format!("{what} \"{}\"", start(name.get_ref()));
+            self.not_too_long("NAME", name.get_ref(), &name.span())?;
             let span = name.span().start..value.span().end;
             tables.push((
                 name.get_ref().to_string(),
@@ -488,7 +616,9 @@ impl<'a> Table<'a> {
                     Some(name) => name.get_ref().as_str(),
                     None => None,
                 });
-            let title = name.map_or(format!("the {what}"), |name| format!("{what} \"{name}\""));
+            let title = name.map_or(format!("the {what}"), |name| {
+                format!("{what} \"{}\"", start(name))
+            });
             tables.push(Table::new(self.source, table, item.span(), title));
         }
         Ok(tables)
@@ -527,6 +657,17 @@ impl<'a> Table<'a> {
             let (letters, length) = trimmed
                 .split_once(char::is_whitespace)
                 .unwrap_or((trimmed, ""));
+            if letters.chars().any(|c| !c.is_alphabetic()) || length.trim().is_empty() {
+                return Err(self.error(
+                    &text.span,
+                    format!(
+                        "\"{key}\" of {} cannot be \"{}\"",
+                        self.what,
+                        start(trimmed)
+                    ),
+                    "Write the letters of two corners, a space, and the length: \"AB 22 1/2 in\".",
+                ));
+            }
             let length = self.length_in(key, length.trim(), &text.span, range)?;
             lengths.push((
                 At {

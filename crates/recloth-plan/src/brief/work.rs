@@ -141,12 +141,16 @@ pub(super) fn parts(top: &Table<'_>) -> Result<Vec<OldPart>, BriefError> {
 /// Words that mean a chlorine or other bleach, in a bath's kind or contents.
 const BLEACH: &[&str] = &[
     "bleach",
-    "hypochlorite",
+    "chlorite",
     "chlorine",
+    "naocl",
     "javel",
     "peroxide",
     "percarbonate",
+    "perborate",
     "hydrosulphite",
+    "hydrosulfite",
+    "dithionite",
 ];
 
 fn no_bleach(table: &Table<'_>, span: &Range<usize>, text: &str) -> Result<(), BriefError> {
@@ -190,7 +194,8 @@ pub(super) fn baths(top: &Table<'_>, cloths: &[Cloth]) -> Result<Vec<Bath>, Brie
                 table.error(
                     &dry.span,
                     format!("dry_weight cannot be read as a weight: \"{}\"", dry.value),
-                    "Write it with its unit: dry_weight = \"850 g\", \"1,2 kg\", \"2 lb\" or \"12 oz\", up to 100 kg.",
+                    "Write it with its unit: dry_weight = \"850 g\", \"1,2 kg\", \"2 lb\" or \"12 oz\", 1 g to 100 kg, and without a \
+                     mark for thousands.",
                 )
             })?;
         let ratio = table.number("litres_per_kg", (3.0, 200.0))?;

@@ -150,6 +150,9 @@ pub(crate) fn segments_path<'a>(
     path
 }
 
+/// Of how many edges it is tried whether theirs is the allowance that lies across a lost edge.
+const MOST_TRIED: usize = 32;
+
 /// How wide the allowance of an edge is on the side looked at.
 type Width<'a> = dyn Fn(&Edge) -> f64 + 'a;
 
@@ -160,13 +163,15 @@ impl Piece {
     /// Lines and arcs have exact parallels. Cubics are first fitted by arcs within half of `tolerance` (mm, 0.001 to
     /// 10). Where the allowances of far-apart edges, or of a tight inward curve, run into each other, the cut line is
     /// trimmed to what keeps every allowance whole, so that no point of it is nearer to an edge than that edge's
-    /// allowance, but for corners squared, mirrored or cut off. A gap that the allowances close altogether is closed.
+    /// allowance, but for corners squared, mirrored or cut off, and for the ends of an inward curve tighter than its
+    /// allowance, where that reaches no farther than the curve's centre. A gap that the allowances close altogether is
+    /// closed.
     ///
     /// # Errors
     /// - `NotFinite`, `OutOfRange`: `tolerance`;
-    /// - `NoSolution`: an `allowance` leaves nothing of the cut line of its edge, which is longer than twice the
-    ///   allowance: others lie across it. `max` is the largest that would do, to 0.1 mm, if none were wider; `at` is the
-    ///   index of the edge, and [`Piece::sentence`] names it.
+    /// - `NoSolution`: nothing is left of the cut line of an edge, which is longer than twice its allowance: its own or
+    ///   another's `allowance` is too wide. `max` is the largest that would do, to 0.1 mm, if none were wider; `at` is
+    ///   the index of the edge to change, and [`Piece::sentence`] names it.
     ///
     /// # Examples
     /// ```
@@ -249,18 +254,20 @@ impl Piece {
         }
     }
 
-    /// What `ring` makes of the allowances, if it leaves something of every edge; else an error that names the edge and
-    /// the largest allowance that would do, if none were wider, to 0.1 mm.
+    /// What `ring` makes of the allowances, if it leaves something of every edge; else an error that names the edge whose
+    /// allowance is too wide and the largest that would do, if none were wider, to 0.1 mm.
     fn whole(
         &self,
         width: fn(&Edge) -> f64,
         ring: impl Fn(&Width) -> Vec<CutSegment>,
     ) -> Result<Vec<CutSegment>, Error> {
         let segments = ring(&width);
-        let Some(index) = self.first_lost(&segments, &width) else {
+        let Some(lost) = self.first_lost(&segments, &width) else {
             return Ok(segments);
         };
-        let (mut low, mut high) = (0.0, width(&self.edges()[index]));
+        let edges = self.edges();
+        let widest = edges.iter().map(width).fold(0.0, f64::max);
+        let (mut low, mut high) = (0.0, widest);
         for _ in 0..14 {
             let middle = (low + high) / 2.0;
             let narrower = |edge: &Edge| width(edge).min(middle);
@@ -271,7 +278,22 @@ impl Piece {
             }
         }
         let most = libm::floor(low * 10.0) / 10.0;
-        let allowance = self.edges()[index].allowance;
+        // The edge that is lost, if its own allowance is too wide; else the one that lies across it: alone narrowed, it
+        // gives the lost edge back. Where it takes several, the widest.
+        let wide = |index: &usize| width(&edges[*index]) > most;
+        let across = |index: &usize| {
+            let narrower = |edge: &Edge| {
+                let own = core::ptr::eq(edge, &edges[*index]);
+                if own { most } else { width(edge) }
+            };
+            self.first_lost(&ring(&narrower), &narrower) != Some(lost)
+        };
+        let index = Some(lost)
+            .filter(wide)
+            .or_else(|| (0..edges.len()).filter(wide).take(MOST_TRIED).find(across))
+            .or_else(|| (0..edges.len()).find(|&index| width(&edges[index]) == widest))
+            .unwrap_or(lost);
+        let allowance = edges[index].allowance;
         Err(Error::no_solution("allowance", allowance, 0.0, most).at_index(index))
     }
 

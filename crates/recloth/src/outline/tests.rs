@@ -339,6 +339,33 @@ fn far_apart_edges_that_collide_close_the_gap_or_are_refused() {
 }
 
 #[test]
+fn an_edge_lost_under_another_allowance_names_the_other() {
+    // A slot 15 wide: its left side has no allowance, its right side 20, which covers the left side altogether. The hem
+    // below is wider still, but has nothing to do with it. By hand: less than 15 leaves the left side bare.
+    let corners: [(f64, f64); 8] = [
+        (0.0, 0.0),
+        (300.0, 0.0),
+        (300.0, 200.0),
+        (115.0, 200.0),
+        (115.0, 100.0),
+        (100.0, 100.0),
+        (100.0, 200.0),
+        (0.0, 200.0),
+    ];
+    let widths = [40.0, 5.0, 5.0, 20.0, 5.0, 0.0, 5.0, 5.0];
+    let edges = (0..8).map(|i| {
+        let curve = Curve::line(corners[i], corners[(i + 1) % 8]);
+        Edge::seam(i.to_string(), curve, widths[i])
+    });
+    let piece = Piece::new("slot", edges.collect()).unwrap();
+    let error = piece.cut_line(0.1).unwrap_err();
+    assert_eq!(
+        piece.sentence(&error),
+        "piece \"slot\", edge \"3\": allowance[3] = 20 leaves no solution: it must be between 0 and 14.9"
+    );
+}
+
+#[test]
 fn inward_arcs_tighter_than_the_allowance_come_to_a_point() {
     // An inward corner rounded with radius 5, allowance 10: the parallels of both straight sides meet at (90, 90).
     let piece = Piece::new(
