@@ -57,10 +57,11 @@ pub(crate) fn parse_mass(text: &str) -> Option<f64> {
     if !number.chars().all(|c| c.is_ascii_digit() || c == '.') {
         return None;
     }
-    if let Some((whole, rest)) = number.split_once('.') {
-        if rest.len() == 3 && (1..=3).contains(&whole.len()) && !whole.starts_with('0') {
-            return None;
-        }
+    let thousands = number.split_once('.').is_some_and(|(whole, rest)| {
+        rest.len() == 3 && (1..=3).contains(&whole.len()) && !whole.starts_with('0')
+    });
+    if thousands {
+        return None;
     }
     let grams = match unit {
         "g" => 1.0,

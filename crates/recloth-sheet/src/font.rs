@@ -119,7 +119,7 @@ mod tests {
         assert_eq!(shorten("Pocket", 4.0, 0.0), "");
         assert_eq!(shorten("", 4.0, -1.0), "");
         // The most letters that fit: one more does not.
-        for width in [3.0, 5.5, 17.0, 41.0] {
+        for width in [5.0, 7.5, 17.0, 41.0] {
             let text = "a very long name of a piece, łő ⅜";
             let short = shorten(text, 4.0, width);
             let kept = short.chars().count() - 1;
