@@ -86,6 +86,6 @@ def compare(printed, example):
 
 
 pages = Sybil(parsers=[blocks], patterns=["*.md"], path="pages")
-# As a plugin (`pytest -p book.conftest README.md`) this file runs the blocks of the README.
-readme = Sybil(parsers=[blocks], patterns=["README.md"], path=str(TOP))
+# As a plugin (`pytest -p book.conftest README.md`) this file runs the blocks of a README.
+readme = Sybil(parsers=[blocks], patterns=["README.md", "bindings/python/README.md"], path=str(TOP))
 pytest_collect_file = (pages + readme).pytest()

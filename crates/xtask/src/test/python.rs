@@ -100,7 +100,15 @@ pub(crate) fn book(context: &Context) -> Result<Count, String> {
     package(context)?;
     let library = super::c::library(context)?;
     let mut count = Count::passed(1);
-    for words in [&["book"][..], &["-p", "book.conftest", "README.md"]] {
+    for words in [
+        &["book"][..],
+        &[
+            "-p",
+            "book.conftest",
+            "README.md",
+            "bindings/python/README.md",
+        ],
+    ] {
         let mut command = pytest(context)?;
         command.args(words).env("RECLOTH_LIBRARY", &library);
         count = count + counted(command)?;
