@@ -480,6 +480,10 @@ def test_a_plan_says_what_does_not_fit():
 
 
 def test_a_bad_brief_tells_its_line(tmp_path):
+    with pytest.raises(recloth.BriefError, match="text of the brief, not the path"):
+        recloth.plan("house-coat.toml")
+    with pytest.raises(TypeError, match="^plan: brief must be a str, the text of the brief, not .*Path"):
+        recloth.plan(Path("house-coat.toml"))
     with pytest.raises(recloth.BriefError) as caught:
         recloth.plan(BRIEF.replace("print_in", "prnt_in"), "pinafore.toml")
     error = caught.value

@@ -3,9 +3,9 @@
 use std::{path::PathBuf, sync::OnceLock};
 
 use pyo3::{
-    exceptions::PyOSError,
+    exceptions::{PyOSError, PyTypeError},
     prelude::*,
-    types::{PyBytes, PyDict, PyType},
+    types::{PyBytes, PyDict, PyString, PyType},
 };
 use recloth::Error;
 use recloth_plan::{BriefError, Plan};
@@ -246,7 +246,14 @@ impl PyPlan {
 ///   Is "print_in" meant?
 #[pyfunction]
 #[pyo3(signature = (brief, name="brief.toml"))]
-pub(crate) fn plan(py: Python<'_>, brief: &str, name: &str) -> PyResult<PyPlan> {
+pub(crate) fn plan(py: Python<'_>, brief: &Bound<'_, PyAny>, name: &str) -> PyResult<PyPlan> {
+    let brief = brief.cast::<PyString>().map_err(|_| {
+        let kind = brief.get_type();
+        PyTypeError::new_err(format!(
+            "plan: brief must be a str, the text of the brief, not {kind}"
+        ))
+    })?;
+    let brief = brief.to_str()?;
     let plan = py.detach(|| recloth_plan::plan(brief, name));
     let plan = plan.map_err(|error| bad_brief(py, &error))?;
     let (brief, name) = (brief.to_owned(), name.to_owned());

@@ -41,12 +41,17 @@ impl<'a> Source<'a> {
     pub(crate) fn parse(&self) -> Result<Spanned<DeTable<'a>>, BriefError> {
         DeTable::parse(self.text).map_err(|error| {
             let line = error.span().map(|span| self.line(span.start));
+            let is_path = self.text.lines().count() == 1 && self.text.trim_end().ends_with(".toml");
             BriefError::new(
                 self.file,
                 line,
                 format!("this is not TOML: {}", error.message().trim().replace('\n', "; ")),
-                "A brief is lines of KEY = \"value\" under [headings]; a text stands in \"quotes\", with \\\" for a \
-                 quote within it.",
+                if is_path {
+                    "Give the text of the brief, not the path of its file."
+                } else {
+                    "A brief is lines of KEY = \"value\" under [headings]; a text stands in \"quotes\", with \\\" for \
+                     a quote within it."
+                },
             )
         })
     }
