@@ -1,5 +1,9 @@
 //! The one font: DejaVu Sans, shipped with the crate and embedded (the letters used) in every PDF.
 
+use std::ops::Range;
+
+use unicode_bidi::{BidiInfo, Level};
+
 /// The font file; its licence lies beside it.
 pub(crate) const FONT: &[u8] = include_bytes!("../fonts/DejaVuSans.ttf");
 
@@ -22,15 +26,37 @@ pub fn text_width(text: &str, size: f64) -> f64 {
     let Some(face) = rustybuzz::Face::from_slice(FONT, 0) else {
         return 0.0; // The shipped font is readable: a test sees to it.
     };
-    let mut buffer = rustybuzz::UnicodeBuffer::new();
-    buffer.push_str(text);
-    buffer.guess_segment_properties();
-    let advance: i64 = rustybuzz::shape(&face, &[], buffer)
-        .glyph_positions()
-        .iter()
-        .map(|glyph| i64::from(glyph.x_advance))
-        .sum();
+    let advance = |(run, leftward): (Range<usize>, bool)| -> i64 {
+        let mut buffer = rustybuzz::UnicodeBuffer::new();
+        buffer.push_str(&text[run]);
+        buffer.guess_segment_properties();
+        buffer.set_direction(match leftward {
+            true => rustybuzz::Direction::RightToLeft,
+            false => rustybuzz::Direction::LeftToRight,
+        });
+        rustybuzz::shape(&face, &[], buffer)
+            .glyph_positions()
+            .iter()
+            .map(|glyph| i64::from(glyph.x_advance))
+            .sum()
+    };
+    let advance: i64 = runs(text).into_iter().map(advance).sum();
     advance as f64 / f64::from(face.units_per_em()) * size
+}
+
+/// The runs of one writing direction, as they stand from left to right, and whether each is written leftward.
+///
+/// By the Unicode bidirectional algorithm (UAX #9), in a line written rightward as a browser sets the SVG. Without it
+/// the digits beside a Hebrew or Arabic name are set in reverse: 25 cm for 52 cm.
+pub(crate) fn runs(text: &str) -> Vec<(Range<usize>, bool)> {
+    let bidi = BidiInfo::new(text, Some(Level::ltr()));
+    let mut runs = Vec::new();
+    for paragraph in &bidi.paragraphs {
+        let (levels, ranges) = bidi.visual_runs(paragraph, paragraph.range.clone());
+        let leftward = |run: &Range<usize>| levels.get(run.start).is_some_and(Level::is_rtl);
+        runs.extend(ranges.into_iter().map(|run| (run.clone(), leftward(&run))));
+    }
+    runs
 }
 
 /// Breaks text at spaces into lines at most `width` wide; a single longer word stays whole.
@@ -98,6 +124,28 @@ mod tests {
         {
             assert!(face.glyph_index(letter).is_some(), "{letter}");
         }
+    }
+
+    #[test]
+    fn digits_beside_leftward_letters_keep_their_order() {
+        let in_order = |text: &str| {
+            let run = |(run, leftward): (Range<usize>, bool)| (text[run].to_owned(), leftward);
+            runs(text).into_iter().map(run).collect::<Vec<_>>()
+        };
+        let run = |text: &str, leftward: bool| (text.to_owned(), leftward);
+        assert_eq!(in_order("Pocket: 10 mm"), [run("Pocket: 10 mm", false)]);
+        assert_eq!(in_order(""), []);
+        // By hand after UAX #9: letters leftward, digits rightward and to their left, what follows rightward again.
+        assert_eq!(
+            in_order("כיס 25 cm"),
+            [run("25", false), run("כיס ", true), run(" cm", false)]
+        );
+        assert_eq!(
+            in_order("2. כיס bib"),
+            [run("2. ", false), run("כיס", true), run(" bib", false)]
+        );
+        let parts = text_width("כיס ", 4.0) + text_width("25", 4.0) + text_width(" cm", 4.0);
+        assert!((text_width("כיס 25 cm", 4.0) - parts).abs() < 1e-9);
     }
 
     #[test]

@@ -11,7 +11,7 @@ use krilla::{Document, SerializeSettings};
 use kurbo::{BezPath, PathEl, Point, Rect};
 use recloth::{Error, ErrorKind};
 
-use crate::font::{FONT, text_width};
+use crate::font::{FONT, runs, text_width};
 use crate::{Anchor, Label, Page, Shape};
 
 /// One point, the unit of PDF, is 1/72 in.
@@ -148,14 +148,23 @@ impl Writer<'_> {
         self.surface
             .push_transform(&Transform::from_row(cos, -sin, sin, cos, x, y));
         self.fill(1.0);
-        self.surface.draw_text(
-            krilla::geom::Point::from_xy(points(start), 0.0),
-            self.font.clone(),
-            points(label.size),
-            &label.text,
-            false,
-            TextDirection::Auto,
-        );
+        let mut along = start;
+        for (run, leftward) in runs(&label.text) {
+            // Controls have no letter to show; the SVG has spaces for them too.
+            let run = label.text[run].replace(char::is_control, " ");
+            self.surface.draw_text(
+                krilla::geom::Point::from_xy(points(along), 0.0),
+                self.font.clone(),
+                points(label.size),
+                &run,
+                false,
+                match leftward {
+                    true => TextDirection::RightToLeft,
+                    false => TextDirection::LeftToRight,
+                },
+            );
+            along += text_width(&run, label.size);
+        }
         self.surface.pop();
     }
 
