@@ -136,8 +136,8 @@ static void wrong_pieces(void) {
   CHECK(out[0] == -77 && count == 77);
 }
 
-/* The bottom of a notch, 5 wide, lies under the allowances of its slanting sides; the error names it as
- * it was given, either way round. */
+/* The bottom of a notch, 5 wide, lies under the allowances of its slanting sides; the error names a side,
+ * whose allowance is to be changed, as it was given, either way round. */
 static void a_lost_edge(void) {
   const double notch[] = {0, 0, 200, 0, 200, 100, 150, 100, 105, 50, 100, 50, 55, 100, 0, 100};
   const double allowances[] = {1, 1, 1, 10, 1, 10, 1, 1};
@@ -147,7 +147,8 @@ static void a_lost_edge(void) {
   recloth_error_t error;
   CHECK(recloth_cut_line(notch, NULL, allowances, NULL, NULL, 8, 0.1, out, 100, &count, &error) ==
         RECLOTH_STATUS_NO_SOLUTION);
-  CHECK(strcmp(error.argument, "allowance") == 0 && error.at == 4);
+  CHECK(strcmp(error.argument, "allowance") == 0 && error.at == 3);
+  CHECK(error.value == 10 && error.max < 10);
   for (i = 0; i < 8; i++) {
     turned[2 * i] = notch[2 * (7 - i)];
     turned[2 * i + 1] = notch[2 * (7 - i) + 1];
@@ -156,7 +157,8 @@ static void a_lost_edge(void) {
   }
   CHECK(recloth_cut_line(turned, NULL, turned_allowances, NULL, NULL, 8, 0.1, out, 100, &count, &error) ==
         RECLOTH_STATUS_NO_SOLUTION);
-  CHECK(strcmp(error.argument, "allowance") == 0 && error.at == 2);
+  CHECK(strcmp(error.argument, "allowance") == 0 && error.at == 3);
+  CHECK(turned_allowances[error.at] == 10 && error.value == 10);
 }
 
 static char *file(const char *name) {
