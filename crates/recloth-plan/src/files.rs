@@ -93,14 +93,9 @@ fn write_files(files: &[(String, Vec<u8>)], folder: &Path) -> Result<(), WriteEr
                 }
             }
             let staged = Staged::new(folder.join(".recloth-unfinished"), files)?;
+            // First what the new plan has not: stopped at any moment, the list that is there names all that is there.
+            clear(&old, files, folder);
             staged.move_into(files, folder)?;
-            for name in old
-                .iter()
-                .filter(|name| !files.iter().any(|(new, _)| new == *name))
-            {
-                // What the old plan had and the new one has not; that it is already gone is no fault.
-                let _ = fs::remove_file(folder.join(name));
-            }
             Ok(())
         }
         Ok(_) => Err(WriteError {
@@ -116,6 +111,17 @@ fn write_files(files: &[(String, Vec<u8>)], folder: &Path) -> Result<(), WriteEr
             fs::rename(&staged.at, folder).map_err(|e| cannot(folder, "cannot be made", &e))
         }
         Err(error) => Err(cannot(folder, "cannot be looked at", &error)),
+    }
+}
+
+/// Removes what the old plan had and the new one has not.
+fn clear(old: &[String], files: &[(String, Vec<u8>)], folder: &Path) {
+    for name in old
+        .iter()
+        .filter(|name| !files.iter().any(|(new, _)| new == *name))
+    {
+        // That it is already gone is no fault.
+        let _ = fs::remove_file(folder.join(name));
     }
 }
 
@@ -200,5 +206,82 @@ impl Staged {
                 .map_err(|e| cannot(&path, "cannot be written", &e))?;
         }
         Ok(())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// The files of a plan of these drawings.
+    fn plan_of(drawings: &[&str]) -> Vec<(String, Vec<u8>)> {
+        let names: Vec<String> = [PLAN, "worksheet.html"]
+            .map(str::to_owned)
+            .into_iter()
+            .chain(drawings.iter().map(|name| format!("pieces/{name}.svg")))
+            .collect();
+        let list = serde_json::json!({ "made_by": "recloth", "files": names }).to_string();
+        let content = |name: String| (name.clone(), [list.as_str(), &name].concat().into_bytes());
+        let mut files: Vec<_> = names.into_iter().map(content).collect();
+        files[0].1 = list.clone().into_bytes();
+        files
+    }
+
+    fn there(folder: &Path) -> Vec<String> {
+        let names = |at: PathBuf| fs::read_dir(at).unwrap().map(|e| e.unwrap().file_name());
+        let top = names(folder.to_owned()).map(|name| name.into_string().unwrap());
+        let drawings = names(folder.join("pieces"));
+        let drawings = drawings.map(|name| format!("pieces/{}", name.into_string().unwrap()));
+        let mut all: Vec<String> = top
+            .filter(|name| name != "pieces")
+            .chain(drawings)
+            .collect();
+        all.sort();
+        all
+    }
+
+    #[test]
+    fn a_run_stopped_at_any_moment_is_no_hindrance_to_the_next() {
+        let (first, second) = (plan_of(&["01-bib", "02-skirt"]), plan_of(&["01-apron"]));
+        // Stopped with this many files moved; before the first, with the old ones cleared away or not.
+        for (moved, cleared) in [(0, false), (0, true), (1, true), (2, true), (3, true)] {
+            for next in [&first, &second] {
+                let dir = tempfile::TempDir::new().unwrap();
+                let folder = dir.path().join("out");
+                write_files(&first, &folder).unwrap();
+                let staged = Staged::new(folder.join(".recloth-unfinished"), &second).unwrap();
+                if cleared {
+                    clear(&made_before(&folder), &second, &folder);
+                }
+                staged.move_into(&second[..moved], &folder).unwrap();
+                std::mem::forget(staged);
+                write_files(next, &folder).unwrap();
+                let mut wanted: Vec<String> = next.iter().map(|(name, _)| name.clone()).collect();
+                wanted.sort();
+                assert_eq!(there(&folder), wanted, "{moved} moved");
+            }
+        }
+    }
+
+    #[test]
+    fn only_names_of_a_plan_are_taken_from_a_list() {
+        for name in [
+            "plan.json",
+            "sheets-a4.pdf",
+            "pieces/01-bib.svg",
+            "pieces/02.svg",
+        ] {
+            assert!(can_be_made(name), "{name}");
+        }
+        for name in [
+            "notes.txt",
+            "pieces/my.svg",
+            "pieces/01-../x.svg",
+            "/etc/x",
+            "pieces/01-é.svg",
+            "../plan.json",
+        ] {
+            assert!(!can_be_made(name), "{name}");
+        }
     }
 }
