@@ -7,8 +7,11 @@ mod circle_skirt;
 mod corners;
 mod dart;
 mod draw;
+mod flared_hem;
 mod gathers;
 mod house_coat_lay;
+mod lacing;
+mod repeats;
 mod shrinkage;
 mod tape_triangle;
 
@@ -28,8 +31,11 @@ const FIGURES: &[(&str, Draw)] = &[
     ("circle-skirt", circle_skirt::drawing),
     ("corners", corners::drawing),
     ("dart", dart::drawing),
+    ("flared-hem", flared_hem::drawing),
     ("gathers", gathers::drawing),
     ("house-coat-lay", house_coat_lay::drawing),
+    ("lacing", lacing::drawing),
+    ("repeats", repeats::drawing),
     ("shrinkage", shrinkage::drawing),
     ("tape-triangle", tape_triangle::drawing),
 ];
