@@ -46,6 +46,8 @@ pages! {
     "closures.md" => closures,
     "shrinkage.md" => shrinkage,
     "how-much-cloth.md" => how_much_cloth,
+    "baths.md" => baths,
+    "bleaching.md" => bleaching,
     "functions.md" => functions,
     "changes.md" => changes,
 }

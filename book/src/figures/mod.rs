@@ -1,7 +1,9 @@
 //! The figures of the book, drawn by recloth: `recloth-book figures` writes them to `book/figures`, where the pages
 //! find them. They are committed, and a test draws them again.
 
+mod bath_lots;
 mod bias;
+mod bleach_time;
 mod buttonhole;
 mod circle_skirt;
 mod corners;
@@ -26,7 +28,9 @@ type Draw = fn() -> Result<Drawing, Error>;
 
 /// Every figure: its name, and what draws it.
 const FIGURES: &[(&str, Draw)] = &[
+    ("bath-lots", bath_lots::drawing),
     ("bias", bias::drawing),
+    ("bleach-time", bleach_time::drawing),
     ("buttonhole", buttonhole::drawing),
     ("circle-skirt", circle_skirt::drawing),
     ("corners", corners::drawing),
