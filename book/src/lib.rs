@@ -40,6 +40,7 @@ pages! {
     "seams-hems-and-thread.md" => seams_hems_and_thread,
     "darts.md" => darts,
     "circle-skirts.md" => circle_skirts,
+    "gores-tiers-and-wraps.md" => gores_tiers_and_wraps,
     "gathers.md" => gathers,
     "bias.md" => bias,
     "buttonholes.md" => buttonholes,

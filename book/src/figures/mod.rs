@@ -11,6 +11,7 @@ mod dart;
 mod draw;
 mod flared_hem;
 mod gathers;
+mod gore;
 mod house_coat_lay;
 mod lacing;
 mod repeats;
@@ -37,6 +38,7 @@ const FIGURES: &[(&str, Draw)] = &[
     ("dart", dart::drawing),
     ("flared-hem", flared_hem::drawing),
     ("gathers", gathers::drawing),
+    ("gore", gore::drawing),
     ("house-coat-lay", house_coat_lay::drawing),
     ("lacing", lacing::drawing),
     ("repeats", repeats::drawing),
