@@ -1,21 +1,28 @@
 //! The figures of the book, drawn by recloth: `recloth-book figures` writes them to `book/figures`, where the pages
 //! find them. They are committed, and a test draws them again.
 
+mod band_sections;
 mod bath_lots;
 mod bias;
 mod bleach_time;
+mod body_panels;
 mod buttonhole;
 mod circle_skirt;
 mod corners;
 mod dart;
 mod draw;
 mod flared_hem;
+mod gape;
 mod gathers;
 mod gore;
 mod house_coat_lay;
 mod lacing;
+mod level_line;
+mod offsets;
 mod repeats;
 mod shrinkage;
+mod side_opening;
+mod tape;
 mod tape_triangle;
 
 use std::path::Path;
@@ -29,20 +36,27 @@ type Draw = fn() -> Result<Drawing, Error>;
 
 /// Every figure: its name, and what draws it.
 const FIGURES: &[(&str, Draw)] = &[
+    ("band-sections", band_sections::drawing),
     ("bath-lots", bath_lots::drawing),
     ("bias", bias::drawing),
     ("bleach-time", bleach_time::drawing),
+    ("body-panels", body_panels::drawing),
     ("buttonhole", buttonhole::drawing),
     ("circle-skirt", circle_skirt::drawing),
     ("corners", corners::drawing),
     ("dart", dart::drawing),
     ("flared-hem", flared_hem::drawing),
+    ("gape", gape::drawing),
     ("gathers", gathers::drawing),
     ("gore", gore::drawing),
     ("house-coat-lay", house_coat_lay::drawing),
     ("lacing", lacing::drawing),
+    ("level-line", level_line::drawing),
+    ("offsets", offsets::drawing),
     ("repeats", repeats::drawing),
     ("shrinkage", shrinkage::drawing),
+    ("side-opening", side_opening::drawing),
+    ("tape", tape::drawing),
     ("tape-triangle", tape_triangle::drawing),
 ];
 
