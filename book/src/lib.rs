@@ -56,6 +56,8 @@ pages! {
     "how-much-cloth.md" => how_much_cloth,
     "baths.md" => baths,
     "bleaching.md" => bleaching,
+    "dyeing.md" => dyeing,
+    "colour.md" => colour,
     "functions.md" => functions,
     "changes.md" => changes,
 }

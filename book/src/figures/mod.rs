@@ -4,11 +4,13 @@
 mod band_sections;
 mod bath_lots;
 mod bias;
+mod binder_dips;
 mod bleach_time;
 mod body_panels;
 mod buttonhole;
 mod circle_skirt;
 mod corners;
+mod cover_mark;
 mod dart;
 mod draw;
 mod flared_hem;
@@ -39,11 +41,13 @@ const FIGURES: &[(&str, Draw)] = &[
     ("band-sections", band_sections::drawing),
     ("bath-lots", bath_lots::drawing),
     ("bias", bias::drawing),
+    ("binder-dips", binder_dips::drawing),
     ("bleach-time", bleach_time::drawing),
     ("body-panels", body_panels::drawing),
     ("buttonhole", buttonhole::drawing),
     ("circle-skirt", circle_skirt::drawing),
     ("corners", corners::drawing),
+    ("cover-mark", cover_mark::drawing),
     ("dart", dart::drawing),
     ("flared-hem", flared_hem::drawing),
     ("gape", gape::drawing),
