@@ -10,6 +10,7 @@
 //! - [`figure`]: `{{#figure NAME Caption.}}`, a drawing made by recloth.
 
 pub mod brief;
+pub mod coverage;
 pub mod directive;
 pub mod doors;
 pub mod figure;

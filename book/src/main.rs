@@ -1,13 +1,14 @@
 //! `recloth-book build` writes the book to `target/book`; `preprocess` is the same preprocessor as a command for an
-//! installed mdbook; `figures` draws the figures again.
+//! installed mdbook; `figures` draws the figures again; `missing` prints the functions that no worked example calls.
 
 use std::error::Error;
-use std::io;
+use std::io::{self, Write};
 use std::path::Path;
 use std::process::ExitCode;
 
 use mdbook_driver::MDBook;
 use mdbook_preprocessor::{Preprocessor, parse_input};
+use recloth_book::coverage;
 use recloth_book::figures;
 use recloth_book::preprocess::Recloth;
 
@@ -18,10 +19,16 @@ fn main() -> ExitCode {
     let outcome = match words[..] {
         ["build"] => build(root),
         ["figures"] => figures::write(&root.join("figures")).map_err(Into::into),
+        ["missing"] => coverage::missing(root)
+            .and_then(|names| {
+                let written = io::stdout().write_all(names.as_bytes());
+                written.map_err(|error| error.to_string())
+            })
+            .map_err(Into::into),
         ["preprocess"] => preprocess(),
         // mdBook asks whether a renderer is known: every one is.
         ["preprocess", "supports", _] => Ok(()),
-        _ => Err("usage: recloth-book build | figures | preprocess".into()),
+        _ => Err("usage: recloth-book build | figures | missing | preprocess".into()),
     };
     match outcome {
         Ok(()) => ExitCode::SUCCESS,

@@ -2,7 +2,7 @@
 
 use std::{fs, path::Path};
 
-use crate::{emit_c, emit_doors, emit_python, header, parse, vectors::Base};
+use crate::{emit_c, emit_python, emit_table, header, parse, vectors::Base};
 
 /// Writes every generated file; with `check`, compares instead and names what differs.
 pub(crate) fn generate(root: &Path, check: bool) -> Result<(), String> {
@@ -40,8 +40,8 @@ pub(crate) fn generate(root: &Path, check: bool) -> Result<(), String> {
             emit_python::stub(&spec, &hand, &base).0,
         ),
         (
-            "tests/doors/src/dispatch.rs".to_owned(),
-            emit_doors::dispatch(&spec).0,
+            "crates/recloth-table/src/generated.rs".to_owned(),
+            emit_table::table(&spec, &base).0,
         ),
     ];
     let mut stale = Vec::new();

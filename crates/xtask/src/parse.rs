@@ -1,13 +1,13 @@
 //! From the core's source to the spec: signatures give the types, doc comments the rest.
 
-use std::{fs, path::Path};
+use std::{collections::BTreeSet, fs, path::Path};
 
 use recloth::{ErrorKind, doubt};
 use syn::{FnArg, Item, Pat, ReturnType, Type, Visibility, spanned::Spanned};
 
 use crate::spec::{
-    Answer, AnswerKind, Argument, Bit, Choice, Default, Field, Function, Items, Kind, Shape, Spec,
-    Status, Variant, snake,
+    Answer, AnswerKind, Argument, Bit, Choice, Default, Field, Function, Items, Kind, Module,
+    Shape, Spec, Status, Variant, snake,
 };
 
 /// What is wrong in the core's source, with file and line.
@@ -16,6 +16,45 @@ type Fault = String;
 const UNITS: &[&str] = &[
     "mm", "mm2", "deg", "%", "g", "gsm", "ml", "tex", "min", "degC", "1", "count", "text",
     "choice", "bits",
+];
+
+/// Files of the core in the order in which a garment is remade: reading the tape, panels and body, pieces, making up,
+/// cloth, baths, colour.
+const ORDER: &[&str] = &[
+    "tape",
+    "chain",
+    "panel",
+    "offsets",
+    "photo",
+    "arc",
+    "body",
+    "alteration",
+    "dart",
+    "skirt",
+    "gore",
+    "tier",
+    "opening",
+    "band",
+    "neck",
+    "sleeve",
+    "lining",
+    "closure",
+    "fastening",
+    "fullness",
+    "pleat",
+    "elastic",
+    "bias",
+    "seam",
+    "thread",
+    "cloth",
+    "quantity",
+    "stretch",
+    "fibre",
+    "wet",
+    "bleach",
+    "dye",
+    "colour",
+    "shade",
 ];
 
 /// Reads the core below `root` into the one description.
@@ -35,6 +74,7 @@ pub(crate) fn read(root: &Path) -> Result<Spec, Fault> {
         doubts: bits(doubt::DOUBTS),
         cautions: bits(doubt::CAUTIONS),
         choices: Vec::new(),
+        modules: Vec::new(),
         functions: Vec::new(),
         shapes: Vec::new(),
     };
@@ -68,6 +108,7 @@ pub(crate) fn read(root: &Path) -> Result<Spec, Fault> {
             }
         }
     }
+    spec.modules = modules(&sources, &spec.functions)?;
     spec.functions.sort_by(|a, b| a.name.cmp(&b.name));
     spec.choices.sort_by(|a, b| a.name.cmp(&b.name));
     spec.shapes.sort_by(|a, b| a.name.cmp(&b.name));
@@ -77,6 +118,38 @@ pub(crate) fn read(root: &Path) -> Result<Spec, Fault> {
         }
     }
     Ok(spec)
+}
+
+/// Files with functions, each with the sentence it begins with, in the order of [`ORDER`].
+fn modules(sources: &[Source], functions: &[Function]) -> Result<Vec<Module>, Fault> {
+    let with_functions: BTreeSet<&str> = functions
+        .iter()
+        .map(|function| function.module.as_str())
+        .collect();
+    if let Some(unknown) = with_functions.iter().find(|name| !ORDER.contains(name)) {
+        return Err(format!(
+            "crates/xtask/src/parse.rs: ORDER lacks {unknown}: after which file would a reader look for it?"
+        ));
+    }
+    let mut modules = Vec::new();
+    for name in ORDER.iter().filter(|name| with_functions.contains(*name)) {
+        let source = sources
+            .iter()
+            .find(|source| source.module == *name && !source.shapes);
+        let summary = source.map_or_else(String::new, |source| {
+            first_sentence(&doc(&source.file.attrs))
+        });
+        if summary.is_empty() {
+            return Err(format!(
+                "crates/recloth/src/{name}.rs: the file lacks a first sentence"
+            ));
+        }
+        modules.push(Module {
+            name: (*name).to_owned(),
+            summary,
+        });
+    }
+    Ok(modules)
 }
 
 struct Source {

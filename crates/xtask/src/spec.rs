@@ -10,6 +10,8 @@ pub(crate) struct Spec {
     pub(crate) doubts: Vec<Bit>,
     pub(crate) cautions: Vec<Bit>,
     pub(crate) choices: Vec<Choice>,
+    /// Files of the core with functions, in the order of the work.
+    pub(crate) modules: Vec<Module>,
     pub(crate) functions: Vec<Function>,
     /// Functions and types of outlines and pieces: their doors are written by hand.
     pub(crate) shapes: Vec<Shape>,
@@ -27,6 +29,13 @@ pub(crate) struct Bit {
     pub(crate) bit: u32,
     pub(crate) name: String,
     pub(crate) text: String,
+}
+
+/// A file of the core.
+#[derive(Debug, Serialize)]
+pub(crate) struct Module {
+    pub(crate) name: String,
+    pub(crate) summary: String,
 }
 
 /// A closed list of choices: an enum of the core.

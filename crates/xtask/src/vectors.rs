@@ -53,14 +53,17 @@ impl Base {
         Ok(Base(rows))
     }
 
+    /// What the base row of a function has below a heading; nothing where there is no such heading.
+    pub(crate) fn cell(&self, function: &Function, heading: &str) -> &str {
+        let row = self.0.get(&function.name).into_iter().flatten();
+        let mut cells = row.filter(|(known, _)| known == heading);
+        cells.next().map_or("", |(_, cell)| cell)
+    }
+
     /// `circle_skirt(waist=710, length=600, fraction=0.5) gives waist_radius 226.00 (by hand)`.
     pub(crate) fn example(&self, function: &Function) -> Option<String> {
-        let row = self.0.get(&function.name)?;
-        let cell = |name: &str| {
-            row.iter()
-                .find(|(heading, _)| heading == name)
-                .map_or("", |(_, cell)| cell.as_str())
-        };
+        self.0.get(&function.name)?;
+        let cell = |name: &str| self.cell(function, name);
         let given: Vec<_> = function
             .inputs()
             .map(|argument| {

@@ -7,11 +7,9 @@
 )]
 
 pub mod boundaries;
-#[rustfmt::skip]
-mod dispatch;
 mod table;
 mod value;
 
-pub use dispatch::call;
+pub use recloth_table::{Given, Got};
 pub use table::{Function, Row, Table, root, spec, tables};
-pub use value::{Given, Got, line};
+pub use value::{call, cell, line, read};

@@ -4,7 +4,7 @@
 
 use std::{env, error::Error, fs, path::Path};
 
-use recloth_doors::{Given, boundaries, call, line, tables};
+use recloth_doors::{Given, boundaries, call, cell, line, tables};
 
 fn main() -> Result<(), Box<dyn Error>> {
     let words: Vec<String> = env::args().skip(1).collect();
@@ -45,7 +45,7 @@ fn write_calls(folder: &Path) -> Result<(), Box<dyn Error>> {
             .filter_map(|argument| argument["name"].as_str());
         writer.write_record(std::iter::once("id").chain(headings))?;
         for call in calls.iter().filter(|call| &call.function == name) {
-            let cells = call.given.iter().map(Given::cell);
+            let cells = call.given.iter().map(cell);
             writer.write_record(std::iter::once(call.id.clone()).chain(cells))?;
         }
         writer.flush()?;

@@ -4,7 +4,7 @@ use std::{fs, path::PathBuf};
 
 use serde_json::Value;
 
-use crate::value::Given;
+use crate::{Given, read as read_value};
 
 /// The root of the checkout.
 pub fn root() -> PathBuf {
@@ -109,7 +109,7 @@ fn read(function: Function) -> Table {
             .iter()
             .map(|argument| {
                 let cell = next();
-                Given::read(&argument["kind"], &cell)
+                read_value(&argument["kind"], &cell)
                     .unwrap_or_else(|what| panic!("{name}, {id}, {}: {what}", argument["name"]))
             })
             .collect();

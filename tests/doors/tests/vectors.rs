@@ -63,7 +63,7 @@ fn compare(row: &Row, answers: &[Got]) -> Option<String> {
         };
         let good = match got {
             Got::Number(value) => close(wanted, *value),
-            Got::Count(value) => wanted.parse() == Ok(*value),
+            Got::Whole(value) => wanted.parse() == Ok(*value),
             Got::Text(text) => wanted == text,
             Got::Numbers(values) => {
                 let words: Vec<&str> = wanted.split_whitespace().collect();
