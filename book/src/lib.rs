@@ -50,6 +50,7 @@ pages! {
     "circle-skirts.md" => circle_skirts,
     "gores-tiers-and-wraps.md" => gores_tiers_and_wraps,
     "gathers.md" => gathers,
+    "pleats-and-tucks.md" => pleats_and_tucks,
     "bias.md" => bias,
     "buttonholes.md" => buttonholes,
     "closures.md" => closures,

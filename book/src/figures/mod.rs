@@ -21,6 +21,7 @@ mod house_coat_lay;
 mod lacing;
 mod level_line;
 mod offsets;
+mod pleats;
 mod repeats;
 mod shrinkage;
 mod side_opening;
@@ -57,6 +58,7 @@ const FIGURES: &[(&str, Draw)] = &[
     ("lacing", lacing::drawing),
     ("level-line", level_line::drawing),
     ("offsets", offsets::drawing),
+    ("pleats", pleats::drawing),
     ("repeats", repeats::drawing),
     ("shrinkage", shrinkage::drawing),
     ("side-opening", side_opening::drawing),
