@@ -1,7 +1,70 @@
 //! What every Python function goes through: whole numbers read, errors raised.
 
-use pyo3::{intern, prelude::*, sync::PyOnceLock, types::PyType};
+use pyo3::{
+    exceptions::{PyOverflowError, PyTypeError},
+    intern,
+    prelude::*,
+    sync::PyOnceLock,
+    types::{PyBool, PyType},
+};
 use recloth::{Error, ErrorKind};
+
+/// A number as Python gives it. One beyond what a float holds is an infinity, which is then refused
+/// by name; True is no measure.
+pub(crate) fn number(value: &Bound<'_, PyAny>) -> PyResult<f64> {
+    let refused = || PyTypeError::new_err(format!("a number is wanted, not {}", class(value)));
+    if value.is_instance_of::<PyBool>() {
+        return Err(refused());
+    }
+    match value.extract::<f64>() {
+        Err(error) if error.is_instance_of::<PyOverflowError>(value.py()) => Ok(if value.gt(0)? {
+            f64::INFINITY
+        } else {
+            f64::NEG_INFINITY
+        }),
+        answer => answer.map_err(|_| refused()),
+    }
+}
+
+/// A whole number from 0 to `most`, beyond what a float tells apart.
+pub(crate) fn whole(
+    function: &str,
+    argument: &'static str,
+    value: &Bound<'_, PyAny>,
+    most: u64,
+) -> PyResult<u64> {
+    let py = value.py();
+    let out = || {
+        let given = number(value).unwrap_or(f64::NAN);
+        raise(
+            py,
+            function,
+            &Error::new(ErrorKind::OutOfRange, argument, given, 0.0, most as f64),
+        )
+    };
+    if value.is_instance_of::<PyBool>() {
+        return Err(not_whole(function, argument, value));
+    }
+    match value.extract::<u64>() {
+        Ok(whole) if whole <= most => Ok(whole),
+        Ok(_) => Err(out()),
+        Err(error) if error.is_instance_of::<PyOverflowError>(py) => Err(out()),
+        Err(_) => Err(not_whole(function, argument, value)),
+    }
+}
+
+fn not_whole(function: &str, argument: &str, value: &Bound<'_, PyAny>) -> PyErr {
+    let class = class(value);
+    PyTypeError::new_err(format!(
+        "{function}: {argument} must be a whole number, not {class}"
+    ))
+}
+
+/// The name of a value's class.
+pub(crate) fn class(value: &Bound<'_, PyAny>) -> String {
+    let name = value.get_type().name();
+    name.map_or_else(|_| "what was given".into(), |name| name.to_string())
+}
 
 /// A count from a float: the count and nothing, or `stand_in` and what is wrong.
 pub(crate) fn count(argument: &'static str, value: f64, stand_in: u32) -> (u32, Option<Error>) {
@@ -88,12 +151,21 @@ pub(crate) fn raise_text(py: Python<'_>, function: &str, error: &Error, text: &s
 
 /// The sentence of one doubt, or None when the bit is none.
 #[pyfunction]
-pub(crate) fn doubt_text(bit: u32) -> Option<&'static str> {
-    recloth::doubt::doubt_text(bit)
+pub(crate) fn doubt_text(bit: &Bound<'_, PyAny>) -> PyResult<Option<&'static str>> {
+    Ok(one_bit("doubt_text", bit)?.and_then(recloth::doubt::doubt_text))
 }
 
 /// The sentence of one caution, or None when the bit is none.
 #[pyfunction]
-pub(crate) fn caution_text(bit: u32) -> Option<&'static str> {
-    recloth::doubt::caution_text(bit)
+pub(crate) fn caution_text(bit: &Bound<'_, PyAny>) -> PyResult<Option<&'static str>> {
+    Ok(one_bit("caution_text", bit)?.and_then(recloth::doubt::caution_text))
+}
+
+/// A number that may be one of the bits; none where it is too large or negative.
+fn one_bit(function: &str, bit: &Bound<'_, PyAny>) -> PyResult<Option<u32>> {
+    match bit.extract() {
+        Ok(bit) => Ok(Some(bit)),
+        Err(error) if error.is_instance_of::<PyOverflowError>(bit.py()) => Ok(None),
+        Err(_) => Err(not_whole(function, "bit", bit)),
+    }
 }

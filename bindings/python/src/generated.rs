@@ -2,7 +2,7 @@
 use numpy::{IntoPyArray, PyReadonlyArray1};
 use pyo3::{prelude::*, IntoPyObjectExt};
 use recloth::Error;
-use crate::{door, ufunc::{Scalar, add_every, add_one}};
+use crate::{door, ufunc::{Scalar, add_every, add_one, add_status}};
 fn read_band_make(
     argument: &'static str,
     value: f64,
@@ -512,6 +512,7 @@ fn one_binder_solids<'py>(
     high_pct: f64,
     parts_water: f64,
     pick_up_pct: f64,
+    #[pyo3(from_py_with = door::number)]
     dips: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = binder_solids::call([low_pct, high_pct, parts_water, pick_up_pct, dips])
@@ -747,6 +748,7 @@ impl Scalar<3, 9> for box_pleats {
 fn one_box_pleats<'py>(
     py: Python<'py>,
     finished: f64,
+    #[pyo3(from_py_with = door::number)]
     count: f64,
     depth: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
@@ -847,6 +849,7 @@ fn one_box_pleats_depth<'py>(
     py: Python<'py>,
     flat: f64,
     finished: f64,
+    #[pyo3(from_py_with = door::number)]
     count: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = box_pleats_depth::call([flat, finished, count])
@@ -898,6 +901,7 @@ impl Scalar<3, 9> for box_pleats_finished {
 fn one_box_pleats_finished<'py>(
     py: Python<'py>,
     flat: f64,
+    #[pyo3(from_py_with = door::number)]
     count: f64,
     depth: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
@@ -1256,6 +1260,7 @@ fn one_circle_skirt_fraction<'py>(
     waist: f64,
     length: f64,
     cloth_width: f64,
+    #[pyo3(from_py_with = door::number)]
     pieces: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = circle_skirt_fraction::call([waist, length, cloth_width, pieces])
@@ -1295,6 +1300,7 @@ fn one_circle_skirt_longest<'py>(
     waist: f64,
     fraction: f64,
     cloth_width: f64,
+    #[pyo3(from_py_with = door::number)]
     pieces: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = circle_skirt_longest::call([waist, fraction, cloth_width, pieces])
@@ -1501,6 +1507,7 @@ fn one_cut_state<'py>(
     py: Python<'py>,
     drawn: f64,
     allowance: f64,
+    #[pyo3(from_py_with = door::number)]
     cut_edges: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = cut_state::call([drawn, allowance, cut_edges])
@@ -1558,6 +1565,7 @@ fn one_dart_equivalent<'py>(
     py: Python<'py>,
     intake: f64,
     finished: f64,
+    #[pyo3(from_py_with = door::number)]
     tucks: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = dart_equivalent::call([intake, finished, tucks])
@@ -1623,6 +1631,7 @@ fn one_dart_in_panel<'py>(
     py: Python<'py>,
     panel_width: f64,
     wanted_width: f64,
+    #[pyo3(from_py_with = door::number)]
     count: f64,
     largest_intake: f64,
     length: f64,
@@ -1817,6 +1826,7 @@ fn one_even_spacing<'py>(
     py: Python<'py>,
     first: f64,
     last: f64,
+    #[pyo3(from_py_with = door::number)]
     count: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = even_spacing::call([first, last, count])
@@ -1883,6 +1893,7 @@ fn one_flounce<'py>(
     py: Python<'py>,
     edge: f64,
     depth: f64,
+    #[pyo3(from_py_with = door::number)]
     rings: f64,
     allowance: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
@@ -2061,6 +2072,7 @@ fn one_godet<'py>(
     py: Python<'py>,
     length: f64,
     hem: f64,
+    #[pyo3(from_py_with = door::number)]
     count: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = godet::call([length, hem, count])
@@ -2100,6 +2112,7 @@ fn one_gore<'py>(
     hem: f64,
     length: f64,
     hip_depth: f64,
+    #[pyo3(from_py_with = door::number)]
     count: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = gore::call([waist, hip, hem, length, hip_depth, count])
@@ -2283,6 +2296,7 @@ impl Scalar<3, 9> for knife_pleats {
 fn one_knife_pleats<'py>(
     py: Python<'py>,
     finished: f64,
+    #[pyo3(from_py_with = door::number)]
     count: f64,
     depth: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
@@ -2383,6 +2397,7 @@ fn one_knife_pleats_depth<'py>(
     py: Python<'py>,
     flat: f64,
     finished: f64,
+    #[pyo3(from_py_with = door::number)]
     count: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = knife_pleats_depth::call([flat, finished, count])
@@ -2434,6 +2449,7 @@ impl Scalar<3, 9> for knife_pleats_finished {
 fn one_knife_pleats_finished<'py>(
     py: Python<'py>,
     flat: f64,
+    #[pyo3(from_py_with = door::number)]
     count: f64,
     depth: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
@@ -2523,6 +2539,7 @@ impl Scalar<4, 1> for lacing {
 #[allow(clippy::too_many_arguments)]
 fn one_lacing<'py>(
     py: Python<'py>,
+    #[pyo3(from_py_with = door::number)]
     pairs: f64,
     pitch: f64,
     gap: f64,
@@ -2578,6 +2595,7 @@ fn one_let_out<'py>(
     body: f64,
     ease: f64,
     allowance: f64,
+    #[pyo3(from_py_with = door::number)]
     edges: f64,
     keep: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
@@ -3280,6 +3298,7 @@ fn one_puff_spread<'py>(
     py: Python<'py>,
     zone: f64,
     ratio: f64,
+    #[pyo3(from_py_with = door::number)]
     slashes: f64,
     strip: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
@@ -3353,6 +3372,7 @@ fn one_remaining_width<'py>(
     girth: f64,
     ease: f64,
     other_width: f64,
+    #[pyo3(from_py_with = door::number)]
     parts: f64,
     intake: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
@@ -3383,6 +3403,7 @@ fn one_repeats<'py>(
     py: Python<'py>,
     length: f64,
     repeat: f64,
+    #[pyo3(from_py_with = door::number)]
     count: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = repeats::call([length, repeat, count])
@@ -3656,6 +3677,7 @@ fn one_share<'py>(
     py: Python<'py>,
     girth: f64,
     ease: f64,
+    #[pyo3(from_py_with = door::number)]
     parts: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = share::call([girth, ease, parts])
@@ -3756,7 +3778,9 @@ fn one_size_step<'py>(
     py: Python<'py>,
     smaller: f64,
     larger: f64,
+    #[pyo3(from_py_with = door::number)]
     steps: f64,
+    #[pyo3(from_py_with = door::number)]
     edges: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = size_step::call([smaller, larger, steps, edges])
@@ -4091,6 +4115,7 @@ fn one_take_in<'py>(
     garment: f64,
     body: f64,
     ease: f64,
+    #[pyo3(from_py_with = door::number)]
     edges: f64,
     limit: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
@@ -4120,6 +4145,7 @@ impl Scalar<2, 1> for tex_from_cotton_count {
 fn one_tex_from_cotton_count<'py>(
     py: Python<'py>,
     cotton_count: f64,
+    #[pyo3(from_py_with = door::number)]
     plies: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = tex_from_cotton_count::call([cotton_count, plies])
@@ -4170,6 +4196,7 @@ impl Scalar<2, 1> for tex_from_metric_count {
 fn one_tex_from_metric_count<'py>(
     py: Python<'py>,
     metric_count: f64,
+    #[pyo3(from_py_with = door::number)]
     plies: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = tex_from_metric_count::call([metric_count, plies])
@@ -4264,6 +4291,7 @@ impl Scalar<2, 2> for tolerance_stack {
 #[allow(clippy::too_many_arguments)]
 fn one_tolerance_stack<'py>(
     py: Python<'py>,
+    #[pyo3(from_py_with = door::number)]
     seams: f64,
     error_each: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
@@ -4344,6 +4372,7 @@ impl Scalar<4, 6> for tucks {
 fn one_tucks<'py>(
     py: Python<'py>,
     finished: f64,
+    #[pyo3(from_py_with = door::number)]
     count: f64,
     depth: f64,
     spacing: f64,
@@ -4474,6 +4503,7 @@ fn one_washes<'py>(
     length: f64,
     first_pct: f64,
     later_pct: f64,
+    #[pyo3(from_py_with = door::number)]
     washes: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = washes::call([length, first_pct, later_pct, washes])
@@ -4625,7 +4655,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"arc_from_rise_radius",
+        c"arc_from_rise__radius",
         c"Radius and length of the curve that rises so far over its chord.\n\nRadius of the arc (mm).\nInputs: chord (mm, 1 to 100000); rise (mm, 0.1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -4635,7 +4665,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"arc_from_rise_length",
+        c"arc_from_rise__length",
         c"Radius and length of the curve that rises so far over its chord.\n\nLength along the arc (mm).\nInputs: chord (mm, 1 to 100000); rise (mm, 0.1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -4645,10 +4675,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"arc_from_rise_angle_deg",
+        c"arc_from_rise__angle_deg",
         c"Radius and length of the curve that rises so far over its chord.\n\nAngle from end to end, seen from the centre (deg).\nInputs: chord (mm, 1 to 100000); rise (mm, 0.1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<arc_from_rise, 2, 3>(module, c"all_arc_from_rise")?;
+    add_status::<arc_from_rise, 2, 3>(module, c"status_arc_from_rise")?;
     module.add_function(wrap_pyfunction!(one_arc_from_rise, module)?)?;
     add_one::<
         assistant_volume,
@@ -4657,7 +4688,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"assistant_volume_stock_ml",
+        c"assistant_volume__stock_ml",
         c"Volume of a stock solution for so many grams in a litre of bath.\n\nStock solution to measure out (ml).\nInputs: mass_g (g, 0.01 to 1000000); ratio (1 to 200); grams (0 to 500); stock_pct (%, 0.001 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -4667,7 +4698,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"assistant_volume_amount_g",
+        c"assistant_volume__amount_g",
         c"Volume of a stock solution for so many grams in a litre of bath.\n\nWhat that holds (g).\nInputs: mass_g (g, 0.01 to 1000000); ratio (1 to 200); grams (0 to 500); stock_pct (%, 0.001 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -4677,7 +4708,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"assistant_volume_doubts",
+        c"assistant_volume__doubts",
         c"Volume of a stock solution for so many grams in a litre of bath.\n\nDoubts raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); ratio (1 to 200); grams (0 to 500); stock_pct (%, 0.001 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -4687,10 +4718,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"assistant_volume_cautions",
+        c"assistant_volume__cautions",
         c"Volume of a stock solution for so many grams in a litre of bath.\n\nCautions raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); ratio (1 to 200); grams (0 to 500); stock_pct (%, 0.001 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<assistant_volume, 4, 4>(module, c"all_assistant_volume")?;
+    add_status::<assistant_volume, 4, 4>(module, c"status_assistant_volume")?;
     module.add_function(wrap_pyfunction!(one_assistant_volume, module)?)?;
     add_one::<
         available_chlorine,
@@ -4699,7 +4731,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"available_chlorine_available_pct",
+        c"available_chlorine__available_pct",
         c"Available chlorine of bleach from the sodium hypochlorite on its label.\n\nAvailable chlorine by mass (%).\nInputs: naocl_pct (%, 0.1 to 20); specific_gravity (1 to 1.3).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -4709,7 +4741,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"available_chlorine_trade_pct",
+        c"available_chlorine__trade_pct",
         c"Available chlorine of bleach from the sodium hypochlorite on its label.\n\nAvailable chlorine in grams in 100 ml, which the trade also calls percent (%).\nInputs: naocl_pct (%, 0.1 to 20); specific_gravity (1 to 1.3).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -4719,10 +4751,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"available_chlorine_cautions",
+        c"available_chlorine__cautions",
         c"Available chlorine of bleach from the sodium hypochlorite on its label.\n\nCautions raised (bits).\nInputs: naocl_pct (%, 0.1 to 20); specific_gravity (1 to 1.3).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<available_chlorine, 2, 3>(module, c"all_available_chlorine")?;
+    add_status::<available_chlorine, 2, 3>(module, c"status_available_chlorine")?;
     module.add_function(wrap_pyfunction!(one_available_chlorine, module)?)?;
     module.add_function(wrap_pyfunction!(one_batches, module)?)?;
     add_one::<
@@ -4732,7 +4765,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"bath_volume_volume_ml",
+        c"bath_volume__volume_ml",
         c"Volume of a bath from the dry mass of goods and the liquor ratio.\n\nVolume of liquor (ml).\nInputs: mass_g (g, 0.01 to 1000000); ratio (1 to 200).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -4742,7 +4775,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"bath_volume_doubts",
+        c"bath_volume__doubts",
         c"Volume of a bath from the dry mass of goods and the liquor ratio.\n\nDoubts raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); ratio (1 to 200).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -4752,10 +4785,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"bath_volume_cautions",
+        c"bath_volume__cautions",
         c"Volume of a bath from the dry mass of goods and the liquor ratio.\n\nCautions raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); ratio (1 to 200).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<bath_volume, 2, 3>(module, c"all_bath_volume")?;
+    add_status::<bath_volume, 2, 3>(module, c"status_bath_volume")?;
     module.add_function(wrap_pyfunction!(one_bath_volume, module)?)?;
     add_one::<
         bias_along_selvedge,
@@ -4768,6 +4802,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Distance along the selvedge between the cuts of a true bias strip.\n\nDistance along the selvedge, and equally across the cloth (mm).\nInputs: width (mm, 0.1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<bias_along_selvedge, 1, 1>(module, c"all_bias_along_selvedge")?;
+    add_status::<bias_along_selvedge, 1, 1>(module, c"status_bias_along_selvedge")?;
     module.add_function(wrap_pyfunction!(one_bias_along_selvedge, module)?)?;
     add_one::<
         bias_square,
@@ -4780,6 +4815,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Side of the square of cloth that holds a bias strip of a given length and width.\n\nSide of the square, without seams (mm).\nInputs: length (mm, 1 to 10000000); width (mm, 0.1 to 10000, <= length).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<bias_square, 2, 1>(module, c"all_bias_square")?;
+    add_status::<bias_square, 2, 1>(module, c"status_bias_square")?;
     module.add_function(wrap_pyfunction!(one_bias_square, module)?)?;
     add_one::<
         bias_strip_length,
@@ -4792,6 +4828,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Length of bias strip that a square of cloth gives.\n\nLength of the strip, at most (mm).\nInputs: side (mm, 1 to 100000); width (mm, 0.1 to 10000, <= side).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<bias_strip_length, 2, 1>(module, c"all_bias_strip_length")?;
+    add_status::<bias_strip_length, 2, 1>(module, c"status_bias_strip_length")?;
     module.add_function(wrap_pyfunction!(one_bias_strip_length, module)?)?;
     add_one::<
         bias_strips,
@@ -4800,7 +4837,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"bias_strips_strips",
+        c"bias_strips__strips",
         c"Strips that a rectangle gives when it is cut across at 45°, and their length when joined.\n\nNumber of strips.\nInputs: length (mm, 10 to 100000); width (mm, 10 to 100000); strip (mm, 1 to 10000); allowance (mm, 0 to 100); shortest (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -4810,7 +4847,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"bias_strips_longest",
+        c"bias_strips__longest",
         c"Strips that a rectangle gives when it is cut across at 45°, and their length when joined.\n\nLength of the longest, along its shorter edge (mm).\nInputs: length (mm, 10 to 100000); width (mm, 10 to 100000); strip (mm, 1 to 10000); allowance (mm, 0 to 100); shortest (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -4820,7 +4857,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"bias_strips_joined",
+        c"bias_strips__joined",
         c"Strips that a rectangle gives when it is cut across at 45°, and their length when joined.\n\nAll strips joined on the straight grain, what the joins take left off (mm).\nInputs: length (mm, 10 to 100000); width (mm, 10 to 100000); strip (mm, 1 to 10000); allowance (mm, 0 to 100); shortest (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -4830,10 +4867,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"bias_strips_kept_pct",
+        c"bias_strips__kept_pct",
         c"Strips that a rectangle gives when it is cut across at 45°, and their length when joined.\n\nShare of the cloth in them before joining (%).\nInputs: length (mm, 10 to 100000); width (mm, 10 to 100000); strip (mm, 1 to 10000); allowance (mm, 0 to 100); shortest (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<bias_strips, 5, 4>(module, c"all_bias_strips")?;
+    add_status::<bias_strips, 5, 4>(module, c"status_bias_strips")?;
     module.add_function(wrap_pyfunction!(one_bias_strips, module)?)?;
     add_one::<
         bias_tube,
@@ -4842,7 +4880,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"bias_tube_turns",
+        c"bias_tube__turns",
         c"One long bias strip from a rectangle sewn to a slanted tube.\n\nTurns of the strip round the tube.\nInputs: length (mm, 10 to 100000); width (mm, 10 to 100000); strip (mm, 1 to 10000); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -4852,7 +4890,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"bias_tube_length",
+        c"bias_tube__length",
         c"One long bias strip from a rectangle sewn to a slanted tube.\n\nLength of the strip (mm).\nInputs: length (mm, 10 to 100000); width (mm, 10 to 100000); strip (mm, 1 to 10000); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -4862,10 +4900,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"bias_tube_leftover",
+        c"bias_tube__leftover",
         c"One long bias strip from a rectangle sewn to a slanted tube.\n\nWhat is left over along the long side, less than one turn (mm).\nInputs: length (mm, 10 to 100000); width (mm, 10 to 100000); strip (mm, 1 to 10000); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<bias_tube, 4, 3>(module, c"all_bias_tube")?;
+    add_status::<bias_tube, 4, 3>(module, c"status_bias_tube")?;
     module.add_function(wrap_pyfunction!(one_bias_tube, module)?)?;
     add_one::<
         binder_solids,
@@ -4874,7 +4913,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"binder_solids_bath_low_pct",
+        c"binder_solids__bath_low_pct",
         c"Solids that dips in a diluted binder, such as soymilk, leave on the cloth, as a range.\n\nSolids in the diluted binder, least (%).\nInputs: low_pct (%, 0.01 to 50); high_pct (%, 0.01 to 50, >= low_pct); parts_water (0 to 100); pick_up_pct (%, 1 to 500); dips (1 to 50).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -4884,7 +4923,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"binder_solids_bath_high_pct",
+        c"binder_solids__bath_high_pct",
         c"Solids that dips in a diluted binder, such as soymilk, leave on the cloth, as a range.\n\nSolids in the diluted binder, most (%).\nInputs: low_pct (%, 0.01 to 50); high_pct (%, 0.01 to 50, >= low_pct); parts_water (0 to 100); pick_up_pct (%, 1 to 500); dips (1 to 50).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -4894,7 +4933,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"binder_solids_owf_low_pct",
+        c"binder_solids__owf_low_pct",
         c"Solids that dips in a diluted binder, such as soymilk, leave on the cloth, as a range.\n\nSolids on weight of fibre after all dips, least (%).\nInputs: low_pct (%, 0.01 to 50); high_pct (%, 0.01 to 50, >= low_pct); parts_water (0 to 100); pick_up_pct (%, 1 to 500); dips (1 to 50).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -4904,7 +4943,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"binder_solids_owf_high_pct",
+        c"binder_solids__owf_high_pct",
         c"Solids that dips in a diluted binder, such as soymilk, leave on the cloth, as a range.\n\nSolids on weight of fibre after all dips, most (%).\nInputs: low_pct (%, 0.01 to 50); high_pct (%, 0.01 to 50, >= low_pct); parts_water (0 to 100); pick_up_pct (%, 1 to 500); dips (1 to 50).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -4914,10 +4953,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"binder_solids_cautions",
+        c"binder_solids__cautions",
         c"Solids that dips in a diluted binder, such as soymilk, leave on the cloth, as a range.\n\nCautions raised (bits).\nInputs: low_pct (%, 0.01 to 50); high_pct (%, 0.01 to 50, >= low_pct); parts_water (0 to 100); pick_up_pct (%, 1 to 500); dips (1 to 50).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<binder_solids, 5, 5>(module, c"all_binder_solids")?;
+    add_status::<binder_solids, 5, 5>(module, c"status_binder_solids")?;
     module.add_function(wrap_pyfunction!(one_binder_solids, module)?)?;
     add_one::<
         binding_strips,
@@ -4926,7 +4966,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"binding_strips_count",
+        c"binding_strips__count",
         c"Number of strips of one length to join for a binding.\n\nNumber of strips.\nInputs: length (mm, 1 to 1000000); strip (mm, 10 to 100000); join (mm, 0 to 10000, < strip).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -4936,10 +4976,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"binding_strips_spare",
+        c"binding_strips__spare",
         c"Number of strips of one length to join for a binding.\n\nWhat the joined strips are longer than needed (mm).\nInputs: length (mm, 1 to 1000000); strip (mm, 10 to 100000); join (mm, 0 to 10000, < strip).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<binding_strips, 3, 2>(module, c"all_binding_strips")?;
+    add_status::<binding_strips, 3, 2>(module, c"status_binding_strips")?;
     module.add_function(wrap_pyfunction!(one_binding_strips, module)?)?;
     add_one::<
         binding_width,
@@ -4952,6 +4993,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Width to cut a binding of a given finished width.\n\nWidth to cut (mm).\nInputs: finished (mm, 0.5 to 1000); turn (mm, 0 to 1000); thickness (mm, 0 to 100); fold.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<binding_width, 4, 1>(module, c"all_binding_width")?;
+    add_status::<binding_width, 4, 1>(module, c"status_binding_width")?;
     module.add_function(wrap_pyfunction!(one_binding_width, module)?)?;
     add_one::<
         bleach_dilution,
@@ -4960,7 +5002,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"bleach_dilution_bleach_ml",
+        c"bleach_dilution__bleach_ml",
         c"Bleach and water for a bath of a given strength, for a given cloth and time.\n\nBleach from the bottle (ml).\nInputs: volume_ml (ml, 1 to 1000000); target_pct (%, 0.001 to 0.6, <= stock_pct); stock_pct (%, 0.1 to 20); minutes (min, 0.1 to 60); fibre; finish; swatch; in_bath.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -4970,7 +5012,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"bleach_dilution_water_ml",
+        c"bleach_dilution__water_ml",
         c"Bleach and water for a bath of a given strength, for a given cloth and time.\n\nCold water it is added to (ml).\nInputs: volume_ml (ml, 1 to 1000000); target_pct (%, 0.001 to 0.6, <= stock_pct); stock_pct (%, 0.1 to 20); minutes (min, 0.1 to 60); fibre; finish; swatch; in_bath.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -4980,7 +5022,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"bleach_dilution_parts_water",
+        c"bleach_dilution__parts_water",
         c"Bleach and water for a bath of a given strength, for a given cloth and time.\n\nParts of water to one of bleach.\nInputs: volume_ml (ml, 1 to 1000000); target_pct (%, 0.001 to 0.6, <= stock_pct); stock_pct (%, 0.1 to 20); minutes (min, 0.1 to 60); fibre; finish; swatch; in_bath.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -4990,10 +5032,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"bleach_dilution_cautions",
+        c"bleach_dilution__cautions",
         c"Bleach and water for a bath of a given strength, for a given cloth and time.\n\nCautions raised (bits).\nInputs: volume_ml (ml, 1 to 1000000); target_pct (%, 0.001 to 0.6, <= stock_pct); stock_pct (%, 0.1 to 20); minutes (min, 0.1 to 60); fibre; finish; swatch; in_bath.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<bleach_dilution, 8, 4>(module, c"all_bleach_dilution")?;
+    add_status::<bleach_dilution, 8, 4>(module, c"status_bleach_dilution")?;
     module.add_function(wrap_pyfunction!(one_bleach_dilution, module)?)?;
     module.add_function(wrap_pyfunction!(one_bleach_time, module)?)?;
     add_one::<
@@ -5007,6 +5050,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Doubts on a length of the body: back length, shoulder, sleeve, skirt.\n\nThe doubts (bits).\nInputs: length (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<body_length_doubts, 1, 1>(module, c"all_body_length_doubts")?;
+    add_status::<body_length_doubts, 1, 1>(module, c"status_body_length_doubts")?;
     module.add_function(wrap_pyfunction!(one_body_length_doubts, module)?)?;
     add_one::<
         box_pleats,
@@ -5015,7 +5059,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"box_pleats_flat",
+        c"box_pleats__flat",
         c"Cloth for box pleats, or inverted ones, of a given number and depth.\n\nWidth before pleating, without allowances (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5025,7 +5069,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"box_pleats_finished",
+        c"box_pleats__finished",
         c"Cloth for box pleats, or inverted ones, of a given number and depth.\n\nWidth when pleated (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5035,7 +5079,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"box_pleats_count",
+        c"box_pleats__count",
         c"Cloth for box pleats, or inverted ones, of a given number and depth.\n\nNumber of pleats.\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5045,7 +5089,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"box_pleats_show",
+        c"box_pleats__show",
         c"Cloth for box pleats, or inverted ones, of a given number and depth.\n\nWidth from pleat to pleat (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5055,7 +5099,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"box_pleats_depth",
+        c"box_pleats__depth",
         c"Cloth for box pleats, or inverted ones, of a given number and depth.\n\nDepth of each of a pleat's two folds (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5065,7 +5109,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         5,
     >(
         module,
-        c"box_pleats_intake",
+        c"box_pleats__intake",
         c"Cloth for box pleats, or inverted ones, of a given number and depth.\n\nCloth that each pleat takes up, four times its depth (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5075,7 +5119,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         6,
     >(
         module,
-        c"box_pleats_taken_up",
+        c"box_pleats__taken_up",
         c"Cloth for box pleats, or inverted ones, of a given number and depth.\n\nCloth that all pleats take up (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5085,7 +5129,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         7,
     >(
         module,
-        c"box_pleats_ratio",
+        c"box_pleats__ratio",
         c"Cloth for box pleats, or inverted ones, of a given number and depth.\n\nFlat over finished: 3 where the folds just meet behind.\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5095,10 +5139,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         8,
     >(
         module,
-        c"box_pleats_doubts",
+        c"box_pleats__doubts",
         c"Cloth for box pleats, or inverted ones, of a given number and depth.\n\nDoubts raised (bits).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<box_pleats, 3, 9>(module, c"all_box_pleats")?;
+    add_status::<box_pleats, 3, 9>(module, c"status_box_pleats")?;
     module.add_function(wrap_pyfunction!(one_box_pleats, module)?)?;
     add_one::<
         box_pleats_count,
@@ -5107,7 +5152,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"box_pleats_count_flat",
+        c"box_pleats_count__flat",
         c"Number of box pleats of at least a given depth that bring cloth there is to a width.\n\nWidth before pleating, without allowances (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5117,7 +5162,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"box_pleats_count_finished",
+        c"box_pleats_count__finished",
         c"Number of box pleats of at least a given depth that bring cloth there is to a width.\n\nWidth when pleated (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5127,7 +5172,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"box_pleats_count_count",
+        c"box_pleats_count__count",
         c"Number of box pleats of at least a given depth that bring cloth there is to a width.\n\nNumber of pleats.\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5137,7 +5182,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"box_pleats_count_show",
+        c"box_pleats_count__show",
         c"Number of box pleats of at least a given depth that bring cloth there is to a width.\n\nWidth from pleat to pleat (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5147,7 +5192,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"box_pleats_count_depth",
+        c"box_pleats_count__depth",
         c"Number of box pleats of at least a given depth that bring cloth there is to a width.\n\nDepth of each of a pleat's two folds (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5157,7 +5202,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         5,
     >(
         module,
-        c"box_pleats_count_intake",
+        c"box_pleats_count__intake",
         c"Number of box pleats of at least a given depth that bring cloth there is to a width.\n\nCloth that each pleat takes up, four times its depth (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5167,7 +5212,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         6,
     >(
         module,
-        c"box_pleats_count_taken_up",
+        c"box_pleats_count__taken_up",
         c"Number of box pleats of at least a given depth that bring cloth there is to a width.\n\nCloth that all pleats take up (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5177,7 +5222,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         7,
     >(
         module,
-        c"box_pleats_count_ratio",
+        c"box_pleats_count__ratio",
         c"Number of box pleats of at least a given depth that bring cloth there is to a width.\n\nFlat over finished: 3 where the folds just meet behind.\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5187,10 +5232,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         8,
     >(
         module,
-        c"box_pleats_count_doubts",
+        c"box_pleats_count__doubts",
         c"Number of box pleats of at least a given depth that bring cloth there is to a width.\n\nDoubts raised (bits).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<box_pleats_count, 3, 9>(module, c"all_box_pleats_count")?;
+    add_status::<box_pleats_count, 3, 9>(module, c"status_box_pleats_count")?;
     module.add_function(wrap_pyfunction!(one_box_pleats_count, module)?)?;
     add_one::<
         box_pleats_depth,
@@ -5199,7 +5245,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"box_pleats_depth_flat",
+        c"box_pleats_depth__flat",
         c"Depth of a given number of box pleats that bring cloth there is to a width.\n\nWidth before pleating, without allowances (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5209,7 +5255,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"box_pleats_depth_finished",
+        c"box_pleats_depth__finished",
         c"Depth of a given number of box pleats that bring cloth there is to a width.\n\nWidth when pleated (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5219,7 +5265,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"box_pleats_depth_count",
+        c"box_pleats_depth__count",
         c"Depth of a given number of box pleats that bring cloth there is to a width.\n\nNumber of pleats.\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5229,7 +5275,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"box_pleats_depth_show",
+        c"box_pleats_depth__show",
         c"Depth of a given number of box pleats that bring cloth there is to a width.\n\nWidth from pleat to pleat (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5239,7 +5285,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"box_pleats_depth_depth",
+        c"box_pleats_depth__depth",
         c"Depth of a given number of box pleats that bring cloth there is to a width.\n\nDepth of each of a pleat's two folds (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5249,7 +5295,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         5,
     >(
         module,
-        c"box_pleats_depth_intake",
+        c"box_pleats_depth__intake",
         c"Depth of a given number of box pleats that bring cloth there is to a width.\n\nCloth that each pleat takes up, four times its depth (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5259,7 +5305,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         6,
     >(
         module,
-        c"box_pleats_depth_taken_up",
+        c"box_pleats_depth__taken_up",
         c"Depth of a given number of box pleats that bring cloth there is to a width.\n\nCloth that all pleats take up (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5269,7 +5315,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         7,
     >(
         module,
-        c"box_pleats_depth_ratio",
+        c"box_pleats_depth__ratio",
         c"Depth of a given number of box pleats that bring cloth there is to a width.\n\nFlat over finished: 3 where the folds just meet behind.\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5279,10 +5325,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         8,
     >(
         module,
-        c"box_pleats_depth_doubts",
+        c"box_pleats_depth__doubts",
         c"Depth of a given number of box pleats that bring cloth there is to a width.\n\nDoubts raised (bits).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<box_pleats_depth, 3, 9>(module, c"all_box_pleats_depth")?;
+    add_status::<box_pleats_depth, 3, 9>(module, c"status_box_pleats_depth")?;
     module.add_function(wrap_pyfunction!(one_box_pleats_depth, module)?)?;
     add_one::<
         box_pleats_finished,
@@ -5291,7 +5338,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"box_pleats_finished_flat",
+        c"box_pleats_finished__flat",
         c"Width to which a given number of box pleats brings cloth there is.\n\nWidth before pleating, without allowances (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5301,7 +5348,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"box_pleats_finished_finished",
+        c"box_pleats_finished__finished",
         c"Width to which a given number of box pleats brings cloth there is.\n\nWidth when pleated (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5311,7 +5358,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"box_pleats_finished_count",
+        c"box_pleats_finished__count",
         c"Width to which a given number of box pleats brings cloth there is.\n\nNumber of pleats.\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5321,7 +5368,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"box_pleats_finished_show",
+        c"box_pleats_finished__show",
         c"Width to which a given number of box pleats brings cloth there is.\n\nWidth from pleat to pleat (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5331,7 +5378,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"box_pleats_finished_depth",
+        c"box_pleats_finished__depth",
         c"Width to which a given number of box pleats brings cloth there is.\n\nDepth of each of a pleat's two folds (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5341,7 +5388,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         5,
     >(
         module,
-        c"box_pleats_finished_intake",
+        c"box_pleats_finished__intake",
         c"Width to which a given number of box pleats brings cloth there is.\n\nCloth that each pleat takes up, four times its depth (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5351,7 +5398,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         6,
     >(
         module,
-        c"box_pleats_finished_taken_up",
+        c"box_pleats_finished__taken_up",
         c"Width to which a given number of box pleats brings cloth there is.\n\nCloth that all pleats take up (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5361,7 +5408,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         7,
     >(
         module,
-        c"box_pleats_finished_ratio",
+        c"box_pleats_finished__ratio",
         c"Width to which a given number of box pleats brings cloth there is.\n\nFlat over finished: 3 where the folds just meet behind.\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5371,10 +5418,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         8,
     >(
         module,
-        c"box_pleats_finished_doubts",
+        c"box_pleats_finished__doubts",
         c"Width to which a given number of box pleats brings cloth there is.\n\nDoubts raised (bits).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<box_pleats_finished, 3, 9>(module, c"all_box_pleats_finished")?;
+    add_status::<box_pleats_finished, 3, 9>(module, c"status_box_pleats_finished")?;
     module.add_function(wrap_pyfunction!(one_box_pleats_finished, module)?)?;
     add_one::<
         breadths,
@@ -5383,7 +5431,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"breadths_count",
+        c"breadths__count",
         c"Number of breadths of cloth that a ring of a given length takes.\n\nNumber of breadths, which is also the number of seams.\nInputs: flat (mm, 1 to 1000000); cloth_width (mm, 1 to 100000); allowance (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5393,7 +5441,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"breadths_round",
+        c"breadths__round",
         c"Number of breadths of cloth that a ring of a given length takes.\n\nWay round when all are joined at their full width (mm).\nInputs: flat (mm, 1 to 1000000); cloth_width (mm, 1 to 100000); allowance (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5403,10 +5451,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"breadths_spare",
+        c"breadths__spare",
         c"Number of breadths of cloth that a ring of a given length takes.\n\nWhat that is more than wanted: gather it in, or cut the last breadth narrower (mm).\nInputs: flat (mm, 1 to 1000000); cloth_width (mm, 1 to 100000); allowance (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<breadths, 3, 3>(module, c"all_breadths")?;
+    add_status::<breadths, 3, 3>(module, c"status_breadths")?;
     module.add_function(wrap_pyfunction!(one_breadths, module)?)?;
     add_one::<
         button_diameter,
@@ -5419,6 +5468,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Diameter of a button from its size in lines.\n\nThe diameter (mm).\nInputs: lines (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<button_diameter, 1, 1>(module, c"all_button_diameter")?;
+    add_status::<button_diameter, 1, 1>(module, c"status_button_diameter")?;
     module.add_function(wrap_pyfunction!(one_button_diameter, module)?)?;
     add_one::<
         button_for_hole,
@@ -5427,7 +5477,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"button_for_hole_diameter",
+        c"button_for_hole__diameter",
         c"Largest flat button for a slit, and the creep of a cross hole.\n\nLargest diameter of a flat button (mm).\nInputs: slit (mm, 1 to 300); thickness (mm, 0 to 100, < slit); start (mm, 0 to 300, <= slit).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5437,10 +5487,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"button_for_hole_creep",
+        c"button_for_hole__creep",
         c"Largest flat button for a slit, and the creep of a cross hole.\n\nHow far the front is let out when a hole meant to start past the line is centred on it; negative lets it in (mm).\nInputs: slit (mm, 1 to 300); thickness (mm, 0 to 100, < slit); start (mm, 0 to 300, <= slit).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<button_for_hole, 3, 2>(module, c"all_button_for_hole")?;
+    add_status::<button_for_hole, 3, 2>(module, c"status_button_for_hole")?;
     module.add_function(wrap_pyfunction!(one_button_for_hole, module)?)?;
     add_one::<
         button_loop,
@@ -5449,7 +5500,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"button_loop_visible",
+        c"button_loop__visible",
         c"Loop of cord that just passes over a button.\n\nLength of the loop that shows (mm).\nInputs: diameter (mm, 1 to 200); thickness (mm, 0 to 100); cord (mm, 0 to 50); gap (mm, 0 to 500); stretch (0 to 3); seam (mm, 0 to 200); shape.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5459,7 +5510,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"button_loop_cut",
+        c"button_loop__cut",
         c"Loop of cord that just passes over a button.\n\nLength to cut (mm).\nInputs: diameter (mm, 1 to 200); thickness (mm, 0 to 100); cord (mm, 0 to 50); gap (mm, 0 to 500); stretch (0 to 3); seam (mm, 0 to 200); shape.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5469,10 +5520,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"button_loop_cautions",
+        c"button_loop__cautions",
         c"Loop of cord that just passes over a button.\n\nCautions raised (bits).\nInputs: diameter (mm, 1 to 200); thickness (mm, 0 to 100); cord (mm, 0 to 50); gap (mm, 0 to 500); stretch (0 to 3); seam (mm, 0 to 200); shape.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<button_loop, 7, 3>(module, c"all_button_loop")?;
+    add_status::<button_loop, 7, 3>(module, c"status_button_loop")?;
     module.add_function(wrap_pyfunction!(one_button_loop, module)?)?;
     add_one::<
         buttonhole,
@@ -5485,6 +5537,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Length of the slit for a flat button.\n\nLength of the slit (mm).\nInputs: diameter (mm, 1 to 200); thickness (mm, 0 to 100); ease (mm, 0 to 20).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<buttonhole, 3, 1>(module, c"all_buttonhole")?;
+    add_status::<buttonhole, 3, 1>(module, c"status_buttonhole")?;
     module.add_function(wrap_pyfunction!(one_buttonhole, module)?)?;
     add_one::<
         cap_ease,
@@ -5493,7 +5546,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"cap_ease_ease",
+        c"cap_ease__ease",
         c"Ease of a sleeve cap in its armhole.\n\nWhat the cap is longer; negative when it is too short to be sewn in (mm).\nInputs: armhole (mm, 1 to 100000); cap (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5503,10 +5556,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"cap_ease_ease_pct",
+        c"cap_ease__ease_pct",
         c"Ease of a sleeve cap in its armhole.\n\nThe same over the armhole (%).\nInputs: armhole (mm, 1 to 100000); cap (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<cap_ease, 2, 2>(module, c"all_cap_ease")?;
+    add_status::<cap_ease, 2, 2>(module, c"status_cap_ease")?;
     module.add_function(wrap_pyfunction!(one_cap_ease, module)?)?;
     add_one::<
         cap_for_ease,
@@ -5519,6 +5573,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Length that a sleeve cap must have for a wanted ease.\n\nSeam line of the cap (mm).\nInputs: armhole (mm, 1 to 100000); ease_pct (%, -20 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<cap_for_ease, 2, 1>(module, c"all_cap_for_ease")?;
+    add_status::<cap_for_ease, 2, 1>(module, c"status_cap_for_ease")?;
     module.add_function(wrap_pyfunction!(one_cap_for_ease, module)?)?;
     add_one::<
         cap_width_bound,
@@ -5531,6 +5586,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Widest sleeve that a cap of a given length and height can have.\n\nUpper bound of the width at the underarm line (mm).\nInputs: cap (mm, 1 to 100000); height (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<cap_width_bound, 2, 1>(module, c"all_cap_width_bound")?;
+    add_status::<cap_width_bound, 2, 1>(module, c"status_cap_width_bound")?;
     module.add_function(wrap_pyfunction!(one_cap_width_bound, module)?)?;
     add_one::<
         carried_liquor,
@@ -5543,6 +5599,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Liquor that goods carry out of a bath.\n\nLiquor carried (ml).\nInputs: mass_g (g, 0.01 to 1000000); pick_up_pct (%, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<carried_liquor, 2, 1>(module, c"all_carried_liquor")?;
+    add_status::<carried_liquor, 2, 1>(module, c"status_carried_liquor")?;
     module.add_function(wrap_pyfunction!(one_carried_liquor, module)?)?;
     add_one::<
         casing,
@@ -5551,7 +5608,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"casing_depth",
+        c"casing__depth",
         c"Depth and allowance of a casing for elastic or a cord.\n\nFrom the fold to the lower stitching (mm).\nInputs: width (mm, 1 to 500); ease (mm, 0 to 100); turn_in (mm, 0 to 100); heading (mm, 0 to 500).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5561,10 +5618,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"casing_allowance",
+        c"casing__allowance",
         c"Depth and allowance of a casing for elastic or a cord.\n\nAllowance beyond the fold (mm).\nInputs: width (mm, 1 to 500); ease (mm, 0 to 100); turn_in (mm, 0 to 100); heading (mm, 0 to 500).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<casing, 4, 2>(module, c"all_casing")?;
+    add_status::<casing, 4, 2>(module, c"status_casing")?;
     module.add_function(wrap_pyfunction!(one_casing, module)?)?;
     add_one::<
         ciede2000,
@@ -5577,6 +5635,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"How far apart two colours look, by CIEDE2000.\n\nColour difference.\nInputs: l1 (0 to 100); a1 (-200 to 200); b1 (-200 to 200); l2 (0 to 100); a2 (-200 to 200); b2 (-200 to 200).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<ciede2000, 6, 1>(module, c"all_ciede2000")?;
+    add_status::<ciede2000, 6, 1>(module, c"status_ciede2000")?;
     module.add_function(wrap_pyfunction!(one_ciede2000, module)?)?;
     add_one::<
         circle_skirt,
@@ -5585,7 +5644,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"circle_skirt_waist_radius",
+        c"circle_skirt__waist_radius",
         c"Radii of a skirt cut from part of a ring.\n\nRadius of the waist edge (mm).\nInputs: waist (mm, 1 to 100000); length (mm, 0 to 100000); fraction (0.01 to 4).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5595,7 +5654,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"circle_skirt_hem_radius",
+        c"circle_skirt__hem_radius",
         c"Radii of a skirt cut from part of a ring.\n\nRadius of the hem edge (mm).\nInputs: waist (mm, 1 to 100000); length (mm, 0 to 100000); fraction (0.01 to 4).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5605,10 +5664,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"circle_skirt_hem_length",
+        c"circle_skirt__hem_length",
         c"Radii of a skirt cut from part of a ring.\n\nLength of the hem edge (mm).\nInputs: waist (mm, 1 to 100000); length (mm, 0 to 100000); fraction (0.01 to 4).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<circle_skirt, 3, 3>(module, c"all_circle_skirt")?;
+    add_status::<circle_skirt, 3, 3>(module, c"status_circle_skirt")?;
     module.add_function(wrap_pyfunction!(one_circle_skirt, module)?)?;
     add_one::<
         circle_skirt_fraction,
@@ -5617,7 +5677,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"circle_skirt_fraction_fraction",
+        c"circle_skirt_fraction__fraction",
         c"Largest part of a ring from which cloth of a given width gives a skirt of a given length.\n\nPart of a full ring.\nInputs: waist (mm, 1 to 100000); length (mm, 0 to 100000); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5627,7 +5687,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"circle_skirt_fraction_length",
+        c"circle_skirt_fraction__length",
         c"Largest part of a ring from which cloth of a given width gives a skirt of a given length.\n\nWaist edge to hem edge (mm).\nInputs: waist (mm, 1 to 100000); length (mm, 0 to 100000); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5637,7 +5697,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"circle_skirt_fraction_waist_radius",
+        c"circle_skirt_fraction__waist_radius",
         c"Largest part of a ring from which cloth of a given width gives a skirt of a given length.\n\nRadius of the waist edge (mm).\nInputs: waist (mm, 1 to 100000); length (mm, 0 to 100000); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5647,7 +5707,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"circle_skirt_fraction_hem_radius",
+        c"circle_skirt_fraction__hem_radius",
         c"Largest part of a ring from which cloth of a given width gives a skirt of a given length.\n\nRadius of the hem edge (mm).\nInputs: waist (mm, 1 to 100000); length (mm, 0 to 100000); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5657,7 +5717,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"circle_skirt_fraction_hem_length",
+        c"circle_skirt_fraction__hem_length",
         c"Largest part of a ring from which cloth of a given width gives a skirt of a given length.\n\nLength of the hem edge, all pieces together (mm).\nInputs: waist (mm, 1 to 100000); length (mm, 0 to 100000); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5667,7 +5727,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         5,
     >(
         module,
-        c"circle_skirt_fraction_piece_angle_deg",
+        c"circle_skirt_fraction__piece_angle_deg",
         c"Largest part of a ring from which cloth of a given width gives a skirt of a given length.\n\nAngle of one piece (deg).\nInputs: waist (mm, 1 to 100000); length (mm, 0 to 100000); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5677,10 +5737,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         6,
     >(
         module,
-        c"circle_skirt_fraction_cloth_length",
+        c"circle_skirt_fraction__cloth_length",
         c"Largest part of a ring from which cloth of a given width gives a skirt of a given length.\n\nCloth one piece takes along the grain (mm).\nInputs: waist (mm, 1 to 100000); length (mm, 0 to 100000); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<circle_skirt_fraction, 4, 7>(module, c"all_circle_skirt_fraction")?;
+    add_status::<circle_skirt_fraction, 4, 7>(module, c"status_circle_skirt_fraction")?;
     module.add_function(wrap_pyfunction!(one_circle_skirt_fraction, module)?)?;
     add_one::<
         circle_skirt_longest,
@@ -5689,7 +5750,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"circle_skirt_longest_fraction",
+        c"circle_skirt_longest__fraction",
         c"Longest skirt of a given part of a ring that cloth of a given width allows.\n\nPart of a full ring.\nInputs: waist (mm, 1 to 100000); fraction (0.01 to 4, <= pieces); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5699,7 +5760,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"circle_skirt_longest_length",
+        c"circle_skirt_longest__length",
         c"Longest skirt of a given part of a ring that cloth of a given width allows.\n\nWaist edge to hem edge (mm).\nInputs: waist (mm, 1 to 100000); fraction (0.01 to 4, <= pieces); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5709,7 +5770,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"circle_skirt_longest_waist_radius",
+        c"circle_skirt_longest__waist_radius",
         c"Longest skirt of a given part of a ring that cloth of a given width allows.\n\nRadius of the waist edge (mm).\nInputs: waist (mm, 1 to 100000); fraction (0.01 to 4, <= pieces); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5719,7 +5780,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"circle_skirt_longest_hem_radius",
+        c"circle_skirt_longest__hem_radius",
         c"Longest skirt of a given part of a ring that cloth of a given width allows.\n\nRadius of the hem edge (mm).\nInputs: waist (mm, 1 to 100000); fraction (0.01 to 4, <= pieces); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5729,7 +5790,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"circle_skirt_longest_hem_length",
+        c"circle_skirt_longest__hem_length",
         c"Longest skirt of a given part of a ring that cloth of a given width allows.\n\nLength of the hem edge, all pieces together (mm).\nInputs: waist (mm, 1 to 100000); fraction (0.01 to 4, <= pieces); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5739,7 +5800,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         5,
     >(
         module,
-        c"circle_skirt_longest_piece_angle_deg",
+        c"circle_skirt_longest__piece_angle_deg",
         c"Longest skirt of a given part of a ring that cloth of a given width allows.\n\nAngle of one piece (deg).\nInputs: waist (mm, 1 to 100000); fraction (0.01 to 4, <= pieces); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5749,10 +5810,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         6,
     >(
         module,
-        c"circle_skirt_longest_cloth_length",
+        c"circle_skirt_longest__cloth_length",
         c"Longest skirt of a given part of a ring that cloth of a given width allows.\n\nCloth one piece takes along the grain (mm).\nInputs: waist (mm, 1 to 100000); fraction (0.01 to 4, <= pieces); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<circle_skirt_longest, 4, 7>(module, c"all_circle_skirt_longest")?;
+    add_status::<circle_skirt_longest, 4, 7>(module, c"status_circle_skirt_longest")?;
     module.add_function(wrap_pyfunction!(one_circle_skirt_longest, module)?)?;
     add_one::<
         cloth_mass,
@@ -5765,6 +5827,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Mass of a rectangle of cloth.\n\nMass (g).\nInputs: length (mm, 0 to 10000000); width (mm, 0 to 100000); gsm (gsm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<cloth_mass, 3, 1>(module, c"all_cloth_mass")?;
+    add_status::<cloth_mass, 3, 1>(module, c"status_cloth_mass")?;
     module.add_function(wrap_pyfunction!(one_cloth_mass, module)?)?;
     add_one::<
         cloth_to_buy,
@@ -5777,6 +5840,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Length of cloth to buy, with what repeats and nap take, rounded up to what the shop cuts.\n\nLength to buy (mm).\nInputs: length (mm, 0 to 1000000); repeat (mm, 0 to 10000); extra (mm, 0 to 100000); graduation (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<cloth_to_buy, 4, 1>(module, c"all_cloth_to_buy")?;
+    add_status::<cloth_to_buy, 4, 1>(module, c"status_cloth_to_buy")?;
     module.add_function(wrap_pyfunction!(one_cloth_to_buy, module)?)?;
     add_one::<
         component_check,
@@ -5785,7 +5849,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"component_check_bears",
+        c"component_check__bears",
         c"Whether one part of a garment bears a bath, and whether it takes colour there.\n\n0: it bears the bath; 1: a swatch decides; 2: it does not, so take it off first.\nInputs: fibre; finish; swatch; bath; temperature_c (degC, 0 to 100); minutes (min, 0 to 1440).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5795,7 +5859,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"component_check_colour",
+        c"component_check__colour",
         c"Whether one part of a garment bears a bath, and whether it takes colour there.\n\nColour it takes in this bath: 0 none, 1 some or not sure, 2 well.\nInputs: fibre; finish; swatch; bath; temperature_c (degC, 0 to 100); minutes (min, 0 to 1440).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5805,10 +5869,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"component_check_cautions",
+        c"component_check__cautions",
         c"Whether one part of a garment bears a bath, and whether it takes colour there.\n\nCautions raised (bits).\nInputs: fibre; finish; swatch; bath; temperature_c (degC, 0 to 100); minutes (min, 0 to 1440).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<component_check, 6, 3>(module, c"all_component_check")?;
+    add_status::<component_check, 6, 3>(module, c"status_component_check")?;
     module.add_function(wrap_pyfunction!(one_component_check, module)?)?;
     add_one::<
         cover_mark,
@@ -5817,7 +5882,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"cover_mark_now",
+        c"cover_mark__now",
         c"Depth of dye that brings a mark within a limit of its ground.\n\nColour difference of mark and ground as they are, CIEDE2000.\nInputs: ground (0.001 to 1); mark (0.001 to 1); limit (0.01 to 50).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5827,7 +5892,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"cover_mark_depth",
+        c"cover_mark__depth",
         c"Depth of dye that brings a mark within a limit of its ground.\n\nDepth that the dye must add to both, K/S; 0 when nothing is needed.\nInputs: ground (0.001 to 1); mark (0.001 to 1); limit (0.01 to 50).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5837,7 +5902,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"cover_mark_ground_after",
+        c"cover_mark__ground_after",
         c"Depth of dye that brings a mark within a limit of its ground.\n\nReflectance of the ground then.\nInputs: ground (0.001 to 1); mark (0.001 to 1); limit (0.01 to 50).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5847,7 +5912,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"cover_mark_mark_after",
+        c"cover_mark__mark_after",
         c"Depth of dye that brings a mark within a limit of its ground.\n\nReflectance of the mark then.\nInputs: ground (0.001 to 1); mark (0.001 to 1); limit (0.01 to 50).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5857,10 +5922,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"cover_mark_after",
+        c"cover_mark__after",
         c"Depth of dye that brings a mark within a limit of its ground.\n\nColour difference then.\nInputs: ground (0.001 to 1); mark (0.001 to 1); limit (0.01 to 50).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<cover_mark, 3, 5>(module, c"all_cover_mark")?;
+    add_status::<cover_mark, 3, 5>(module, c"status_cover_mark")?;
     module.add_function(wrap_pyfunction!(one_cover_mark, module)?)?;
     module.add_function(wrap_pyfunction!(one_curved_band, module)?)?;
     add_one::<
@@ -5870,7 +5936,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"cut_for_change_cut",
+        c"cut_for_change__cut",
         c"Length to cut so that washing brings it to a finished length.\n\nLength to cut (mm).\nInputs: finished (mm, 0 to 1000000); change_pct (%, -90 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5880,7 +5946,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"cut_for_change_added",
+        c"cut_for_change__added",
         c"Length to cut so that washing brings it to a finished length.\n\nWhat is added; negative for cloth that grows (mm).\nInputs: finished (mm, 0 to 1000000); change_pct (%, -90 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5890,10 +5956,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"cut_for_change_doubts",
+        c"cut_for_change__doubts",
         c"Length to cut so that washing brings it to a finished length.\n\nDoubts raised (bits).\nInputs: finished (mm, 0 to 1000000); change_pct (%, -90 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<cut_for_change, 2, 3>(module, c"all_cut_for_change")?;
+    add_status::<cut_for_change, 2, 3>(module, c"status_cut_for_change")?;
     module.add_function(wrap_pyfunction!(one_cut_for_change, module)?)?;
     add_one::<
         cut_state,
@@ -5902,7 +5969,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"cut_state_finished",
+        c"cut_state__finished",
         c"Finished and cut width of a piece, from what its two edges are drawn as.\n\nWidth between the seam lines (mm).\nInputs: drawn (mm, 1 to 100000); allowance (mm, 0 to 1000); cut_edges (0 to 2).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5912,10 +5979,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"cut_state_cut",
+        c"cut_state__cut",
         c"Finished and cut width of a piece, from what its two edges are drawn as.\n\nWidth between the cut edges (mm).\nInputs: drawn (mm, 1 to 100000); allowance (mm, 0 to 1000); cut_edges (0 to 2).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<cut_state, 3, 2>(module, c"all_cut_state")?;
+    add_status::<cut_state, 3, 2>(module, c"status_cut_state")?;
     module.add_function(wrap_pyfunction!(one_cut_state, module)?)?;
     add_one::<
         dart,
@@ -5924,7 +5992,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"dart_leg",
+        c"dart__leg",
         c"Leg and angle of a dart from its intake and the length of its centre line.\n\nLength of each leg, edge to point (mm).\nInputs: intake (mm, 0 to 10000); length (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5934,10 +6002,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"dart_angle_deg",
+        c"dart__angle_deg",
         c"Leg and angle of a dart from its intake and the length of its centre line.\n\nAngle at the point, which is also the kink of a straight edge when the dart is closed (deg).\nInputs: intake (mm, 0 to 10000); length (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<dart, 2, 2>(module, c"all_dart")?;
+    add_status::<dart, 2, 2>(module, c"status_dart")?;
     module.add_function(wrap_pyfunction!(one_dart, module)?)?;
     add_one::<
         dart_equivalent,
@@ -5946,7 +6015,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"dart_equivalent_ease_pct",
+        c"dart_equivalent__ease_pct",
         c"Ease, gathers or tucks that take up as much as a dart, along a stretch of its edge.\n\nEase of the seam, if it is eased in (%).\nInputs: intake (mm, 0 to 10000); finished (mm, 1 to 100000); tucks (1 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5956,7 +6025,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"dart_equivalent_gather_ratio",
+        c"dart_equivalent__gather_ratio",
         c"Ease, gathers or tucks that take up as much as a dart, along a stretch of its edge.\n\nRatio of the gathers, if it is gathered.\nInputs: intake (mm, 0 to 10000); finished (mm, 1 to 100000); tucks (1 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5966,7 +6035,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"dart_equivalent_tuck_depth",
+        c"dart_equivalent__tuck_depth",
         c"Ease, gathers or tucks that take up as much as a dart, along a stretch of its edge.\n\nDepth of each tuck or pleat, if it is folded (mm).\nInputs: intake (mm, 0 to 10000); finished (mm, 1 to 100000); tucks (1 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5976,10 +6045,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"dart_equivalent_doubts",
+        c"dart_equivalent__doubts",
         c"Ease, gathers or tucks that take up as much as a dart, along a stretch of its edge.\n\n`GATHERS_SCANT` when as gathers it would look like a mistake (bits).\nInputs: intake (mm, 0 to 10000); finished (mm, 1 to 100000); tucks (1 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<dart_equivalent, 3, 4>(module, c"all_dart_equivalent")?;
+    add_status::<dart_equivalent, 3, 4>(module, c"status_dart_equivalent")?;
     module.add_function(wrap_pyfunction!(one_dart_equivalent, module)?)?;
     add_one::<
         dart_from_gape,
@@ -5988,7 +6058,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"dart_from_gape_intake",
+        c"dart_from_gape__intake",
         c"Dart that takes up the gape of an edge, turned to another edge.\n\nWidth of the dart at its own edge (mm).\nInputs: gape (mm, 0 to 10000); gape_distance (mm, 1 to 10000); dart_leg (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -5998,10 +6068,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"dart_from_gape_angle_deg",
+        c"dart_from_gape__angle_deg",
         c"Dart that takes up the gape of an edge, turned to another edge.\n\nAngle at the point (deg).\nInputs: gape (mm, 0 to 10000); gape_distance (mm, 1 to 10000); dart_leg (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<dart_from_gape, 3, 2>(module, c"all_dart_from_gape")?;
+    add_status::<dart_from_gape, 3, 2>(module, c"status_dart_from_gape")?;
     module.add_function(wrap_pyfunction!(one_dart_from_gape, module)?)?;
     add_one::<
         dart_in_panel,
@@ -6010,7 +6081,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"dart_in_panel_intake_each",
+        c"dart_in_panel__intake_each",
         c"Darts that bring a panel there is to the width wanted.\n\nIntake of each dart (mm).\nInputs: panel_width (mm, 1 to 100000); wanted_width (mm, 1 to 100000, <= panel_width); count (1 to 16); largest_intake (mm, 0 to 10000); length (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6020,7 +6091,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"dart_in_panel_leftover",
+        c"dart_in_panel__leftover",
         c"Darts that bring a panel there is to the width wanted.\n\nWidth still to be taken, at the side seam (mm).\nInputs: panel_width (mm, 1 to 100000); wanted_width (mm, 1 to 100000, <= panel_width); count (1 to 16); largest_intake (mm, 0 to 10000); length (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6030,7 +6101,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"dart_in_panel_leg",
+        c"dart_in_panel__leg",
         c"Darts that bring a panel there is to the width wanted.\n\nLength of each leg (mm).\nInputs: panel_width (mm, 1 to 100000); wanted_width (mm, 1 to 100000, <= panel_width); count (1 to 16); largest_intake (mm, 0 to 10000); length (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6040,7 +6111,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"dart_in_panel_kink_deg",
+        c"dart_in_panel__kink_deg",
         c"Darts that bring a panel there is to the width wanted.\n\nKink of the straight edge at each closed dart; the edge is trued there before cutting (deg).\nInputs: panel_width (mm, 1 to 100000); wanted_width (mm, 1 to 100000, <= panel_width); count (1 to 16); largest_intake (mm, 0 to 10000); length (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6050,10 +6121,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"dart_in_panel_doubts",
+        c"dart_in_panel__doubts",
         c"Darts that bring a panel there is to the width wanted.\n\nDoubts raised (bits).\nInputs: panel_width (mm, 1 to 100000); wanted_width (mm, 1 to 100000, <= panel_width); count (1 to 16); largest_intake (mm, 0 to 10000); length (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<dart_in_panel, 5, 5>(module, c"all_dart_in_panel")?;
+    add_status::<dart_in_panel, 5, 5>(module, c"status_dart_in_panel")?;
     module.add_function(wrap_pyfunction!(one_dart_in_panel, module)?)?;
     add_one::<
         dart_turned,
@@ -6066,6 +6138,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Intake of a dart that is turned about its point to an edge at another distance.\n\nWidth of the dart at the new edge (mm).\nInputs: intake (mm, 0 to 10000); leg (mm, 1 to 10000); new_leg (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<dart_turned, 3, 1>(module, c"all_dart_turned")?;
+    add_status::<dart_turned, 3, 1>(module, c"status_dart_turned")?;
     module.add_function(wrap_pyfunction!(one_dart_turned, module)?)?;
     add_one::<
         dart_width_at,
@@ -6078,6 +6151,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Width of a dart between its point and its edge.\n\nWidth of the dart there (mm).\nInputs: intake (mm, 0 to 10000); leg (mm, 1 to 10000); distance (mm, 0 to 10000, <= leg).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<dart_width_at, 3, 1>(module, c"all_dart_width_at")?;
+    add_status::<dart_width_at, 3, 1>(module, c"status_dart_width_at")?;
     module.add_function(wrap_pyfunction!(one_dart_width_at, module)?)?;
     add_one::<
         deepest_hem,
@@ -6090,6 +6164,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Deepest hem on a flared edge that can still be eased in.\n\nDepth of the hem (mm).\nInputs: radius (mm, 1 to 1000000); excess_pct (%, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<deepest_hem, 2, 1>(module, c"all_deepest_hem")?;
+    add_status::<deepest_hem, 2, 1>(module, c"status_deepest_hem")?;
     module.add_function(wrap_pyfunction!(one_deepest_hem, module)?)?;
     add_one::<
         dimensional_change,
@@ -6102,6 +6177,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Dimensional change of cloth in the wash, in percent; minus is shrinkage.\n\nChange (%).\nInputs: before (mm, 1 to 1000000); after (mm, 1 to 1000000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<dimensional_change, 2, 1>(module, c"all_dimensional_change")?;
+    add_status::<dimensional_change, 2, 1>(module, c"status_dimensional_change")?;
     module.add_function(wrap_pyfunction!(one_dimensional_change, module)?)?;
     add_one::<
         double_dart,
@@ -6110,7 +6186,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"double_dart_upper_leg",
+        c"double_dart__upper_leg",
         c"Legs and angles of a dart with a point at each end, as at the waist of a dress.\n\nLength of each upper leg (mm).\nInputs: intake (mm, 0 to 10000); upper (mm, 1 to 10000); lower (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6120,7 +6196,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"double_dart_lower_leg",
+        c"double_dart__lower_leg",
         c"Legs and angles of a dart with a point at each end, as at the waist of a dress.\n\nLength of each lower leg (mm).\nInputs: intake (mm, 0 to 10000); upper (mm, 1 to 10000); lower (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6130,7 +6206,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"double_dart_upper_angle_deg",
+        c"double_dart__upper_angle_deg",
         c"Legs and angles of a dart with a point at each end, as at the waist of a dress.\n\nAngle at the upper point (deg).\nInputs: intake (mm, 0 to 10000); upper (mm, 1 to 10000); lower (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6140,7 +6216,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"double_dart_lower_angle_deg",
+        c"double_dart__lower_angle_deg",
         c"Legs and angles of a dart with a point at each end, as at the waist of a dress.\n\nAngle at the lower point (deg).\nInputs: intake (mm, 0 to 10000); upper (mm, 1 to 10000); lower (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6150,7 +6226,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"double_dart_bend_deg",
+        c"double_dart__bend_deg",
         c"Legs and angles of a dart with a point at each end, as at the waist of a dress.\n\nHow far each leg turns where the dart is widest, where its fold is snipped (deg).\nInputs: intake (mm, 0 to 10000); upper (mm, 1 to 10000); lower (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6160,10 +6236,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         5,
     >(
         module,
-        c"double_dart_doubts",
+        c"double_dart__doubts",
         c"Legs and angles of a dart with a point at each end, as at the waist of a dress.\n\nDoubts raised (bits).\nInputs: intake (mm, 0 to 10000); upper (mm, 1 to 10000); lower (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<double_dart, 3, 6>(module, c"all_double_dart")?;
+    add_status::<double_dart, 3, 6>(module, c"status_double_dart")?;
     module.add_function(wrap_pyfunction!(one_double_dart, module)?)?;
     add_one::<
         elastic,
@@ -6172,7 +6249,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"elastic_round",
+        c"elastic__round",
         c"Length of elastic for a waist or a cuff, and the stretch asked of it.\n\nWay round the joined elastic, not stretched (mm).\nInputs: girth (mm, 1 to 100000); widest (mm, 1 to 100000, >= girth); shorter (mm, 0 to 10000, < girth); overlap (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6182,7 +6259,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"elastic_cut",
+        c"elastic__cut",
         c"Length of elastic for a waist or a cuff, and the stretch asked of it.\n\nLength to cut, with its overlap (mm).\nInputs: girth (mm, 1 to 100000); widest (mm, 1 to 100000, >= girth); shorter (mm, 0 to 10000, < girth); overlap (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6192,7 +6269,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"elastic_worn_pct",
+        c"elastic__worn_pct",
         c"Length of elastic for a waist or a cuff, and the stretch asked of it.\n\nStretch when worn (%).\nInputs: girth (mm, 1 to 100000); widest (mm, 1 to 100000, >= girth); shorter (mm, 0 to 10000, < girth); overlap (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6202,7 +6279,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"elastic_passing_pct",
+        c"elastic__passing_pct",
         c"Length of elastic for a waist or a cuff, and the stretch asked of it.\n\nStretch when the widest part passes through (%).\nInputs: girth (mm, 1 to 100000); widest (mm, 1 to 100000, >= girth); shorter (mm, 0 to 10000, < girth); overlap (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6212,10 +6289,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"elastic_cautions",
+        c"elastic__cautions",
         c"Length of elastic for a waist or a cuff, and the stretch asked of it.\n\nAlways `ELASTIC_BATH` (bits).\nInputs: girth (mm, 1 to 100000); widest (mm, 1 to 100000, >= girth); shorter (mm, 0 to 10000, < girth); overlap (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<elastic, 4, 5>(module, c"all_elastic")?;
+    add_status::<elastic, 4, 5>(module, c"status_elastic")?;
     module.add_function(wrap_pyfunction!(one_elastic, module)?)?;
     add_one::<
         even_spacing,
@@ -6228,6 +6306,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Pitch of buttons or holes spaced evenly.\n\nFrom middle to middle of neighbours (mm).\nInputs: first (mm, 0 to 100000); last (mm, 0 to 100000, > first); count (2 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<even_spacing, 3, 1>(module, c"all_even_spacing")?;
+    add_status::<even_spacing, 3, 1>(module, c"status_even_spacing")?;
     module.add_function(wrap_pyfunction!(one_even_spacing, module)?)?;
     add_one::<
         five_gores,
@@ -6236,7 +6315,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"five_gores_front_waist",
+        c"five_gores__front_waist",
         c"Widths of a five-gored skirt's half pattern by a handed-down rule.\n\nHalf the front gore at the waist (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6246,7 +6325,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"five_gores_side_waist",
+        c"five_gores__side_waist",
         c"Widths of a five-gored skirt's half pattern by a handed-down rule.\n\nSide gore at the waist (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6256,7 +6335,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"five_gores_back_waist",
+        c"five_gores__back_waist",
         c"Widths of a five-gored skirt's half pattern by a handed-down rule.\n\nBack gore at the waist, its gathers included (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6266,7 +6345,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"five_gores_front_hip",
+        c"five_gores__front_hip",
         c"Widths of a five-gored skirt's half pattern by a handed-down rule.\n\nHalf the front gore at the hip (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6276,7 +6355,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"five_gores_side_hip",
+        c"five_gores__side_hip",
         c"Widths of a five-gored skirt's half pattern by a handed-down rule.\n\nSide gore at the hip (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6286,10 +6365,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         5,
     >(
         module,
-        c"five_gores_back_hip",
+        c"five_gores__back_hip",
         c"Widths of a five-gored skirt's half pattern by a handed-down rule.\n\nBack gore at the hip (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<five_gores, 2, 6>(module, c"all_five_gores")?;
+    add_status::<five_gores, 2, 6>(module, c"status_five_gores")?;
     module.add_function(wrap_pyfunction!(one_five_gores, module)?)?;
     add_one::<
         flounce,
@@ -6298,7 +6378,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"flounce_inner_radius",
+        c"flounce__inner_radius",
         c"Rings for a flounce that lies flat along its edge and ripples at its hem.\n\nRadius of the seam line that is sewn on (mm).\nInputs: edge (mm, 1 to 1000000); depth (mm, 1 to 10000); rings (1 to 200); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6308,7 +6388,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"flounce_outer_radius",
+        c"flounce__outer_radius",
         c"Rings for a flounce that lies flat along its edge and ripples at its hem.\n\nRadius of the finished hem (mm).\nInputs: edge (mm, 1 to 1000000); depth (mm, 1 to 10000); rings (1 to 200); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6318,7 +6398,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"flounce_hem",
+        c"flounce__hem",
         c"Rings for a flounce that lies flat along its edge and ripples at its hem.\n\nFinished hem of all rings joined (mm).\nInputs: edge (mm, 1 to 1000000); depth (mm, 1 to 10000); rings (1 to 200); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6328,7 +6408,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"flounce_ratio",
+        c"flounce__ratio",
         c"Rings for a flounce that lies flat along its edge and ripples at its hem.\n\nHem over edge: how much it ripples.\nInputs: edge (mm, 1 to 1000000); depth (mm, 1 to 10000); rings (1 to 200); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6338,10 +6418,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"flounce_square",
+        c"flounce__square",
         c"Rings for a flounce that lies flat along its edge and ripples at its hem.\n\nSide of the square of cloth that each ring takes, without hem allowance (mm).\nInputs: edge (mm, 1 to 1000000); depth (mm, 1 to 10000); rings (1 to 200); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<flounce, 4, 5>(module, c"all_flounce")?;
+    add_status::<flounce, 4, 5>(module, c"status_flounce")?;
     module.add_function(wrap_pyfunction!(one_flounce, module)?)?;
     module.add_function(wrap_pyfunction!(one_format_length, module)?)?;
     add_one::<
@@ -6355,6 +6436,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Doubts on a front and a back at one level, together.\n\nThe doubts (bits).\nInputs: front (mm, 1 to 100000); back (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<front_back_doubts, 2, 1>(module, c"all_front_back_doubts")?;
+    add_status::<front_back_doubts, 2, 1>(module, c"status_front_back_doubts")?;
     module.add_function(wrap_pyfunction!(one_front_back_doubts, module)?)?;
     add_one::<
         frustum,
@@ -6363,7 +6445,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"frustum_slant",
+        c"frustum__slant",
         c"Part of a ring that rolls up to a cone, or to a part of one, of given diameters and height.\n\nFrom edge to edge along the cloth (mm).\nInputs: lower_diameter (mm, 1 to 100000); upper_diameter (mm, 0 to 100000, < lower_diameter); height (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6373,7 +6455,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"frustum_inner_radius",
+        c"frustum__inner_radius",
         c"Part of a ring that rolls up to a cone, or to a part of one, of given diameters and height.\n\nRadius of the upper, smaller edge, laid flat (mm).\nInputs: lower_diameter (mm, 1 to 100000); upper_diameter (mm, 0 to 100000, < lower_diameter); height (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6383,7 +6465,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"frustum_outer_radius",
+        c"frustum__outer_radius",
         c"Part of a ring that rolls up to a cone, or to a part of one, of given diameters and height.\n\nRadius of the lower, larger edge, laid flat (mm).\nInputs: lower_diameter (mm, 1 to 100000); upper_diameter (mm, 0 to 100000, < lower_diameter); height (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6393,7 +6475,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"frustum_angle_deg",
+        c"frustum__angle_deg",
         c"Part of a ring that rolls up to a cone, or to a part of one, of given diameters and height.\n\nAngle of the sector (deg).\nInputs: lower_diameter (mm, 1 to 100000); upper_diameter (mm, 0 to 100000, < lower_diameter); height (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6403,10 +6485,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"frustum_area_mm2",
+        c"frustum__area_mm2",
         c"Part of a ring that rolls up to a cone, or to a part of one, of given diameters and height.\n\nArea of the sector, without allowances (mm2).\nInputs: lower_diameter (mm, 1 to 100000); upper_diameter (mm, 0 to 100000, < lower_diameter); height (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<frustum, 3, 5>(module, c"all_frustum")?;
+    add_status::<frustum, 3, 5>(module, c"status_frustum")?;
     module.add_function(wrap_pyfunction!(one_frustum, module)?)?;
     add_one::<
         gather_ratio,
@@ -6415,7 +6498,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"gather_ratio_flat",
+        c"gather_ratio__flat",
         c"Ratio of gathers that a strip there is gives on a line.\n\nLength of the strip before gathering, without allowances (mm).\nInputs: flat (mm, 1 to 20000000); finished (mm, 1 to 1000000, <= flat).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6425,7 +6508,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"gather_ratio_taken_up",
+        c"gather_ratio__taken_up",
         c"Ratio of gathers that a strip there is gives on a line.\n\nWhat the gathers take up (mm).\nInputs: flat (mm, 1 to 20000000); finished (mm, 1 to 1000000, <= flat).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6435,7 +6518,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"gather_ratio_ratio",
+        c"gather_ratio__ratio",
         c"Ratio of gathers that a strip there is gives on a line.\n\nStrip over line: 1.5 is half as much again.\nInputs: flat (mm, 1 to 20000000); finished (mm, 1 to 1000000, <= flat).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6445,10 +6528,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"gather_ratio_doubts",
+        c"gather_ratio__doubts",
         c"Ratio of gathers that a strip there is gives on a line.\n\nDoubts raised (bits).\nInputs: flat (mm, 1 to 20000000); finished (mm, 1 to 1000000, <= flat).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<gather_ratio, 2, 4>(module, c"all_gather_ratio")?;
+    add_status::<gather_ratio, 2, 4>(module, c"status_gather_ratio")?;
     module.add_function(wrap_pyfunction!(one_gather_ratio, module)?)?;
     module.add_function(wrap_pyfunction!(one_gather_sections, module)?)?;
     add_one::<
@@ -6458,7 +6542,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"gathers_flat",
+        c"gathers__flat",
         c"Strip to cut for gathers of a given ratio.\n\nLength of the strip before gathering, without allowances (mm).\nInputs: finished (mm, 1 to 1000000); ratio (1 to 20).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6468,7 +6552,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"gathers_taken_up",
+        c"gathers__taken_up",
         c"Strip to cut for gathers of a given ratio.\n\nWhat the gathers take up (mm).\nInputs: finished (mm, 1 to 1000000); ratio (1 to 20).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6478,7 +6562,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"gathers_ratio",
+        c"gathers__ratio",
         c"Strip to cut for gathers of a given ratio.\n\nStrip over line: 1.5 is half as much again.\nInputs: finished (mm, 1 to 1000000); ratio (1 to 20).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6488,10 +6572,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"gathers_doubts",
+        c"gathers__doubts",
         c"Strip to cut for gathers of a given ratio.\n\nDoubts raised (bits).\nInputs: finished (mm, 1 to 1000000); ratio (1 to 20).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<gathers, 2, 4>(module, c"all_gathers")?;
+    add_status::<gathers, 2, 4>(module, c"status_gathers")?;
     module.add_function(wrap_pyfunction!(one_gathers, module)?)?;
     add_one::<
         girth_doubts,
@@ -6504,6 +6589,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Doubts on the girth of a trunk: chest, waist or hip.\n\nThe doubts (bits).\nInputs: girth (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<girth_doubts, 1, 1>(module, c"all_girth_doubts")?;
+    add_status::<girth_doubts, 1, 1>(module, c"status_girth_doubts")?;
     module.add_function(wrap_pyfunction!(one_girth_doubts, module)?)?;
     add_one::<
         godet,
@@ -6512,7 +6598,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"godet_angle_deg",
+        c"godet__angle_deg",
         c"Sector for a godet of a given length and hem.\n\nAngle at the point (deg).\nInputs: length (mm, 1 to 10000); hem (mm, 1 to 100000); count (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6522,7 +6608,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"godet_chord",
+        c"godet__chord",
         c"Sector for a godet of a given length and hem.\n\nStraight across the hem from side to side, which is the cloth's width that it takes (mm).\nInputs: length (mm, 1 to 10000); hem (mm, 1 to 100000); count (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6532,7 +6618,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"godet_sagitta",
+        c"godet__sagitta",
         c"Sector for a godet of a given length and hem.\n\nHow far the hem bows below that (mm).\nInputs: length (mm, 1 to 10000); hem (mm, 1 to 100000); count (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6542,10 +6628,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"godet_added",
+        c"godet__added",
         c"Sector for a godet of a given length and hem.\n\nWhat all godets add to the hem (mm).\nInputs: length (mm, 1 to 10000); hem (mm, 1 to 100000); count (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<godet, 3, 4>(module, c"all_godet")?;
+    add_status::<godet, 3, 4>(module, c"status_godet")?;
     module.add_function(wrap_pyfunction!(one_godet, module)?)?;
     add_one::<
         gore,
@@ -6554,7 +6641,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"gore_waist_width",
+        c"gore__waist_width",
         c"Widths and side edges of one of several equal gores, straight from waist to hip and from hip to hem.\n\nWidth at the waist (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); hem (mm, 1 to 1000000); length (mm, 1 to 100000); hip_depth (mm, 0 to 10000, < length); count (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6564,7 +6651,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"gore_hip_width",
+        c"gore__hip_width",
         c"Widths and side edges of one of several equal gores, straight from waist to hip and from hip to hem.\n\nWidth at the hip (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); hem (mm, 1 to 1000000); length (mm, 1 to 100000); hip_depth (mm, 0 to 10000, < length); count (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6574,7 +6661,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"gore_hem_width",
+        c"gore__hem_width",
         c"Widths and side edges of one of several equal gores, straight from waist to hip and from hip to hem.\n\nWidth at the hem (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); hem (mm, 1 to 1000000); length (mm, 1 to 100000); hip_depth (mm, 0 to 10000, < length); count (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6584,7 +6671,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"gore_side_length",
+        c"gore__side_length",
         c"Widths and side edges of one of several equal gores, straight from waist to hip and from hip to hem.\n\nLength of each side edge, waist to hip to hem (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); hem (mm, 1 to 1000000); length (mm, 1 to 100000); hip_depth (mm, 0 to 10000, < length); count (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6594,7 +6681,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"gore_flare_deg",
+        c"gore__flare_deg",
         c"Widths and side edges of one of several equal gores, straight from waist to hip and from hip to hem.\n\nLean of each side edge below the hip; negative where it tapers in (deg).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); hem (mm, 1 to 1000000); length (mm, 1 to 100000); hip_depth (mm, 0 to 10000, < length); count (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6604,10 +6691,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         5,
     >(
         module,
-        c"gore_hem_rise",
+        c"gore__hem_rise",
         c"Widths and side edges of one of several equal gores, straight from waist to hip and from hip to hem.\n\nWhat each side edge is longer than the middle, taken off at the hem's ends so that it hangs level (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); hem (mm, 1 to 1000000); length (mm, 1 to 100000); hip_depth (mm, 0 to 10000, < length); count (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<gore, 6, 6>(module, c"all_gore")?;
+    add_status::<gore, 6, 6>(module, c"status_gore")?;
     module.add_function(wrap_pyfunction!(one_gore, module)?)?;
     add_one::<
         gsm_from_ounces,
@@ -6620,6 +6708,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Mass of cloth per square metre from ounces per square yard.\n\nMass per area (gsm).\nInputs: ounces (0.01 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<gsm_from_ounces, 1, 1>(module, c"all_gsm_from_ounces")?;
+    add_status::<gsm_from_ounces, 1, 1>(module, c"status_gsm_from_ounces")?;
     module.add_function(wrap_pyfunction!(one_gsm_from_ounces, module)?)?;
     add_one::<
         head_opening,
@@ -6628,7 +6717,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"head_opening_least_slit",
+        c"head_opening__least_slit",
         c"Whether a neck with a slit passes over the head, and the least slit.\n\nLeast length of the slit; 0 where none is needed (mm).\nInputs: head (mm, 1 to 100000); neck (mm, 1 to 100000); slit (mm, 0 to 10000); ease (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6638,10 +6727,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"head_opening_spare",
+        c"head_opening__spare",
         c"Whether a neck with a slit passes over the head, and the least slit.\n\nWhat the opening is wider than needed; negative when it does not pass (mm).\nInputs: head (mm, 1 to 100000); neck (mm, 1 to 100000); slit (mm, 0 to 10000); ease (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<head_opening, 4, 2>(module, c"all_head_opening")?;
+    add_status::<head_opening, 4, 2>(module, c"status_head_opening")?;
     module.add_function(wrap_pyfunction!(one_head_opening, module)?)?;
     add_one::<
         hem_on_curve,
@@ -6650,7 +6740,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"hem_on_curve_excess_pct",
+        c"hem_on_curve__excess_pct",
         c"Fullness to ease into a hem that is turned up on a flared edge.\n\nWhat the raw edge is longer than the line it lies on when turned up (%).\nInputs: radius (mm, 1 to 1000000); depth (mm, 0 to 10000, < radius); hem (mm, 1 to 1000000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6660,7 +6750,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"hem_on_curve_excess",
+        c"hem_on_curve__excess",
         c"Fullness to ease into a hem that is turned up on a flared edge.\n\nThe same over the whole hem, to be eased, shrunk or folded away (mm).\nInputs: radius (mm, 1 to 1000000); depth (mm, 0 to 10000, < radius); hem (mm, 1 to 1000000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6670,10 +6760,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"hem_on_curve_raw_edge",
+        c"hem_on_curve__raw_edge",
         c"Fullness to ease into a hem that is turned up on a flared edge.\n\nLength of the raw edge before turning (mm).\nInputs: radius (mm, 1 to 1000000); depth (mm, 0 to 10000, < radius); hem (mm, 1 to 1000000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<hem_on_curve, 3, 3>(module, c"all_hem_on_curve")?;
+    add_status::<hem_on_curve, 3, 3>(module, c"status_hem_on_curve")?;
     module.add_function(wrap_pyfunction!(one_hem_on_curve, module)?)?;
     add_one::<
         hip_waist_drop,
@@ -6682,7 +6773,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"hip_waist_drop_drop",
+        c"hip_waist_drop__drop",
         c"What the hip is larger than the waist, which may be less than nothing.\n\nHip less waist; negative where the waist is larger (mm).\nInputs: hip (mm, 1 to 100000); waist (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6692,10 +6783,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"hip_waist_drop_doubts",
+        c"hip_waist_drop__doubts",
         c"What the hip is larger than the waist, which may be less than nothing.\n\nDoubts raised, as by `waist_hip_doubts` (bits).\nInputs: hip (mm, 1 to 100000); waist (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<hip_waist_drop, 2, 2>(module, c"all_hip_waist_drop")?;
+    add_status::<hip_waist_drop, 2, 2>(module, c"status_hip_waist_drop")?;
     module.add_function(wrap_pyfunction!(one_hip_waist_drop, module)?)?;
     add_one::<
         holes_left,
@@ -6704,7 +6796,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"holes_left_count",
+        c"holes_left__count",
         c"Buttonholes left on an edge that is shortened.\n\nNumber of holes left.\nInputs: edge (mm, 1 to 100000); first (mm, 0 to 100000, <= edge); pitch (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6714,7 +6806,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"holes_left_last",
+        c"holes_left__last",
         c"Buttonholes left on an edge that is shortened.\n\nPlace of the last of them, from the same end as the first (mm).\nInputs: edge (mm, 1 to 100000); first (mm, 0 to 100000, <= edge); pitch (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6724,7 +6816,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"holes_left_to_end",
+        c"holes_left__to_end",
         c"Buttonholes left on an edge that is shortened.\n\nFrom the last hole to the new end of the edge (mm).\nInputs: edge (mm, 1 to 100000); first (mm, 0 to 100000, <= edge); pitch (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6734,10 +6826,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"holes_left_doubts",
+        c"holes_left__doubts",
         c"Buttonholes left on an edge that is shortened.\n\nDoubts raised (bits).\nInputs: edge (mm, 1 to 100000); first (mm, 0 to 100000, <= edge); pitch (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<holes_left, 3, 4>(module, c"all_holes_left")?;
+    add_status::<holes_left, 3, 4>(module, c"status_holes_left")?;
     module.add_function(wrap_pyfunction!(one_holes_left, module)?)?;
     add_one::<
         k_over_s,
@@ -6750,6 +6843,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"K/S, the depth of shade, of a reflectance.\n\nK/S.\nInputs: reflectance (0.001 to 1).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<k_over_s, 1, 1>(module, c"all_k_over_s")?;
+    add_status::<k_over_s, 1, 1>(module, c"status_k_over_s")?;
     module.add_function(wrap_pyfunction!(one_k_over_s, module)?)?;
     add_one::<
         knife_pleats,
@@ -6758,7 +6852,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"knife_pleats_flat",
+        c"knife_pleats__flat",
         c"Cloth for knife pleats of a given number and depth.\n\nWidth before pleating, without allowances (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6768,7 +6862,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"knife_pleats_finished",
+        c"knife_pleats__finished",
         c"Cloth for knife pleats of a given number and depth.\n\nWidth when pleated (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6778,7 +6872,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"knife_pleats_count",
+        c"knife_pleats__count",
         c"Cloth for knife pleats of a given number and depth.\n\nNumber of pleats.\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6788,7 +6882,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"knife_pleats_show",
+        c"knife_pleats__show",
         c"Cloth for knife pleats of a given number and depth.\n\nWidth of each pleat that shows (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6798,7 +6892,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"knife_pleats_depth",
+        c"knife_pleats__depth",
         c"Cloth for knife pleats of a given number and depth.\n\nDepth of each pleat's underlay, fold to fold (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6808,7 +6902,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         5,
     >(
         module,
-        c"knife_pleats_intake",
+        c"knife_pleats__intake",
         c"Cloth for knife pleats of a given number and depth.\n\nCloth that each pleat takes up, twice its depth (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6818,7 +6912,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         6,
     >(
         module,
-        c"knife_pleats_taken_up",
+        c"knife_pleats__taken_up",
         c"Cloth for knife pleats of a given number and depth.\n\nCloth that all pleats take up (mm).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6828,7 +6922,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         7,
     >(
         module,
-        c"knife_pleats_ratio",
+        c"knife_pleats__ratio",
         c"Cloth for knife pleats of a given number and depth.\n\nFlat over finished: 3 where pleats just touch.\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6838,10 +6932,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         8,
     >(
         module,
-        c"knife_pleats_doubts",
+        c"knife_pleats__doubts",
         c"Cloth for knife pleats of a given number and depth.\n\nDoubts raised (bits).\nInputs: finished (mm, 1 to 1000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<knife_pleats, 3, 9>(module, c"all_knife_pleats")?;
+    add_status::<knife_pleats, 3, 9>(module, c"status_knife_pleats")?;
     module.add_function(wrap_pyfunction!(one_knife_pleats, module)?)?;
     add_one::<
         knife_pleats_count,
@@ -6850,7 +6945,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"knife_pleats_count_flat",
+        c"knife_pleats_count__flat",
         c"Number of knife pleats of at least a given depth that bring cloth there is to a width.\n\nWidth before pleating, without allowances (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6860,7 +6955,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"knife_pleats_count_finished",
+        c"knife_pleats_count__finished",
         c"Number of knife pleats of at least a given depth that bring cloth there is to a width.\n\nWidth when pleated (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6870,7 +6965,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"knife_pleats_count_count",
+        c"knife_pleats_count__count",
         c"Number of knife pleats of at least a given depth that bring cloth there is to a width.\n\nNumber of pleats.\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6880,7 +6975,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"knife_pleats_count_show",
+        c"knife_pleats_count__show",
         c"Number of knife pleats of at least a given depth that bring cloth there is to a width.\n\nWidth of each pleat that shows (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6890,7 +6985,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"knife_pleats_count_depth",
+        c"knife_pleats_count__depth",
         c"Number of knife pleats of at least a given depth that bring cloth there is to a width.\n\nDepth of each pleat's underlay, fold to fold (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6900,7 +6995,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         5,
     >(
         module,
-        c"knife_pleats_count_intake",
+        c"knife_pleats_count__intake",
         c"Number of knife pleats of at least a given depth that bring cloth there is to a width.\n\nCloth that each pleat takes up, twice its depth (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6910,7 +7005,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         6,
     >(
         module,
-        c"knife_pleats_count_taken_up",
+        c"knife_pleats_count__taken_up",
         c"Number of knife pleats of at least a given depth that bring cloth there is to a width.\n\nCloth that all pleats take up (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6920,7 +7015,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         7,
     >(
         module,
-        c"knife_pleats_count_ratio",
+        c"knife_pleats_count__ratio",
         c"Number of knife pleats of at least a given depth that bring cloth there is to a width.\n\nFlat over finished: 3 where pleats just touch.\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6930,10 +7025,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         8,
     >(
         module,
-        c"knife_pleats_count_doubts",
+        c"knife_pleats_count__doubts",
         c"Number of knife pleats of at least a given depth that bring cloth there is to a width.\n\nDoubts raised (bits).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<knife_pleats_count, 3, 9>(module, c"all_knife_pleats_count")?;
+    add_status::<knife_pleats_count, 3, 9>(module, c"status_knife_pleats_count")?;
     module.add_function(wrap_pyfunction!(one_knife_pleats_count, module)?)?;
     add_one::<
         knife_pleats_depth,
@@ -6942,7 +7038,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"knife_pleats_depth_flat",
+        c"knife_pleats_depth__flat",
         c"Depth of a given number of knife pleats that bring cloth there is to a width.\n\nWidth before pleating, without allowances (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6952,7 +7048,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"knife_pleats_depth_finished",
+        c"knife_pleats_depth__finished",
         c"Depth of a given number of knife pleats that bring cloth there is to a width.\n\nWidth when pleated (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6962,7 +7058,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"knife_pleats_depth_count",
+        c"knife_pleats_depth__count",
         c"Depth of a given number of knife pleats that bring cloth there is to a width.\n\nNumber of pleats.\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6972,7 +7068,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"knife_pleats_depth_show",
+        c"knife_pleats_depth__show",
         c"Depth of a given number of knife pleats that bring cloth there is to a width.\n\nWidth of each pleat that shows (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6982,7 +7078,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"knife_pleats_depth_depth",
+        c"knife_pleats_depth__depth",
         c"Depth of a given number of knife pleats that bring cloth there is to a width.\n\nDepth of each pleat's underlay, fold to fold (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6992,7 +7088,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         5,
     >(
         module,
-        c"knife_pleats_depth_intake",
+        c"knife_pleats_depth__intake",
         c"Depth of a given number of knife pleats that bring cloth there is to a width.\n\nCloth that each pleat takes up, twice its depth (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7002,7 +7098,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         6,
     >(
         module,
-        c"knife_pleats_depth_taken_up",
+        c"knife_pleats_depth__taken_up",
         c"Depth of a given number of knife pleats that bring cloth there is to a width.\n\nCloth that all pleats take up (mm).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7012,7 +7108,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         7,
     >(
         module,
-        c"knife_pleats_depth_ratio",
+        c"knife_pleats_depth__ratio",
         c"Depth of a given number of knife pleats that bring cloth there is to a width.\n\nFlat over finished: 3 where pleats just touch.\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7022,10 +7118,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         8,
     >(
         module,
-        c"knife_pleats_depth_doubts",
+        c"knife_pleats_depth__doubts",
         c"Depth of a given number of knife pleats that bring cloth there is to a width.\n\nDoubts raised (bits).\nInputs: flat (mm, 1 to 100000000); finished (mm, 1 to 1000000, < flat); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<knife_pleats_depth, 3, 9>(module, c"all_knife_pleats_depth")?;
+    add_status::<knife_pleats_depth, 3, 9>(module, c"status_knife_pleats_depth")?;
     module.add_function(wrap_pyfunction!(one_knife_pleats_depth, module)?)?;
     add_one::<
         knife_pleats_finished,
@@ -7034,7 +7131,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"knife_pleats_finished_flat",
+        c"knife_pleats_finished__flat",
         c"Width to which a given number of knife pleats brings cloth there is.\n\nWidth before pleating, without allowances (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7044,7 +7141,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"knife_pleats_finished_finished",
+        c"knife_pleats_finished__finished",
         c"Width to which a given number of knife pleats brings cloth there is.\n\nWidth when pleated (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7054,7 +7151,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"knife_pleats_finished_count",
+        c"knife_pleats_finished__count",
         c"Width to which a given number of knife pleats brings cloth there is.\n\nNumber of pleats.\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7064,7 +7161,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"knife_pleats_finished_show",
+        c"knife_pleats_finished__show",
         c"Width to which a given number of knife pleats brings cloth there is.\n\nWidth of each pleat that shows (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7074,7 +7171,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"knife_pleats_finished_depth",
+        c"knife_pleats_finished__depth",
         c"Width to which a given number of knife pleats brings cloth there is.\n\nDepth of each pleat's underlay, fold to fold (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7084,7 +7181,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         5,
     >(
         module,
-        c"knife_pleats_finished_intake",
+        c"knife_pleats_finished__intake",
         c"Width to which a given number of knife pleats brings cloth there is.\n\nCloth that each pleat takes up, twice its depth (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7094,7 +7191,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         6,
     >(
         module,
-        c"knife_pleats_finished_taken_up",
+        c"knife_pleats_finished__taken_up",
         c"Width to which a given number of knife pleats brings cloth there is.\n\nCloth that all pleats take up (mm).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7104,7 +7201,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         7,
     >(
         module,
-        c"knife_pleats_finished_ratio",
+        c"knife_pleats_finished__ratio",
         c"Width to which a given number of knife pleats brings cloth there is.\n\nFlat over finished: 3 where pleats just touch.\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7114,10 +7211,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         8,
     >(
         module,
-        c"knife_pleats_finished_doubts",
+        c"knife_pleats_finished__doubts",
         c"Width to which a given number of knife pleats brings cloth there is.\n\nDoubts raised (bits).\nInputs: flat (mm, 1 to 100000000); count (1 to 1000); depth (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<knife_pleats_finished, 3, 9>(module, c"all_knife_pleats_finished")?;
+    add_status::<knife_pleats_finished, 3, 9>(module, c"status_knife_pleats_finished")?;
     module.add_function(wrap_pyfunction!(one_knife_pleats_finished, module)?)?;
     add_one::<
         lab_from_srgb,
@@ -7126,7 +7224,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"lab_from_srgb_l",
+        c"lab_from_srgb__l",
         c"CIELAB of a colour given by its screen levels, under daylight D65.\n\nLightness L*: 0 is black, 100 white.\nInputs: red (0 to 255); green (0 to 255); blue (0 to 255).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7136,7 +7234,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"lab_from_srgb_a",
+        c"lab_from_srgb__a",
         c"CIELAB of a colour given by its screen levels, under daylight D65.\n\na*: green below 0, red above.\nInputs: red (0 to 255); green (0 to 255); blue (0 to 255).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7146,10 +7244,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"lab_from_srgb_b",
+        c"lab_from_srgb__b",
         c"CIELAB of a colour given by its screen levels, under daylight D65.\n\nb*: blue below 0, yellow above.\nInputs: red (0 to 255); green (0 to 255); blue (0 to 255).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<lab_from_srgb, 3, 3>(module, c"all_lab_from_srgb")?;
+    add_status::<lab_from_srgb, 3, 3>(module, c"status_lab_from_srgb")?;
     module.add_function(wrap_pyfunction!(one_lab_from_srgb, module)?)?;
     add_one::<
         lab_from_xyz,
@@ -7158,7 +7257,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"lab_from_xyz_l",
+        c"lab_from_xyz__l",
         c"CIELAB of a colour given by its tristimulus values.\n\nLightness L*: 0 is black, 100 white.\nInputs: x (0 to 2); y (0 to 2); z (0 to 2); white_x (0.05 to 0.8); white_y (0.05 to 0.8).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7168,7 +7267,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"lab_from_xyz_a",
+        c"lab_from_xyz__a",
         c"CIELAB of a colour given by its tristimulus values.\n\na*: green below 0, red above.\nInputs: x (0 to 2); y (0 to 2); z (0 to 2); white_x (0.05 to 0.8); white_y (0.05 to 0.8).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7178,10 +7277,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"lab_from_xyz_b",
+        c"lab_from_xyz__b",
         c"CIELAB of a colour given by its tristimulus values.\n\nb*: blue below 0, yellow above.\nInputs: x (0 to 2); y (0 to 2); z (0 to 2); white_x (0.05 to 0.8); white_y (0.05 to 0.8).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<lab_from_xyz, 5, 3>(module, c"all_lab_from_xyz")?;
+    add_status::<lab_from_xyz, 5, 3>(module, c"status_lab_from_xyz")?;
     module.add_function(wrap_pyfunction!(one_lab_from_xyz, module)?)?;
     add_one::<
         lacing,
@@ -7194,6 +7294,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Length of lace for a laced opening.\n\nLength of lace (mm).\nInputs: pairs (1 to 100); pitch (mm, 1 to 1000); gap (mm, 0 to 10000); tail (mm, 0 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<lacing, 4, 1>(module, c"all_lacing")?;
+    add_status::<lacing, 4, 1>(module, c"status_lacing")?;
     module.add_function(wrap_pyfunction!(one_lacing, module)?)?;
     module.add_function(wrap_pyfunction!(one_length_chain, module)?)?;
     add_one::<
@@ -7203,7 +7304,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"let_out_lacking",
+        c"let_out__lacking",
         c"What to let out at each edge of a garment that is too narrow, and what is still short.\n\nWhat the garment is too narrow by (mm).\nInputs: garment (mm, 1 to 100000); body (mm, 1 to 100000); ease (mm, -10000 to 10000); allowance (mm, 0 to 1000); edges (1 to 64); keep (mm, 0 to 1000, <= allowance).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7213,7 +7314,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"let_out_each",
+        c"let_out__each",
         c"What to let out at each edge of a garment that is too narrow, and what is still short.\n\nLet out at each edge (mm).\nInputs: garment (mm, 1 to 100000); body (mm, 1 to 100000); ease (mm, -10000 to 10000); allowance (mm, 0 to 1000); edges (1 to 64); keep (mm, 0 to 1000, <= allowance).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7223,7 +7324,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"let_out_gained",
+        c"let_out__gained",
         c"What to let out at each edge of a garment that is too narrow, and what is still short.\n\nLet out at all edges together (mm).\nInputs: garment (mm, 1 to 100000); body (mm, 1 to 100000); ease (mm, -10000 to 10000); allowance (mm, 0 to 1000); edges (1 to 64); keep (mm, 0 to 1000, <= allowance).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7233,10 +7334,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"let_out_short_by",
+        c"let_out__short_by",
         c"What to let out at each edge of a garment that is too narrow, and what is still short.\n\nStill lacking: a strip or a gusset must give it (mm).\nInputs: garment (mm, 1 to 100000); body (mm, 1 to 100000); ease (mm, -10000 to 10000); allowance (mm, 0 to 1000); edges (1 to 64); keep (mm, 0 to 1000, <= allowance).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<let_out, 6, 4>(module, c"all_let_out")?;
+    add_status::<let_out, 6, 4>(module, c"status_let_out")?;
     module.add_function(wrap_pyfunction!(one_let_out, module)?)?;
     add_one::<
         level_line,
@@ -7245,7 +7347,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"level_line_radius",
+        c"level_line__radius",
         c"Line at an even height above a curved hem that is kept.\n\nRadius of the line (mm).\nInputs: hem_radius (mm, 1 to 1000000); height (mm, 0 to 100000, < hem_radius); hem_chord (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7255,7 +7357,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"level_line_chord",
+        c"level_line__chord",
         c"Line at an even height above a curved hem that is kept.\n\nStraight across from end to end of the line (mm).\nInputs: hem_radius (mm, 1 to 1000000); height (mm, 0 to 100000, < hem_radius); hem_chord (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7265,7 +7367,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"level_line_sag",
+        c"level_line__sag",
         c"Line at an even height above a curved hem that is kept.\n\nHow far the line bows below its chord (mm).\nInputs: hem_radius (mm, 1 to 1000000); height (mm, 0 to 100000, < hem_radius); hem_chord (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7275,10 +7377,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"level_line_length",
+        c"level_line__length",
         c"Line at an even height above a curved hem that is kept.\n\nLength along the line (mm).\nInputs: hem_radius (mm, 1 to 1000000); height (mm, 0 to 100000, < hem_radius); hem_chord (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<level_line, 3, 4>(module, c"all_level_line")?;
+    add_status::<level_line, 3, 4>(module, c"status_level_line")?;
     module.add_function(wrap_pyfunction!(one_level_line, module)?)?;
     add_one::<
         linear_light,
@@ -7291,6 +7394,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Light of one screen level, as a share of the most.\n\nShare of the most light.\nInputs: level (0 to 255).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<linear_light, 1, 1>(module, c"all_linear_light")?;
+    add_status::<linear_light, 1, 1>(module, c"status_linear_light")?;
     module.add_function(wrap_pyfunction!(one_linear_light, module)?)?;
     add_one::<
         lining_free_length,
@@ -7303,6 +7407,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Length to cut a lining that hangs free of the shell's hem, below its upper seam line.\n\nUpper seam line to the lower cut edge (mm).\nInputs: length (mm, 1 to 100000); clearance (mm, 0 to 10000, < length); hem (mm, 0 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<lining_free_length, 3, 1>(module, c"all_lining_free_length")?;
+    add_status::<lining_free_length, 3, 1>(module, c"status_lining_free_length")?;
     module.add_function(wrap_pyfunction!(one_lining_free_length, module)?)?;
     add_one::<
         lining_length,
@@ -7311,7 +7416,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"lining_length_seam_to_seam",
+        c"lining_length__seam_to_seam",
         c"Length of a lining that hangs in a fold over the shell's hem.\n\nLining from its upper seam to the seam at the top of the hem, without allowances (mm).\nInputs: length (mm, 1 to 100000); hem_depth (mm, 0 to 10000, <= length); clearance (mm, 0 to 10000, < hem_depth).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7321,7 +7426,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"lining_length_straight",
+        c"lining_length__straight",
         c"Length of a lining that hangs in a fold over the shell's hem.\n\nThe shell's own distance between these two seams (mm).\nInputs: length (mm, 1 to 100000); hem_depth (mm, 0 to 10000, <= length); clearance (mm, 0 to 10000, < hem_depth).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7331,7 +7436,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"lining_length_spare",
+        c"lining_length__spare",
         c"Length of a lining that hangs in a fold over the shell's hem.\n\nWhat the lining is longer by, which lies in the fold (mm).\nInputs: length (mm, 1 to 100000); hem_depth (mm, 0 to 10000, <= length); clearance (mm, 0 to 10000, < hem_depth).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7341,10 +7446,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"lining_length_fold",
+        c"lining_length__fold",
         c"Length of a lining that hangs in a fold over the shell's hem.\n\nDepth of the fold, from the hem's top seam down (mm).\nInputs: length (mm, 1 to 100000); hem_depth (mm, 0 to 10000, <= length); clearance (mm, 0 to 10000, < hem_depth).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<lining_length, 3, 4>(module, c"all_lining_length")?;
+    add_status::<lining_length, 3, 4>(module, c"status_lining_length")?;
     module.add_function(wrap_pyfunction!(one_lining_length, module)?)?;
     add_one::<
         lining_width,
@@ -7357,6 +7463,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Width to cut a lining panel that meets a facing.\n\nWidth of the lining panel between seam lines (mm).\nInputs: panel (mm, 1 to 100000); facing (mm, 0 to 100000, < panel); ease_pct (%, 0 to 50); pleat (mm, 0 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<lining_width, 4, 1>(module, c"all_lining_width")?;
+    add_status::<lining_width, 4, 1>(module, c"status_lining_width")?;
     module.add_function(wrap_pyfunction!(one_lining_width, module)?)?;
     module.add_function(wrap_pyfunction!(one_liquor_shares, module)?)?;
     add_one::<
@@ -7366,7 +7473,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"loop_slack_slack",
+        c"loop_slack__slack",
         c"Slack of a loop there is, or of one chosen, on a button.\n\nWhat the loop is longer than the one that just passes; negative when it is too short (mm).\nInputs: length (mm, 1 to 2000); diameter (mm, 1 to 200); thickness (mm, 0 to 100); cord (mm, 0 to 50); gap (mm, 0 to 500); stretch (0 to 3); shape.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7376,10 +7483,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"loop_slack_doubts",
+        c"loop_slack__doubts",
         c"Slack of a loop there is, or of one chosen, on a button.\n\nDoubts raised (bits).\nInputs: length (mm, 1 to 2000); diameter (mm, 1 to 200); thickness (mm, 0 to 100); cord (mm, 0 to 50); gap (mm, 0 to 500); stretch (0 to 3); shape.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<loop_slack, 7, 2>(module, c"all_loop_slack")?;
+    add_status::<loop_slack, 7, 2>(module, c"status_loop_slack")?;
     module.add_function(wrap_pyfunction!(one_loop_slack, module)?)?;
     module.add_function(wrap_pyfunction!(one_mix_temperature, module)?)?;
     add_one::<
@@ -7393,6 +7501,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Doubts on a neck and a bust together.\n\nThe doubts (bits).\nInputs: neck (mm, 1 to 100000); bust (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<neck_bust_doubts, 2, 1>(module, c"all_neck_bust_doubts")?;
+    add_status::<neck_bust_doubts, 2, 1>(module, c"status_neck_bust_doubts")?;
     module.add_function(wrap_pyfunction!(one_neck_bust_doubts, module)?)?;
     add_one::<
         negative_ease,
@@ -7401,7 +7510,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"negative_ease_girth",
+        c"negative_ease__girth",
         c"Girth of a garment of stretching cloth, from the share of its stretch that wearing is to use.\n\nFinished girth of the garment at rest (mm).\nInputs: body (mm, 10 to 100000); stretch_pct (%, 0 to 500); widest (mm, 0 to 100000); share (0 to 1).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7411,7 +7520,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"negative_ease_ease",
+        c"negative_ease__ease",
         c"Girth of a garment of stretching cloth, from the share of its stretch that wearing is to use.\n\nGirth less the body's, so negative (mm).\nInputs: body (mm, 10 to 100000); stretch_pct (%, 0 to 500); widest (mm, 0 to 100000); share (0 to 1).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7421,10 +7530,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"negative_ease_furthest",
+        c"negative_ease__furthest",
         c"Girth of a garment of stretching cloth, from the share of its stretch that wearing is to use.\n\nFurthest girth that the cloth stretches to (mm).\nInputs: body (mm, 10 to 100000); stretch_pct (%, 0 to 500); widest (mm, 0 to 100000); share (0 to 1).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<negative_ease, 4, 3>(module, c"all_negative_ease")?;
+    add_status::<negative_ease, 4, 3>(module, c"status_negative_ease")?;
     module.add_function(wrap_pyfunction!(one_negative_ease, module)?)?;
     add_one::<
         neutraliser,
@@ -7433,7 +7543,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"neutraliser_chlorine_g",
+        c"neutraliser__chlorine_g",
         c"Neutraliser for the chlorine that goods still carry after draining and rinsing.\n\nAvailable chlorine the goods still carry (g).\nInputs: carried_ml (ml, 0 to 1000000); chlorine_pct (%, 0 to 0.6); reaction; stage; in_bath; purity_pct (%, 0.1 to 100); excess_pct (%, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7443,7 +7553,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"neutraliser_amount_g",
+        c"neutraliser__amount_g",
         c"Neutraliser for the chlorine that goods still carry after draining and rinsing.\n\nNeutraliser to weigh out, excess included (g).\nInputs: carried_ml (ml, 0 to 1000000); chlorine_pct (%, 0 to 0.6); reaction; stage; in_bath; purity_pct (%, 0.1 to 100); excess_pct (%, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7453,7 +7563,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"neutraliser_ratio",
+        c"neutraliser__ratio",
         c"Neutraliser for the chlorine that goods still carry after draining and rinsing.\n\nGrams of the pure stuff for a gram of available chlorine, excess left out.\nInputs: carried_ml (ml, 0 to 1000000); chlorine_pct (%, 0 to 0.6); reaction; stage; in_bath; purity_pct (%, 0.1 to 100); excess_pct (%, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7463,10 +7573,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"neutraliser_cautions",
+        c"neutraliser__cautions",
         c"Neutraliser for the chlorine that goods still carry after draining and rinsing.\n\nCautions raised (bits).\nInputs: carried_ml (ml, 0 to 1000000); chlorine_pct (%, 0 to 0.6); reaction; stage; in_bath; purity_pct (%, 0.1 to 100); excess_pct (%, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<neutraliser, 7, 4>(module, c"all_neutraliser")?;
+    add_status::<neutraliser, 7, 4>(module, c"status_neutraliser")?;
     module.add_function(wrap_pyfunction!(one_neutraliser, module)?)?;
     add_one::<
         off_centre_opening,
@@ -7475,7 +7586,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"off_centre_opening_narrow_to_line",
+        c"off_centre_opening__narrow_to_line",
         c"Widths of two fronts whose button line is shifted to one side of the centre front.\n\nNarrow front, button line to the cut edge at its side (mm).\nInputs: front (mm, 1 to 100000); shift (mm, 0 to 100000); extension (mm, 0 to 1000); allowance (mm, 0 to 1000); wide_panel (mm, 1 to 100000); dart_distance (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7485,7 +7596,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"off_centre_opening_wide_to_line",
+        c"off_centre_opening__wide_to_line",
         c"Widths of two fronts whose button line is shifted to one side of the centre front.\n\nWide front, button line to the cut edge at its side (mm).\nInputs: front (mm, 1 to 100000); shift (mm, 0 to 100000); extension (mm, 0 to 1000); allowance (mm, 0 to 1000); wide_panel (mm, 1 to 100000); dart_distance (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7495,7 +7606,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"off_centre_opening_narrow_cut",
+        c"off_centre_opening__narrow_cut",
         c"Widths of two fronts whose button line is shifted to one side of the centre front.\n\nNarrow front, opening edge to the cut edge at its side (mm).\nInputs: front (mm, 1 to 100000); shift (mm, 0 to 100000); extension (mm, 0 to 1000); allowance (mm, 0 to 1000); wide_panel (mm, 1 to 100000); dart_distance (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7505,7 +7616,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"off_centre_opening_wide_cut",
+        c"off_centre_opening__wide_cut",
         c"Widths of two fronts whose button line is shifted to one side of the centre front.\n\nWide front, opening edge to the cut edge at its side (mm).\nInputs: front (mm, 1 to 100000); shift (mm, 0 to 100000); extension (mm, 0 to 1000); allowance (mm, 0 to 1000); wide_panel (mm, 1 to 100000); dart_distance (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7515,7 +7626,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"off_centre_opening_largest_shift",
+        c"off_centre_opening__largest_shift",
         c"Widths of two fronts whose button line is shifted to one side of the centre front.\n\nLargest shift that the wide panel allows (mm).\nInputs: front (mm, 1 to 100000); shift (mm, 0 to 100000); extension (mm, 0 to 1000); allowance (mm, 0 to 1000); wide_panel (mm, 1 to 100000); dart_distance (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7525,7 +7636,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         5,
     >(
         module,
-        c"off_centre_opening_dart_to_narrow",
+        c"off_centre_opening__dart_to_narrow",
         c"Widths of two fronts whose button line is shifted to one side of the centre front.\n\nDart from the narrow front's button line; negative beyond the line, towards the edge (mm).\nInputs: front (mm, 1 to 100000); shift (mm, 0 to 100000); extension (mm, 0 to 1000); allowance (mm, 0 to 1000); wide_panel (mm, 1 to 100000); dart_distance (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7535,7 +7646,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         6,
     >(
         module,
-        c"off_centre_opening_dart_to_wide",
+        c"off_centre_opening__dart_to_wide",
         c"Widths of two fronts whose button line is shifted to one side of the centre front.\n\nDart from the wide front's button line (mm).\nInputs: front (mm, 1 to 100000); shift (mm, 0 to 100000); extension (mm, 0 to 1000); allowance (mm, 0 to 1000); wide_panel (mm, 1 to 100000); dart_distance (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7545,10 +7656,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         7,
     >(
         module,
-        c"off_centre_opening_doubts",
+        c"off_centre_opening__doubts",
         c"Widths of two fronts whose button line is shifted to one side of the centre front.\n\nDoubts raised (bits).\nInputs: front (mm, 1 to 100000); shift (mm, 0 to 100000); extension (mm, 0 to 1000); allowance (mm, 0 to 1000); wide_panel (mm, 1 to 100000); dart_distance (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<off_centre_opening, 6, 8>(module, c"all_off_centre_opening")?;
+    add_status::<off_centre_opening, 6, 8>(module, c"status_off_centre_opening")?;
     module.add_function(wrap_pyfunction!(one_off_centre_opening, module)?)?;
     add_one::<
         overdye,
@@ -7557,7 +7669,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"overdye_pale",
+        c"overdye__pale",
         c"Reflectance of cloth dyed over the colour it has, as a band from pale to deep.\n\nReflectance where the dye takes least.\nInputs: ground (0.001 to 1); low (0 to 100); high (0 to 100, >= low).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7567,7 +7679,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"overdye_deep",
+        c"overdye__deep",
         c"Reflectance of cloth dyed over the colour it has, as a band from pale to deep.\n\nReflectance where the dye takes most.\nInputs: ground (0.001 to 1); low (0 to 100); high (0 to 100, >= low).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7577,7 +7689,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"overdye_pale_l",
+        c"overdye__pale_l",
         c"Reflectance of cloth dyed over the colour it has, as a band from pale to deep.\n\nLightness L* of a grey of the pale reflectance.\nInputs: ground (0.001 to 1); low (0 to 100); high (0 to 100, >= low).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7587,10 +7699,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"overdye_deep_l",
+        c"overdye__deep_l",
         c"Reflectance of cloth dyed over the colour it has, as a band from pale to deep.\n\nLightness L* of a grey of the deep reflectance.\nInputs: ground (0.001 to 1); low (0 to 100); high (0 to 100, >= low).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<overdye, 3, 4>(module, c"all_overdye")?;
+    add_status::<overdye, 3, 4>(module, c"status_overdye")?;
     module.add_function(wrap_pyfunction!(one_overdye, module)?)?;
     add_one::<
         owf,
@@ -7599,7 +7712,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"owf_amount_g",
+        c"owf__amount_g",
         c"Mass of a dye, mordant or assistant from its percentage on weight of fibre.\n\nMass to weigh out (g).\nInputs: mass_g (g, 0.01 to 1000000); pct (%, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7609,7 +7722,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"owf_doubts",
+        c"owf__doubts",
         c"Mass of a dye, mordant or assistant from its percentage on weight of fibre.\n\nDoubts raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); pct (%, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7619,10 +7732,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"owf_cautions",
+        c"owf__cautions",
         c"Mass of a dye, mordant or assistant from its percentage on weight of fibre.\n\nCautions raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); pct (%, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<owf, 2, 3>(module, c"all_owf")?;
+    add_status::<owf, 2, 3>(module, c"status_owf")?;
     module.add_function(wrap_pyfunction!(one_owf, module)?)?;
     module.add_function(wrap_pyfunction!(one_panel_by_offsets, module)?)?;
     module.add_function(wrap_pyfunction!(one_panel_by_triangles, module)?)?;
@@ -7639,6 +7753,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Width of the strip that covers a cord for piping.\n\nWidth to cut, square to the edges (mm).\nInputs: cord (mm, 0 to 200); allowance (mm, 0 to 1000); thickness (mm, 0 to 20).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<piping_width, 3, 1>(module, c"all_piping_width")?;
+    add_status::<piping_width, 3, 1>(module, c"status_piping_width")?;
     module.add_function(wrap_pyfunction!(one_piping_width, module)?)?;
     add_one::<
         plant_dyestuff,
@@ -7647,7 +7762,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"plant_dyestuff_low_g",
+        c"plant_dyestuff__low_g",
         c"Plant matter for a dye bath, as a range, from a recipe weighed fresh or dry.\n\nLeast to weigh out, as it is at hand (g).\nInputs: mass_g (g, 0.01 to 1000000); low_pct (%, 0.1 to 2000); high_pct (%, 0.1 to 2000, >= low_pct); recipe; at_hand; fresh_per_dry_low (1 to 20); fresh_per_dry_high (1 to 20, >= fresh_per_dry_low).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7657,7 +7772,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"plant_dyestuff_high_g",
+        c"plant_dyestuff__high_g",
         c"Plant matter for a dye bath, as a range, from a recipe weighed fresh or dry.\n\nMost to weigh out, as it is at hand (g).\nInputs: mass_g (g, 0.01 to 1000000); low_pct (%, 0.1 to 2000); high_pct (%, 0.1 to 2000, >= low_pct); recipe; at_hand; fresh_per_dry_low (1 to 20); fresh_per_dry_high (1 to 20, >= fresh_per_dry_low).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7667,7 +7782,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"plant_dyestuff_doubts",
+        c"plant_dyestuff__doubts",
         c"Plant matter for a dye bath, as a range, from a recipe weighed fresh or dry.\n\nDoubts raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); low_pct (%, 0.1 to 2000); high_pct (%, 0.1 to 2000, >= low_pct); recipe; at_hand; fresh_per_dry_low (1 to 20); fresh_per_dry_high (1 to 20, >= fresh_per_dry_low).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7677,10 +7792,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"plant_dyestuff_cautions",
+        c"plant_dyestuff__cautions",
         c"Plant matter for a dye bath, as a range, from a recipe weighed fresh or dry.\n\nCautions raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); low_pct (%, 0.1 to 2000); high_pct (%, 0.1 to 2000, >= low_pct); recipe; at_hand; fresh_per_dry_low (1 to 20); fresh_per_dry_high (1 to 20, >= fresh_per_dry_low).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<plant_dyestuff, 7, 4>(module, c"all_plant_dyestuff")?;
+    add_status::<plant_dyestuff, 7, 4>(module, c"status_plant_dyestuff")?;
     module.add_function(wrap_pyfunction!(one_plant_dyestuff, module)?)?;
     module.add_function(wrap_pyfunction!(one_pooled_strength, module)?)?;
     add_one::<
@@ -7690,7 +7806,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"puff_spread_flat",
+        c"puff_spread__flat",
         c"Spread of a sleeve cap that is slashed and opened for gathers between two notches.\n\nZone after spreading, before gathering (mm).\nInputs: zone (mm, 1 to 10000); ratio (1 to 10); slashes (1 to 100); strip (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7700,7 +7816,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"puff_spread_added",
+        c"puff_spread__added",
         c"Spread of a sleeve cap that is slashed and opened for gathers between two notches.\n\nWhat spreading adds in all (mm).\nInputs: zone (mm, 1 to 10000); ratio (1 to 10); slashes (1 to 100); strip (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7710,7 +7826,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"puff_spread_spread_each",
+        c"puff_spread__spread_each",
         c"Spread of a sleeve cap that is slashed and opened for gathers between two notches.\n\nHow far each slash opens (mm).\nInputs: zone (mm, 1 to 10000); ratio (1 to 10); slashes (1 to 100); strip (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7720,7 +7836,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"puff_spread_strip_ratio",
+        c"puff_spread__strip_ratio",
         c"Spread of a sleeve cap that is slashed and opened for gathers between two notches.\n\nThe ratio that the strip to be let in allows.\nInputs: zone (mm, 1 to 10000); ratio (1 to 10); slashes (1 to 100); strip (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7730,10 +7846,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"puff_spread_doubts",
+        c"puff_spread__doubts",
         c"Spread of a sleeve cap that is slashed and opened for gathers between two notches.\n\n`GATHERS_SCANT` when the smaller of the two ratios looks like a mistake (bits).\nInputs: zone (mm, 1 to 10000); ratio (1 to 10); slashes (1 to 100); strip (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<puff_spread, 4, 5>(module, c"all_puff_spread")?;
+    add_status::<puff_spread, 4, 5>(module, c"status_puff_spread")?;
     module.add_function(wrap_pyfunction!(one_puff_spread, module)?)?;
     add_one::<
         reflectance,
@@ -7746,6 +7863,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Reflectance of a depth of shade K/S: `k_over_s` turned round.\n\nReflectance.\nInputs: k_over_s (0 to 500).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<reflectance, 1, 1>(module, c"all_reflectance")?;
+    add_status::<reflectance, 1, 1>(module, c"status_reflectance")?;
     module.add_function(wrap_pyfunction!(one_reflectance, module)?)?;
     add_one::<
         relative_strength,
@@ -7758,6 +7876,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Strength of a dyeing against another, by their depths of shade, in percent.\n\nRelative strength (%).\nInputs: k_over_s (0 to 500); standard (0.000001 to 500).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<relative_strength, 2, 1>(module, c"all_relative_strength")?;
+    add_status::<relative_strength, 2, 1>(module, c"status_relative_strength")?;
     module.add_function(wrap_pyfunction!(one_relative_strength, module)?)?;
     add_one::<
         remaining_width,
@@ -7770,6 +7889,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Width of the panels still to be made, when the others are given.\n\nThe width of each remaining panel inside the seams (mm).\nInputs: girth (mm, 1 to 100000); ease (mm, -10000 to 10000); other_width (mm, 0 to 100000); parts (1 to 64); intake (mm, 0 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<remaining_width, 5, 1>(module, c"all_remaining_width")?;
+    add_status::<remaining_width, 5, 1>(module, c"status_remaining_width")?;
     module.add_function(wrap_pyfunction!(one_remaining_width, module)?)?;
     add_one::<
         repeats,
@@ -7778,7 +7898,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"repeats_repeats",
+        c"repeats__repeats",
         c"Lengths rounded up to whole repeats of the pattern, so that all of them begin at the same place in it.\n\nWhole repeats in one length.\nInputs: length (mm, 1 to 100000); repeat (mm, 1 to 10000); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7788,7 +7908,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"repeats_each",
+        c"repeats__each",
         c"Lengths rounded up to whole repeats of the pattern, so that all of them begin at the same place in it.\n\nLength to cut each (mm).\nInputs: length (mm, 1 to 100000); repeat (mm, 1 to 10000); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7798,7 +7918,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"repeats_total",
+        c"repeats__total",
         c"Lengths rounded up to whole repeats of the pattern, so that all of them begin at the same place in it.\n\nAll lengths together (mm).\nInputs: length (mm, 1 to 100000); repeat (mm, 1 to 10000); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7808,10 +7928,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"repeats_waste",
+        c"repeats__waste",
         c"Lengths rounded up to whole repeats of the pattern, so that all of them begin at the same place in it.\n\nWhat is cut off and lies idle, all lengths together (mm).\nInputs: length (mm, 1 to 100000); repeat (mm, 1 to 10000); count (1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<repeats, 3, 4>(module, c"all_repeats")?;
+    add_status::<repeats, 3, 4>(module, c"status_repeats")?;
     module.add_function(wrap_pyfunction!(one_repeats, module)?)?;
     add_one::<
         ribbing,
@@ -7820,7 +7941,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"ribbing_round",
+        c"ribbing__round",
         c"Strip of ribbing for a neck, a cuff or a waist.\n\nWay round the joined strip, not stretched (mm).\nInputs: edge (mm, 1 to 100000); depth (mm, 1 to 1000); allowance (mm, 0 to 100); share (0.3 to 1).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7830,7 +7951,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"ribbing_cut_length",
+        c"ribbing__cut_length",
         c"Strip of ribbing for a neck, a cuff or a waist.\n\nLength to cut, along the way it stretches (mm).\nInputs: edge (mm, 1 to 100000); depth (mm, 1 to 1000); allowance (mm, 0 to 100); share (0.3 to 1).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7840,7 +7961,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"ribbing_cut_width",
+        c"ribbing__cut_width",
         c"Strip of ribbing for a neck, a cuff or a waist.\n\nWidth to cut, folded in two when sewn (mm).\nInputs: edge (mm, 1 to 100000); depth (mm, 1 to 1000); allowance (mm, 0 to 100); share (0.3 to 1).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7850,10 +7971,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"ribbing_stretch_pct",
+        c"ribbing__stretch_pct",
         c"Strip of ribbing for a neck, a cuff or a waist.\n\nStretch that it is sewn on with (%).\nInputs: edge (mm, 1 to 100000); depth (mm, 1 to 1000); allowance (mm, 0 to 100); share (0.3 to 1).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<ribbing, 4, 4>(module, c"all_ribbing")?;
+    add_status::<ribbing, 4, 4>(module, c"status_ribbing")?;
     module.add_function(wrap_pyfunction!(one_ribbing, module)?)?;
     add_one::<
         rinses,
@@ -7862,7 +7984,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"rinses_rinses_low",
+        c"rinses__rinses_low",
         c"Rinses that thin the liquor carried over to a share of what it was, as a range.\n\nRinses where the goods carry least.\nInputs: carried_low_ml (ml, 0.01 to 10000000); carried_high_ml (ml, 0.01 to 10000000, >= carried_low_ml); fresh_ml (ml, 0.01 to 100000000); share_left (0.000000001 to 1).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7872,7 +7994,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"rinses_rinses_high",
+        c"rinses__rinses_high",
         c"Rinses that thin the liquor carried over to a share of what it was, as a range.\n\nRinses where the goods carry most.\nInputs: carried_low_ml (ml, 0.01 to 10000000); carried_high_ml (ml, 0.01 to 10000000, >= carried_low_ml); fresh_ml (ml, 0.01 to 100000000); share_left (0.000000001 to 1).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7882,7 +8004,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"rinses_left",
+        c"rinses__left",
         c"Rinses that thin the liquor carried over to a share of what it was, as a range.\n\nShare of the first liquor left after the most rinses, where the goods carry most.\nInputs: carried_low_ml (ml, 0.01 to 10000000); carried_high_ml (ml, 0.01 to 10000000, >= carried_low_ml); fresh_ml (ml, 0.01 to 100000000); share_left (0.000000001 to 1).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7892,7 +8014,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"rinses_water_ml",
+        c"rinses__water_ml",
         c"Rinses that thin the liquor carried over to a share of what it was, as a range.\n\nFresh water for the most rinses (ml).\nInputs: carried_low_ml (ml, 0.01 to 10000000); carried_high_ml (ml, 0.01 to 10000000, >= carried_low_ml); fresh_ml (ml, 0.01 to 100000000); share_left (0.000000001 to 1).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7902,10 +8024,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"rinses_cautions",
+        c"rinses__cautions",
         c"Rinses that thin the liquor carried over to a share of what it was, as a range.\n\nCautions raised (bits).\nInputs: carried_low_ml (ml, 0.01 to 10000000); carried_high_ml (ml, 0.01 to 10000000, >= carried_low_ml); fresh_ml (ml, 0.01 to 100000000); share_left (0.000000001 to 1).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<rinses, 4, 5>(module, c"all_rinses")?;
+    add_status::<rinses, 4, 5>(module, c"status_rinses")?;
     module.add_function(wrap_pyfunction!(one_rinses, module)?)?;
     module.add_function(wrap_pyfunction!(one_round_set, module)?)?;
     add_one::<
@@ -7919,6 +8042,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"A length rounded to a graduation of the tape.\n\nThe rounded length (mm).\nInputs: length (mm, -10000000 to 10000000); graduation (mm, 0.001 to 10000); way.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<round_to, 3, 1>(module, c"all_round_to")?;
+    add_status::<round_to, 3, 1>(module, c"status_round_to")?;
     module.add_function(wrap_pyfunction!(one_round_to, module)?)?;
     add_one::<
         ruffle,
@@ -7927,7 +8051,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"ruffle_flat",
+        c"ruffle__flat",
         c"Strips to cut for a ruffle along an edge.\n\nLength of the joined strip before gathering (mm).\nInputs: edge (mm, 1 to 100000); ratio (1 to 10); depth (mm, 1 to 10000); strip (mm, 10 to 100000); allowance (mm, 0 to 1000); hem (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7937,7 +8061,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"ruffle_cut_width",
+        c"ruffle__cut_width",
         c"Strips to cut for a ruffle along an edge.\n\nWidth to cut each strip (mm).\nInputs: edge (mm, 1 to 100000); ratio (1 to 10); depth (mm, 1 to 10000); strip (mm, 10 to 100000); allowance (mm, 0 to 1000); hem (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7947,7 +8071,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"ruffle_strips",
+        c"ruffle__strips",
         c"Strips to cut for a ruffle along an edge.\n\nNumber of strips.\nInputs: edge (mm, 1 to 100000); ratio (1 to 10); depth (mm, 1 to 10000); strip (mm, 10 to 100000); allowance (mm, 0 to 1000); hem (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7957,7 +8081,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"ruffle_cloth_length",
+        c"ruffle__cloth_length",
         c"Strips to cut for a ruffle along an edge.\n\nCloth that the strips take, lying side by side (mm).\nInputs: edge (mm, 1 to 100000); ratio (1 to 10); depth (mm, 1 to 10000); strip (mm, 10 to 100000); allowance (mm, 0 to 1000); hem (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7967,10 +8091,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"ruffle_doubts",
+        c"ruffle__doubts",
         c"Strips to cut for a ruffle along an edge.\n\nDoubts raised (bits).\nInputs: edge (mm, 1 to 100000); ratio (1 to 10); depth (mm, 1 to 10000); strip (mm, 10 to 100000); allowance (mm, 0 to 1000); hem (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<ruffle, 6, 5>(module, c"all_ruffle")?;
+    add_status::<ruffle, 6, 5>(module, c"status_ruffle")?;
     module.add_function(wrap_pyfunction!(one_ruffle, module)?)?;
     add_one::<
         screen_level,
@@ -7983,6 +8108,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Screen level of an amount of light: `linear_light` turned round.\n\nLevel, 0 to 255, not rounded.\nInputs: light (0 to 1).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<screen_level, 1, 1>(module, c"all_screen_level")?;
+    add_status::<screen_level, 1, 1>(module, c"status_screen_level")?;
     module.add_function(wrap_pyfunction!(one_screen_level, module)?)?;
     add_one::<
         seam_pleat,
@@ -7991,7 +8117,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"seam_pleat_first_edge",
+        c"seam_pleat__first_edge",
         c"Cloth added at the two edges of a seam that is to hold an inverted pleat.\n\nAdded to the edge whose seam lies in the nearer inner fold (mm).\nInputs: depth (mm, 0.1 to 10000); allowance (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8001,7 +8127,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"seam_pleat_next_edge",
+        c"seam_pleat__next_edge",
         c"Cloth added at the two edges of a seam that is to hold an inverted pleat.\n\nAdded to the edge that makes the rest of the pleat (mm).\nInputs: depth (mm, 0.1 to 10000); allowance (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8011,10 +8137,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"seam_pleat_intake",
+        c"seam_pleat__intake",
         c"Cloth added at the two edges of a seam that is to hold an inverted pleat.\n\nBoth together, less the seam: what the pleat takes up (mm).\nInputs: depth (mm, 0.1 to 10000); allowance (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<seam_pleat, 2, 3>(module, c"all_seam_pleat")?;
+    add_status::<seam_pleat, 2, 3>(module, c"status_seam_pleat")?;
     module.add_function(wrap_pyfunction!(one_seam_pleat, module)?)?;
     module.add_function(wrap_pyfunction!(one_sectioned_band, module)?)?;
     add_one::<
@@ -8024,7 +8151,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"shaped_band_inner_radius",
+        c"shaped_band__inner_radius",
         c"Part of a ring for a shaped band, or for any cone or frustum.\n\nRadius of the upper, shorter edge (mm).\nInputs: lower (mm, 1 to 100000); upper (mm, 0 to 100000, < lower); depth (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8034,7 +8161,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"shaped_band_outer_radius",
+        c"shaped_band__outer_radius",
         c"Part of a ring for a shaped band, or for any cone or frustum.\n\nRadius of the lower, longer edge (mm).\nInputs: lower (mm, 1 to 100000); upper (mm, 0 to 100000, < lower); depth (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8044,7 +8171,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"shaped_band_angle_deg",
+        c"shaped_band__angle_deg",
         c"Part of a ring for a shaped band, or for any cone or frustum.\n\nAngle of the sector (deg).\nInputs: lower (mm, 1 to 100000); upper (mm, 0 to 100000, < lower); depth (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8054,7 +8181,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"shaped_band_sagitta",
+        c"shaped_band__sagitta",
         c"Part of a ring for a shaped band, or for any cone or frustum.\n\nHeight of the lower edge's arc above the straight line between its ends (mm).\nInputs: lower (mm, 1 to 100000); upper (mm, 0 to 100000, < lower); depth (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8064,10 +8191,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"shaped_band_area_mm2",
+        c"shaped_band__area_mm2",
         c"Part of a ring for a shaped band, or for any cone or frustum.\n\nArea of the band (mm2).\nInputs: lower (mm, 1 to 100000); upper (mm, 0 to 100000, < lower); depth (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<shaped_band, 3, 5>(module, c"all_shaped_band")?;
+    add_status::<shaped_band, 3, 5>(module, c"status_shaped_band")?;
     module.add_function(wrap_pyfunction!(one_shaped_band, module)?)?;
     add_one::<
         share,
@@ -8080,6 +8208,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"One panel's share of a girth.\n\nThe width of each panel inside the seams (mm).\nInputs: girth (mm, 1 to 100000); ease (mm, -10000 to 10000); parts (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<share, 3, 1>(module, c"all_share")?;
+    add_status::<share, 3, 1>(module, c"status_share")?;
     module.add_function(wrap_pyfunction!(one_share, module)?)?;
     add_one::<
         shirring,
@@ -8088,7 +8217,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"shirring_flat",
+        c"shirring__flat",
         c"Cloth and rows for shirring with elastic thread.\n\nWidth before shirring, without allowances (mm).\nInputs: finished (mm, 1 to 100000); depth (mm, 0 to 10000); pitch (mm, 1 to 1000); drawn_pct (%, 10 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8098,7 +8227,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"shirring_ratio",
+        c"shirring__ratio",
         c"Cloth and rows for shirring with elastic thread.\n\nFlat over finished.\nInputs: finished (mm, 1 to 100000); depth (mm, 0 to 10000); pitch (mm, 1 to 1000); drawn_pct (%, 10 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8108,7 +8237,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"shirring_rows",
+        c"shirring__rows",
         c"Cloth and rows for shirring with elastic thread.\n\nNumber of rows.\nInputs: finished (mm, 1 to 100000); depth (mm, 0 to 10000); pitch (mm, 1 to 1000); drawn_pct (%, 10 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8118,7 +8247,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"shirring_stitching",
+        c"shirring__stitching",
         c"Cloth and rows for shirring with elastic thread.\n\nAll rows together, as sewn on the flat cloth (mm).\nInputs: finished (mm, 1 to 100000); depth (mm, 0 to 10000); pitch (mm, 1 to 1000); drawn_pct (%, 10 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8128,10 +8257,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"shirring_cautions",
+        c"shirring__cautions",
         c"Cloth and rows for shirring with elastic thread.\n\nAlways `ELASTIC_BATH` (bits).\nInputs: finished (mm, 1 to 100000); depth (mm, 0 to 10000); pitch (mm, 1 to 1000); drawn_pct (%, 10 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<shirring, 4, 5>(module, c"all_shirring")?;
+    add_status::<shirring, 4, 5>(module, c"status_shirring")?;
     module.add_function(wrap_pyfunction!(one_shirring, module)?)?;
     add_one::<
         shrink_pair,
@@ -8140,7 +8270,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"shrink_pair_shell_after",
+        c"shrink_pair__shell_after",
         c"What washing does to a shell and its lining, and how to cut both for it.\n\nShell after washing, if it is sewn as given (mm).\nInputs: shell (mm, 0 to 1000000); lining (mm, 0 to 1000000); shell_change_pct (%, -90 to 100); lining_change_pct (%, -90 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8150,7 +8280,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"shrink_pair_lining_after",
+        c"shrink_pair__lining_after",
         c"What washing does to a shell and its lining, and how to cut both for it.\n\nLining after washing, if it is sewn as given (mm).\nInputs: shell (mm, 0 to 1000000); lining (mm, 0 to 1000000); shell_change_pct (%, -90 to 100); lining_change_pct (%, -90 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8160,7 +8290,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"shrink_pair_below",
+        c"shrink_pair__below",
         c"What washing does to a shell and its lining, and how to cut both for it.\n\nHow far the lining then hangs below the shell; negative above (mm).\nInputs: shell (mm, 0 to 1000000); lining (mm, 0 to 1000000); shell_change_pct (%, -90 to 100); lining_change_pct (%, -90 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8170,7 +8300,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"shrink_pair_shell_cut",
+        c"shrink_pair__shell_cut",
         c"What washing does to a shell and its lining, and how to cut both for it.\n\nShell to cut so that washing leaves the length given (mm).\nInputs: shell (mm, 0 to 1000000); lining (mm, 0 to 1000000); shell_change_pct (%, -90 to 100); lining_change_pct (%, -90 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8180,7 +8310,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"shrink_pair_lining_cut",
+        c"shrink_pair__lining_cut",
         c"What washing does to a shell and its lining, and how to cut both for it.\n\nLining to cut so that washing leaves the length given (mm).\nInputs: shell (mm, 0 to 1000000); lining (mm, 0 to 1000000); shell_change_pct (%, -90 to 100); lining_change_pct (%, -90 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8190,10 +8320,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         5,
     >(
         module,
-        c"shrink_pair_doubts",
+        c"shrink_pair__doubts",
         c"What washing does to a shell and its lining, and how to cut both for it.\n\nDoubts raised (bits).\nInputs: shell (mm, 0 to 1000000); lining (mm, 0 to 1000000); shell_change_pct (%, -90 to 100); lining_change_pct (%, -90 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<shrink_pair, 4, 6>(module, c"all_shrink_pair")?;
+    add_status::<shrink_pair, 4, 6>(module, c"status_shrink_pair")?;
     module.add_function(wrap_pyfunction!(one_shrink_pair, module)?)?;
     add_one::<
         size_step,
@@ -8202,7 +8333,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"size_step_step",
+        c"size_step__step",
         c"Step from one size to the next, all round and at each edge of the pattern.\n\nFrom one size to the next, all round (mm).\nInputs: smaller (mm, 1 to 100000); larger (mm, 1 to 100000, >= smaller); steps (1 to 100); edges (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8212,10 +8343,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"size_step_each_edge",
+        c"size_step__each_edge",
         c"Step from one size to the next, all round and at each edge of the pattern.\n\nThe same at each edge of the pattern (mm).\nInputs: smaller (mm, 1 to 100000); larger (mm, 1 to 100000, >= smaller); steps (1 to 100); edges (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<size_step, 4, 2>(module, c"all_size_step")?;
+    add_status::<size_step, 4, 2>(module, c"status_size_step")?;
     module.add_function(wrap_pyfunction!(one_size_step, module)?)?;
     add_one::<
         skew,
@@ -8228,6 +8360,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Skew of cloth: how far a weft thread has run off square, in percent of the width.\n\nSkew (%).\nInputs: shift (mm, -100000 to 100000); width (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<skew, 2, 1>(module, c"all_skew")?;
+    add_status::<skew, 2, 1>(module, c"status_skew")?;
     module.add_function(wrap_pyfunction!(one_skew, module)?)?;
     add_one::<
         skew_diagonals,
@@ -8240,6 +8373,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Skew of a square marked on the cloth, from its two diagonals after washing, in percent.\n\nSkew (%).\nInputs: first (mm, 1 to 100000); second (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<skew_diagonals, 2, 1>(module, c"all_skew_diagonals")?;
+    add_status::<skew_diagonals, 2, 1>(module, c"status_skew_diagonals")?;
     module.add_function(wrap_pyfunction!(one_skew_diagonals, module)?)?;
     add_one::<
         snip_spacing,
@@ -8248,7 +8382,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"snip_spacing_spacing",
+        c"snip_spacing__spacing",
         c"Distance between the snips of a curved seam allowance.\n\nFrom snip to snip along the seam line (mm).\nInputs: radius (mm, 1 to 1000000); allowance (mm, 0.1 to 1000); opening (mm, 0.1 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8258,10 +8392,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"snip_spacing_flat",
+        c"snip_spacing__flat",
         c"Distance between the snips of a curved seam allowance.\n\nHow far a straight fold between two snips leaves the curve (mm).\nInputs: radius (mm, 1 to 1000000); allowance (mm, 0.1 to 1000); opening (mm, 0.1 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<snip_spacing, 3, 2>(module, c"all_snip_spacing")?;
+    add_status::<snip_spacing, 3, 2>(module, c"status_snip_spacing")?;
     module.add_function(wrap_pyfunction!(one_snip_spacing, module)?)?;
     add_one::<
         spacing_by_pitch,
@@ -8270,7 +8405,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"spacing_by_pitch_count",
+        c"spacing_by_pitch__count",
         c"Number of buttons whose even spacing comes nearest to a wanted pitch.\n\nNumber of buttons, the first and last included.\nInputs: first (mm, 0 to 100000); last (mm, 0 to 100000, > first); pitch (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8280,10 +8415,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"spacing_by_pitch_pitch",
+        c"spacing_by_pitch__pitch",
         c"Number of buttons whose even spacing comes nearest to a wanted pitch.\n\nFrom middle to middle of neighbours (mm).\nInputs: first (mm, 0 to 100000); last (mm, 0 to 100000, > first); pitch (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<spacing_by_pitch, 3, 2>(module, c"all_spacing_by_pitch")?;
+    add_status::<spacing_by_pitch, 3, 2>(module, c"status_spacing_by_pitch")?;
     module.add_function(wrap_pyfunction!(one_spacing_by_pitch, module)?)?;
     module.add_function(wrap_pyfunction!(one_spacing_through, module)?)?;
     add_one::<
@@ -8293,7 +8429,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"srgb_from_lab_red",
+        c"srgb_from_lab__red",
         c"Screen levels of a colour given in CIELAB under daylight D65.\n\nRed, 0 to 255 where a screen can show it.\nInputs: l (0 to 100); a (-200 to 200); b (-200 to 200).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8303,7 +8439,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"srgb_from_lab_green",
+        c"srgb_from_lab__green",
         c"Screen levels of a colour given in CIELAB under daylight D65.\n\nGreen, 0 to 255 where a screen can show it.\nInputs: l (0 to 100); a (-200 to 200); b (-200 to 200).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8313,7 +8449,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"srgb_from_lab_blue",
+        c"srgb_from_lab__blue",
         c"Screen levels of a colour given in CIELAB under daylight D65.\n\nBlue, 0 to 255 where a screen can show it.\nInputs: l (0 to 100); a (-200 to 200); b (-200 to 200).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8323,10 +8459,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"srgb_from_lab_outside",
+        c"srgb_from_lab__outside",
         c"Screen levels of a colour given in CIELAB under daylight D65.\n\nHow many of the three a screen cannot show.\nInputs: l (0 to 100); a (-200 to 200); b (-200 to 200).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<srgb_from_lab, 3, 4>(module, c"all_srgb_from_lab")?;
+    add_status::<srgb_from_lab, 3, 4>(module, c"status_srgb_from_lab")?;
     module.add_function(wrap_pyfunction!(one_srgb_from_lab, module)?)?;
     add_one::<
         srgb_from_xyz,
@@ -8335,7 +8472,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"srgb_from_xyz_red",
+        c"srgb_from_xyz__red",
         c"Screen levels of a colour given by its tristimulus values.\n\nRed, 0 to 255 where a screen can show it.\nInputs: x (0 to 2); y (0 to 2); z (0 to 2).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8345,7 +8482,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"srgb_from_xyz_green",
+        c"srgb_from_xyz__green",
         c"Screen levels of a colour given by its tristimulus values.\n\nGreen, 0 to 255 where a screen can show it.\nInputs: x (0 to 2); y (0 to 2); z (0 to 2).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8355,7 +8492,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"srgb_from_xyz_blue",
+        c"srgb_from_xyz__blue",
         c"Screen levels of a colour given by its tristimulus values.\n\nBlue, 0 to 255 where a screen can show it.\nInputs: x (0 to 2); y (0 to 2); z (0 to 2).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8365,10 +8502,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"srgb_from_xyz_outside",
+        c"srgb_from_xyz__outside",
         c"Screen levels of a colour given by its tristimulus values.\n\nHow many of the three a screen cannot show.\nInputs: x (0 to 2); y (0 to 2); z (0 to 2).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<srgb_from_xyz, 3, 4>(module, c"all_srgb_from_xyz")?;
+    add_status::<srgb_from_xyz, 3, 4>(module, c"status_srgb_from_xyz")?;
     module.add_function(wrap_pyfunction!(one_srgb_from_xyz, module)?)?;
     add_one::<
         stitch_length,
@@ -8381,6 +8519,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Length of one stitch from the number of stitches in an inch.\n\nLength of one stitch (mm).\nInputs: stitches_per_inch (0.5 to 200).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<stitch_length, 1, 1>(module, c"all_stitch_length")?;
+    add_status::<stitch_length, 1, 1>(module, c"status_stitch_length")?;
     module.add_function(wrap_pyfunction!(one_stitch_length, module)?)?;
     add_one::<
         stock_volume,
@@ -8389,7 +8528,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"stock_volume_stock_ml",
+        c"stock_volume__stock_ml",
         c"Volume of a stock solution for a percentage on weight of fibre.\n\nStock solution to measure out (ml).\nInputs: mass_g (g, 0.01 to 1000000); pct (%, 0 to 1000); stock_pct (%, 0.001 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8399,7 +8538,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"stock_volume_amount_g",
+        c"stock_volume__amount_g",
         c"Volume of a stock solution for a percentage on weight of fibre.\n\nWhat that holds (g).\nInputs: mass_g (g, 0.01 to 1000000); pct (%, 0 to 1000); stock_pct (%, 0.001 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8409,7 +8548,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"stock_volume_doubts",
+        c"stock_volume__doubts",
         c"Volume of a stock solution for a percentage on weight of fibre.\n\nDoubts raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); pct (%, 0 to 1000); stock_pct (%, 0.001 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8419,10 +8558,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"stock_volume_cautions",
+        c"stock_volume__cautions",
         c"Volume of a stock solution for a percentage on weight of fibre.\n\nCautions raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); pct (%, 0 to 1000); stock_pct (%, 0.001 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<stock_volume, 3, 4>(module, c"all_stock_volume")?;
+    add_status::<stock_volume, 3, 4>(module, c"status_stock_volume")?;
     module.add_function(wrap_pyfunction!(one_stock_volume, module)?)?;
     add_one::<
         straight_band,
@@ -8431,7 +8571,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"straight_band_cut_length",
+        c"straight_band__cut_length",
         c"Strip to cut for a straight band.\n\nLength to cut, allowances included (mm).\nInputs: waist (mm, 1 to 100000); overlap (mm, 0 to 10000); depth (mm, 1 to 10000); allowance (mm, 0 to 1000); turn (mm, 0 to 100); make.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8441,7 +8581,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"straight_band_cut_width",
+        c"straight_band__cut_width",
         c"Strip to cut for a straight band.\n\nWidth to cut, allowances included (mm).\nInputs: waist (mm, 1 to 100000); overlap (mm, 0 to 10000); depth (mm, 1 to 10000); allowance (mm, 0 to 1000); turn (mm, 0 to 100); make.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8451,10 +8591,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"straight_band_strips",
+        c"straight_band__strips",
         c"Strip to cut for a straight band.\n\nHow many such strips.\nInputs: waist (mm, 1 to 100000); overlap (mm, 0 to 10000); depth (mm, 1 to 10000); allowance (mm, 0 to 1000); turn (mm, 0 to 100); make.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<straight_band, 6, 3>(module, c"all_straight_band")?;
+    add_status::<straight_band, 6, 3>(module, c"status_straight_band")?;
     module.add_function(wrap_pyfunction!(one_straight_band, module)?)?;
     add_one::<
         straight_band_depth,
@@ -8467,6 +8608,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Finished depth of a straight band from a strip there is.\n\nFinished depth of the band (mm).\nInputs: cut_width (mm, 1 to 100000); allowance (mm, 0 to 1000); turn (mm, 0 to 100); make.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<straight_band_depth, 4, 1>(module, c"all_straight_band_depth")?;
+    add_status::<straight_band_depth, 4, 1>(module, c"status_straight_band_depth")?;
     module.add_function(wrap_pyfunction!(one_straight_band_depth, module)?)?;
     add_one::<
         stretch_pct,
@@ -8479,6 +8621,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Stretch of cloth from a marked length and the same length pulled out, in percent.\n\nStretch (%).\nInputs: relaxed (mm, 1 to 100000); pulled (mm, 1 to 1000000, >= relaxed).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<stretch_pct, 2, 1>(module, c"all_stretch_pct")?;
+    add_status::<stretch_pct, 2, 1>(module, c"status_stretch_pct")?;
     module.add_function(wrap_pyfunction!(one_stretch_pct, module)?)?;
     add_one::<
         take_in,
@@ -8487,7 +8630,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"take_in_excess",
+        c"take_in__excess",
         c"What to take in at each edge of a garment that is too wide, and what is left over.\n\nWhat the garment is too wide by (mm).\nInputs: garment (mm, 1 to 100000); body (mm, 1 to 100000); ease (mm, -10000 to 10000); edges (1 to 64); limit (mm, 0 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8497,7 +8640,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"take_in_each",
+        c"take_in__each",
         c"What to take in at each edge of a garment that is too wide, and what is left over.\n\nTaken at each edge, beyond its old seam line (mm).\nInputs: garment (mm, 1 to 100000); body (mm, 1 to 100000); ease (mm, -10000 to 10000); edges (1 to 64); limit (mm, 0 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8507,7 +8650,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"take_in_taken",
+        c"take_in__taken",
         c"What to take in at each edge of a garment that is too wide, and what is left over.\n\nTaken at all edges together (mm).\nInputs: garment (mm, 1 to 100000); body (mm, 1 to 100000); ease (mm, -10000 to 10000); edges (1 to 64); limit (mm, 0 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8517,10 +8660,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"take_in_leftover",
+        c"take_in__leftover",
         c"What to take in at each edge of a garment that is too wide, and what is left over.\n\nLeft for darts or the centre back (mm).\nInputs: garment (mm, 1 to 100000); body (mm, 1 to 100000); ease (mm, -10000 to 10000); edges (1 to 64); limit (mm, 0 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<take_in, 5, 4>(module, c"all_take_in")?;
+    add_status::<take_in, 5, 4>(module, c"status_take_in")?;
     module.add_function(wrap_pyfunction!(one_take_in, module)?)?;
     add_one::<
         tex_from_cotton_count,
@@ -8533,6 +8677,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Linear density of a yarn or thread from its cotton count (Ne).\n\nLinear density of the plied yarn, take-up in twisting left out (tex).\nInputs: cotton_count (0.1 to 1000); plies (1 to 24).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<tex_from_cotton_count, 2, 1>(module, c"all_tex_from_cotton_count")?;
+    add_status::<tex_from_cotton_count, 2, 1>(module, c"status_tex_from_cotton_count")?;
     module.add_function(wrap_pyfunction!(one_tex_from_cotton_count, module)?)?;
     add_one::<
         tex_from_denier,
@@ -8545,6 +8690,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Linear density of a yarn or thread from its denier.\n\nLinear density (tex).\nInputs: denier (0.01 to 1000000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<tex_from_denier, 1, 1>(module, c"all_tex_from_denier")?;
+    add_status::<tex_from_denier, 1, 1>(module, c"status_tex_from_denier")?;
     module.add_function(wrap_pyfunction!(one_tex_from_denier, module)?)?;
     add_one::<
         tex_from_metric_count,
@@ -8557,6 +8703,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Linear density of a yarn or thread from its metric count (Nm).\n\nLinear density of the plied yarn, take-up in twisting left out (tex).\nInputs: metric_count (0.1 to 2000); plies (1 to 24).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<tex_from_metric_count, 2, 1>(module, c"all_tex_from_metric_count")?;
+    add_status::<tex_from_metric_count, 2, 1>(module, c"status_tex_from_metric_count")?;
     module.add_function(wrap_pyfunction!(one_tex_from_metric_count, module)?)?;
     add_one::<
         thread_for_seam,
@@ -8569,6 +8716,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Thread for a seam, waste included.\n\nLength of thread (mm).\nInputs: seam (mm, 0 to 100000000); ratio (0.1 to 100); waste_pct (%, 0 to 500).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<thread_for_seam, 3, 1>(module, c"all_thread_for_seam")?;
+    add_status::<thread_for_seam, 3, 1>(module, c"status_thread_for_seam")?;
     module.add_function(wrap_pyfunction!(one_thread_for_seam, module)?)?;
     add_one::<
         thread_ratio,
@@ -8581,6 +8729,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Thread that a seam takes for its length, from the path of the stitch.\n\nThread over seam, all threads together.\nInputs: stitch_length (mm, 0.1 to 100); thickness (mm, 0 to 100); stitch.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<thread_ratio, 3, 1>(module, c"all_thread_ratio")?;
+    add_status::<thread_ratio, 3, 1>(module, c"status_thread_ratio")?;
     module.add_function(wrap_pyfunction!(one_thread_ratio, module)?)?;
     module.add_function(wrap_pyfunction!(one_tiers, module)?)?;
     add_one::<
@@ -8590,7 +8739,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"tolerance_stack_worst",
+        c"tolerance_stack__worst",
         c"How far a girth made of equal seams may be off.\n\nWhen every error falls the same way (mm).\nInputs: seams (0 to 1000); error_each (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8600,10 +8749,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"tolerance_stack_likely",
+        c"tolerance_stack__likely",
         c"How far a girth made of equal seams may be off.\n\nWhen they fall by chance: the root of the sum of their squares (mm).\nInputs: seams (0 to 1000); error_each (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<tolerance_stack, 2, 2>(module, c"all_tolerance_stack")?;
+    add_status::<tolerance_stack, 2, 2>(module, c"status_tolerance_stack")?;
     module.add_function(wrap_pyfunction!(one_tolerance_stack, module)?)?;
     module.add_function(wrap_pyfunction!(one_tolerance_stack_list, module)?)?;
     add_one::<
@@ -8613,7 +8763,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"trilaterate_along",
+        c"trilaterate__along",
         c"A point measured by tape from both ends of a base.\n\nFrom the start along the base, negative behind the start (mm).\nInputs: base (mm, 1 to 100000); from_start (mm, 1 to 100000); from_end (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8623,7 +8773,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"trilaterate_across",
+        c"trilaterate__across",
         c"A point measured by tape from both ends of a base.\n\nSquare to the base (mm).\nInputs: base (mm, 1 to 100000); from_start (mm, 1 to 100000); from_end (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8633,7 +8783,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"trilaterate_along_per_mm",
+        c"trilaterate__along_per_mm",
         c"A point measured by tape from both ends of a base.\n\nHow far along the base the point moves at worst, for each mm that both readings are off.\nInputs: base (mm, 1 to 100000); from_start (mm, 1 to 100000); from_end (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8643,7 +8793,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"trilaterate_across_per_mm",
+        c"trilaterate__across_per_mm",
         c"A point measured by tape from both ends of a base.\n\nHow far across the base the point moves at worst, for each mm that both readings are off.\nInputs: base (mm, 1 to 100000); from_start (mm, 1 to 100000); from_end (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8653,10 +8803,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"trilaterate_doubts",
+        c"trilaterate__doubts",
         c"A point measured by tape from both ends of a base.\n\n`TRIANGLE_FLAT` when `across_per_mm` passes 5, `TRIANGLE_TALL` when `along_per_mm` does (bits).\nInputs: base (mm, 1 to 100000); from_start (mm, 1 to 100000); from_end (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<trilaterate, 3, 5>(module, c"all_trilaterate")?;
+    add_status::<trilaterate, 3, 5>(module, c"status_trilaterate")?;
     module.add_function(wrap_pyfunction!(one_trilaterate, module)?)?;
     add_one::<
         tucks,
@@ -8665,7 +8816,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"tucks_flat",
+        c"tucks__flat",
         c"Cloth and marking for tucks stitched an even distance apart.\n\nWidth before tucking, without allowances (mm).\nInputs: finished (mm, 1 to 100000); count (1 to 1000); depth (mm, 0.1 to 1000); spacing (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8675,7 +8826,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"tucks_taken_up",
+        c"tucks__taken_up",
         c"Cloth and marking for tucks stitched an even distance apart.\n\nCloth that all tucks take up (mm).\nInputs: finished (mm, 1 to 100000); count (1 to 1000); depth (mm, 0.1 to 1000); spacing (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8685,7 +8836,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"tucks_fold_pitch",
+        c"tucks__fold_pitch",
         c"Cloth and marking for tucks stitched an even distance apart.\n\nFrom fold line to fold line on the flat cloth (mm).\nInputs: finished (mm, 1 to 100000); count (1 to 1000); depth (mm, 0.1 to 1000); spacing (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8695,7 +8846,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"tucks_gap",
+        c"tucks__gap",
         c"Cloth and marking for tucks stitched an even distance apart.\n\nWhat shows between a tuck's fold and the next one's stitching; 0 for blind tucks (mm).\nInputs: finished (mm, 1 to 100000); count (1 to 1000); depth (mm, 0.1 to 1000); spacing (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8705,7 +8856,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"tucks_margin",
+        c"tucks__margin",
         c"Cloth and marking for tucks stitched an even distance apart.\n\nWidth left beside the first and the last stitching, together (mm).\nInputs: finished (mm, 1 to 100000); count (1 to 1000); depth (mm, 0.1 to 1000); spacing (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8715,10 +8866,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         5,
     >(
         module,
-        c"tucks_doubts",
+        c"tucks__doubts",
         c"Cloth and marking for tucks stitched an even distance apart.\n\n`PLEATS_OVERLAP` when tucks lie over each other (bits).\nInputs: finished (mm, 1 to 100000); count (1 to 1000); depth (mm, 0.1 to 1000); spacing (mm, 0.1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<tucks, 4, 6>(module, c"all_tucks")?;
+    add_status::<tucks, 4, 6>(module, c"status_tucks")?;
     module.add_function(wrap_pyfunction!(one_tucks, module)?)?;
     add_one::<
         turn_through,
@@ -8727,7 +8879,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"turn_through_diameter",
+        c"turn_through__diameter",
         c"Whether a garment part can be turned right side out through an opening: an estimate.\n\nDiameter of the bundle (mm).\nInputs: width (mm, 1 to 100000); thickness (mm, 0.01 to 1000); opening (mm, 1 to 100000); packing (0.1 to 1).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8737,7 +8889,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"turn_through_least_opening",
+        c"turn_through__least_opening",
         c"Whether a garment part can be turned right side out through an opening: an estimate.\n\nLeast flat width of an opening that it passes (mm).\nInputs: width (mm, 1 to 100000); thickness (mm, 0.01 to 1000); opening (mm, 1 to 100000); packing (0.1 to 1).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8747,10 +8899,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"turn_through_spare",
+        c"turn_through__spare",
         c"Whether a garment part can be turned right side out through an opening: an estimate.\n\nWhat the opening is wider than that; negative when the bundle does not pass (mm).\nInputs: width (mm, 1 to 100000); thickness (mm, 0.01 to 1000); opening (mm, 1 to 100000); packing (0.1 to 1).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<turn_through, 4, 3>(module, c"all_turn_through")?;
+    add_status::<turn_through, 4, 3>(module, c"status_turn_through")?;
     module.add_function(wrap_pyfunction!(one_turn_through, module)?)?;
     add_one::<
         turned_hem,
@@ -8759,7 +8912,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"turned_hem_allowance",
+        c"turned_hem__allowance",
         c"Allowance and cut length for a hem that is turned up, its raw edge turned in.\n\nHem allowance, from the finished edge to the raw edge (mm).\nInputs: length (mm, 1 to 100000); depth (mm, 0 to 10000); turn_in (mm, 0 to 10000, <= depth); roll (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8769,10 +8922,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"turned_hem_cut_length",
+        c"turned_hem__cut_length",
         c"Allowance and cut length for a hem that is turned up, its raw edge turned in.\n\nLength to cut, with that allowance and no other (mm).\nInputs: length (mm, 1 to 100000); depth (mm, 0 to 10000); turn_in (mm, 0 to 10000, <= depth); roll (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<turned_hem, 4, 2>(module, c"all_turned_hem")?;
+    add_status::<turned_hem, 4, 2>(module, c"status_turned_hem")?;
     module.add_function(wrap_pyfunction!(one_turned_hem, module)?)?;
     add_one::<
         v_neck,
@@ -8781,7 +8935,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"v_neck_edge",
+        c"v_neck__edge",
         c"Edge of a V neck, how far it lies off grain, and the tape that stays it.\n\nLength of the straight edge on one side (mm).\nInputs: half_width (mm, 0 to 10000); depth (mm, 1 to 10000); stay_ratio (0.9 to 1).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8791,7 +8945,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"v_neck_off_grain_deg",
+        c"v_neck__off_grain_deg",
         c"Edge of a V neck, how far it lies off grain, and the tape that stays it.\n\nAngle of the edge from the grain that runs down the middle (deg).\nInputs: half_width (mm, 0 to 10000); depth (mm, 1 to 10000); stay_ratio (0.9 to 1).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8801,10 +8955,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"v_neck_stay",
+        c"v_neck__stay",
         c"Edge of a V neck, how far it lies off grain, and the tape that stays it.\n\nLength of the tape that stays the edge on one side (mm).\nInputs: half_width (mm, 0 to 10000); depth (mm, 1 to 10000); stay_ratio (0.9 to 1).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<v_neck, 3, 3>(module, c"all_v_neck")?;
+    add_status::<v_neck, 3, 3>(module, c"status_v_neck")?;
     module.add_function(wrap_pyfunction!(one_v_neck, module)?)?;
     add_one::<
         waist_hip_doubts,
@@ -8817,6 +8972,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Doubts on a waist and a hip together.\n\nThe doubts (bits).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<waist_hip_doubts, 2, 1>(module, c"all_waist_hip_doubts")?;
+    add_status::<waist_hip_doubts, 2, 1>(module, c"status_waist_hip_doubts")?;
     module.add_function(wrap_pyfunction!(one_waist_hip_doubts, module)?)?;
     add_one::<
         washes,
@@ -8825,7 +8981,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"washes_after",
+        c"washes__after",
         c"Length after several washes, of which the first usually takes most.\n\nLength after all washes (mm).\nInputs: length (mm, 0 to 1000000); first_pct (%, -90 to 100); later_pct (%, -90 to 100); washes (0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8835,7 +8991,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"washes_change_pct",
+        c"washes__change_pct",
         c"Length after several washes, of which the first usually takes most.\n\nChange from the first length to the last (%).\nInputs: length (mm, 0 to 1000000); first_pct (%, -90 to 100); later_pct (%, -90 to 100); washes (0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8845,10 +9001,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"washes_doubts",
+        c"washes__doubts",
         c"Length after several washes, of which the first usually takes most.\n\nDoubts raised (bits).\nInputs: length (mm, 0 to 1000000); first_pct (%, -90 to 100); later_pct (%, -90 to 100); washes (0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<washes, 4, 3>(module, c"all_washes")?;
+    add_status::<washes, 4, 3>(module, c"status_washes")?;
     module.add_function(wrap_pyfunction!(one_washes, module)?)?;
     add_one::<
         width_conversion,
@@ -8857,7 +9014,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"width_conversion_by_area",
+        c"width_conversion__by_area",
         c"Length of cloth of one width that does for a length of another, as a range.\n\nLength of the same area (mm).\nInputs: length (mm, 0 to 1000000); width (mm, 10 to 100000); new_width (mm, 10 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8867,7 +9024,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"width_conversion_low",
+        c"width_conversion__low",
         c"Length of cloth of one width that does for a length of another, as a range.\n\nLeast that the printed tables give, 0.9 times the area's (mm).\nInputs: length (mm, 0 to 1000000); width (mm, 10 to 100000); new_width (mm, 10 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8877,10 +9034,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"width_conversion_high",
+        c"width_conversion__high",
         c"Length of cloth of one width that does for a length of another, as a range.\n\nMost that the printed tables give, 1.12 times the area's (mm).\nInputs: length (mm, 0 to 1000000); width (mm, 10 to 100000); new_width (mm, 10 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<width_conversion, 3, 3>(module, c"all_width_conversion")?;
+    add_status::<width_conversion, 3, 3>(module, c"status_width_conversion")?;
     module.add_function(wrap_pyfunction!(one_width_conversion, module)?)?;
     add_one::<
         wrap_skirt,
@@ -8889,7 +9047,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"wrap_skirt_back_waist",
+        c"wrap_skirt__back_waist",
         c"Widths of a skirt with a back and two fronts that lap over each other.\n\nBack at the waist, side seam to side seam (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); overlap (mm, 0 to 100000, <= waist).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8899,7 +9057,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"wrap_skirt_back_hip",
+        c"wrap_skirt__back_hip",
         c"Widths of a skirt with a back and two fronts that lap over each other.\n\nBack at the hip (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); overlap (mm, 0 to 100000, <= waist).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8909,7 +9067,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"wrap_skirt_front_waist",
+        c"wrap_skirt__front_waist",
         c"Widths of a skirt with a back and two fronts that lap over each other.\n\nEach front at the waist, side seam to its finished edge (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); overlap (mm, 0 to 100000, <= waist).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8919,7 +9077,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"wrap_skirt_front_hip",
+        c"wrap_skirt__front_hip",
         c"Widths of a skirt with a back and two fronts that lap over each other.\n\nEach front at the hip (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); overlap (mm, 0 to 100000, <= waist).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8929,7 +9087,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"wrap_skirt_waist_edge",
+        c"wrap_skirt__waist_edge",
         c"Widths of a skirt with a back and two fronts that lap over each other.\n\nWaist edge of all three parts, which is the length of its band without ties (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); overlap (mm, 0 to 100000, <= waist).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8939,10 +9097,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         5,
     >(
         module,
-        c"wrap_skirt_wrap_pct",
+        c"wrap_skirt__wrap_pct",
         c"Widths of a skirt with a back and two fronts that lap over each other.\n\nHow far each front reaches past the centre line, as a share of half a front (%).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); overlap (mm, 0 to 100000, <= waist).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<wrap_skirt, 3, 6>(module, c"all_wrap_skirt")?;
+    add_status::<wrap_skirt, 3, 6>(module, c"status_wrap_skirt")?;
     module.add_function(wrap_pyfunction!(one_wrap_skirt, module)?)?;
     add_one::<
         xyz_from_lab,
@@ -8951,7 +9110,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"xyz_from_lab_x",
+        c"xyz_from_lab__x",
         c"Tristimulus values of a colour given in CIELAB, under daylight D65: `lab_from_xyz` turned round.\n\nX.\nInputs: l (0 to 100); a (-200 to 200); b (-200 to 200).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8961,7 +9120,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"xyz_from_lab_y",
+        c"xyz_from_lab__y",
         c"Tristimulus values of a colour given in CIELAB, under daylight D65: `lab_from_xyz` turned round.\n\nY, the luminance: share of the white's.\nInputs: l (0 to 100); a (-200 to 200); b (-200 to 200).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8971,10 +9130,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"xyz_from_lab_z",
+        c"xyz_from_lab__z",
         c"Tristimulus values of a colour given in CIELAB, under daylight D65: `lab_from_xyz` turned round.\n\nZ.\nInputs: l (0 to 100); a (-200 to 200); b (-200 to 200).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<xyz_from_lab, 3, 3>(module, c"all_xyz_from_lab")?;
+    add_status::<xyz_from_lab, 3, 3>(module, c"status_xyz_from_lab")?;
     module.add_function(wrap_pyfunction!(one_xyz_from_lab, module)?)?;
     add_one::<
         xyz_from_srgb,
@@ -8983,7 +9143,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"xyz_from_srgb_x",
+        c"xyz_from_srgb__x",
         c"Tristimulus values of a colour given by its screen levels.\n\nX.\nInputs: red (0 to 255); green (0 to 255); blue (0 to 255).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8993,7 +9153,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"xyz_from_srgb_y",
+        c"xyz_from_srgb__y",
         c"Tristimulus values of a colour given by its screen levels.\n\nY, the luminance: share of the white's.\nInputs: red (0 to 255); green (0 to 255); blue (0 to 255).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -9003,10 +9163,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"xyz_from_srgb_z",
+        c"xyz_from_srgb__z",
         c"Tristimulus values of a colour given by its screen levels.\n\nZ.\nInputs: red (0 to 255); green (0 to 255); blue (0 to 255).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<xyz_from_srgb, 3, 3>(module, c"all_xyz_from_srgb")?;
+    add_status::<xyz_from_srgb, 3, 3>(module, c"status_xyz_from_srgb")?;
     module.add_function(wrap_pyfunction!(one_xyz_from_srgb, module)?)?;
     add_one::<
         zigzag_buttonhole,
@@ -9015,7 +9176,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"zigzag_buttonhole_length",
+        c"zigzag_buttonhole__length",
         c"Size over all of a buttonhole worked in zigzag: two beads and two bars about a slit.\n\nLength over all, bars included (mm).\nInputs: slit (mm, 1 to 300); bead (mm, 0.1 to 20); gap (mm, 0 to 10); bar (mm, 0 to 20); spacing (mm, 0.05 to 10).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -9025,7 +9186,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"zigzag_buttonhole_width",
+        c"zigzag_buttonhole__width",
         c"Size over all of a buttonhole worked in zigzag: two beads and two bars about a slit.\n\nWidth over all (mm).\nInputs: slit (mm, 1 to 300); bead (mm, 0.1 to 20); gap (mm, 0 to 10); bar (mm, 0 to 20); spacing (mm, 0.05 to 10).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -9035,10 +9196,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"zigzag_buttonhole_stitches",
+        c"zigzag_buttonhole__stitches",
         c"Size over all of a buttonhole worked in zigzag: two beads and two bars about a slit.\n\nStitches of the two sides together.\nInputs: slit (mm, 1 to 300); bead (mm, 0.1 to 20); gap (mm, 0 to 10); bar (mm, 0 to 20); spacing (mm, 0.05 to 10).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<zigzag_buttonhole, 5, 3>(module, c"all_zigzag_buttonhole")?;
+    add_status::<zigzag_buttonhole, 5, 3>(module, c"status_zigzag_buttonhole")?;
     module.add_function(wrap_pyfunction!(one_zigzag_buttonhole, module)?)?;
     Ok(())
 }

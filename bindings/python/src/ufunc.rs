@@ -50,8 +50,15 @@ unsafe fn rows<F: Scalar<N, M>, const N: usize, const M: usize>(
     }
 }
 
-/// The inner loop of one answer, NaN (0 for a whole number) where there is an error.
-unsafe extern "C" fn one<F: Scalar<N, M>, const N: usize, const M: usize, const FIELD: usize>(
+/// The inner loop of one answer, NaN (0 for a whole number) where there is an error. `FLOAT`: a whole
+/// number goes out as a float.
+unsafe extern "C" fn one<
+    F: Scalar<N, M>,
+    const N: usize,
+    const M: usize,
+    const FIELD: usize,
+    const FLOAT: bool,
+>(
     args: *mut *mut c_char,
     dimensions: *mut npy_intp,
     steps: *mut npy_intp,
@@ -61,14 +68,36 @@ unsafe extern "C" fn one<F: Scalar<N, M>, const N: usize, const M: usize, const 
     unsafe {
         let (out, step) = (*args.add(N), *steps.add(N));
         rows::<F, N, M>(args, dimensions, steps, |row, answer| {
+            let none = if F::WHOLE[FIELD] { 0.0 } else { f64::NAN };
             let value = answer.map_or_else(
                 |_| {
                     flag_invalid();
-                    f64::NAN
+                    none
                 },
                 |answer| answer[FIELD],
             );
-            write::<F, N, M>(FIELD, out.wrapping_offset(row * step), value);
+            write(
+                out.wrapping_offset(row * step),
+                value,
+                F::WHOLE[FIELD] && !FLOAT,
+            );
+        });
+    }
+}
+
+/// The inner loop of the status, as a float.
+unsafe extern "C" fn status<F: Scalar<N, M>, const N: usize, const M: usize>(
+    args: *mut *mut c_char,
+    dimensions: *mut npy_intp,
+    steps: *mut npy_intp,
+    _: *mut c_void,
+) {
+    // SAFETY: NumPy passes N inputs and one output, whose step is the last.
+    unsafe {
+        let (out, step) = (*args.add(N), *steps.add(N));
+        rows::<F, N, M>(args, dimensions, steps, |row, answer| {
+            let status = answer.map_or_else(|error| error.kind().code(), |_| 0);
+            write(out.wrapping_offset(row * step), f64::from(status), false);
         });
     }
 }
@@ -89,7 +118,7 @@ unsafe extern "C" fn every<F: Scalar<N, M>, const N: usize, const M: usize>(
                 Err(error) => ([f64::NAN; M], error.kind().code()),
             };
             for (index, value) in answer.into_iter().enumerate() {
-                write::<F, N, M>(index, place(N + index), value);
+                write(place(N + index), value, F::WHOLE[index]);
             }
             place(N + M).cast::<c_int>().write(status);
         });
@@ -99,15 +128,11 @@ unsafe extern "C" fn every<F: Scalar<N, M>, const N: usize, const M: usize>(
 /// Writes one answer in its type.
 ///
 /// # Safety
-/// `out` is valid for the answer's type.
-unsafe fn write<F: Scalar<N, M>, const N: usize, const M: usize>(
-    field: usize,
-    out: *mut c_char,
-    value: f64,
-) {
+/// `out` is valid for a `u32` of a whole number, else for an `f64`.
+unsafe fn write(out: *mut c_char, value: f64, whole: bool) {
     // SAFETY: the types given to NumPy say what `out` points to.
     unsafe {
-        if F::WHOLE[field] {
+        if whole {
             // NaN becomes 0.
             out.cast::<u32>().write(value as u32);
         } else {
@@ -118,20 +143,29 @@ unsafe fn write<F: Scalar<N, M>, const N: usize, const M: usize>(
 
 type Loop = unsafe extern "C" fn(*mut *mut c_char, *mut npy_intp, *mut npy_intp, *mut c_void);
 
-/// Adds the ufunc of one answer.
+/// Adds the ufunc of one answer. A whole number has a second loop, which gives a float: polars has one
+/// type for what goes into a ufunc and what comes out.
 pub(crate) fn add_one<F: Scalar<N, M>, const N: usize, const M: usize, const FIELD: usize>(
     module: &Bound<'_, PyModule>,
     name: &'static CStr,
     doc: &'static CStr,
 ) -> PyResult<()> {
-    add(
-        module,
-        name,
-        doc,
-        one::<F, N, M, FIELD>,
-        N,
-        &[kind(F::WHOLE[FIELD])],
-    )
+    let float: (Loop, _) = (one::<F, N, M, FIELD, true>, vec![NPY_TYPES::NPY_DOUBLE]);
+    if F::WHOLE[FIELD] {
+        let whole: (Loop, _) = (one::<F, N, M, FIELD, false>, vec![NPY_TYPES::NPY_UINT]);
+        add(module, name, doc, N, [whole, float])
+    } else {
+        add(module, name, doc, N, [float])
+    }
+}
+
+/// Adds the ufunc of the status alone, for the package's own use on columns that take one output.
+pub(crate) fn add_status<F: Scalar<N, M>, const N: usize, const M: usize>(
+    module: &Bound<'_, PyModule>,
+    name: &'static CStr,
+) -> PyResult<()> {
+    let float: (Loop, _) = (status::<F, N, M>, vec![NPY_TYPES::NPY_DOUBLE]);
+    add(module, name, c"The status.", N, [float])
 }
 
 /// Adds the ufunc of every answer and the status, for the package's own use.
@@ -139,45 +173,39 @@ pub(crate) fn add_every<F: Scalar<N, M>, const N: usize, const M: usize>(
     module: &Bound<'_, PyModule>,
     name: &'static CStr,
 ) -> PyResult<()> {
+    let kind = |whole| match whole {
+        true => NPY_TYPES::NPY_UINT,
+        false => NPY_TYPES::NPY_DOUBLE,
+    };
     let mut outputs: Vec<_> = F::WHOLE.iter().map(|&whole| kind(whole)).collect();
     outputs.push(NPY_TYPES::NPY_INT);
-    add(
-        module,
-        name,
-        c"Every answer and the status.",
-        every::<F, N, M>,
-        N,
-        &outputs,
-    )
+    let every: (Loop, _) = (every::<F, N, M>, outputs);
+    add(module, name, c"Every answer and the status.", N, [every])
 }
 
-fn kind(whole: bool) -> NPY_TYPES {
-    if whole {
-        NPY_TYPES::NPY_UINT
-    } else {
-        NPY_TYPES::NPY_DOUBLE
-    }
-}
-
-fn add(
+/// Adds a ufunc with these loops, each with the types of its outputs, of which all have as many; the inputs are floats.
+fn add<const LOOPS: usize>(
     module: &Bound<'_, PyModule>,
     name: &'static CStr,
     doc: &'static CStr,
-    inner: Loop,
     inputs: usize,
-    outputs: &[NPY_TYPES],
+    loops: [(Loop, Vec<NPY_TYPES>); LOOPS],
 ) -> PyResult<()> {
     let py = module.py();
-    let types = (0..inputs)
-        .map(|_| NPY_TYPES::NPY_DOUBLE)
-        .chain(outputs.iter().copied())
+    let outputs = loops.first().map_or(0, |(_, outputs)| outputs.len());
+    let types: Vec<c_char> = loops
+        .iter()
+        .flat_map(|(_, outputs)| {
+            let given = std::iter::repeat_n(NPY_TYPES::NPY_DOUBLE, inputs);
+            given.chain(outputs.iter().copied())
+        })
         .map(|kind| kind as c_char)
-        .collect::<Vec<_>>();
+        .collect();
     // NumPy keeps these pointers for as long as the ufunc lives, which is for good.
     let types = types.leak();
-    let loops = Box::leak(Box::new([Some(inner)]));
-    let data = Box::leak(Box::new([ptr::null_mut::<c_void>()]));
-    // SAFETY: one loop, with a type for each operand; the tables live for good.
+    let loops = Box::leak(Box::new(loops.map(|(inner, _)| Some(inner))));
+    let data = Box::leak(Box::new([ptr::null_mut::<c_void>(); LOOPS]));
+    // SAFETY: each loop has a type for each operand; the tables live for good.
     let ufunc = unsafe {
         Bound::from_owned_ptr_or_err(
             py,
@@ -187,9 +215,9 @@ fn add(
                     loops.as_mut_ptr().cast(),
                     data.as_mut_ptr(),
                     types.as_mut_ptr(),
-                    1,
+                    LOOPS as c_int,
                     inputs as c_int,
-                    outputs.len() as c_int,
+                    outputs as c_int,
                     -1,
                     name.as_ptr(),
                     doc.as_ptr(),

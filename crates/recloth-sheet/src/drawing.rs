@@ -82,11 +82,17 @@ pub struct Label {
     pub anchor: Anchor,
 }
 
+/// Whether a letter is an embedding, override or isolate of UAX #9, or their end.
+fn turns(letter: char) -> bool {
+    matches!(letter, '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}')
+}
+
 impl Label {
-    /// Level text that begins at a point.
+    /// Level text that begins at a point. Characters that turn the writing direction of what follows are left out: one in
+    /// a name would turn round the measure written after it.
     pub fn new(text: impl Into<String>, at: impl Into<Point>, size: f64) -> Label {
         Label {
-            text: text.into(),
+            text: text.into().replace(turns, ""),
             at: at.into(),
             size,
             angle_deg: 0.0,

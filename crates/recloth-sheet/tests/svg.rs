@@ -80,6 +80,23 @@ fn text_is_escaped_and_comes_back() {
     assert_eq!(document.root_element().attribute("role"), Some("img"));
 }
 
+/// A name that overrides the writing direction leaves the measure behind it as it is: 25, not 52.
+#[test]
+fn a_name_does_not_turn_round_what_stands_beside_it() {
+    let mut drawing = Drawing::new("Bib");
+    for turn in "\u{202a}\u{202b}\u{202c}\u{202d}\u{202e}\u{2066}\u{2067}\u{2068}\u{2069}".chars() {
+        drawing.label(Label::new(format!("bib{turn}, 25 mm"), (0.0, 0.0), 5.0));
+    }
+    // A leftward name is left as it is: its letters say how it is set.
+    drawing.label(Label::new("כיס, 25 mm", (0.0, 0.0), 5.0));
+    let text = svg(&drawing).unwrap();
+    let document = Document::parse(&text).unwrap();
+    let labels = elements(&document, "text");
+    let said: Vec<_> = labels.iter().filter_map(Node::text).collect();
+    assert_eq!(said[..9], ["bib, 25 mm"; 9]);
+    assert_eq!(said[9], "כיס, 25 mm");
+}
+
 #[test]
 fn numbers_are_plain_and_the_text_is_the_same_twice() {
     let text = svg(&sample()).unwrap();

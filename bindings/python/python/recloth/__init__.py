@@ -10,7 +10,9 @@ Shapes are immutable: a :class:`Piece` of :class:`Edge`, the panels there are, a
 226.0
 """
 
-from . import draft, ufuncs
+import math
+
+from . import _numbers, draft, ufuncs
 from ._core import (
     CutLine,
     Fit,
@@ -31,9 +33,10 @@ from ._core import (
 )
 from ._errors import BriefError, ReclothError
 from ._functions import *  # noqa: F403
-from ._functions import __all__ as _functions
+from ._functions import __all__ as _function_names
+from ._reasons import reasons
 from ._shapes import *  # noqa: F403
-from ._shapes import __all__ as _shapes
+from ._shapes import __all__ as _shape_names
 
 #: One millimetre, the unit of every length.
 MM = 1.0
@@ -51,17 +54,22 @@ YARD = 914.4
 
 def doubts(bits):
     """The sentences of a set of doubts, as a result carries them."""
-    return _sentences(bits, doubt_text)
+    return _sentences("doubts", bits, doubt_text)
 
 
 def cautions(bits):
     """The sentences of a set of cautions, as a result carries them."""
-    return _sentences(bits, caution_text)
+    return _sentences("cautions", bits, caution_text)
 
 
-def _sentences(bits, text):
-    bits = int(bits)
-    return [text(1 << place) for place in range(32) if bits >> place & 1]
+def _sentences(function, bits, text):
+    bits = _numbers.whole(bits, function, "bits")
+    found = [text(1 << place) for place in range(32) if bits >> place & 1]
+    if None in found:
+        nan = math.nan
+        what = f"bits = {bits} is no set of {function}"
+        raise ReclothError(function, "Invalid", -23, "bits", float(bits), nan, nan, None, what)
+    return found
 
 
 __all__ = [
@@ -91,8 +99,9 @@ __all__ = [
     "largest_rectangle",
     "placed",
     "plan",
+    "reasons",
     "ufuncs",
     "usable_panel",
-    *_functions,
-    *_shapes,
+    *_function_names,
+    *_shape_names,
 ]

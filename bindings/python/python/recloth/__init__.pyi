@@ -7,7 +7,7 @@ import numpy as np
 from numpy._typing import _ArrayLikeFloat_co
 from numpy.typing import NDArray
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from os import PathLike
 from typing import ClassVar, Literal, TypeAlias, final
@@ -44,14 +44,14 @@ class ReclothError(ValueError):
     def __init__(
         self,
         function: str,
-        kind: str,
-        status: int,
-        argument: str,
-        value: float,
-        min: float,
-        max: float,
-        at: int | None,
-        text: str,
+        kind: str = ...,
+        status: int = ...,
+        argument: str = ...,
+        value: float = ...,
+        min: float = ...,
+        max: float = ...,
+        at: int | None = None,
+        text: str | None = None,
         index: tuple[int, ...] | None = None,
     ) -> None: ...
     def at_index(self, index: tuple[int, ...]) -> ReclothError: ...
@@ -61,6 +61,7 @@ def doubt_text(bit: int) -> str | None: ...
 def caution_text(bit: int) -> str | None: ...
 def doubts(bits: int) -> list[str]: ...
 def cautions(bits: int) -> list[str]: ...
+def reasons(function: Callable[..., Any], *given: Any, **named: Any) -> NDArray[Any]: ...
 
 class BriefError(ReclothError):
     """Why a brief cannot be planned: its name and line, what is wrong and what would be right."""
@@ -175,6 +176,7 @@ class Panel:
     faces: str = ...
     nap: bool = ...
     def __post_init__(self) -> None: ...
+    def _repr_svg_(self) -> str | None: ...
 
 @dataclass(frozen=True, slots=True)
 class Part:
@@ -7792,6 +7794,7 @@ __all__ = [
     "plant_dyestuff",
     "pooled_strength",
     "puff_spread",
+    "reasons",
     "reflectance",
     "relative_strength",
     "remaining_width",

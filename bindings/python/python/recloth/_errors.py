@@ -16,9 +16,17 @@ class ReclothError(ValueError):
     min, max : float       what would do, NaN where there is no such bound
     at : int or None       index in a list, or character in a text, from 0
     index : tuple or None  place of the first bad element in an array of inputs
+
+    A library that passes an exception on by its class and its text alone (polars does) leaves only
+    those; the attributes then say nothing.
     """
 
-    def __init__(self, function, kind, status, argument, value, min, max, at, text, index=None):
+    def __init__(
+        self, function, kind="", status=0, argument="", value=math.nan, min=math.nan, max=math.nan,
+        at=None, text=None, index=None,
+    ):
+        if text is None:
+            function, text = "", function
         self.function = function
         self.kind = kind
         self.status = status
@@ -30,7 +38,7 @@ class ReclothError(ValueError):
         self.text = text
         self.index = index
         where = "" if index is None else f" (element {', '.join(map(str, index))})"
-        super().__init__(f"{function}: {text}{where}")
+        super().__init__((f"{function}: {text}" if function else text) + where)
 
     def at_index(self, index):
         """The same error, found at this place of an array."""

@@ -4,7 +4,7 @@
 from collections import namedtuple
 from enum import IntEnum
 
-from . import _call, _core
+from . import _call, _core, _numbers
 
 _new = tuple.__new__
 
@@ -1203,7 +1203,10 @@ def batches(masses_g, vessel_ml, ratio, fill=0.75):
 
     Example: batches(masses_g=[170, 380, 120, 200], vessel_ml=12000, ratio=18, fill=0.75) gives numbers 2 1 1 2, batches 2, least 2, capacity_g 500, heaviest_g 500, cautions 1029
     """
-    masses_g = _call.numbers_of(masses_g, "batches", "masses_g")
+    masses_g = _numbers.list_of(masses_g, "batches", "masses_g")
+    vessel_ml = _numbers.number(vessel_ml, "batches", "vessel_ml")
+    ratio = _numbers.number(ratio, "batches", "ratio")
+    fill = _numbers.number(fill, "batches", "fill")
     return _new(Batches, _core.one_batches(masses_g, vessel_ml, ratio, fill))
 
 
@@ -1690,12 +1693,15 @@ def bleach_time(times_min, shades, target, limit_min, fibre, finish, swatch, in_
 
     Example: bleach_time(times_min=[0, 10], shades=[4, 2.4], target=1, limit_min=30, fibre='linen', finish='plain', swatch='passed', in_bath='water_only', floor=0) gives time_min 27.1, next_swatch_min 20, rate 0.0511, cautions 625
     """
-    times_min = _call.numbers_of(times_min, "bleach_time", "times_min")
-    shades = _call.numbers_of(shades, "bleach_time", "shades")
+    times_min = _numbers.list_of(times_min, "bleach_time", "times_min")
+    shades = _numbers.list_of(shades, "bleach_time", "shades")
+    target = _numbers.number(target, "bleach_time", "target")
+    limit_min = _numbers.number(limit_min, "bleach_time", "limit_min")
     fibre = _call.choice(Fibre, fibre, "bleach_time", "fibre")
     finish = _call.choice(Finish, finish, "bleach_time", "finish")
     swatch = _call.choice(Swatch, swatch, "bleach_time", "swatch")
     in_bath = _call.choice(InBath, in_bath, "bleach_time", "in_bath")
+    floor = _numbers.number(floor, "bleach_time", "floor")
     return _new(BleachTime, _core.one_bleach_time(times_min, shades, target, limit_min, fibre, finish, swatch, in_bath, floor))
 
 
@@ -2738,7 +2744,9 @@ def curved_band(lengths, depth, top):
 
     Example: curved_band(lengths=[140, 330, 230], depth=50, top=676) gives tops 135.20 318.69 222.11, inner_radius 1408.33, outer_radius 1458.33, angle_deg 27.50, sagitta 9.32
     """
-    lengths = _call.numbers_of(lengths, "curved_band", "lengths")
+    lengths = _numbers.list_of(lengths, "curved_band", "lengths")
+    depth = _numbers.number(depth, "curved_band", "depth")
+    top = _numbers.number(top, "curved_band", "top")
     return _new(CurvedBand, _core.one_curved_band(lengths, depth, top))
 
 
@@ -3387,6 +3395,7 @@ def format_length(length, style="exact"):
 
     Example: format_length(length=796.925, style='inch_eighth') gives 31 3/8 in
     """
+    length = _numbers.number(length, "format_length", "length")
     style = _call.choice(Style, style, "format_length", "style")
     return _core.one_format_length(length, style)
 
@@ -3547,7 +3556,8 @@ def gather_sections(lengths, flat):
 
     Example: gather_sections(lengths=[200, 340, 180], flat=1080) gives flats 300 510 270, finished 720, ratio 1.5, doubts 0
     """
-    lengths = _call.numbers_of(lengths, "gather_sections", "lengths")
+    lengths = _numbers.list_of(lengths, "gather_sections", "lengths")
+    flat = _numbers.number(flat, "gather_sections", "flat")
     return _new(GatherSections, _core.one_gather_sections(lengths, flat))
 
 
@@ -4327,8 +4337,10 @@ def length_chain(lengths, factors, total, unknown):
 
     Example: length_chain(lengths=[640, 10, 35], factors=[1, -1, 1], total=0, unknown=3) gives value 665, plus 675, minus 10, worst_per_mm 3, likely_per_mm 1.7321
     """
-    lengths = _call.numbers_of(lengths, "length_chain", "lengths")
-    factors = _call.numbers_of(factors, "length_chain", "factors")
+    lengths = _numbers.list_of(lengths, "length_chain", "lengths")
+    factors = _numbers.list_of(factors, "length_chain", "factors")
+    total = _numbers.number(total, "length_chain", "total")
+    unknown = _numbers.number(unknown, "length_chain", "unknown")
     return _new(LengthChain, _core.one_length_chain(lengths, factors, total, unknown))
 
 
@@ -4617,7 +4629,9 @@ def liquor_shares(masses_g, pooled_ml, ratio):
 
     Example: liquor_shares(masses_g=[380, 170], pooled_ml=7000, ratio=20) gives shares_ml 4836.36 2163.64, waters_ml 2763.64 1236.36, bath_ml 11000, water_ml 4000, cautions 1029
     """
-    masses_g = _call.numbers_of(masses_g, "liquor_shares", "masses_g")
+    masses_g = _numbers.list_of(masses_g, "liquor_shares", "masses_g")
+    pooled_ml = _numbers.number(pooled_ml, "liquor_shares", "pooled_ml")
+    ratio = _numbers.number(ratio, "liquor_shares", "ratio")
     return _new(LiquorShares, _core.one_liquor_shares(masses_g, pooled_ml, ratio))
 
 
@@ -4708,8 +4722,11 @@ def mix_temperature(volumes_ml, temperatures_c, goods_g=0.0, goods_temperature_c
 
     Example: mix_temperature(volumes_ml=[3000, 1000], temperatures_c=[20, 100], goods_g=0, goods_temperature_c=20, goods_heat=1.3) gives temperature_c 40, volume_ml 4000, cautions 5
     """
-    volumes_ml = _call.numbers_of(volumes_ml, "mix_temperature", "volumes_ml")
-    temperatures_c = _call.numbers_of(temperatures_c, "mix_temperature", "temperatures_c")
+    volumes_ml = _numbers.list_of(volumes_ml, "mix_temperature", "volumes_ml")
+    temperatures_c = _numbers.list_of(temperatures_c, "mix_temperature", "temperatures_c")
+    goods_g = _numbers.number(goods_g, "mix_temperature", "goods_g")
+    goods_temperature_c = _numbers.number(goods_temperature_c, "mix_temperature", "goods_temperature_c")
+    goods_heat = _numbers.number(goods_heat, "mix_temperature", "goods_heat")
     return _new(MixTemperature, _core.one_mix_temperature(volumes_ml, temperatures_c, goods_g, goods_temperature_c, goods_heat))
 
 
@@ -5041,9 +5058,9 @@ def panel_by_offsets(stations, left, right):
 
     Example: panel_by_offsets(stations=[0, 200, 400, 600], left=[150, 160, 200, 210], right=[160, 180, 180, 220]) gives left_bow 0 -10 10 0, right_bow 0 0 -20 0, area 218000, length 600, widest 430, narrowest 310, largest_bow 20
     """
-    stations = _call.numbers_of(stations, "panel_by_offsets", "stations")
-    left = _call.numbers_of(left, "panel_by_offsets", "left")
-    right = _call.numbers_of(right, "panel_by_offsets", "right")
+    stations = _numbers.list_of(stations, "panel_by_offsets", "stations")
+    left = _numbers.list_of(left, "panel_by_offsets", "left")
+    right = _numbers.list_of(right, "panel_by_offsets", "right")
     return _new(PanelByOffsets, _core.one_panel_by_offsets(stations, left, right))
 
 
@@ -5115,14 +5132,15 @@ def panel_by_triangles(base, starts, ends, from_start, from_end, sides, spare_st
 
     Example: panel_by_triangles(base=500, starts=[0], ends=[1], from_start=[300], from_end=[400], sides=[0], spare_starts=[0], spare_ends=[2], spare_readings=[301]) gives along 0 500 180, across 0 0 240, misfits -1, area 60000, perimeter 1200, largest_misfit 1, weakest_corner 2, weakest_per_mm 1.4, doubts 0
     """
-    starts = _call.counts_of(starts, "panel_by_triangles", "starts")
-    ends = _call.counts_of(ends, "panel_by_triangles", "ends")
-    from_start = _call.numbers_of(from_start, "panel_by_triangles", "from_start")
-    from_end = _call.numbers_of(from_end, "panel_by_triangles", "from_end")
-    sides = _call.counts_of(sides, "panel_by_triangles", "sides")
-    spare_starts = _call.counts_of(spare_starts, "panel_by_triangles", "spare_starts")
-    spare_ends = _call.counts_of(spare_ends, "panel_by_triangles", "spare_ends")
-    spare_readings = _call.numbers_of(spare_readings, "panel_by_triangles", "spare_readings")
+    base = _numbers.number(base, "panel_by_triangles", "base")
+    starts = _numbers.wholes_of(starts, "panel_by_triangles", "starts")
+    ends = _numbers.wholes_of(ends, "panel_by_triangles", "ends")
+    from_start = _numbers.list_of(from_start, "panel_by_triangles", "from_start")
+    from_end = _numbers.list_of(from_end, "panel_by_triangles", "from_end")
+    sides = _numbers.wholes_of(sides, "panel_by_triangles", "sides")
+    spare_starts = _numbers.wholes_of(spare_starts, "panel_by_triangles", "spare_starts")
+    spare_ends = _numbers.wholes_of(spare_ends, "panel_by_triangles", "spare_ends")
+    spare_readings = _numbers.list_of(spare_readings, "panel_by_triangles", "spare_readings")
     return _new(PanelByTriangles, _core.one_panel_by_triangles(base, starts, ends, from_start, from_end, sides, spare_starts, spare_ends, spare_readings))
 
 
@@ -5221,12 +5239,12 @@ def photo_map(picture_x, picture_y, true_x, true_y, x, y):
 
     Example: photo_map(picture_x=[0, 400, 300, 100], picture_y=[0, 0, 300, 300], true_x=[0, 200, 200, 0], true_y=[0, 0, 300, 300], x=[200], y=[200]) gives along 100, across 150, reach 0, doubts 0
     """
-    picture_x = _call.numbers_of(picture_x, "photo_map", "picture_x")
-    picture_y = _call.numbers_of(picture_y, "photo_map", "picture_y")
-    true_x = _call.numbers_of(true_x, "photo_map", "true_x")
-    true_y = _call.numbers_of(true_y, "photo_map", "true_y")
-    x = _call.numbers_of(x, "photo_map", "x")
-    y = _call.numbers_of(y, "photo_map", "y")
+    picture_x = _numbers.list_of(picture_x, "photo_map", "picture_x")
+    picture_y = _numbers.list_of(picture_y, "photo_map", "picture_y")
+    true_x = _numbers.list_of(true_x, "photo_map", "true_x")
+    true_y = _numbers.list_of(true_y, "photo_map", "true_y")
+    x = _numbers.list_of(x, "photo_map", "x")
+    y = _numbers.list_of(y, "photo_map", "y")
     return _new(PhotoMap, _core.one_photo_map(picture_x, picture_y, true_x, true_y, x, y))
 
 
@@ -5355,8 +5373,8 @@ def pooled_strength(volumes_ml, strengths_pct):
 
     Example: pooled_strength(volumes_ml=[4000, 3000], strengths_pct=[0.5, 1.2]) gives strength_pct 0.8, volume_ml 7000, cautions 3
     """
-    volumes_ml = _call.numbers_of(volumes_ml, "pooled_strength", "volumes_ml")
-    strengths_pct = _call.numbers_of(strengths_pct, "pooled_strength", "strengths_pct")
+    volumes_ml = _numbers.list_of(volumes_ml, "pooled_strength", "volumes_ml")
+    strengths_pct = _numbers.list_of(strengths_pct, "pooled_strength", "strengths_pct")
     return _new(PooledStrength, _core.one_pooled_strength(volumes_ml, strengths_pct))
 
 
@@ -5679,7 +5697,8 @@ def round_set(lengths, graduation=1.0):
 
     Example: round_set(lengths=[10.4, 10.4, 10.2], graduation=1) gives tapes 11 10 10, total 31, largest_change 0.6
     """
-    lengths = _call.numbers_of(lengths, "round_set", "lengths")
+    lengths = _numbers.list_of(lengths, "round_set", "lengths")
+    graduation = _numbers.number(graduation, "round_set", "graduation")
     return _new(RoundedSet, _core.one_round_set(lengths, graduation))
 
 
@@ -5886,7 +5905,9 @@ def sectioned_band(lengths, depth, top, ends):
 
     Example: sectioned_band(lengths=[140, 330, 230], depth=50, top=676, ends='both') gives tops 134 318 224, slant 6, end_angle_deg 6.84, join_kink_deg 13.69, doubts 0
     """
-    lengths = _call.numbers_of(lengths, "sectioned_band", "lengths")
+    lengths = _numbers.list_of(lengths, "sectioned_band", "lengths")
+    depth = _numbers.number(depth, "sectioned_band", "depth")
+    top = _numbers.number(top, "sectioned_band", "top")
     ends = _call.choice(SquareEnds, ends, "sectioned_band", "ends")
     return _new(SectionedBand, _core.one_sectioned_band(lengths, depth, top, ends))
 
@@ -6302,6 +6323,10 @@ def spacing_through(first, last, through, count):
 
     Example: spacing_through(first=20, last=500, through=200, count=7) gives places 20 110 200 275 350 425 500, pitch_before 90, pitch_after 75, fixed 2, doubts 2097152
     """
+    first = _numbers.number(first, "spacing_through", "first")
+    last = _numbers.number(last, "spacing_through", "last")
+    through = _numbers.number(through, "spacing_through", "through")
+    count = _numbers.number(count, "spacing_through", "count")
     return _new(SpacingThrough, _core.one_spacing_through(first, last, through, count))
 
 
@@ -6850,7 +6875,8 @@ def tiers(top, ratios):
 
     Example: tiers(top=800, ratios=[1.5, 1.5, 2]) gives flats 1200 1800 3600, hem 3600, ratio 4.5, strip 6600, doubts 0
     """
-    ratios = _call.numbers_of(ratios, "tiers", "ratios")
+    top = _numbers.number(top, "tiers", "top")
+    ratios = _numbers.list_of(ratios, "tiers", "ratios")
     return _new(Tiers, _core.one_tiers(top, ratios))
 
 
@@ -6927,8 +6953,8 @@ def tolerance_stack_list(errors, edges):
 
     Example: tolerance_stack_list(errors=[1, 1, 1, 1, 2], edges=[2, 2, 2, 2, 1]) gives worst 10, likely 4.472, largest 0, largest_part 2
     """
-    errors = _call.numbers_of(errors, "tolerance_stack_list", "errors")
-    edges = _call.counts_of(edges, "tolerance_stack_list", "edges")
+    errors = _numbers.list_of(errors, "tolerance_stack_list", "errors")
+    edges = _numbers.wholes_of(edges, "tolerance_stack_list", "edges")
     return _new(ToleranceStackList, _core.one_tolerance_stack_list(errors, edges))
 
 

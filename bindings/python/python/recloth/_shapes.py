@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from . import _numbers
 from ._errors import ReclothError
 
 __all__ = [
@@ -41,19 +42,19 @@ def point(value, argument):
     """One point as two floats."""
     try:
         x, y = value
-        return float(x), float(y)
+        return _numbers.number(x, "point", "x"), _numbers.number(y, "point", "y")
     except (TypeError, ValueError):
         raise TypeError(f"{argument} must be a point (x, y), not {value!r:.60}") from None
 
 
 def points(value, argument):
     """A list of points as an array (n, 2)."""
-    array = np.asarray(value, dtype=np.float64)
+    array = _numbers.array(value, "points", argument)
     if array.size == 0:
         return np.empty((0, 2))
     if array.ndim != 2 or array.shape[1] != 2:
         raise TypeError(f"{argument} must be points, of shape (n, 2), not of shape {array.shape}")
-    return np.ascontiguousarray(array)
+    return np.ascontiguousarray(np.ma.filled(array, math.nan))
 
 
 def ring(value, argument):
@@ -63,7 +64,7 @@ def ring(value, argument):
 
 def word(value, offered, function, argument):
     """One of the words offered."""
-    if value in offered:
+    if isinstance(value, str) and value in offered:
         return value
     text = f"{argument} = {value!r} is not one of {', '.join(map(repr, offered))}"
     nan = math.nan
@@ -116,7 +117,7 @@ class Notch:
     marks: int = 1
 
     def __post_init__(self):
-        _settle(self, distance=float(self.distance))
+        _settle(self, distance=_numbers.number(self.distance, "Notch", "distance"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -170,10 +171,10 @@ class Edge:
             self,
             start=point(self.start, "start"),
             end=point(self.end, "end"),
-            allowance=float(self.allowance),
-            bulge=float(self.bulge),
+            allowance=_numbers.number(self.allowance, "Edge", "allowance"),
+            bulge=_numbers.number(self.bulge, "Edge", "bulge"),
             steer=steer,
-            limit=float(self.limit),
+            limit=_numbers.number(self.limit, "Edge", "limit"),
             notches=each(Notch, self.notches, "notches"),
         )
 
@@ -246,7 +247,7 @@ class LineMark:
             self,
             start=point(self.start, "start"),
             end=point(self.end, "end"),
-            bulge=float(self.bulge),
+            bulge=_numbers.number(self.bulge, "LineMark", "bulge"),
             steer=None if self.steer is None else _pair(self.steer, "steer"),
         )
 
@@ -327,7 +328,7 @@ class Flaw:
     margin: float = 0.0
 
     def __post_init__(self):
-        _settle(self, outline=ring(self.outline, "outline"), margin=float(self.margin))
+        _settle(self, outline=ring(self.outline, "outline"), margin=_numbers.number(self.margin, "Flaw", "margin"))
 
     __repr__ = _short
 
@@ -363,9 +364,14 @@ class Panel:
             outline=ring(self.outline, "outline"),
             holes=tuple(ring(hole, "holes") for hole in self.holes),
             flaws=each(Flaw, self.flaws, "flaws"),
-            grain_deg=float(self.grain_deg),
+            grain_deg=_numbers.number(self.grain_deg, "Panel", "grain_deg"),
             nap=bool(self.nap),
         )
+
+    def _repr_svg_(self):
+        from ._core import panel_svg
+
+        return panel_svg(self)
 
     __repr__ = _short
 
@@ -402,8 +408,8 @@ class Part:
         _settle(
             self,
             outline=ring(self.outline, "outline"),
-            grain_deg=float(self.grain_deg),
-            tilt_deg=float(self.tilt_deg),
+            grain_deg=_numbers.number(self.grain_deg, "Part", "grain_deg"),
+            tilt_deg=_numbers.number(self.tilt_deg, "Part", "tilt_deg"),
             either_way=bool(self.either_way),
         )
 
@@ -435,7 +441,9 @@ class Placement:
         word(self.hand, HANDS, "Placement", "hand")
         _settle(
             self,
-            turn_deg=float(self.turn_deg),
+            part=_numbers.whole(self.part, "Placement", "part"),
+            panel=_numbers.whole(self.panel, "Placement", "panel"),
+            turn_deg=_numbers.number(self.turn_deg, "Placement", "turn_deg"),
             shift=point(self.shift, "shift"),
             mirrored=bool(self.mirrored),
         )
@@ -463,6 +471,7 @@ class Unplaced:
 
     def __post_init__(self):
         word(self.hand, HANDS, "Unplaced", "hand")
+        _settle(self, part=_numbers.whole(self.part, "Unplaced", "part"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -559,7 +568,10 @@ def mark_list(values):
 def polygon(outline, allowance, names):
     """Straight edges from corner to corner."""
     corners = ring(outline, "points")
-    allowances = np.broadcast_to(np.asarray(allowance, float), len(corners)).tolist()
+    allowances = _numbers.array(allowance, "Piece.polygon", "allowance")
+    if allowances.shape not in ((), (1,), (len(corners),)):
+        raise TypeError(f"Piece.polygon: allowance must be one number or {len(corners)}, one an edge")
+    allowances = np.broadcast_to(np.ma.filled(allowances, math.nan), len(corners)).tolist()
     if names is None:
         names = [f"edge {place}" for place in range(1, len(corners) + 1)]
     if len(names) != len(corners):

@@ -14,7 +14,7 @@ Piece("patch pocket", 6 edges)
 from dataclasses import dataclass
 from typing import NamedTuple
 
-from . import _core
+from . import _core, _numbers
 from ._shapes import word
 
 __all__ = [
@@ -192,7 +192,8 @@ class SectionedBand(_Measures):
 
     def __post_init__(self):
         word(self.ends, ("neither", "first", "last", "both"), "draft.SectionedBand", "ends")
-        object.__setattr__(self, "lengths", tuple(map(float, self.lengths)))
+        lengths = _numbers.list_of(self.lengths, "draft.SectionedBand", "lengths")
+        object.__setattr__(self, "lengths", tuple(lengths.tolist()))
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,6 +1,6 @@
 //! Drafts: measures of `recloth.draft` in, pieces out.
 
-use pyo3::{prelude::*, types::PyTuple};
+use pyo3::{exceptions::PyTypeError, prelude::*, types::PyTuple};
 use recloth::{
     Error,
     band::{BandMake, SquareEnds},
@@ -14,18 +14,27 @@ use super::{
     piece::PyPiece,
     read::{whole, word},
 };
-use crate::door::raise;
+use crate::door::{number, raise};
 
 /// One of a draft's measures.
 struct Measures<'a, 'py>(&'a Bound<'py, PyAny>);
 
 impl<'py> Measures<'_, 'py> {
     fn mm(&self, name: &str) -> PyResult<f64> {
-        self.0.getattr(name)?.extract()
+        number(&self.0.getattr(name)?).map_err(|error| self.told(name, &error))
     }
 
     fn text(&self, name: &str) -> PyResult<String> {
-        self.0.getattr(name)?.extract()
+        let text = self.0.getattr(name)?.extract();
+        text.map_err(|error| self.told(name, &error))
+    }
+
+    /// The error of a measure of the wrong type, with its name.
+    fn told(&self, name: &str, error: &PyErr) -> PyErr {
+        let py = self.0.py();
+        let class = self.0.get_type().name().map(|name| name.to_string());
+        let class = class.unwrap_or_default();
+        PyTypeError::new_err(format!("draft.{class}: {name}: {}", error.value(py)))
     }
 
     fn count(&self, name: &'static str) -> PyResult<u32> {

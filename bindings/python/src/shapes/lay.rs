@@ -14,7 +14,7 @@ use super::read::{
     Pair, Pickled, array, data, from_json, invalid, json, made, pair, parsed, pickled, points,
     spelled, tuple, whole, word,
 };
-use crate::door::raise_text;
+use crate::door::{number, raise_text, whole as whole_number};
 
 /// Width and height that a lay is drawn in (mm): the text of a sheet of A4 or Letter.
 const SHOWN: (f64, f64) = (180.0, 150.0);
@@ -25,7 +25,9 @@ struct PartData {
     outline: Vec<Pair>,
     grain_deg: f64,
     tilt_deg: f64,
+    #[pyo3(from_py_with = number)]
     as_drawn: f64,
+    #[pyo3(from_py_with = number)]
     mirrored: f64,
     shows: String,
     either_way: bool,
@@ -62,6 +64,7 @@ struct PlacementData {
 struct UnplacedData {
     part: usize,
     hand: String,
+    #[pyo3(from_py_with = number)]
     count: f64,
 }
 
@@ -218,6 +221,29 @@ fn answer_data<'py>(py: Python<'py>, alone: &Alone) -> PyResult<Bound<'py, PyAny
     )
 }
 
+/// A panel as it is drawn, nothing on it yet.
+fn bare(panel: &Panel) -> LayPanel {
+    let flaws = panel.flaws.iter().map(|flaw| flaw.outline.clone());
+    LayPanel {
+        name: panel.name.clone(),
+        note: String::new(),
+        outline: panel.outline.clone(),
+        holes: panel.holes.clone(),
+        flaws: flaws.collect(),
+        grain_deg: panel.grain_deg,
+        pieces: Vec::new(),
+    }
+}
+
+/// A panel as a notebook shows it; None where it is beyond what can be drawn.
+#[pyfunction]
+pub(crate) fn panel_svg(panel: &Bound<'_, PyAny>) -> PyResult<Option<String>> {
+    let panels = read_panels("Panel", &PyTuple::new(panel.py(), [panel])?.into_any())?;
+    let panels: Vec<LayPanel> = panels.iter().map(bare).collect();
+    let drawing = lay_drawing("Panel", &panels, SHOWN.0, SHOWN.1);
+    Ok(drawing.and_then(|drawing| svg(&drawing)).ok())
+}
+
 fn failed(py: Python<'_>, function: &str, error: &recloth_lay::Error) -> PyErr {
     raise_text(py, function, &error.error(), &error.to_string())
 }
@@ -268,23 +294,7 @@ impl Laid {
     }
 
     fn drawing(&self, width: f64, height: f64) -> Result<String, recloth::Error> {
-        let mut panels: Vec<LayPanel> = self
-            .panels
-            .iter()
-            .map(|panel| LayPanel {
-                name: panel.name.clone(),
-                note: String::new(),
-                outline: panel.outline.clone(),
-                holes: panel.holes.clone(),
-                flaws: panel
-                    .flaws
-                    .iter()
-                    .map(|flaw| flaw.outline.clone())
-                    .collect(),
-                grain_deg: panel.grain_deg,
-                pieces: Vec::new(),
-            })
-            .collect();
+        let mut panels: Vec<LayPanel> = self.panels.iter().map(bare).collect();
         for placement in &self.fit.lay.placements {
             let part = &self.parts[placement.part];
             let mirrored = match placement.hand {
@@ -468,7 +478,12 @@ impl PyFit {
     /// width, height : float
     ///     of the drawing (mm), 40 to 5000; no panel is drawn higher than the height
     #[pyo3(signature = (width=SHOWN.0, height=SHOWN.1))]
-    fn svg(&self, py: Python<'_>, width: f64, height: f64) -> PyResult<String> {
+    fn svg(
+        &self,
+        py: Python<'_>,
+        #[pyo3(from_py_with = number)] width: f64,
+        #[pyo3(from_py_with = number)] height: f64,
+    ) -> PyResult<String> {
         let drawn = self.of.drawing(width, height);
         drawn.map_err(|error| crate::door::raise(py, "Fit.svg", &error))
     }
@@ -498,6 +513,14 @@ impl PyFit {
     fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<Pickled<'py>> {
         pickled::<PyFit>(py, self.to_json(py)?)
     }
+}
+
+fn read_seed(seed: &Bound<'_, PyAny>) -> PyResult<u64> {
+    whole_number("fit", "seed", seed, u64::MAX)
+}
+
+fn read_budget(budget: &Bound<'_, PyAny>) -> PyResult<u64> {
+    whole_number("fit", "budget", budget, u64::MAX)
 }
 
 /// Which pieces fit on which panels, where all of them go together, or what proves that they cannot.
@@ -542,9 +565,9 @@ pub(crate) fn fit(
     py: Python<'_>,
     parts: &Bound<'_, PyAny>,
     panels: &Bound<'_, PyAny>,
-    spacing: f64,
-    seed: u64,
-    budget: u64,
+    #[pyo3(from_py_with = number)] spacing: f64,
+    #[pyo3(from_py_with = read_seed)] seed: u64,
+    #[pyo3(from_py_with = read_budget)] budget: u64,
 ) -> PyResult<PyFit> {
     let parts = read_parts("fit", parts)?;
     let panels = read_panels("fit", panels)?;
@@ -602,7 +625,7 @@ pub(crate) fn check(
     panels: &Bound<'_, PyAny>,
     placements: &Bound<'_, PyAny>,
     unplaced: Option<&Bound<'_, PyAny>>,
-    spacing: f64,
+    #[pyo3(from_py_with = number)] spacing: f64,
 ) -> PyResult<Vec<String>> {
     let parts = read_parts("check", parts)?;
     let panels = read_panels("check", panels)?;

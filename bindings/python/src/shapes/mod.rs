@@ -28,6 +28,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(draft::draft, module)?)?;
     module.add_function(wrap_pyfunction!(lay::fit, module)?)?;
     module.add_function(wrap_pyfunction!(lay::check, module)?)?;
+    module.add_function(wrap_pyfunction!(lay::panel_svg, module)?)?;
     module.add_function(wrap_pyfunction!(lay::placed, module)?)?;
     module.add_function(wrap_pyfunction!(plan::plan, module)?)
 }

@@ -7,7 +7,7 @@ use recloth::panel::{PanelRectangle, UsablePanel, UsablePart};
 use recloth_sheet::{Drawing, LayPanel, Pen, lay_drawing, svg};
 
 use super::read::{Pair, Pickled, array, from_json, json, pair, parsed, pickled, points, rings};
-use crate::door::raise;
+use crate::door::{number, raise};
 
 /// Width and height a panel is shown in (mm).
 const SHOWN: f64 = 160.0;
@@ -268,8 +268,8 @@ pub(crate) fn usable_panel(
     outline: &Bound<'_, PyAny>,
     losses: &Bound<'_, PyAny>,
     flaws: Option<&Bound<'_, PyAny>>,
-    margin: f64,
-    accuracy: f64,
+    #[pyo3(from_py_with = number)] margin: f64,
+    #[pyo3(from_py_with = number)] accuracy: f64,
 ) -> PyResult<PyUsablePanel> {
     let outline = points(outline, "outline")?;
     let losses: Vec<f64> = match losses.extract::<f64>() {
@@ -318,7 +318,7 @@ pub(crate) fn largest_rectangle(
     py: Python<'_>,
     outline: &Bound<'_, PyAny>,
     holes: Option<&Bound<'_, PyAny>>,
-    grain_deg: f64,
+    #[pyo3(from_py_with = number)] grain_deg: f64,
 ) -> PyResult<PyPanelRectangle> {
     let outline = points(outline, "outline")?;
     let holes = holes.map_or(Ok(Vec::new()), |holes| rings(holes, "holes"))?;

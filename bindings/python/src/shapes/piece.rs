@@ -2,8 +2,9 @@
 
 use kurbo::{Line, Point};
 use pyo3::{
+    exceptions::PyTypeError,
     prelude::*,
-    types::{PyDict, PyTuple},
+    types::{PyDict, PyString, PyTuple},
 };
 use recloth::{
     Error,
@@ -18,12 +19,13 @@ use super::{
         spelled, tuple, whole, word,
     },
 };
-use crate::door::{raise, raise_text};
+use crate::door::{class, number, raise, raise_text, whole as whole_number};
 
 #[derive(FromPyObject)]
 struct NotchData {
     name: String,
     distance: f64,
+    #[pyo3(from_py_with = number)]
     marks: f64,
 }
 
@@ -256,22 +258,41 @@ impl PyPiece {
         argument: &'static str,
         edges: &Bound<'_, PyAny>,
     ) -> PyResult<Vec<usize>> {
-        let py = edges.py();
-        if let Ok(index) = edges.extract::<usize>() {
-            return Ok(vec![index]);
+        let listed = match edges.is_instance_of::<PyString>() {
+            true => None,
+            false => edges.try_iter().ok(),
+        };
+        let Some(listed) = listed else {
+            return Ok(vec![self.one(function, argument, edges)?]);
+        };
+        listed
+            .map(|edge| self.one(function, argument, &edge?))
+            .collect()
+    }
+
+    /// Index of an edge given by name or index.
+    fn one(
+        &self,
+        function: &str,
+        argument: &'static str,
+        edge: &Bound<'_, PyAny>,
+    ) -> PyResult<usize> {
+        let py = edge.py();
+        if let Ok(name) = edge.extract::<String>() {
+            return self.index(py, function, argument, &name);
         }
-        if let Ok(name) = edges.extract::<String>() {
-            return Ok(vec![self.index(py, function, argument, &name)?]);
-        }
-        let mut indices = Vec::new();
-        for edge in edges.try_iter()? {
-            let edge = edge?;
-            indices.push(match edge.extract::<usize>() {
-                Ok(index) => index,
-                Err(_) => self.index(py, function, argument, &edge.extract::<String>()?)?,
-            });
-        }
-        Ok(indices)
+        let last = self.piece.edges().len().saturating_sub(1) as u64;
+        let index = whole_number(function, argument, edge, last).map_err(|error| match error
+            .is_instance_of::<PyTypeError>(
+            py,
+        ) {
+            true => PyTypeError::new_err(format!(
+                "{function}: {argument} must be names or indices of edges, not {}",
+                class(edge)
+            )),
+            false => error,
+        })?;
+        usize::try_from(index).map_err(|error| invalid(py, function, argument, &error.to_string()))
     }
 
     fn index(
@@ -307,7 +328,7 @@ impl PyPiece {
         edges: &Bound<'_, PyAny>,
         marks: Option<&Bound<'_, PyAny>>,
         grain: Option<(Pair, Pair)>,
-        count: f64,
+        #[pyo3(from_py_with = number)] count: f64,
         hand: &str,
         cloth: &str,
         interfacing: Option<String>,
@@ -486,9 +507,13 @@ impl PyPiece {
     /// Raises
     /// ------
     /// ReclothError
-    ///     an allowance that leaves nothing of the cut line of its edge, naming the edge
+    ///     nothing is left of the cut line of an edge: ``argument`` is "allowance" and the text names the
+    ///     edge whose allowance to change, which is the lost one or one that lies across it
     #[pyo3(signature = (tolerance=0.05))]
-    fn cut_line(slf: &Bound<'_, PyPiece>, tolerance: f64) -> PyResult<PyCutLine> {
+    fn cut_line(
+        slf: &Bound<'_, PyPiece>,
+        #[pyo3(from_py_with = number)] tolerance: f64,
+    ) -> PyResult<PyCutLine> {
         let this = slf.get();
         let line = this.piece.cut_line(tolerance);
         let line = line.map_err(|error| this.failed(slf.py(), "Piece.cut_line", &error))?;
@@ -504,7 +529,10 @@ impl PyPiece {
     ///
     /// Parameters, result and errors are those of ``cut_line``.
     #[pyo3(signature = (tolerance=0.05))]
-    fn seam_line(slf: &Bound<'_, PyPiece>, tolerance: f64) -> PyResult<PyCutLine> {
+    fn seam_line(
+        slf: &Bound<'_, PyPiece>,
+        #[pyo3(from_py_with = number)] tolerance: f64,
+    ) -> PyResult<PyCutLine> {
         let this = slf.get();
         let line = this.piece.seam_line(tolerance);
         let line = line.map_err(|error| this.failed(slf.py(), "Piece.seam_line", &error))?;
@@ -524,16 +552,16 @@ impl PyPiece {
     ///     its name or index
     /// distance : float
     ///     along the edge (mm), held to its ends
-    fn at(&self, edge: &Bound<'_, PyAny>, distance: f64) -> PyResult<(Pair, Pair)> {
+    fn at(
+        &self,
+        edge: &Bound<'_, PyAny>,
+        #[pyo3(from_py_with = number)] distance: f64,
+    ) -> PyResult<(Pair, Pair)> {
         let py = edge.py();
-        let index = self.indices("Piece.at", "edge", edge)?;
-        let last = self.piece.edges().len() as f64 - 1.0;
-        let index = index.first().copied().unwrap_or(usize::MAX);
-        let missing = || {
-            let error = Error::check("edge", index as f64, 0.0, last).err();
-            let error = error.unwrap_or(Error::no_solution("edge", index as f64, 0.0, last));
-            raise(py, "Piece.at", &error)
-        };
+        let index = self.one("Piece.at", "edge", edge)?;
+        let distance = Error::check("distance", distance, f64::MIN, f64::MAX);
+        let distance = distance.map_err(|error| raise(py, "Piece.at", &error))?;
+        let missing = || invalid(py, "Piece.at", "edge", "the piece has no such edge");
         let (point, out) = self.piece.at(index, distance).ok_or_else(missing)?;
         Ok((pair(point), (out.x, out.y)))
     }
@@ -544,7 +572,12 @@ impl PyPiece {
     }
 
     /// The piece shifted (mm).
-    fn shifted(&self, py: Python<'_>, x: f64, y: f64) -> PyResult<PyPiece> {
+    fn shifted(
+        &self,
+        py: Python<'_>,
+        #[pyo3(from_py_with = number)] x: f64,
+        #[pyo3(from_py_with = number)] y: f64,
+    ) -> PyResult<PyPiece> {
         for (name, value) in [("x", x), ("y", y)] {
             Error::check(name, value, -1e5, 1e5)
                 .map_err(|error| raise(py, "Piece.shifted", &error))?;
@@ -553,7 +586,11 @@ impl PyPiece {
     }
 
     /// The piece turned about the origin (degrees, counter-clockwise, -360 to 360).
-    fn turned(&self, py: Python<'_>, angle_deg: f64) -> PyResult<PyPiece> {
+    fn turned(
+        &self,
+        py: Python<'_>,
+        #[pyo3(from_py_with = number)] angle_deg: f64,
+    ) -> PyResult<PyPiece> {
         Error::check("angle_deg", angle_deg, -360.0, 360.0)
             .map_err(|error| raise(py, "Piece.turned", &error))?;
         Ok(self.piece.turned(angle_deg).into())
@@ -580,7 +617,11 @@ impl PyPiece {
     /// tolerance : float
     ///     how far they may differ (mm), 0 to 1000
     #[pyo3(signature = (tolerance=0.001))]
-    fn handed(&self, py: Python<'_>, tolerance: f64) -> PyResult<bool> {
+    fn handed(
+        &self,
+        py: Python<'_>,
+        #[pyo3(from_py_with = number)] tolerance: f64,
+    ) -> PyResult<bool> {
         let handed = self.piece.handed(tolerance);
         handed.map_err(|error| raise(py, "Piece.handed", &error))
     }
@@ -653,10 +694,10 @@ impl PyPiece {
     fn part<'py>(
         &self,
         py: Python<'py>,
-        tilt_deg: f64,
+        #[pyo3(from_py_with = number)] tilt_deg: f64,
         shows: &str,
         either_way: bool,
-        tolerance: f64,
+        #[pyo3(from_py_with = number)] tolerance: f64,
     ) -> PyResult<Bound<'py, PyAny>> {
         let failed = |error: Error| self.failed(py, "Piece.part", &error);
         let whole = self.piece.unfold().map_err(failed)?;
@@ -692,7 +733,12 @@ impl PyPiece {
     /// edges : bool
     ///     whether to write along each edge what it is and its allowance
     #[pyo3(signature = (scale=1.0, edges=true))]
-    fn svg(&self, py: Python<'_>, scale: f64, edges: bool) -> PyResult<String> {
+    fn svg(
+        &self,
+        py: Python<'_>,
+        #[pyo3(from_py_with = number)] scale: f64,
+        edges: bool,
+    ) -> PyResult<String> {
         self.drawn(scale, edges)
             .map_err(|error| self.failed(py, "Piece.svg", &error))
     }

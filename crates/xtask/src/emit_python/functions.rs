@@ -18,7 +18,7 @@ use crate::{
 pub(crate) fn functions(spec: &Spec, base: &Base) -> Code {
     let mut code = format!(
         "{NOTE}\"\"\"Every function of the core, with names, defaults and named results.\"\"\"\n\n\
-         from collections import namedtuple\nfrom enum import IntEnum\n\nfrom . import _call, _core\n\n_new = tuple.__new__\n"
+         from collections import namedtuple\nfrom enum import IntEnum\n\nfrom . import _call, _core, _numbers\n\n_new = tuple.__new__\n"
     );
     for choice in &spec.choices {
         let _ = writeln!(
@@ -83,26 +83,20 @@ fn define(function: &Function, base: &Base, code: &mut String) {
         docstring(function, base, "    ")
     );
     for argument in function.inputs() {
-        let argument_name = &argument.name;
-        let _ = match &argument.kind {
-            Kind::Choice(choice) => writeln!(
-                code,
-                "    {argument_name} = _call.choice({choice}, {argument_name}, \"{name}\", \"{argument_name}\")"
-            ),
-            Kind::Numbers => writeln!(
-                code,
-                "    {argument_name} = _call.numbers_of({argument_name}, \"{name}\", \"{argument_name}\")"
-            ),
-            Kind::Counts => writeln!(
-                code,
-                "    {argument_name} = _call.counts_of({argument_name}, \"{name}\", \"{argument_name}\")"
-            ),
-            Kind::Text => writeln!(
-                code,
-                "    {argument_name} = _call.text_of({argument_name}, \"{name}\", \"{argument_name}\")"
-            ),
-            _ => Ok(()),
+        let given = &argument.name;
+        let read = match &argument.kind {
+            Kind::Choice(choice) => format!("_call.choice({choice}, "),
+            Kind::Numbers => "_numbers.list_of(".into(),
+            Kind::Counts => "_numbers.wholes_of(".into(),
+            Kind::Text => "_call.text_of(".into(),
+            // `scalars` reads them, where they are no floats already.
+            _ if function.is_scalar() => continue,
+            _ => "_numbers.number(".into(),
         };
+        let _ = writeln!(
+            code,
+            "    {given} = {read}{given}, \"{name}\", \"{given}\")"
+        );
     }
     let inputs: Vec<&str> = function
         .inputs()

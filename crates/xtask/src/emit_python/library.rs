@@ -15,7 +15,7 @@ pub(crate) fn library(spec: &Spec) -> Code {
         "use numpy::{IntoPyArray, PyReadonlyArray1};\n\
          use pyo3::{prelude::*, IntoPyObjectExt};\n\
          use recloth::Error;\n\
-         use crate::{door, ufunc::{Scalar, add_every, add_one}};\n",
+         use crate::{door, ufunc::{Scalar, add_every, add_one, add_status}};\n",
     );
     for choice in &spec.choices {
         let path = format!("recloth::{}::{}", choice.module, choice.name);
@@ -145,9 +145,16 @@ fn scalar(function: &Function, code: &mut String) {
         _ => vec![wide("answer", function.answer.fields[0].whole)],
     };
     let _ = writeln!(code, "Ok([{}])\n}}\n}}", values.join(", "));
-    let parameters: Vec<_> = names(function)
-        .iter()
-        .map(|name| format!("{name}: f64"))
+    let parameters: Vec<_> = function
+        .inputs()
+        .map(|argument| {
+            // An int has no bound in Python; `scalars` of `_call.py` makes floats of all else.
+            let read = match argument.kind {
+                Kind::Count => "#[pyo3(from_py_with = door::number)] ",
+                _ => "",
+            };
+            format!("{read}{}: f64", argument.name)
+        })
         .collect();
     let _ = writeln!(
         code,
@@ -230,7 +237,8 @@ fn scalar_adds(function: &Function, adds: &mut String) {
     }
     let _ = writeln!(
         adds,
-        "add_every::<{name}, {inputs}, {outputs}>(module, c\"all_{name}\")?;"
+        "add_every::<{name}, {inputs}, {outputs}>(module, c\"all_{name}\")?;\n\
+         add_status::<{name}, {inputs}, {outputs}>(module, c\"status_{name}\")?;"
     );
 }
 

@@ -2,9 +2,11 @@
 
 use crate::spec::{AnswerKind, Function, Spec, with_detail};
 
+/// The compiled ufunc of one part. No name in the core has two underscores in a row, so none is mistaken for a
+/// function's: `knife_pleats__count` is a part, `knife_pleats_count` a function.
 pub(super) fn ufunc_name(function: &Function, field: &str) -> String {
     if function.answer.kind == AnswerKind::Record {
-        format!("{}_{field}", function.name)
+        format!("{}__{field}", function.name)
     } else {
         function.name.clone()
     }

@@ -100,6 +100,16 @@ fn generic(answer: &Answer) -> &'static str {
     }
 }
 
+/// The named tuple of a function, with these types for its numbers and its whole numbers.
+pub(super) fn of_generic(function: &Function, number: &str, whole: &str) -> String {
+    let inner = match generic(&function.answer) {
+        ", Generic[_N, _W]" => format!("{number}, {whole}"),
+        ", Generic[_W]" => whole.to_owned(),
+        _ => number.to_owned(),
+    };
+    format!("{}[{inner}]", record_name(function))
+}
+
 fn stub_function(function: &Function, base: &Base, code: &mut String) {
     let name = &function.name;
     let doc = docstring(function, base, "    ");
@@ -138,12 +148,7 @@ fn stub_function(function: &Function, base: &Base, code: &mut String) {
         let number = if many { "NDArray[np.float64]" } else { "float" };
         let whole = if many { "NDArray[np.uint32]" } else { "int" };
         let returns = if is_record(function) {
-            let inner = match generic(&function.answer) {
-                ", Generic[_N, _W]" => format!("{number}, {whole}"),
-                ", Generic[_W]" => whole.to_owned(),
-                _ => number.to_owned(),
-            };
-            format!("{}[{inner}]", record_name(function))
+            of_generic(function, number, whole)
         } else if function.answer.kind == AnswerKind::Count {
             whole.into()
         } else {

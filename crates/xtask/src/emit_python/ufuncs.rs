@@ -2,11 +2,28 @@
 
 use std::fmt::Write as _;
 
-use super::{NOTE, record::ufunc_name};
+use super::{
+    NOTE,
+    record::{is_record, record_name, ufunc_name},
+    stub::of_generic,
+};
 use crate::{
     emit::Code,
     spec::{Function, Spec},
 };
+
+const DOC: &str = r#""""Each answer of each function of numbers as a NumPy ufunc of one output.
+
+Under the name of a function is what it returns, a ufunc in place of each number::
+
+    ufuncs.circle_skirt.hem_length(waists, 600, 1)
+    ufuncs.bias_square(lengths, widths)
+
+Inputs are positional, choices are their numbers. An error gives NaN (0 for bits and counts) and
+raises the invalid flag, so that ``np.errstate`` decides what becomes of it. Masked arrays, and
+columns of pandas, polars, dask and xarray stay what they are.
+"""
+"#;
 
 fn scalar_functions(spec: &Spec) -> impl Iterator<Item = &Function> {
     spec.functions
@@ -14,52 +31,45 @@ fn scalar_functions(spec: &Spec) -> impl Iterator<Item = &Function> {
         .filter(|function| function.is_scalar())
 }
 
-/// `ufuncs.py`.
-pub(crate) fn ufuncs(spec: &Spec) -> Code {
-    let mut code = format!(
-        "{NOTE}\"\"\"Each answer of each function of numbers as a NumPy ufunc of one output.\n\n\
-         Inputs are positional. An error gives NaN and raises the invalid flag, so that\n\
-         ``np.errstate`` decides what becomes of it. They take masked arrays, pandas, polars,\n\
-         dask and xarray columns.\n\"\"\"\n\nfrom ._core import (\n"
-    );
-    let names = ufunc_names(spec);
-    for name in &names {
-        let _ = writeln!(code, "    {name},");
-    }
-    code.push_str(")\n\n__all__ = [\n");
-    for name in &names {
-        let _ = writeln!(code, "    \"{name}\",");
-    }
-    code.push_str("]\n");
-    Code::text(code)
+/// The names of all functions that have ufuncs, as `__all__`.
+fn all(spec: &Spec) -> String {
+    let names = scalar_functions(spec).map(|function| format!("    \"{}\",\n", function.name));
+    format!("__all__ = [\n{}]\n", names.collect::<String>())
 }
 
-fn ufunc_names(spec: &Spec) -> Vec<String> {
-    scalar_functions(spec)
-        .flat_map(|function| {
-            function
-                .answer
-                .fields
-                .iter()
-                .map(|field| ufunc_name(function, &field.name))
-        })
-        .collect()
+/// `ufuncs.py`.
+pub(crate) fn ufuncs(spec: &Spec) -> Code {
+    let mut code = format!("{NOTE}{DOC}\nfrom . import _core, _functions\n\n");
+    for function in scalar_functions(spec) {
+        let parts = function.answer.fields.iter();
+        let parts = parts.map(|field| format!("_core.{}", ufunc_name(function, &field.name)));
+        let _ = match is_record(function) {
+            true => writeln!(
+                code,
+                "{} = _functions.{}(\n{})",
+                function.name,
+                record_name(function),
+                parts
+                    .map(|part| format!("    {part},\n"))
+                    .collect::<String>()
+            ),
+            false => writeln!(code, "{} = {}", function.name, parts.collect::<String>()),
+        };
+    }
+    let _ = write!(code, "\n{}", all(spec));
+    Code::text(code)
 }
 
 /// `ufuncs.pyi`.
 pub(crate) fn ufuncs_stub(spec: &Spec) -> Code {
-    let mut code = format!("{NOTE}import numpy as np\n\n");
-    let names = ufunc_names(spec);
-    for name in &names {
-        let _ = writeln!(code, "{name}: np.ufunc");
+    let mut code = format!("{NOTE}import numpy as np\nimport recloth\n\n");
+    for function in scalar_functions(spec) {
+        let ty = match is_record(function) {
+            true => format!("recloth.{}", of_generic(function, "np.ufunc", "np.ufunc")),
+            false => "np.ufunc".into(),
+        };
+        let _ = writeln!(code, "{}: {ty}", function.name);
     }
-    let _ = writeln!(
-        code,
-        "\n__all__ = [\n{}]",
-        names
-            .iter()
-            .map(|name| format!("    \"{name}\",\n"))
-            .collect::<String>()
-    );
+    let _ = write!(code, "\n{}", all(spec));
     Code::text(code)
 }
