@@ -51,6 +51,7 @@ pages! {
     "gores-tiers-and-wraps.md" => gores_tiers_and_wraps,
     "gathers.md" => gathers,
     "pleats-and-tucks.md" => pleats_and_tucks,
+    "elastic-and-ribbing.md" => elastic_and_ribbing,
     "bias.md" => bias,
     "buttonholes.md" => buttonholes,
     "closures.md" => closures,

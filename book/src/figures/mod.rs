@@ -13,6 +13,7 @@ mod corners;
 mod cover_mark;
 mod dart;
 mod draw;
+mod elastic;
 mod flared_hem;
 mod gape;
 mod gathers;
@@ -50,6 +51,7 @@ const FIGURES: &[(&str, Draw)] = &[
     ("corners", corners::drawing),
     ("cover-mark", cover_mark::drawing),
     ("dart", dart::drawing),
+    ("elastic", elastic::drawing),
     ("flared-hem", flared_hem::drawing),
     ("gape", gape::drawing),
     ("gathers", gathers::drawing),
