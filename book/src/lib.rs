@@ -53,6 +53,7 @@ pages! {
     "pleats-and-tucks.md" => pleats_and_tucks,
     "elastic-and-ribbing.md" => elastic_and_ribbing,
     "bias.md" => bias,
+    "necks-and-sleeves.md" => necks_and_sleeves,
     "buttonholes.md" => buttonholes,
     "closures.md" => closures,
     "shrinkage.md" => shrinkage,

@@ -8,6 +8,7 @@ mod binder_dips;
 mod bleach_time;
 mod body_panels;
 mod buttonhole;
+mod cap;
 mod circle_skirt;
 mod corners;
 mod cover_mark;
@@ -47,6 +48,7 @@ const FIGURES: &[(&str, Draw)] = &[
     ("bleach-time", bleach_time::drawing),
     ("body-panels", body_panels::drawing),
     ("buttonhole", buttonhole::drawing),
+    ("cap", cap::drawing),
     ("circle-skirt", circle_skirt::drawing),
     ("corners", corners::drawing),
     ("cover-mark", cover_mark::drawing),
