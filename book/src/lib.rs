@@ -57,6 +57,7 @@ pages! {
     "buttonholes.md" => buttonholes,
     "closures.md" => closures,
     "shrinkage.md" => shrinkage,
+    "linings.md" => linings,
     "how-much-cloth.md" => how_much_cloth,
     "baths.md" => baths,
     "bleaching.md" => bleaching,

@@ -22,6 +22,7 @@ mod gore;
 mod house_coat_lay;
 mod lacing;
 mod level_line;
+mod lining;
 mod offsets;
 mod pleats;
 mod repeats;
@@ -61,6 +62,7 @@ const FIGURES: &[(&str, Draw)] = &[
     ("house-coat-lay", house_coat_lay::drawing),
     ("lacing", lacing::drawing),
     ("level-line", level_line::drawing),
+    ("lining", lining::drawing),
     ("offsets", offsets::drawing),
     ("pleats", pleats::drawing),
     ("repeats", repeats::drawing),
