@@ -142,7 +142,7 @@ impl Piece {
 }
 
 /// Reflection about the line through two points.
-fn reflection(a: Point, b: Point) -> Affine {
+pub(crate) fn reflection(a: Point, b: Point) -> Affine {
     let u = unit(b - a);
     let (c, s) = (u.x * u.x - u.y * u.y, 2.0 * u.x * u.y);
     let turned = Vec2::new(c * a.x + s * a.y, s * a.x - c * a.y);

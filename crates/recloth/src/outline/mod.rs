@@ -24,6 +24,7 @@
 //! # Ok::<(), recloth::Error>(())
 //! ```
 
+mod cap;
 mod corner;
 mod cross;
 mod curve;
@@ -34,8 +35,13 @@ mod mark;
 mod mirror;
 mod parallel;
 mod piece;
+mod place;
+mod region;
 mod ring;
 mod segment;
+mod split;
+mod spread;
+mod swing;
 mod vector;
 mod walk;
 
@@ -44,7 +50,11 @@ pub use cut_line::{CutLine, CutNotch, CutSegment};
 pub use edge::{Corner, Drawn, Edge, Notch, POINT_LIMIT, Role};
 pub use mark::{Dart, Mark};
 pub use piece::{Cutting, Hand, Piece, sentence};
+pub use place::Place;
 pub use segment::Segment;
+pub use split::NewSeam;
+pub use spread::Slash;
+pub use swing::Opening;
 pub use walk::{Walk, WalkNotch, Way};
 
 #[cfg(test)]
