@@ -1,9 +1,9 @@
 //! Operations on pieces: what is turned, cut and spread keeps its lengths, its cloth and its marks.
 
-use kurbo::{Point, Vec2};
+use kurbo::{Line, Point, Vec2};
 use recloth::draft::{Allowances, Centre, SkirtPanel};
 use recloth::outline::{
-    Curve, Cutting, Dart, Edge, Mark, NewSeam, Opening, Piece, Place, Slash, Way,
+    Curve, Cutting, Dart, Edge, Facing, Mark, NewSeam, Opening, Piece, Place, Slash, Way,
 };
 use recloth::{Error, ErrorKind};
 
@@ -39,12 +39,12 @@ impl Random {
             Edge::seam(format!("edge {index}"), curve, 10.0).notch(format!("n{index}"), 20.0, 1)
         });
         Piece::new("random", edges.collect())
-            .unwrap()
+            .expect("a piece")
             .with_cutting(Cutting {
                 count: 2,
                 ..Cutting::default()
             })
-            .unwrap()
+            .expect("a piece")
     }
 
     /// A place anywhere on the outline, not right at a corner.
@@ -69,6 +69,10 @@ fn length_of(piece: &Piece, name: &str) -> f64 {
 
 fn close(a: f64, b: f64, within: f64) {
     assert!((a - b).abs() <= within, "{a} is not {b}");
+}
+
+fn size(v: Vec2) -> f64 {
+    libm::hypot(v.x, v.y)
 }
 
 fn triangle(a: Point, b: Point, c: Point) -> f64 {
@@ -108,9 +112,9 @@ fn square() -> Piece {
         at: Point::new(180.0, 190.0),
     };
     Piece::new("square", edges)
-        .unwrap()
+        .expect("a piece")
         .with_marks(vec![dart, drill])
-        .unwrap()
+        .expect("a piece")
 }
 
 fn panel() -> Piece {
@@ -132,7 +136,7 @@ fn panel() -> Piece {
             hem: 40.0,
         },
     };
-    panel.draft().unwrap().pieces.remove(0)
+    panel.draft().expect("a piece").pieces.remove(0)
 }
 
 // By hand. The dart's half angle is atan(10 / 100). Turned to the middle of the side, whose leg is 100 too, it opens by
@@ -345,7 +349,11 @@ fn an_opened_dart_takes_from_the_other_side() {
 
 /// Whether every point of the dart's cap, folded onto the edge, lies on the edge.
 fn folds_onto(piece: &Piece, dart: &str, onto: &str) {
-    let edge = piece.edges().iter().find(|e| e.name == onto).unwrap();
+    let edge = piece
+        .edges()
+        .iter()
+        .find(|e| e.name == onto)
+        .expect("an edge");
     let dart = dart_of(piece, dart);
     let caps: Vec<&Edge> = piece
         .edges()
@@ -353,9 +361,8 @@ fn folds_onto(piece: &Piece, dart: &str, onto: &str) {
         .filter(|e| e.name.starts_with(&format!("cap {}", dart.name)))
         .collect();
     assert_eq!(caps.len(), 2);
-    let touches = |e: &Edge, p: Point| {
-        (e.curve.start() - p).hypot() < 1e-6 || (e.curve.end() - p).hypot() < 1e-6
-    };
+    let touches =
+        |e: &Edge, p: Point| size(e.curve.start() - p) < 1e-6 || size(e.curve.end() - p) < 1e-6;
     // The leg that meets the edge, and the other.
     let (leg, other) = if touches(edge, dart.legs[0]) {
         (dart.legs[0], dart.legs[1])
@@ -369,7 +376,7 @@ fn folds_onto(piece: &Piece, dart: &str, onto: &str) {
             let point = cap.curve.at(cap.length() * f64::from(step) / 20.0).0;
             let folded = if touches(cap, leg) {
                 // Next to the leg it is mirrored about it.
-                let u = (leg - dart.point).normalize();
+                let u = (leg - dart.point) / size(leg - dart.point);
                 let v = point - dart.point;
                 dart.point + u * (2.0 * u.dot(v)) - v
             } else {
@@ -509,7 +516,7 @@ fn a_spread_adds_what_it_opens() {
         let piece = random.piece(6 + round % 5);
         let (a, b) = (random.place(&piece), random.place(&piece));
         let point = |p: Place| piece.at(p.edge, p.distance).unwrap().0;
-        let long = (point(a) - point(b)).hypot();
+        let long = size(point(a) - point(b));
         if long < 250.0 {
             continue;
         }
@@ -700,5 +707,403 @@ fn what_cannot_be_cut_is_named() {
     assert_eq!(
         (fold.kind(), fold.argument(), fold.at()),
         (ErrorKind::NoSolution, "open", Some(0))
+    );
+}
+
+// By hand. A seam that leans in by 10° on one piece and by 4° on the other: the hems meet at 100° and at 94° or 86°.
+#[test]
+fn a_walk_tells_the_kinks_at_its_ends() {
+    let leaning = |name: &str, deg: f64| {
+        let lean = 300.0 * libm::tan(deg.to_radians());
+        let corners = [
+            (0.0, 0.0),
+            (200.0, 0.0),
+            (200.0 + lean, 300.0),
+            (0.0, 300.0),
+        ];
+        let side = |i: usize| Curve::line(corners[i], corners[(i + 1) % 4]);
+        let names = ["hem", "side", "top", "centre"];
+        Piece::new(
+            name,
+            (0..4)
+                .map(|i| Edge::seam(names[i], side(i), 10.0))
+                .collect(),
+        )
+        .unwrap()
+    };
+    let (front, back) = (leaning("front", 10.0), leaning("back", -4.0).mirror());
+    let side = back.edge("side").unwrap();
+    let walk = front.walk(&[1], &back, &[side], Way::Against).unwrap();
+    // At the hem the inner angles are 100° and 86°: a dent of 6°. At the top 80° and 94°: a peak of 6°.
+    close(walk.start_kink_deg.unwrap(), -6.0, 1e-9);
+    close(walk.end_kink_deg.unwrap(), 6.0, 1e-9);
+    let same = front
+        .walk(&[1], &leaning("other", 10.0), &[1], Way::Along)
+        .unwrap();
+    close(same.start_kink_deg.unwrap(), -20.0, 1e-9);
+    // Beside a fold nothing runs on.
+    let fold = Piece::new(
+        "fold",
+        vec![
+            Edge::fold("hem", Curve::line((0.0, 0.0), (200.0, 0.0))),
+            Edge::seam("side", Curve::line((200.0, 0.0), (200.0, 300.0)), 10.0),
+            Edge::seam("top", Curve::line((200.0, 300.0), (0.0, 0.0)), 10.0),
+        ],
+    )
+    .unwrap();
+    let walk = front.walk(&[1], &fold, &[1], Way::Along).unwrap();
+    assert_eq!(walk.start_kink_deg, None);
+    assert!(walk.end_kink_deg.is_some());
+}
+
+#[test]
+fn ease_lies_between_notches() {
+    let strip = |length: f64, notches: [f64; 2]| {
+        let corners = [(0.0, 0.0), (length, 0.0), (length, 50.0), (0.0, 50.0)];
+        let side = |i: usize| Curve::line(corners[i], corners[(i + 1) % 4]);
+        let edges = (0..4).map(|i| {
+            let edge = Edge::seam(["seam", "end", "top", "start"][i], side(i), 10.0);
+            if i > 0 {
+                edge
+            } else {
+                edge.notch("front", notches[0], 1)
+                    .notch("back", notches[1], 2)
+                    .notch(format!("only {length}"), 5.0, 1)
+            }
+        });
+        Piece::new("strip", edges.collect()).unwrap()
+    };
+    let (cap, armhole) = (strip(460.0, [130.0, 340.0]), strip(440.0, [130.0, 322.0]));
+    let walk = cap.walk(&[0], &armhole, &[0], Way::Along).unwrap();
+    let sections = walk.sections();
+    let sections: Vec<_> = sections
+        .iter()
+        .map(|s| (s.to.as_deref(), s.length, s.difference))
+        .collect();
+    assert_eq!(
+        sections,
+        [
+            (Some("front"), 130.0, 0.0),
+            (Some("back"), 210.0, 18.0),
+            (None, 120.0, 2.0)
+        ]
+    );
+}
+
+#[test]
+fn what_was_split_is_joined_again() {
+    let mut random = Random(23);
+    let mut joined = 0;
+    for round in 0..100 {
+        let piece = random.piece(5 + round % 4);
+        let angle = random.between(0.0, 6.0);
+        let (sin, cos) = libm::sincos(angle);
+        let cut = Curve::arc(
+            (500.0 * cos, 500.0 * sin),
+            (-500.0 * cos, -500.0 * sin),
+            random.between(-0.2, 0.2),
+        );
+        let seam = NewSeam {
+            name: "cut".into(),
+            allowance: 8.0,
+            notches: Vec::new(),
+        };
+        let Ok([left, right]) = piece.split(&cut, &seam) else {
+            continue;
+        };
+        // However the other part lies.
+        let moved = right
+            .turned(random.between(-180.0, 180.0))
+            .shifted((random.between(-900.0, 900.0), 70.0));
+        let one = left
+            .join(
+                left.edge("cut").unwrap(),
+                &moved,
+                moved.edge("cut").unwrap(),
+                0.01,
+            )
+            .unwrap();
+        joined += 1;
+        assert!(one.gap < 1e-5, "{}", one.gap);
+        close(one.piece.area(), piece.area(), 2e-2);
+        let around = |p: &Piece| p.edges().iter().map(Edge::length).sum::<f64>();
+        close(around(&one.piece), around(&piece), 1e-4);
+    }
+    assert!(joined > 80, "{joined}");
+    let square = square();
+    let short = square.join(0, &square, 2, 1.0).unwrap_err();
+    assert_eq!((short.argument(), short.value()), ("difference", 110.0));
+    let mut bent = square.edges().to_vec();
+    bent[0].curve = Curve::arc((0.0, 0.0), (200.0, 0.0), 0.05);
+    let bent = Piece::new("bent", bent).unwrap();
+    let gap = square.join(1, &bent, 0, 3.0).unwrap_err();
+    assert_eq!(gap.argument(), "gap");
+    // The arc rises 0.05 · 200 / 2 = 5 over its chord.
+    close(gap.value(), 5.0, 1e-3);
+}
+
+// By hand. A half disc of radius 100 on its flat edge, grain along the flat: stretched to 1 / 0.9 along and 1 / 0.96 across
+// it is half an ellipse of that area.
+#[test]
+fn a_piece_is_cut_for_what_the_wash_will_do() {
+    let disc = Piece::new(
+        "pocket",
+        vec![
+            Edge::seam("flat", Curve::line((-100.0, 0.0), (100.0, 0.0)), 10.0)
+                .notch("middle", 100.0, 1),
+            Edge::seam("round", Curve::arc((100.0, 0.0), (-100.0, 0.0), 1.0), 10.0).notch(
+                "top",
+                50.0 * std::f64::consts::PI,
+                1,
+            ),
+        ],
+    )
+    .unwrap();
+    let along = disc
+        .clone()
+        .with_grain(Line::new((-50.0, 20.0), (50.0, 20.0)))
+        .unwrap();
+    let cut = along.scale_for_change(-10.0, -4.0).unwrap();
+    let area = std::f64::consts::PI / 2.0 * 1e4 / (0.9 * 0.96);
+    close(cut.area(), area, 0.3);
+    close(cut.bounds().width(), 200.0 / 0.9, 1e-6);
+    close(cut.bounds().height(), 100.0 / 0.96, 2e-3);
+    assert!(cut.edges().iter().any(|e| e.name == "round 2"));
+    for edge in cut.edges().iter().filter(|e| e.name.starts_with("round")) {
+        for step in 0..=20 {
+            let p = edge.curve.at(edge.length() * f64::from(step) / 20.0).0;
+            let (x, y) = (p.x * 0.9, p.y * 0.96);
+            close(libm::hypot(x, y), 100.0, 1e-3);
+        }
+    }
+    let top: Vec<f64> = cut
+        .edges()
+        .iter()
+        .filter(|e| e.name.starts_with("round"))
+        .flat_map(|e| e.notches.iter().map(|n| e.curve.at(n.distance).0.y))
+        .collect();
+    assert_eq!(top.len(), 1);
+    close(top[0], 100.0 / 0.96, 2e-3);
+    // Alike both ways it stays an arc, and upright grain swaps the ways.
+    let even = along.scale_for_change(-10.0, -10.0).unwrap();
+    close(even.area(), std::f64::consts::PI / 2.0 * 1e4 / 0.81, 1e-6);
+    assert_eq!(even.edges().len(), 2);
+    let upright = disc.scale_for_change(-10.0, -4.0).unwrap();
+    close(upright.bounds().width(), 200.0 / 0.96, 1e-9);
+    assert_eq!(disc.scale_for_change(0.0, 0.0).unwrap(), disc);
+    assert_eq!(
+        disc.scale_for_change(-95.0, 0.0).unwrap_err().argument(),
+        "along_pct"
+    );
+}
+
+// By hand. The right half is 4 wider at the top and 2 at the hem: its fellow's middle is 2 and 1 out.
+#[test]
+fn halves_are_compared_before_they_are_averaged() {
+    let whole = Piece::new(
+        "back",
+        vec![
+            Edge::hem("hem right", Curve::line((0.0, 0.0), (202.0, 0.0)), 20.0),
+            Edge::seam(
+                "side right",
+                Curve::line((202.0, 0.0), (184.0, 300.0)),
+                10.0,
+            ),
+            Edge::seam("top right", Curve::line((184.0, 300.0), (0.0, 300.0)), 10.0),
+            Edge::seam("top left", Curve::line((0.0, 300.0), (-180.0, 300.0)), 10.0),
+            Edge::seam(
+                "side left",
+                Curve::line((-180.0, 300.0), (-200.0, 0.0)),
+                10.0,
+            ),
+            Edge::hem("hem left", Curve::line((-200.0, 0.0), (0.0, 0.0)), 20.0),
+        ],
+    )
+    .unwrap();
+    let axis = Line::new((0.0, 0.0), (0.0, 300.0));
+    let halves = whole.symmetrise(axis, 5.0).unwrap();
+    close(halves.largest, 4.0, 1e-12);
+    assert_eq!(whole.edges()[halves.edge].name, "top left");
+    close(halves.half.bounds().x0, -201.0, 1e-12);
+    close(length_of(&halves.half, "top left"), 182.0, 1e-12);
+    assert!(halves.half.fold().is_some());
+    let both = halves.half.unfold().unwrap();
+    close(both.area(), (402.0 + 364.0) / 2.0 * 300.0, 1e-6);
+    let error = whole.symmetrise(axis, 3.0).unwrap_err();
+    assert_eq!(
+        (error.kind(), error.argument(), error.at()),
+        (ErrorKind::OutOfRange, "difference", Some(3))
+    );
+    close(error.value(), 4.0, 1e-12);
+    let off = whole
+        .symmetrise(Line::new((0.0, 0.0), (5.0, 300.0)), 5.0)
+        .unwrap_err();
+    assert_eq!((off.argument(), off.value()), ("axis", 5.0));
+    let odd = whole
+        .symmetrise(Line::new((0.0, 0.0), (184.0, 300.0)), 5.0)
+        .unwrap_err();
+    assert_eq!(
+        (odd.kind(), odd.argument()),
+        (ErrorKind::NoSolution, "axis")
+    );
+}
+
+// An edge that ends square to its neighbour but for rounding: its parallel inside leaves no spike there.
+#[test]
+fn a_parallel_has_no_spikes() {
+    let front = neckline(0.0, 50.0);
+    let line = front.seam_line(0.04).unwrap();
+    assert_eq!(line.segments().len(), 5);
+    close(
+        line.length(),
+        250.0 + 500.0 + 120.0 + 130.0 * std::f64::consts::FRAC_PI_2 + 370.0,
+        1e-5,
+    );
+}
+
+/// Half a front, 250 by 500, with a round neck of radius 80.
+fn neckline(seam: f64, neck: f64) -> Piece {
+    let corners = [
+        (0.0, 0.0),
+        (250.0, 0.0),
+        (250.0, 500.0),
+        (80.0, 500.0),
+        (0.0, 420.0),
+    ];
+    let side = |i: usize| Curve::line(corners[i], corners[(i + 1) % 5]);
+    let edges = vec![
+        Edge::hem("hem", side(0), seam),
+        Edge::seam("side", side(1), seam),
+        Edge::seam("shoulder", side(2), seam),
+        Edge::seam(
+            "neck",
+            Curve::arc(corners[3], corners[4], -0.41421356),
+            neck,
+        )
+        .already_cut()
+        .notch("middle", 60.0, 1),
+        Edge::fold("centre", side(4)),
+    ];
+    Piece::new("front", edges).expect("a front")
+}
+
+// By hand. A facing 50 deep of a neck of radius 80 is a quarter of the ring from 80 to 130. Rolled by 2 its outer edge has the
+// radius 82. Shoulder and neck faced together make an L.
+#[test]
+fn a_facing_follows_its_edges() {
+    let front = neckline(15.0, 0.0);
+    let asked = Facing {
+        name: "facing".into(),
+        depth: 50.0,
+        roll: 0.0,
+        inner_allowance: 6.0,
+    };
+    let neck = front.facing(&[3], &asked).unwrap();
+    let quarter =
+        |outer: f64, inner: f64| (outer * outer - inner * inner) * std::f64::consts::FRAC_PI_4;
+    close(neck.area(), quarter(130.0, 80.0), 1e-3);
+    assert!(neck.fold().is_some());
+    assert_eq!(neck.edges().len(), 4);
+    let shoulder = &neck.edges()[neck.edge("shoulder").unwrap()];
+    close(shoulder.length(), 50.0, 1e-6);
+    assert_eq!(shoulder.allowance, 15.0);
+    assert_eq!(
+        neck.edges()[neck.edge("neck").unwrap()].notches[0].distance,
+        60.0
+    );
+    assert_eq!(neck.edges()[neck.edge("inner").unwrap()].allowance, 6.0);
+    let rolled = front
+        .facing(
+            &[3],
+            &Facing {
+                roll: 2.0,
+                ..asked.clone()
+            },
+        )
+        .unwrap();
+    close(rolled.area(), quarter(130.0, 82.0), 1e-3);
+    close(
+        length_of(&rolled, "neck"),
+        82.0 * std::f64::consts::FRAC_PI_2,
+        1e-4,
+    );
+    let both = front
+        .facing(
+            &[2, 3],
+            &Facing {
+                depth: 40.0,
+                ..asked.clone()
+            },
+        )
+        .unwrap();
+    // The shoulder's strip, and the neck's ring below it.
+    let below = (14_400.0 * libm::acos(40.0 / 120.0) - 40.0 * libm::sqrt(14_400.0 - 1600.0)) / 2.0
+        - 6_400.0 * std::f64::consts::FRAC_PI_4
+        + 80.0 * 40.0 * libm::sqrt(0.75) / 2.0
+        + 6_400.0 * libm::asin(0.5) / 2.0;
+    let strip =
+        250.0 * 40.0 - (80.0 * 40.0 * libm::sqrt(0.75) / 2.0 + 6_400.0 * libm::asin(0.5) / 2.0);
+    close(both.area(), strip + below, 0.05);
+    let deep = front
+        .facing(
+            &[3],
+            &Facing {
+                depth: 600.0,
+                ..asked.clone()
+            },
+        )
+        .unwrap_err();
+    assert_eq!(
+        (deep.kind(), deep.argument()),
+        (ErrorKind::NoSolution, "depth")
+    );
+    let apart = front.facing(&[1, 3], &asked).unwrap_err();
+    assert_eq!((apart.argument(), apart.at()), ("edge", Some(1)));
+}
+
+#[test]
+fn shifted_edges_stay_parallel() {
+    let front = neckline(15.0, 0.0);
+    let wider = front.shift_edges(&[1], 12.0).unwrap();
+    close(wider.bounds().x1, 262.0, 1e-12);
+    close(length_of(&wider, "shoulder"), 182.0, 1e-9);
+    // A neck let out inward: smaller by 10, its notch square across.
+    let higher = front.shift_edges(&[3], 10.0).unwrap();
+    close(
+        length_of(&higher, "neck"),
+        70.0 * std::f64::consts::FRAC_PI_2,
+        1e-4,
+    );
+    let neck = &higher.edges()[higher.edge("neck").unwrap()];
+    close(neck.notches[0].distance, 60.0 * 70.0 / 80.0, 1e-4);
+    // There and back.
+    let back = higher.shift_edges(&[3], -10.0).unwrap();
+    close(back.area(), front.area(), 1e-3);
+    let mut random = Random(31);
+    for round in 0..60 {
+        let piece = random.piece(5 + round % 4);
+        let edge = random.place(&piece).edge;
+        let by = random.between(-20.0, 20.0);
+        let Ok(moved) = piece.shift_edges(&[edge], by) else {
+            continue;
+        };
+        let name = piece.edges()[edge].name.as_str();
+        for part in moved
+            .edges()
+            .iter()
+            .filter(|e| e.name == name || e.name.starts_with(&format!("{name} ")))
+        {
+            let (middle, _) = part.curve.at(part.length() / 2.0);
+            let off = piece.edges()[edge].curve.nearest(middle).0;
+            // Beyond its ends a moved edge runs on along its tangents.
+            assert!(off > by.abs() - 0.03, "{round}: {off} for {by} {name}");
+        }
+        let notches = |p: &Piece| p.edges().iter().map(|e| e.notches.len()).sum::<usize>();
+        assert_eq!(notches(&moved), notches(&piece));
+    }
+    assert_eq!(front.shift_edges(&[4], 5.0).unwrap_err().argument(), "edge");
+    assert_eq!(
+        front.shift_edges(&[1], -300.0).unwrap_err().argument(),
+        "by"
     );
 }
