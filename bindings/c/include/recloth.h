@@ -680,9 +680,9 @@ typedef struct {
   // What that holds (g).
   double amount_g;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_stock_volume_t;
 
 // Strength of a bottle of bleach.
@@ -692,7 +692,7 @@ typedef struct {
   // Available chlorine in grams in 100 ml, which the trade also calls percent (%).
   double trade_pct;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_available_chlorine_t;
 
 // Goods shared out over several baths, no garment split.
@@ -706,7 +706,7 @@ typedef struct {
   // Heaviest bath (g).
   double heaviest_g;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_batches_t;
 
 // A bath for goods of a given mass.
@@ -714,9 +714,9 @@ typedef struct {
   // Volume of liquor (ml).
   double volume_ml;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_bath_volume_t;
 
 // Bias strips cut from a rectangle and joined.
@@ -752,7 +752,7 @@ typedef struct {
   // Solids on weight of fibre after all dips, most (%).
   double owf_high_pct;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_binder_solids_t;
 
 // Strips to join for a binding.
@@ -772,7 +772,7 @@ typedef struct {
   // Parts of water to one of bleach.
   double parts_water;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_bleach_dilution_t;
 
 // Time in the bleach, from timed swatches.
@@ -784,7 +784,7 @@ typedef struct {
   // Share of the way to the floor gone in a minute, as a rate: the shade falls by e^-rate.
   double rate;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_bleach_time_t;
 
 // A set of equal box pleats, or of inverted ones.
@@ -806,7 +806,7 @@ typedef struct {
   // Flat over finished: 3 where the folds just meet behind.
   double ratio;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_box_pleats_t;
 
 // Breadths of cloth sewn into a ring.
@@ -834,7 +834,7 @@ typedef struct {
   // Length to cut (mm).
   double cut;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_button_loop_t;
 
 // How a sleeve cap compares with its armhole.
@@ -888,7 +888,7 @@ typedef struct {
   // Colour it takes in this bath: 0 none, 1 some or not sure, 2 well.
   uint32_t colour;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_component_check_t;
 
 // A mark dyed over until it no longer shows.
@@ -924,7 +924,7 @@ typedef struct {
   // What is added; negative for cloth that grows (mm).
   double added;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_cut_for_change_t;
 
 // Finished and cut width of a drawn piece.
@@ -952,7 +952,7 @@ typedef struct {
   // Depth of each tuck or pleat, if it is folded (mm).
   double tuck_depth;
   // `GATHERS_SCANT` when as gathers it would look like a mistake (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_dart_equivalent_t;
 
 // A dart that takes up what an edge gapes.
@@ -974,7 +974,7 @@ typedef struct {
   // Kink of the straight edge at each closed dart; the edge is trued there before cutting (deg).
   double kink_deg;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_dart_in_panel_t;
 
 // A dart with a point at each end, widest between them.
@@ -990,7 +990,7 @@ typedef struct {
   // How far each leg turns where the dart is widest, where its fold is snipped (deg).
   double bend_deg;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_double_dart_t;
 
 // Elastic for an edge.
@@ -1004,7 +1004,7 @@ typedef struct {
   // Stretch when the widest part passes through (%).
   double passing_pct;
   // Always `ELASTIC_BATH` (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_elastic_t;
 
 // Widths of half a five-gored skirt by a handed-down rule: half the front, a side gore and a back.
@@ -1060,7 +1060,7 @@ typedef struct {
   // Strip over line: 1.5 is half as much again.
   double ratio;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_gathers_t;
 
 // A strip to be gathered, divided over the sections of its line.
@@ -1070,7 +1070,7 @@ typedef struct {
   // Strip over line, the same in every section.
   double ratio;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_gather_sections_t;
 
 // A godet: a sector let into a seam or a slit.
@@ -1124,7 +1124,7 @@ typedef struct {
   // Hip less waist; negative where the waist is larger (mm).
   double drop;
   // Doubts raised, as by `waist_hip_doubts` (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_hip_waist_drop_t;
 
 // The holes that stay on an edge that is shortened.
@@ -1136,7 +1136,7 @@ typedef struct {
   // From the last hole to the new end of the edge (mm).
   double to_end;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_holes_left_t;
 
 // A set of equal knife pleats.
@@ -1158,7 +1158,7 @@ typedef struct {
   // Flat over finished: 3 where pleats just touch.
   double ratio;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_knife_pleats_t;
 
 // A colour in CIELAB.
@@ -1228,7 +1228,7 @@ typedef struct {
   // Fresh water to top all of them up (ml).
   double water_ml;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_liquor_shares_t;
 
 // A loop there is, compared with the one that just passes over its button.
@@ -1236,7 +1236,7 @@ typedef struct {
   // What the loop is longer than the one that just passes; negative when it is too short (mm).
   double slack;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_loop_slack_t;
 
 // Temperature of a bath put together.
@@ -1246,7 +1246,7 @@ typedef struct {
   // Volume of liquor (ml).
   double volume_ml;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_mix_temperature_t;
 
 // A garment smaller than the body it is worn on.
@@ -1268,7 +1268,7 @@ typedef struct {
   // Grams of the pure stuff for a gram of available chlorine, excess left out.
   double ratio;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_neutraliser_t;
 
 // The two fronts of a garment that opens off its centre line.
@@ -1288,7 +1288,7 @@ typedef struct {
   // Dart from the wide front's button line (mm).
   double dart_to_wide;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_off_centre_opening_t;
 
 // What a dye over cloth may come to, from pale to deep.
@@ -1308,9 +1308,9 @@ typedef struct {
   // Mass to weigh out (g).
   double amount_g;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_owf_t;
 
 // A panel measured at stations along a grain line.
@@ -1340,7 +1340,7 @@ typedef struct {
   // How far that corner moves at worst along or across its base, for each mm that its readings are off.
   double weakest_per_mm;
   // `TRIANGLE_FLAT` and `TRIANGLE_TALL` of any corner, `SPARE_MISFIT` when a spare reading misses by over 0.5 % (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_panel_by_triangles_t;
 
 // How far points from a photograph may be trusted.
@@ -1350,7 +1350,7 @@ typedef struct {
   // Largest length that one picture unit stands for at a point (mm).
   double coarsest;
   // `PHOTO_REACH` when a point lies more than 1.5 sizes beyond the reference (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_photo_map_t;
 
 // Plant matter to collect.
@@ -1360,9 +1360,9 @@ typedef struct {
   // Most to weigh out, as it is at hand (g).
   double high_g;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_plant_dyestuff_t;
 
 // Several liquors of the same stuff poured together.
@@ -1372,7 +1372,7 @@ typedef struct {
   // Volume (ml).
   double volume_ml;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_pooled_strength_t;
 
 // A cap slashed and spread for a puff.
@@ -1386,7 +1386,7 @@ typedef struct {
   // The ratio that the strip to be let in allows.
   double strip_ratio;
   // `GATHERS_SCANT` when the smaller of the two ratios looks like a mistake (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_puff_spread_t;
 
 // Equal lengths cut so that a pattern matches.
@@ -1424,7 +1424,7 @@ typedef struct {
   // Fresh water for the most rinses (ml).
   double water_ml;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_rinses_t;
 
 // A set of lengths rounded together.
@@ -1446,7 +1446,7 @@ typedef struct {
   // Cloth that the strips take, lying side by side (mm).
   double cloth_length;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_ruffle_t;
 
 // Cloth added at a seam for an inverted pleat.
@@ -1468,7 +1468,7 @@ typedef struct {
   // Kink at each join: a peak of the lower edge and a notch of the upper; 0 without a join (deg).
   double join_kink_deg;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_sectioned_band_t;
 
 // A band cut as part of a ring.
@@ -1496,7 +1496,7 @@ typedef struct {
   // All rows together, as sewn on the flat cloth (mm).
   double stitching;
   // Always `ELASTIC_BATH` (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_shirring_t;
 
 // A shell and its lining, washed.
@@ -1512,7 +1512,7 @@ typedef struct {
   // Lining to cut so that washing leaves the length given (mm).
   double lining_cut;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_shrink_pair_t;
 
 // The step from size to size.
@@ -1548,7 +1548,7 @@ typedef struct {
   // Which of the places is the fixed one, from 0.
   uint32_t fixed;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_spacing_through_t;
 
 // A colour by its screen levels.
@@ -1594,7 +1594,7 @@ typedef struct {
   // All tiers together, as one strip (mm).
   double strip;
   // `GATHERS_SCANT` when any tier is gathered by less than 1.2 (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_tiers_t;
 
 // How far a row of equal seams may be off.
@@ -1628,7 +1628,7 @@ typedef struct {
   // How far across the base the point moves at worst, for each mm that both readings are off.
   double across_per_mm;
   // `TRIANGLE_FLAT` when `across_per_mm` passes 5, `TRIANGLE_TALL` when `along_per_mm` does (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_trilaterate_t;
 
 // A set of equal tucks.
@@ -1644,7 +1644,7 @@ typedef struct {
   // Width left beside the first and the last stitching, together (mm).
   double margin;
   // `PLEATS_OVERLAP` when tucks lie over each other (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_tucks_t;
 
 // A bundle of cloth that is to pass through an opening.
@@ -1682,7 +1682,7 @@ typedef struct {
   // Change from the first length to the last (%).
   double change_pct;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_washes_t;
 
 // A length of cloth turned into one of another width: a range, for a layout does not scale.
@@ -2105,7 +2105,7 @@ recloth_status recloth_bleach_time(const double *times_min,
 //
 // Each pointer is NULL or valid for its count of items, and no list overlaps another.
 recloth_status recloth_body_length_doubts(double length,
-                                          uint32_t *out,
+                                          uint64_t *out,
                                           recloth_error_t *error);
 
 // Cloth for box pleats, or inverted ones, of a given number and depth.
@@ -2945,7 +2945,7 @@ recloth_status recloth_format_length(double length,
 // Each pointer is NULL or valid for its count of items, and no list overlaps another.
 recloth_status recloth_front_back_doubts(double front,
                                          double back,
-                                         uint32_t *out,
+                                         uint64_t *out,
                                          recloth_error_t *error);
 
 // Part of a ring that rolls up to a cone, or to a part of one, of given diameters and height.
@@ -3039,7 +3039,7 @@ recloth_status recloth_gathers(double finished,
 //
 // Each pointer is NULL or valid for its count of items, and no list overlaps another.
 recloth_status recloth_girth_doubts(double girth,
-                                    uint32_t *out,
+                                    uint64_t *out,
                                     recloth_error_t *error);
 
 // Sector for a godet of a given length and hem.
@@ -3594,7 +3594,7 @@ recloth_status recloth_mix_temperature(const double *volumes_ml,
 // Each pointer is NULL or valid for its count of items, and no list overlaps another.
 recloth_status recloth_neck_bust_doubts(double neck,
                                         double bust,
-                                        uint32_t *out,
+                                        uint64_t *out,
                                         recloth_error_t *error);
 
 // Girth of a garment of stretching cloth, from the share of its stretch that wearing is to use.
@@ -4878,7 +4878,7 @@ recloth_status recloth_v_neck(double half_width,
 // Each pointer is NULL or valid for its count of items, and no list overlaps another.
 recloth_status recloth_waist_hip_doubts(double waist,
                                         double hip,
-                                        uint32_t *out,
+                                        uint64_t *out,
                                         recloth_error_t *error);
 
 // Length after several washes, of which the first usually takes most.
@@ -5009,10 +5009,10 @@ recloth_status recloth_zigzag_buttonhole(double slit,
 const char *recloth_status_text(int32_t status);
 
 // The sentence of one doubt; NULL when the bit is none. A constant string.
-const char *recloth_doubt_text(uint32_t bit);
+const char *recloth_doubt_text(uint64_t bit);
 
 // The sentence of one caution; NULL when the bit is none. A constant string.
-const char *recloth_caution_text(uint32_t bit);
+const char *recloth_caution_text(uint64_t bit);
 
 // The line to cut a piece along, as a polygon.
 //

@@ -66,85 +66,85 @@ impl From<recloth::ErrorKind> for recloth_status {
     }
 }
 /// This girth is below 300 mm: is it in centimetres or inches, or a part of the girth?
-pub const RECLOTH_DOUBT_GIRTH_SMALL: u32 = 1;
+pub const RECLOTH_DOUBT_GIRTH_SMALL: u64 = 1;
 /// This girth is above 2000 mm: was it taken twice, or in another unit?
-pub const RECLOTH_DOUBT_GIRTH_LARGE: u32 = 2;
+pub const RECLOTH_DOUBT_GIRTH_LARGE: u64 = 2;
 /// This body length is below 100 mm: is it in centimetres or inches?
-pub const RECLOTH_DOUBT_BODY_LENGTH_SMALL: u32 = 4;
+pub const RECLOTH_DOUBT_BODY_LENGTH_SMALL: u64 = 4;
 /// This body length is above 2000 mm, more than a tall person's height: is the unit right?
-pub const RECLOTH_DOUBT_BODY_LENGTH_LARGE: u32 = 8;
+pub const RECLOTH_DOUBT_BODY_LENGTH_LARGE: u64 = 8;
 /// The waist is larger than the hip: have they changed places? On some bodies it is so.
-pub const RECLOTH_DOUBT_WAIST_OVER_HIP: u32 = 16;
+pub const RECLOTH_DOUBT_WAIST_OVER_HIP: u64 = 16;
 /// The hip is more than 450 mm larger than the waist: was half a waist taken?
-pub const RECLOTH_DOUBT_HIP_FAR_OVER_WAIST: u32 = 32;
+pub const RECLOTH_DOUBT_HIP_FAR_OVER_WAIST: u64 = 32;
 /// One of front and back is more than one and a half times the other: was one taken whole and one half?
-pub const RECLOTH_DOUBT_FRONT_BACK_APART: u32 = 64;
+pub const RECLOTH_DOUBT_FRONT_BACK_APART: u64 = 64;
 /// The neck is more than half the bust: have they changed places, or was half a bust taken?
-pub const RECLOTH_DOUBT_NECK_OVER_HALF_BUST: u32 = 128;
+pub const RECLOTH_DOUBT_NECK_OVER_HALF_BUST: u64 = 128;
 /// This triangle is flat: a slip of the tape moves its point across the base more than 5 times as far.
-pub const RECLOTH_DOUBT_TRIANGLE_FLAT: u32 = 256;
+pub const RECLOTH_DOUBT_TRIANGLE_FLAT: u64 = 256;
 /// This triangle is tall on a short base: a slip of the tape moves its point along the base more than 5 times as far.
-pub const RECLOTH_DOUBT_TRIANGLE_TALL: u32 = 512;
+pub const RECLOTH_DOUBT_TRIANGLE_TALL: u64 = 512;
 /// A spare reading misses by more than 0.5 %: measure again; the tape was misread or the cloth lay off grain.
-pub const RECLOTH_DOUBT_SPARE_MISFIT: u32 = 1024;
+pub const RECLOTH_DOUBT_SPARE_MISFIT: u64 = 1024;
 /// A point lies more than 1.5 sizes of the reference beyond it: a small slip at a corner moves it far.
-pub const RECLOTH_DOUBT_PHOTO_REACH: u32 = 2048;
+pub const RECLOTH_DOUBT_PHOTO_REACH: u64 = 2048;
 /// One dart takes more than 32 mm: it may end in a hard point, so try two.
-pub const RECLOTH_DOUBT_DART_WIDE: u32 = 4096;
+pub const RECLOTH_DOUBT_DART_WIDE: u64 = 4096;
 /// The dart is longer than 178 mm, below where the hip is usually measured.
-pub const RECLOTH_DOUBT_DART_LONG: u32 = 8192;
+pub const RECLOTH_DOUBT_DART_LONG: u64 = 8192;
 /// Darts spread evenly over this width lie less than 25 mm apart.
-pub const RECLOTH_DOUBT_DARTS_CLOSE: u32 = 16384;
+pub const RECLOTH_DOUBT_DARTS_CLOSE: u64 = 16384;
 /// A dart falls within the button stand: move it, or take its intake at that side seam.
-pub const RECLOTH_DOUBT_DART_IN_STAND: u32 = 32768;
+pub const RECLOTH_DOUBT_DART_IN_STAND: u64 = 32768;
 /// A dart falls on or beyond the opening edge of the narrow panel: take its intake elsewhere.
-pub const RECLOTH_DOUBT_DART_OFF_PANEL: u32 = 65536;
+pub const RECLOTH_DOUBT_DART_OFF_PANEL: u64 = 65536;
 /// The upper edge is longer than the lower: the band stands away from the body.
-pub const RECLOTH_DOUBT_BAND_FLARED: u32 = 131072;
+pub const RECLOTH_DOUBT_BAND_FLARED: u64 = 131072;
 /// Gathers of less than 1.2 times look like a mistake.
-pub const RECLOTH_DOUBT_GATHERS_SCANT: u32 = 262144;
+pub const RECLOTH_DOUBT_GATHERS_SCANT: u64 = 262144;
 /// The underlay is deeper than the pleat shows: pleats lie over each other, in more than three layers.
-pub const RECLOTH_DOUBT_PLEATS_OVERLAP: u32 = 524288;
+pub const RECLOTH_DOUBT_PLEATS_OVERLAP: u64 = 524288;
 /// The last buttonhole is less than 12 mm from the end of the edge.
-pub const RECLOTH_DOUBT_HOLE_NEAR_SEAM: u32 = 1048576;
+pub const RECLOTH_DOUBT_HOLE_NEAR_SEAM: u64 = 1048576;
 /// The distances above and below the fixed button differ by more than 3.2 mm, which shows.
-pub const RECLOTH_DOUBT_PITCH_UNEVEN: u32 = 2097152;
+pub const RECLOTH_DOUBT_PITCH_UNEVEN: u64 = 2097152;
 /// A change above 0 says that the cloth grows: shrinkage is a negative change.
-pub const RECLOTH_DOUBT_CLOTH_GROWS: u32 = 4194304;
+pub const RECLOTH_DOUBT_CLOTH_GROWS: u64 = 4194304;
 /// A change beyond 15 % is rare: wash and measure a second sample.
-pub const RECLOTH_DOUBT_CHANGE_LARGE: u32 = 8388608;
+pub const RECLOTH_DOUBT_CHANGE_LARGE: u64 = 8388608;
 /// After washing the lining is longer than the shell and may show.
-pub const RECLOTH_DOUBT_LINING_SHOWS: u32 = 16777216;
+pub const RECLOTH_DOUBT_LINING_SHOWS: u64 = 16777216;
 /// More than 100 % on weight of fibre: only plant matter is used so; is the mass that of dry goods?
-pub const RECLOTH_DOUBT_OWF_LARGE: u32 = 33554432;
+pub const RECLOTH_DOUBT_OWF_LARGE: u64 = 33554432;
 /// The liquor ratio is outside 3 to 40 litres a kilogram.
-pub const RECLOTH_DOUBT_BATH_RATIO: u32 = 67108864;
+pub const RECLOTH_DOUBT_BATH_RATIO: u64 = 67108864;
 /// The loop is more than 2 mm longer than the button needs: it may open by itself.
-pub const RECLOTH_DOUBT_LOOP_LOOSE: u32 = 134217728;
+pub const RECLOTH_DOUBT_LOOP_LOOSE: u64 = 134217728;
 /// The loop is shorter than the button needs.
-pub const RECLOTH_DOUBT_LOOP_TIGHT: u32 = 268435456;
+pub const RECLOTH_DOUBT_LOOP_TIGHT: u64 = 268435456;
 /// Follow the product's label, the care label and local rules before anything printed here.
-pub const RECLOTH_CAUTION_LABEL_FIRST: u32 = 1;
+pub const RECLOTH_CAUTION_LABEL_FIRST: u64 = 1;
 /// Weigh dye, mordant and soda with gloves, eye protection and a dust mask, in vessels never used for food.
-pub const RECLOTH_CAUTION_POWDER: u32 = 2;
+pub const RECLOTH_CAUTION_POWDER: u64 = 2;
 /// A hot bath scalds and steams: a stable vessel, air, long gloves, no children or animals near, never unattended.
-pub const RECLOTH_CAUTION_HOT_BATH: u32 = 4;
+pub const RECLOTH_CAUTION_HOT_BATH: u64 = 4;
 /// Elastic is ruined by bleach and by hot baths: bleach and dye first, sew elastic in after.
-pub const RECLOTH_CAUTION_ELASTIC_BATH: u32 = 8;
+pub const RECLOTH_CAUTION_ELASTIC_BATH: u64 = 8;
 /// Chlorine bleach goes into cold water and is never heated; mixed fresh each time, window open, gloves and eye protection, out of reach of children.
-pub const RECLOTH_CAUTION_CHLORINE_COLD: u32 = 16;
+pub const RECLOTH_CAUTION_CHLORINE_COLD: u64 = 16;
 /// Chlorine bleach goes with nothing: acids (vinegar, descaler, cleaners) set free chlorine gas, ammonia chloramines, alcohol chloroform, and peroxide cancels it. If it smells sharp, leave the room, air it, and call for advice.
-pub const RECLOTH_CAUTION_CHLORINE_ALONE: u32 = 32;
+pub const RECLOTH_CAUTION_CHLORINE_ALONE: u64 = 32;
 /// Try a swatch or a hidden part of every cloth, thread and trim in the garment first; pull it wet, and stop at the first weakness.
-pub const RECLOTH_CAUTION_SWATCH_FIRST: u32 = 64;
+pub const RECLOTH_CAUTION_SWATCH_FIRST: u64 = 64;
 /// A neutraliser is a fresh bath of its own after draining and rinsing, never poured into bleach; sulfite and thiosulfate never meet acid, which sets free sulfur dioxide.
-pub const RECLOTH_CAUTION_NEUTRALISER_APART: u32 = 128;
+pub const RECLOTH_CAUTION_NEUTRALISER_APART: u64 = 128;
 /// This is stronger, hotter or longer than usual practice: check the number, the label and a swatch before going on.
-pub const RECLOTH_CAUTION_BEYOND_USUAL: u32 = 256;
+pub const RECLOTH_CAUTION_BEYOND_USUAL: u64 = 256;
 /// This is longer than any swatch was tried: test a swatch for that time before the garment.
-pub const RECLOTH_CAUTION_BEYOND_TESTED: u32 = 512;
+pub const RECLOTH_CAUTION_BEYOND_TESTED: u64 = 512;
 /// Two baths seldom match in shade: put what is seen side by side into one.
-pub const RECLOTH_CAUTION_BATHS_DIFFER: u32 = 1024;
+pub const RECLOTH_CAUTION_BATHS_DIFFER: u64 = 1024;
 /// How a straight band gets its two layers.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(i32)]
@@ -637,9 +637,9 @@ pub struct recloth_stock_volume_t {
     /// What that holds (g).
     pub amount_g: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// Strength of a bottle of bleach.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -650,7 +650,7 @@ pub struct recloth_available_chlorine_t {
     /// Available chlorine in grams in 100 ml, which the trade also calls percent (%).
     pub trade_pct: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// Goods shared out over several baths, no garment split.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -665,7 +665,7 @@ pub struct recloth_batches_t {
     /// Heaviest bath (g).
     pub heaviest_g: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// A bath for goods of a given mass.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -674,9 +674,9 @@ pub struct recloth_bath_volume_t {
     /// Volume of liquor (ml).
     pub volume_ml: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// Bias strips cut from a rectangle and joined.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -715,7 +715,7 @@ pub struct recloth_binder_solids_t {
     /// Solids on weight of fibre after all dips, most (%).
     pub owf_high_pct: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// Strips to join for a binding.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -737,7 +737,7 @@ pub struct recloth_bleach_dilution_t {
     /// Parts of water to one of bleach.
     pub parts_water: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// Time in the bleach, from timed swatches.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -750,7 +750,7 @@ pub struct recloth_bleach_time_t {
     /// Share of the way to the floor gone in a minute, as a rate: the shade falls by e^-rate.
     pub rate: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// A set of equal box pleats, or of inverted ones.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -773,7 +773,7 @@ pub struct recloth_box_pleats_t {
     /// Flat over finished: 3 where the folds just meet behind.
     pub ratio: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// Breadths of cloth sewn into a ring.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -804,7 +804,7 @@ pub struct recloth_button_loop_t {
     /// Length to cut (mm).
     pub cut: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// How a sleeve cap compares with its armhole.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -863,7 +863,7 @@ pub struct recloth_component_check_t {
     /// Colour it takes in this bath: 0 none, 1 some or not sure, 2 well.
     pub colour: u32,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// A mark dyed over until it no longer shows.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -902,7 +902,7 @@ pub struct recloth_cut_for_change_t {
     /// What is added; negative for cloth that grows (mm).
     pub added: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// Finished and cut width of a drawn piece.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -933,7 +933,7 @@ pub struct recloth_dart_equivalent_t {
     /// Depth of each tuck or pleat, if it is folded (mm).
     pub tuck_depth: f64,
     /// `GATHERS_SCANT` when as gathers it would look like a mistake (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// A dart that takes up what an edge gapes.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -957,7 +957,7 @@ pub struct recloth_dart_in_panel_t {
     /// Kink of the straight edge at each closed dart; the edge is trued there before cutting (deg).
     pub kink_deg: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// A dart with a point at each end, widest between them.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -974,7 +974,7 @@ pub struct recloth_double_dart_t {
     /// How far each leg turns where the dart is widest, where its fold is snipped (deg).
     pub bend_deg: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// Elastic for an edge.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -989,7 +989,7 @@ pub struct recloth_elastic_t {
     /// Stretch when the widest part passes through (%).
     pub passing_pct: f64,
     /// Always `ELASTIC_BATH` (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// Widths of half a five-gored skirt by a handed-down rule: half the front, a side gore and a back.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1049,7 +1049,7 @@ pub struct recloth_gathers_t {
     /// Strip over line: 1.5 is half as much again.
     pub ratio: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// A strip to be gathered, divided over the sections of its line.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1060,7 +1060,7 @@ pub struct recloth_gather_sections_t {
     /// Strip over line, the same in every section.
     pub ratio: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// A godet: a sector let into a seam or a slit.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1119,7 +1119,7 @@ pub struct recloth_hip_waist_drop_t {
     /// Hip less waist; negative where the waist is larger (mm).
     pub drop: f64,
     /// Doubts raised, as by `waist_hip_doubts` (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// The holes that stay on an edge that is shortened.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1132,7 +1132,7 @@ pub struct recloth_holes_left_t {
     /// From the last hole to the new end of the edge (mm).
     pub to_end: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// A set of equal knife pleats.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1155,7 +1155,7 @@ pub struct recloth_knife_pleats_t {
     /// Flat over finished: 3 where pleats just touch.
     pub ratio: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// A colour in CIELAB.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1231,7 +1231,7 @@ pub struct recloth_liquor_shares_t {
     /// Fresh water to top all of them up (ml).
     pub water_ml: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// A loop there is, compared with the one that just passes over its button.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1240,7 +1240,7 @@ pub struct recloth_loop_slack_t {
     /// What the loop is longer than the one that just passes; negative when it is too short (mm).
     pub slack: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// Temperature of a bath put together.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1251,7 +1251,7 @@ pub struct recloth_mix_temperature_t {
     /// Volume of liquor (ml).
     pub volume_ml: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// A garment smaller than the body it is worn on.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1275,7 +1275,7 @@ pub struct recloth_neutraliser_t {
     /// Grams of the pure stuff for a gram of available chlorine, excess left out.
     pub ratio: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// The two fronts of a garment that opens off its centre line.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1296,7 +1296,7 @@ pub struct recloth_off_centre_opening_t {
     /// Dart from the wide front's button line (mm).
     pub dart_to_wide: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// What a dye over cloth may come to, from pale to deep.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1318,9 +1318,9 @@ pub struct recloth_owf_t {
     /// Mass to weigh out (g).
     pub amount_g: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// A panel measured at stations along a grain line.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1352,7 +1352,7 @@ pub struct recloth_panel_by_triangles_t {
     /// How far that corner moves at worst along or across its base, for each mm that its readings are off.
     pub weakest_per_mm: f64,
     /// `TRIANGLE_FLAT` and `TRIANGLE_TALL` of any corner, `SPARE_MISFIT` when a spare reading misses by over 0.5 % (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// How far points from a photograph may be trusted.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1363,7 +1363,7 @@ pub struct recloth_photo_map_t {
     /// Largest length that one picture unit stands for at a point (mm).
     pub coarsest: f64,
     /// `PHOTO_REACH` when a point lies more than 1.5 sizes beyond the reference (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// Plant matter to collect.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1374,9 +1374,9 @@ pub struct recloth_plant_dyestuff_t {
     /// Most to weigh out, as it is at hand (g).
     pub high_g: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// Several liquors of the same stuff poured together.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1387,7 +1387,7 @@ pub struct recloth_pooled_strength_t {
     /// Volume (ml).
     pub volume_ml: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// A cap slashed and spread for a puff.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1402,7 +1402,7 @@ pub struct recloth_puff_spread_t {
     /// The ratio that the strip to be let in allows.
     pub strip_ratio: f64,
     /// `GATHERS_SCANT` when the smaller of the two ratios looks like a mistake (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// Equal lengths cut so that a pattern matches.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1443,7 +1443,7 @@ pub struct recloth_rinses_t {
     /// Fresh water for the most rinses (ml).
     pub water_ml: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// A set of lengths rounded together.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1467,7 +1467,7 @@ pub struct recloth_ruffle_t {
     /// Cloth that the strips take, lying side by side (mm).
     pub cloth_length: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// Cloth added at a seam for an inverted pleat.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1491,7 +1491,7 @@ pub struct recloth_sectioned_band_t {
     /// Kink at each join: a peak of the lower edge and a notch of the upper; 0 without a join (deg).
     pub join_kink_deg: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// A band cut as part of a ring.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1521,7 +1521,7 @@ pub struct recloth_shirring_t {
     /// All rows together, as sewn on the flat cloth (mm).
     pub stitching: f64,
     /// Always `ELASTIC_BATH` (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// A shell and its lining, washed.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1538,7 +1538,7 @@ pub struct recloth_shrink_pair_t {
     /// Lining to cut so that washing leaves the length given (mm).
     pub lining_cut: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// The step from size to size.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1578,7 +1578,7 @@ pub struct recloth_spacing_through_t {
     /// Which of the places is the fixed one, from 0.
     pub fixed: u32,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// A colour by its screen levels.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1628,7 +1628,7 @@ pub struct recloth_tiers_t {
     /// All tiers together, as one strip (mm).
     pub strip: f64,
     /// `GATHERS_SCANT` when any tier is gathered by less than 1.2 (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// How far a row of equal seams may be off.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1665,7 +1665,7 @@ pub struct recloth_trilaterate_t {
     /// How far across the base the point moves at worst, for each mm that both readings are off.
     pub across_per_mm: f64,
     /// `TRIANGLE_FLAT` when `across_per_mm` passes 5, `TRIANGLE_TALL` when `along_per_mm` does (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// A set of equal tucks.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1682,7 +1682,7 @@ pub struct recloth_tucks_t {
     /// Width left beside the first and the last stitching, together (mm).
     pub margin: f64,
     /// `PLEATS_OVERLAP` when tucks lie over each other (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// A bundle of cloth that is to pass through an opening.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1724,7 +1724,7 @@ pub struct recloth_washes_t {
     /// Change from the first length to the last (%).
     pub change_pct: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// A length of cloth turned into one of another width: a range, for a layout does not scale.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -2502,7 +2502,7 @@ pub unsafe extern "C" fn recloth_bleach_time(
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn recloth_body_length_doubts(
     length: f64,
-    out: *mut u32,
+    out: *mut u64,
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
@@ -4152,7 +4152,7 @@ pub unsafe extern "C" fn recloth_format_length(
 pub unsafe extern "C" fn recloth_front_back_doubts(
     front: f64,
     back: f64,
-    out: *mut u32,
+    out: *mut u64,
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
@@ -4347,7 +4347,7 @@ pub unsafe extern "C" fn recloth_gathers(
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn recloth_girth_doubts(
     girth: f64,
-    out: *mut u32,
+    out: *mut u64,
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
@@ -5495,7 +5495,7 @@ pub unsafe extern "C" fn recloth_mix_temperature(
 pub unsafe extern "C" fn recloth_neck_bust_doubts(
     neck: f64,
     bust: f64,
-    out: *mut u32,
+    out: *mut u64,
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
@@ -8044,7 +8044,7 @@ pub unsafe extern "C" fn recloth_v_neck(
 pub unsafe extern "C" fn recloth_waist_hip_doubts(
     waist: f64,
     hip: f64,
-    out: *mut u32,
+    out: *mut u64,
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
@@ -8341,7 +8341,7 @@ pub extern "C" fn recloth_status_text(status: i32) -> *const c_char {
 }
 /// The sentence of one doubt; NULL when the bit is none. A constant string.
 #[unsafe(no_mangle)]
-pub extern "C" fn recloth_doubt_text(bit: u32) -> *const c_char {
+pub extern "C" fn recloth_doubt_text(bit: u64) -> *const c_char {
     match bit {
         1 => {
             c"This girth is below 300 mm: is it in centimetres or inches, or a part of the girth?"
@@ -8450,7 +8450,7 @@ pub extern "C" fn recloth_doubt_text(bit: u32) -> *const c_char {
 }
 /// The sentence of one caution; NULL when the bit is none. A constant string.
 #[unsafe(no_mangle)]
-pub extern "C" fn recloth_caution_text(bit: u32) -> *const c_char {
+pub extern "C" fn recloth_caution_text(bit: u64) -> *const c_char {
     match bit {
         1 => {
             c"Follow the product's label, the care label and local rules before anything printed here."

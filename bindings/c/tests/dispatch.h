@@ -168,7 +168,7 @@ static recloth_status call_bleach_time(const cell_t *in, outcome_t *got, recloth
 }
 
 static recloth_status call_body_length_doubts(const cell_t *in, outcome_t *got, recloth_error_t *error) {
-  uint32_t out = 0;
+  uint64_t out = 0;
   recloth_status status = recloth_body_length_doubts(in[0].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_count(got, out);
@@ -582,7 +582,7 @@ static recloth_status call_format_length(const cell_t *in, outcome_t *got, reclo
 }
 
 static recloth_status call_front_back_doubts(const cell_t *in, outcome_t *got, recloth_error_t *error) {
-  uint32_t out = 0;
+  uint64_t out = 0;
   recloth_status status = recloth_front_back_doubts(in[0].number, in[1].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_count(got, out);
@@ -636,7 +636,7 @@ static recloth_status call_gathers(const cell_t *in, outcome_t *got, recloth_err
 }
 
 static recloth_status call_girth_doubts(const cell_t *in, outcome_t *got, recloth_error_t *error) {
-  uint32_t out = 0;
+  uint64_t out = 0;
   recloth_status status = recloth_girth_doubts(in[0].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_count(got, out);
@@ -917,7 +917,7 @@ static recloth_status call_mix_temperature(const cell_t *in, outcome_t *got, rec
 }
 
 static recloth_status call_neck_bust_doubts(const cell_t *in, outcome_t *got, recloth_error_t *error) {
-  uint32_t out = 0;
+  uint64_t out = 0;
   recloth_status status = recloth_neck_bust_doubts(in[0].number, in[1].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_count(got, out);
@@ -1508,7 +1508,7 @@ static recloth_status call_v_neck(const cell_t *in, outcome_t *got, recloth_erro
 }
 
 static recloth_status call_waist_hip_doubts(const cell_t *in, outcome_t *got, recloth_error_t *error) {
-  uint32_t out = 0;
+  uint64_t out = 0;
   recloth_status status = recloth_waist_hip_doubts(in[0].number, in[1].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_count(got, out);

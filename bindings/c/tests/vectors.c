@@ -3,6 +3,7 @@
  * `vectors answers FOLDER...` prints what each call gives, for comparison with the other doors.
  * Exit status 1 when a row fails or none ran. Written in C99, and compiled as C++17 too. */
 
+#include <inttypes.h>
 #include <math.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -24,7 +25,7 @@ typedef struct {
 typedef struct {
   char kind; /* n number, c count, t text, l list */
   double number;
-  uint32_t whole;
+  uint64_t whole;
   char text[64];
   double *list;
   size_t count;
@@ -70,7 +71,7 @@ static void got_number(outcome_t *got, double value) {
   got->got[got->count++].number = value;
 }
 
-static void got_count(outcome_t *got, uint32_t value) {
+static void got_count(outcome_t *got, uint64_t value) {
   got->got[got->count].kind = 'c';
   got->got[got->count++].whole = value;
 }
@@ -178,7 +179,7 @@ static void print_answer(const function_t *function, const char *id, recloth_sta
     const got_t *got = &outcome->got[index];
     printf("\t");
     if (got->kind == 'n') print_number(got->number);
-    if (got->kind == 'c') printf("%lu", (unsigned long)got->whole);
+    if (got->kind == 'c') printf("%" PRIu64, got->whole);
     if (got->kind == 't') printf("%s", got->text);
     for (item = 0; got->kind == 'l' && item < got->count; item++) {
       if (item > 0) printf(" ");

@@ -604,7 +604,7 @@ fn assistant_volume(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.stock_ml), Got::Number(answer.amount_g), Got::Whole(answer
-            .doubts.into()), Got::Whole(answer.cautions.into()),
+            .doubts), Got::Whole(answer.cautions),
         ],
     )
 }
@@ -616,7 +616,7 @@ fn available_chlorine(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.available_pct), Got::Number(answer.trade_pct),
-            Got::Whole(answer.cautions.into()),
+            Got::Whole(answer.cautions),
         ],
     )
 }
@@ -633,7 +633,7 @@ fn batches(given: &[Given]) -> Result<Vec<Got>, Error> {
         vec![
             Got::Numbers(numbers), Got::Whole(answer.batches.into()), Got::Whole(answer
             .least.into()), Got::Number(answer.capacity_g), Got::Number(answer
-            .heaviest_g), Got::Whole(answer.cautions.into()),
+            .heaviest_g), Got::Whole(answer.cautions),
         ],
     )
 }
@@ -641,8 +641,8 @@ fn bath_volume(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::wet::bath_volume(given[0].number(), given[1].number())?;
     Ok(
         vec![
-            Got::Number(answer.volume_ml), Got::Whole(answer.doubts.into()),
-            Got::Whole(answer.cautions.into()),
+            Got::Number(answer.volume_ml), Got::Whole(answer.doubts), Got::Whole(answer
+            .cautions),
         ],
     )
 }
@@ -699,7 +699,7 @@ fn binder_solids(given: &[Given]) -> Result<Vec<Got>, Error> {
         vec![
             Got::Number(answer.bath_low_pct), Got::Number(answer.bath_high_pct),
             Got::Number(answer.owf_low_pct), Got::Number(answer.owf_high_pct),
-            Got::Whole(answer.cautions.into()),
+            Got::Whole(answer.cautions),
         ],
     )
 }
@@ -734,7 +734,7 @@ fn bleach_dilution(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.bleach_ml), Got::Number(answer.water_ml),
-            Got::Number(answer.parts_water), Got::Whole(answer.cautions.into()),
+            Got::Number(answer.parts_water), Got::Whole(answer.cautions),
         ],
     )
 }
@@ -753,13 +753,13 @@ fn bleach_time(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.time_min), Got::Number(answer.next_swatch_min),
-            Got::Number(answer.rate), Got::Whole(answer.cautions.into()),
+            Got::Number(answer.rate), Got::Whole(answer.cautions),
         ],
     )
 }
 fn body_length_doubts(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::body::body_length_doubts(given[0].number())?;
-    Ok(vec![Got::Whole(answer.into()),])
+    Ok(vec![Got::Whole(answer),])
 }
 fn box_pleats(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::pleat::box_pleats(
@@ -772,7 +772,7 @@ fn box_pleats(given: &[Given]) -> Result<Vec<Got>, Error> {
             Got::Number(answer.flat), Got::Number(answer.finished), Got::Whole(answer
             .count.into()), Got::Number(answer.show), Got::Number(answer.depth),
             Got::Number(answer.intake), Got::Number(answer.taken_up), Got::Number(answer
-            .ratio), Got::Whole(answer.doubts.into()),
+            .ratio), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -787,7 +787,7 @@ fn box_pleats_count(given: &[Given]) -> Result<Vec<Got>, Error> {
             Got::Number(answer.flat), Got::Number(answer.finished), Got::Whole(answer
             .count.into()), Got::Number(answer.show), Got::Number(answer.depth),
             Got::Number(answer.intake), Got::Number(answer.taken_up), Got::Number(answer
-            .ratio), Got::Whole(answer.doubts.into()),
+            .ratio), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -802,7 +802,7 @@ fn box_pleats_depth(given: &[Given]) -> Result<Vec<Got>, Error> {
             Got::Number(answer.flat), Got::Number(answer.finished), Got::Whole(answer
             .count.into()), Got::Number(answer.show), Got::Number(answer.depth),
             Got::Number(answer.intake), Got::Number(answer.taken_up), Got::Number(answer
-            .ratio), Got::Whole(answer.doubts.into()),
+            .ratio), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -817,7 +817,7 @@ fn box_pleats_finished(given: &[Given]) -> Result<Vec<Got>, Error> {
             Got::Number(answer.flat), Got::Number(answer.finished), Got::Whole(answer
             .count.into()), Got::Number(answer.show), Got::Number(answer.depth),
             Got::Number(answer.intake), Got::Number(answer.taken_up), Got::Number(answer
-            .ratio), Got::Whole(answer.doubts.into()),
+            .ratio), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -859,7 +859,7 @@ fn button_loop(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.visible), Got::Number(answer.cut), Got::Whole(answer
-            .cautions.into()),
+            .cautions),
         ],
     )
 }
@@ -981,7 +981,7 @@ fn component_check(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Whole(answer.bears.into()), Got::Whole(answer.colour.into()),
-            Got::Whole(answer.cautions.into()),
+            Got::Whole(answer.cautions),
         ],
     )
 }
@@ -1017,8 +1017,8 @@ fn cut_for_change(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::cloth::cut_for_change(given[0].number(), given[1].number())?;
     Ok(
         vec![
-            Got::Number(answer.cut), Got::Number(answer.added), Got::Whole(answer.doubts
-            .into()),
+            Got::Number(answer.cut), Got::Number(answer.added), Got::Whole(answer
+            .doubts),
         ],
     )
 }
@@ -1043,7 +1043,7 @@ fn dart_equivalent(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.ease_pct), Got::Number(answer.gather_ratio),
-            Got::Number(answer.tuck_depth), Got::Whole(answer.doubts.into()),
+            Got::Number(answer.tuck_depth), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -1067,7 +1067,7 @@ fn dart_in_panel(given: &[Given]) -> Result<Vec<Got>, Error> {
         vec![
             Got::Number(answer.intake_each), Got::Number(answer.leftover),
             Got::Number(answer.leg), Got::Number(answer.kink_deg), Got::Whole(answer
-            .doubts.into()),
+            .doubts),
         ],
     )
 }
@@ -1108,7 +1108,7 @@ fn double_dart(given: &[Given]) -> Result<Vec<Got>, Error> {
         vec![
             Got::Number(answer.upper_leg), Got::Number(answer.lower_leg),
             Got::Number(answer.upper_angle_deg), Got::Number(answer.lower_angle_deg),
-            Got::Number(answer.bend_deg), Got::Whole(answer.doubts.into()),
+            Got::Number(answer.bend_deg), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -1122,8 +1122,7 @@ fn elastic(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.round), Got::Number(answer.cut), Got::Number(answer
-            .worn_pct), Got::Number(answer.passing_pct), Got::Whole(answer.cautions
-            .into()),
+            .worn_pct), Got::Number(answer.passing_pct), Got::Whole(answer.cautions),
         ],
     )
 }
@@ -1166,7 +1165,7 @@ fn format_length(given: &[Given]) -> Result<Vec<Got>, Error> {
 }
 fn front_back_doubts(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::body::front_back_doubts(given[0].number(), given[1].number())?;
-    Ok(vec![Got::Whole(answer.into()),])
+    Ok(vec![Got::Whole(answer),])
 }
 fn frustum(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::arc::frustum(
@@ -1187,7 +1186,7 @@ fn gather_ratio(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.flat), Got::Number(answer.taken_up), Got::Number(answer
-            .ratio), Got::Whole(answer.doubts.into()),
+            .ratio), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -1201,7 +1200,7 @@ fn gather_sections(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Numbers(flats), Got::Number(answer.finished), Got::Number(answer.ratio),
-            Got::Whole(answer.doubts.into()),
+            Got::Whole(answer.doubts),
         ],
     )
 }
@@ -1210,13 +1209,13 @@ fn gathers(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.flat), Got::Number(answer.taken_up), Got::Number(answer
-            .ratio), Got::Whole(answer.doubts.into()),
+            .ratio), Got::Whole(answer.doubts),
         ],
     )
 }
 fn girth_doubts(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::body::girth_doubts(given[0].number())?;
-    Ok(vec![Got::Whole(answer.into()),])
+    Ok(vec![Got::Whole(answer),])
 }
 fn godet(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::gore::godet(
@@ -1276,7 +1275,7 @@ fn hem_on_curve(given: &[Given]) -> Result<Vec<Got>, Error> {
 }
 fn hip_waist_drop(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::body::hip_waist_drop(given[0].number(), given[1].number())?;
-    Ok(vec![Got::Number(answer.drop), Got::Whole(answer.doubts.into()),])
+    Ok(vec![Got::Number(answer.drop), Got::Whole(answer.doubts),])
 }
 fn holes_left(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::closure::holes_left(
@@ -1287,7 +1286,7 @@ fn holes_left(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Whole(answer.count.into()), Got::Number(answer.last), Got::Number(answer
-            .to_end), Got::Whole(answer.doubts.into()),
+            .to_end), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -1306,7 +1305,7 @@ fn knife_pleats(given: &[Given]) -> Result<Vec<Got>, Error> {
             Got::Number(answer.flat), Got::Number(answer.finished), Got::Whole(answer
             .count.into()), Got::Number(answer.show), Got::Number(answer.depth),
             Got::Number(answer.intake), Got::Number(answer.taken_up), Got::Number(answer
-            .ratio), Got::Whole(answer.doubts.into()),
+            .ratio), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -1321,7 +1320,7 @@ fn knife_pleats_count(given: &[Given]) -> Result<Vec<Got>, Error> {
             Got::Number(answer.flat), Got::Number(answer.finished), Got::Whole(answer
             .count.into()), Got::Number(answer.show), Got::Number(answer.depth),
             Got::Number(answer.intake), Got::Number(answer.taken_up), Got::Number(answer
-            .ratio), Got::Whole(answer.doubts.into()),
+            .ratio), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -1336,7 +1335,7 @@ fn knife_pleats_depth(given: &[Given]) -> Result<Vec<Got>, Error> {
             Got::Number(answer.flat), Got::Number(answer.finished), Got::Whole(answer
             .count.into()), Got::Number(answer.show), Got::Number(answer.depth),
             Got::Number(answer.intake), Got::Number(answer.taken_up), Got::Number(answer
-            .ratio), Got::Whole(answer.doubts.into()),
+            .ratio), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -1351,7 +1350,7 @@ fn knife_pleats_finished(given: &[Given]) -> Result<Vec<Got>, Error> {
             Got::Number(answer.flat), Got::Number(answer.finished), Got::Whole(answer
             .count.into()), Got::Number(answer.show), Got::Number(answer.depth),
             Got::Number(answer.intake), Got::Number(answer.taken_up), Got::Number(answer
-            .ratio), Got::Whole(answer.doubts.into()),
+            .ratio), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -1472,7 +1471,7 @@ fn liquor_shares(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Numbers(shares_ml), Got::Numbers(waters_ml), Got::Number(answer
-            .bath_ml), Got::Number(answer.water_ml), Got::Whole(answer.cautions.into()),
+            .bath_ml), Got::Number(answer.water_ml), Got::Whole(answer.cautions),
         ],
     )
 }
@@ -1486,7 +1485,7 @@ fn loop_slack(given: &[Given]) -> Result<Vec<Got>, Error> {
         given[5].number(),
         read_button_shape(&given[6]),
     )?;
-    Ok(vec![Got::Number(answer.slack), Got::Whole(answer.doubts.into()),])
+    Ok(vec![Got::Number(answer.slack), Got::Whole(answer.doubts),])
 }
 fn mix_temperature(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::wet::mix_temperature(
@@ -1499,13 +1498,13 @@ fn mix_temperature(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.temperature_c), Got::Number(answer.volume_ml),
-            Got::Whole(answer.cautions.into()),
+            Got::Whole(answer.cautions),
         ],
     )
 }
 fn neck_bust_doubts(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::body::neck_bust_doubts(given[0].number(), given[1].number())?;
-    Ok(vec![Got::Whole(answer.into()),])
+    Ok(vec![Got::Whole(answer),])
 }
 fn negative_ease(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::stretch::negative_ease(
@@ -1534,7 +1533,7 @@ fn neutraliser(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.chlorine_g), Got::Number(answer.amount_g),
-            Got::Number(answer.ratio), Got::Whole(answer.cautions.into()),
+            Got::Number(answer.ratio), Got::Whole(answer.cautions),
         ],
     )
 }
@@ -1552,7 +1551,7 @@ fn off_centre_opening(given: &[Given]) -> Result<Vec<Got>, Error> {
             Got::Number(answer.narrow_to_line), Got::Number(answer.wide_to_line),
             Got::Number(answer.narrow_cut), Got::Number(answer.wide_cut),
             Got::Number(answer.largest_shift), Got::Number(answer.dart_to_narrow),
-            Got::Number(answer.dart_to_wide), Got::Whole(answer.doubts.into()),
+            Got::Number(answer.dart_to_wide), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -1573,8 +1572,8 @@ fn owf(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::wet::owf(given[0].number(), given[1].number())?;
     Ok(
         vec![
-            Got::Number(answer.amount_g), Got::Whole(answer.doubts.into()),
-            Got::Whole(answer.cautions.into()),
+            Got::Number(answer.amount_g), Got::Whole(answer.doubts), Got::Whole(answer
+            .cautions),
         ],
     )
 }
@@ -1619,7 +1618,7 @@ fn panel_by_triangles(given: &[Given]) -> Result<Vec<Got>, Error> {
             Got::Numbers(along), Got::Numbers(across), Got::Numbers(misfits),
             Got::Number(answer.area), Got::Number(answer.perimeter), Got::Number(answer
             .largest_misfit), Got::Whole(answer.weakest_corner.into()),
-            Got::Number(answer.weakest_per_mm), Got::Whole(answer.doubts.into()),
+            Got::Number(answer.weakest_per_mm), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -1646,7 +1645,7 @@ fn photo_map(given: &[Given]) -> Result<Vec<Got>, Error> {
         vec![
             Got::Numbers(along), Got::Numbers(across), Got::Numbers(scales),
             Got::Number(answer.reach), Got::Number(answer.coarsest), Got::Whole(answer
-            .doubts.into()),
+            .doubts),
         ],
     )
 }
@@ -1671,7 +1670,7 @@ fn plant_dyestuff(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.low_g), Got::Number(answer.high_g), Got::Whole(answer
-            .doubts.into()), Got::Whole(answer.cautions.into()),
+            .doubts), Got::Whole(answer.cautions),
         ],
     )
 }
@@ -1680,7 +1679,7 @@ fn pooled_strength(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.strength_pct), Got::Number(answer.volume_ml),
-            Got::Whole(answer.cautions.into()),
+            Got::Whole(answer.cautions),
         ],
     )
 }
@@ -1694,8 +1693,7 @@ fn puff_spread(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.flat), Got::Number(answer.added), Got::Number(answer
-            .spread_each), Got::Number(answer.strip_ratio), Got::Whole(answer.doubts
-            .into()),
+            .spread_each), Got::Number(answer.strip_ratio), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -1758,7 +1756,7 @@ fn rinses(given: &[Given]) -> Result<Vec<Got>, Error> {
         vec![
             Got::Whole(answer.rinses_low.into()), Got::Whole(answer.rinses_high.into()),
             Got::Number(answer.left), Got::Number(answer.water_ml), Got::Whole(answer
-            .cautions.into()),
+            .cautions),
         ],
     )
 }
@@ -1796,8 +1794,7 @@ fn ruffle(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.flat), Got::Number(answer.cut_width), Got::Whole(answer
-            .strips.into()), Got::Number(answer.cloth_length), Got::Whole(answer.doubts
-            .into()),
+            .strips.into()), Got::Number(answer.cloth_length), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -1826,8 +1823,8 @@ fn sectioned_band(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Numbers(tops), Got::Number(answer.slant), Got::Number(answer
-            .end_angle_deg), Got::Number(answer.join_kink_deg), Got::Whole(answer.doubts
-            .into()),
+            .end_angle_deg), Got::Number(answer.join_kink_deg), Got::Whole(answer
+            .doubts),
         ],
     )
 }
@@ -1863,7 +1860,7 @@ fn shirring(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.flat), Got::Number(answer.ratio), Got::Whole(answer.rows
-            .into()), Got::Number(answer.stitching), Got::Whole(answer.cautions.into()),
+            .into()), Got::Number(answer.stitching), Got::Whole(answer.cautions),
         ],
     )
 }
@@ -1878,7 +1875,7 @@ fn shrink_pair(given: &[Given]) -> Result<Vec<Got>, Error> {
         vec![
             Got::Number(answer.shell_after), Got::Number(answer.lining_after),
             Got::Number(answer.below), Got::Number(answer.shell_cut), Got::Number(answer
-            .lining_cut), Got::Whole(answer.doubts.into()),
+            .lining_cut), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -1927,8 +1924,7 @@ fn spacing_through(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Numbers(places), Got::Number(answer.pitch_before), Got::Number(answer
-            .pitch_after), Got::Whole(answer.fixed.into()), Got::Whole(answer.doubts
-            .into()),
+            .pitch_after), Got::Whole(answer.fixed.into()), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -1971,7 +1967,7 @@ fn stock_volume(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.stock_ml), Got::Number(answer.amount_g), Got::Whole(answer
-            .doubts.into()), Got::Whole(answer.cautions.into()),
+            .doubts), Got::Whole(answer.cautions),
         ],
     )
 }
@@ -2063,7 +2059,7 @@ fn tiers(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Numbers(flats), Got::Number(answer.hem), Got::Number(answer.ratio),
-            Got::Number(answer.strip), Got::Whole(answer.doubts.into()),
+            Got::Number(answer.strip), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -2092,8 +2088,7 @@ fn trilaterate(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.along), Got::Number(answer.across), Got::Number(answer
-            .along_per_mm), Got::Number(answer.across_per_mm), Got::Whole(answer.doubts
-            .into()),
+            .along_per_mm), Got::Number(answer.across_per_mm), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -2108,7 +2103,7 @@ fn tucks(given: &[Given]) -> Result<Vec<Got>, Error> {
         vec![
             Got::Number(answer.flat), Got::Number(answer.taken_up), Got::Number(answer
             .fold_pitch), Got::Number(answer.gap), Got::Number(answer.margin),
-            Got::Whole(answer.doubts.into()),
+            Got::Whole(answer.doubts),
         ],
     )
 }
@@ -2150,7 +2145,7 @@ fn v_neck(given: &[Given]) -> Result<Vec<Got>, Error> {
 }
 fn waist_hip_doubts(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::body::waist_hip_doubts(given[0].number(), given[1].number())?;
-    Ok(vec![Got::Whole(answer.into()),])
+    Ok(vec![Got::Whole(answer),])
 }
 fn washes(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::cloth::washes(
@@ -2162,7 +2157,7 @@ fn washes(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.after), Got::Number(answer.change_pct), Got::Whole(answer
-            .doubts.into()),
+            .doubts),
         ],
     )
 }

@@ -12,7 +12,7 @@ use crate::doubt::{
 use crate::fibre::{Fibre, Finish, LONGEST_BLEACH_MIN, Swatch, refused, refuses_chlorine};
 
 /// The cautions of every bleach bath.
-const BLEACH: u32 = LABEL_FIRST | CHLORINE_COLD | CHLORINE_ALONE | SWATCH_FIRST;
+const BLEACH: u64 = LABEL_FIRST | CHLORINE_COLD | CHLORINE_ALONE | SWATCH_FIRST;
 
 /// Strongest bath offered, available chlorine (%): a public health unit's "strong" is 0.45.
 const STRONGEST_PCT: f64 = 0.6;
@@ -56,7 +56,7 @@ pub struct AvailableChlorine {
     /// Available chlorine in grams in 100 ml, which the trade also calls percent (%).
     pub trade_pct: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Available chlorine of bleach from the sodium hypochlorite on its label.
@@ -113,7 +113,7 @@ pub struct BleachDilution {
     /// Parts of water to one of bleach (1).
     pub parts_water: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Bleach and water for a bath of a given strength, for a given cloth and time.
@@ -196,7 +196,7 @@ pub struct BleachTime {
     /// Share of the way to the floor gone in a minute, as a rate: the shade falls by e^-rate (1).
     pub rate: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Time in the bleach to a wanted depth of shade, from swatches taken out at known times.
@@ -373,7 +373,7 @@ pub struct Neutraliser {
     /// Grams of the pure stuff for a gram of available chlorine, excess left out (1).
     pub ratio: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Neutraliser for the chlorine that goods still carry after draining and rinsing.

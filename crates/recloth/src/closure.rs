@@ -115,7 +115,7 @@ pub struct HolesLeft {
     /// From the last hole to the new end of the edge (mm).
     pub to_end: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Buttonholes left on an edge that is shortened.
@@ -214,7 +214,7 @@ pub struct SpacingThrough {
     /// Which of the places is the fixed one, from 0 (count).
     pub fixed: u32,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Places of buttons from a first to a last, one of them at a place that must be met.
@@ -330,7 +330,7 @@ pub struct ButtonLoop {
     /// Length to cut (mm).
     pub cut: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Loop of cord that just passes over a button.
@@ -415,7 +415,7 @@ pub struct LoopSlack {
     /// What the loop is longer than the one that just passes; negative when it is too short (mm).
     pub slack: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Slack of a loop there is, or of one chosen, on a button.

@@ -75,7 +75,7 @@ pub struct DartInPanel {
     /// Kink of the straight edge at each closed dart; the edge is trued there before cutting (deg).
     pub kink_deg: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Darts that bring a panel there is to the width wanted.
@@ -212,7 +212,7 @@ pub struct DoubleDart {
     /// How far each leg turns where the dart is widest, where its fold is snipped (deg).
     pub bend_deg: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Legs and angles of a dart with a point at each end, as at the waist of a dress.
@@ -367,7 +367,7 @@ pub struct DartEquivalent {
     /// Depth of each tuck or pleat, if it is folded (mm).
     pub tuck_depth: f64,
     /// `GATHERS_SCANT` when as gathers it would look like a mistake (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Ease, gathers or tucks that take up as much as a dart, along a stretch of its edge.

@@ -1,12 +1,13 @@
 //! Doubts and cautions: fixed bits that travel with a result and never change its numbers.
 //!
-//! A doubt says that a value is unusual and may be a slip; a caution says what can hurt. Bits are never renumbered.
+//! A doubt says that a value is unusual and may be a slip; a caution says what can hurt. Bits are never renumbered, and
+//! there are at most 53, so that a set is also a whole number that a double, a spreadsheet or JSON holds exactly.
 
 /// One bit of a set, with its name and its sentence.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Bit {
     /// The bit, a power of two.
-    pub bit: u32,
+    pub bit: u64,
     /// Name, as the bindings give it.
     pub name: &'static str,
     /// What it says to the reader.
@@ -15,7 +16,8 @@ pub struct Bit {
 
 macro_rules! bits {
     ($list:ident, $what:literal, $($(#[$doc:meta])* $name:ident = $shift:literal, $text:literal;)*) => {
-        $(#[doc = $text] pub const $name: u32 = 1 << $shift;)*
+        $(#[doc = $text] pub const $name: u64 = 1 << $shift;)*
+        const _: () = assert!(true $(&& $shift < 53)*);
         #[doc = $what]
         pub const $list: &[Bit] = &[$(Bit { bit: $name, name: stringify!($name), text: $text }),*];
     };
@@ -74,7 +76,7 @@ bits! { CAUTIONS, "Every caution.",
 /// assert!(doubt_text(GIRTH_SMALL).unwrap().contains("inches"));
 /// assert_eq!(doubt_text(0), None);
 /// ```
-pub fn doubt_text(bit: u32) -> Option<&'static str> {
+pub fn doubt_text(bit: u64) -> Option<&'static str> {
     DOUBTS
         .iter()
         .find(|known| known.bit == bit)
@@ -82,7 +84,7 @@ pub fn doubt_text(bit: u32) -> Option<&'static str> {
 }
 
 /// The sentence of one caution, if the bit is one.
-pub fn caution_text(bit: u32) -> Option<&'static str> {
+pub fn caution_text(bit: u64) -> Option<&'static str> {
     CAUTIONS
         .iter()
         .find(|known| known.bit == bit)

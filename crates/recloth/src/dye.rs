@@ -17,7 +17,7 @@ pub struct BinderSolids {
     /// Solids on weight of fibre after all dips, most (%).
     pub owf_high_pct: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Solids that dips in a diluted binder, such as soymilk, leave on the cloth, as a range.
@@ -99,9 +99,9 @@ pub struct PlantDyestuff {
     /// Most to weigh out, as it is at hand (g).
     pub high_g: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Plant matter for a dye bath, as a range, from a recipe weighed fresh or dry.

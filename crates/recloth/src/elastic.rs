@@ -17,7 +17,7 @@ pub struct Elastic {
     /// Stretch when the widest part passes through (%).
     pub passing_pct: f64,
     /// Always `ELASTIC_BATH` (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Length of elastic for a waist or a cuff, and the stretch asked of it.
@@ -135,7 +135,7 @@ pub struct Shirring {
     /// All rows together, as sewn on the flat cloth (mm).
     pub stitching: f64,
     /// Always `ELASTIC_BATH` (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Cloth and rows for shirring with elastic thread.

@@ -135,7 +135,7 @@ pub struct ComponentCheck {
     /// Colour it takes in this bath: 0 none, 1 some or not sure, 2 well (count).
     pub colour: u32,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Whether one part of a garment bears a bath, and whether it takes colour there.

@@ -20,7 +20,7 @@ pub struct Gathers {
     /// Strip over line: 1.5 is half as much again (1).
     pub ratio: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 impl Gathers {
@@ -112,7 +112,7 @@ pub struct GatherSections {
     /// Strip over line, the same in every section (1).
     pub ratio: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Parts of a strip between its marks, so that gathers are even from notch to notch.
@@ -179,7 +179,7 @@ pub struct Ruffle {
     /// Cloth that the strips take, lying side by side (mm).
     pub cloth_length: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Strips to cut for a ruffle along an edge.
@@ -261,7 +261,7 @@ pub struct KnifePleats {
     /// Flat over finished: 3 where pleats just touch (1).
     pub ratio: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 impl KnifePleats {

@@ -78,7 +78,7 @@ pub struct Tiers {
     /// All tiers together, as one strip (mm).
     pub strip: f64,
     /// `GATHERS_SCANT` when any tier is gathered by less than 1.2 (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Way round each tier of a tiered skirt.

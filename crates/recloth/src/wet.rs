@@ -11,9 +11,9 @@ pub struct Owf {
     /// Mass to weigh out (g).
     pub amount_g: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Mass of a dye, mordant or assistant from its percentage on weight of fibre.
@@ -59,9 +59,9 @@ pub struct BathVolume {
     /// Volume of liquor (ml).
     pub volume_ml: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Volume of a bath from the dry mass of goods and the liquor ratio.
@@ -113,7 +113,7 @@ pub struct Batches {
     /// Heaviest bath (g).
     pub heaviest_g: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Which garment goes into which bath, when one vessel does not hold all.
@@ -216,7 +216,7 @@ pub struct LiquorShares {
     /// Fresh water to top all of them up (ml).
     pub water_ml: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// A pooled liquor shared by dry mass, and the water that brings every bath to one liquor ratio.
@@ -289,7 +289,7 @@ pub struct PooledStrength {
     /// Volume (ml).
     pub volume_ml: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Strength of several liquors of one and the same stuff poured together.
@@ -339,7 +339,7 @@ pub struct MixTemperature {
     /// Volume of liquor (ml).
     pub volume_ml: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Temperature of liquors of several temperatures poured together, with the goods.
@@ -441,7 +441,7 @@ pub struct Rinses {
     /// Fresh water for the most rinses (ml).
     pub water_ml: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Most rinses counted: beyond this, wring better or take more water.
@@ -525,9 +525,9 @@ pub struct StockVolume {
     /// What that holds (g).
     pub amount_g: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Volume of a stock solution for a percentage on weight of fibre.
@@ -625,7 +625,7 @@ mod tests {
     #[test]
     fn bits_are_distinct() {
         for list in [DOUBTS, CAUTIONS] {
-            let all = list.iter().fold(0u32, |seen, known| seen | known.bit);
+            let all = list.iter().fold(0u64, |seen, known| seen | known.bit);
             assert_eq!(all.count_ones() as usize, list.len());
         }
     }

@@ -561,7 +561,8 @@ def plan(brief: str, name: str = "brief.toml") -> Plan:
     """Works out a plan from the text of a brief; raises BriefError, which names the line."""
 
 _N = TypeVar("_N")
-_W = TypeVar("_W")
+_C = TypeVar("_C")
+_B = TypeVar("_B")
 
 class BandMake(IntEnum):
     FOLDED = 0
@@ -684,16 +685,16 @@ class ArcFromRise(NamedTuple, Generic[_N]):
     length: _N
     angle_deg: _N
 
-class StockVolume(NamedTuple, Generic[_N, _W]):
+class StockVolume(NamedTuple, Generic[_N, _B]):
     stock_ml: _N
     amount_g: _N
-    doubts: _W
-    cautions: _W
+    doubts: _B
+    cautions: _B
 
-class AvailableChlorine(NamedTuple, Generic[_N, _W]):
+class AvailableChlorine(NamedTuple, Generic[_N, _B]):
     available_pct: _N
     trade_pct: _N
-    cautions: _W
+    cautions: _B
 
 class Batches(NamedTuple):
     numbers: NDArray[np.float64]
@@ -703,38 +704,38 @@ class Batches(NamedTuple):
     heaviest_g: float
     cautions: int
 
-class BathVolume(NamedTuple, Generic[_N, _W]):
+class BathVolume(NamedTuple, Generic[_N, _B]):
     volume_ml: _N
-    doubts: _W
-    cautions: _W
+    doubts: _B
+    cautions: _B
 
-class BiasStrips(NamedTuple, Generic[_N, _W]):
-    strips: _W
+class BiasStrips(NamedTuple, Generic[_N, _C]):
+    strips: _C
     longest: _N
     joined: _N
     kept_pct: _N
 
-class BiasTube(NamedTuple, Generic[_N, _W]):
-    turns: _W
+class BiasTube(NamedTuple, Generic[_N, _C]):
+    turns: _C
     length: _N
     leftover: _N
 
-class BinderSolids(NamedTuple, Generic[_N, _W]):
+class BinderSolids(NamedTuple, Generic[_N, _B]):
     bath_low_pct: _N
     bath_high_pct: _N
     owf_low_pct: _N
     owf_high_pct: _N
-    cautions: _W
+    cautions: _B
 
-class BindingStrips(NamedTuple, Generic[_N, _W]):
-    count: _W  # type: ignore[assignment]
+class BindingStrips(NamedTuple, Generic[_N, _C]):
+    count: _C  # type: ignore[assignment]
     spare: _N
 
-class BleachDilution(NamedTuple, Generic[_N, _W]):
+class BleachDilution(NamedTuple, Generic[_N, _B]):
     bleach_ml: _N
     water_ml: _N
     parts_water: _N
-    cautions: _W
+    cautions: _B
 
 class BleachTime(NamedTuple):
     time_min: float
@@ -742,19 +743,19 @@ class BleachTime(NamedTuple):
     rate: float
     cautions: int
 
-class BoxPleats(NamedTuple, Generic[_N, _W]):
+class BoxPleats(NamedTuple, Generic[_N, _C, _B]):
     flat: _N
     finished: _N
-    count: _W  # type: ignore[assignment]
+    count: _C  # type: ignore[assignment]
     show: _N
     depth: _N
     intake: _N
     taken_up: _N
     ratio: _N
-    doubts: _W
+    doubts: _B
 
-class Breadths(NamedTuple, Generic[_N, _W]):
-    count: _W  # type: ignore[assignment]
+class Breadths(NamedTuple, Generic[_N, _C]):
+    count: _C  # type: ignore[assignment]
     round: _N
     spare: _N
 
@@ -762,10 +763,10 @@ class ButtonForHole(NamedTuple, Generic[_N]):
     diameter: _N
     creep: _N
 
-class ButtonLoop(NamedTuple, Generic[_N, _W]):
+class ButtonLoop(NamedTuple, Generic[_N, _B]):
     visible: _N
     cut: _N
-    cautions: _W
+    cautions: _B
 
 class CapEase(NamedTuple, Generic[_N]):
     ease: _N
@@ -789,10 +790,10 @@ class CircleSkirtOnCloth(NamedTuple, Generic[_N]):
     piece_angle_deg: _N
     cloth_length: _N
 
-class ComponentCheck(NamedTuple, Generic[_W]):
-    bears: _W
-    colour: _W
-    cautions: _W
+class ComponentCheck(NamedTuple, Generic[_C, _B]):
+    bears: _C
+    colour: _C
+    cautions: _B
 
 class CoverMark(NamedTuple, Generic[_N]):
     now: _N
@@ -808,10 +809,10 @@ class CurvedBand(NamedTuple):
     angle_deg: float
     sagitta: float
 
-class CutForChange(NamedTuple, Generic[_N, _W]):
+class CutForChange(NamedTuple, Generic[_N, _B]):
     cut: _N
     added: _N
-    doubts: _W
+    doubts: _B
 
 class CutState(NamedTuple, Generic[_N]):
     finished: _N
@@ -821,37 +822,37 @@ class Dart(NamedTuple, Generic[_N]):
     leg: _N
     angle_deg: _N
 
-class DartEquivalent(NamedTuple, Generic[_N, _W]):
+class DartEquivalent(NamedTuple, Generic[_N, _B]):
     ease_pct: _N
     gather_ratio: _N
     tuck_depth: _N
-    doubts: _W
+    doubts: _B
 
 class DartFromGape(NamedTuple, Generic[_N]):
     intake: _N
     angle_deg: _N
 
-class DartInPanel(NamedTuple, Generic[_N, _W]):
+class DartInPanel(NamedTuple, Generic[_N, _B]):
     intake_each: _N
     leftover: _N
     leg: _N
     kink_deg: _N
-    doubts: _W
+    doubts: _B
 
-class DoubleDart(NamedTuple, Generic[_N, _W]):
+class DoubleDart(NamedTuple, Generic[_N, _B]):
     upper_leg: _N
     lower_leg: _N
     upper_angle_deg: _N
     lower_angle_deg: _N
     bend_deg: _N
-    doubts: _W
+    doubts: _B
 
-class Elastic(NamedTuple, Generic[_N, _W]):
+class Elastic(NamedTuple, Generic[_N, _B]):
     round: _N
     cut: _N
     worn_pct: _N
     passing_pct: _N
-    cautions: _W
+    cautions: _B
 
 class FiveGores(NamedTuple, Generic[_N]):
     front_waist: _N
@@ -875,11 +876,11 @@ class Frustum(NamedTuple, Generic[_N]):
     angle_deg: _N
     area_mm2: _N
 
-class Gathers(NamedTuple, Generic[_N, _W]):
+class Gathers(NamedTuple, Generic[_N, _B]):
     flat: _N
     taken_up: _N
     ratio: _N
-    doubts: _W
+    doubts: _B
 
 class GatherSections(NamedTuple):
     flats: NDArray[np.float64]
@@ -910,26 +911,26 @@ class HemOnCurve(NamedTuple, Generic[_N]):
     excess: _N
     raw_edge: _N
 
-class HipWaistDrop(NamedTuple, Generic[_N, _W]):
+class HipWaistDrop(NamedTuple, Generic[_N, _B]):
     drop: _N
-    doubts: _W
+    doubts: _B
 
-class HolesLeft(NamedTuple, Generic[_N, _W]):
-    count: _W  # type: ignore[assignment]
+class HolesLeft(NamedTuple, Generic[_N, _C, _B]):
+    count: _C  # type: ignore[assignment]
     last: _N
     to_end: _N
-    doubts: _W
+    doubts: _B
 
-class KnifePleats(NamedTuple, Generic[_N, _W]):
+class KnifePleats(NamedTuple, Generic[_N, _C, _B]):
     flat: _N
     finished: _N
-    count: _W  # type: ignore[assignment]
+    count: _C  # type: ignore[assignment]
     show: _N
     depth: _N
     intake: _N
     taken_up: _N
     ratio: _N
-    doubts: _W
+    doubts: _B
 
 class Lab(NamedTuple, Generic[_N]):
     l: _N
@@ -968,9 +969,9 @@ class LiquorShares(NamedTuple):
     water_ml: float
     cautions: int
 
-class LoopSlack(NamedTuple, Generic[_N, _W]):
+class LoopSlack(NamedTuple, Generic[_N, _B]):
     slack: _N
-    doubts: _W
+    doubts: _B
 
 class MixTemperature(NamedTuple):
     temperature_c: float
@@ -982,13 +983,13 @@ class NegativeEase(NamedTuple, Generic[_N]):
     ease: _N
     furthest: _N
 
-class Neutraliser(NamedTuple, Generic[_N, _W]):
+class Neutraliser(NamedTuple, Generic[_N, _B]):
     chlorine_g: _N
     amount_g: _N
     ratio: _N
-    cautions: _W
+    cautions: _B
 
-class OffCentreOpening(NamedTuple, Generic[_N, _W]):
+class OffCentreOpening(NamedTuple, Generic[_N, _B]):
     narrow_to_line: _N
     wide_to_line: _N
     narrow_cut: _N
@@ -996,7 +997,7 @@ class OffCentreOpening(NamedTuple, Generic[_N, _W]):
     largest_shift: _N
     dart_to_narrow: _N
     dart_to_wide: _N
-    doubts: _W
+    doubts: _B
 
 class Overdye(NamedTuple, Generic[_N]):
     pale: _N
@@ -1004,10 +1005,10 @@ class Overdye(NamedTuple, Generic[_N]):
     pale_l: _N
     deep_l: _N
 
-class Owf(NamedTuple, Generic[_N, _W]):
+class Owf(NamedTuple, Generic[_N, _B]):
     amount_g: _N
-    doubts: _W
-    cautions: _W
+    doubts: _B
+    cautions: _B
 
 class PanelByOffsets(NamedTuple):
     left_bow: NDArray[np.float64]
@@ -1037,26 +1038,26 @@ class PhotoMap(NamedTuple):
     coarsest: float
     doubts: int
 
-class PlantDyestuff(NamedTuple, Generic[_N, _W]):
+class PlantDyestuff(NamedTuple, Generic[_N, _B]):
     low_g: _N
     high_g: _N
-    doubts: _W
-    cautions: _W
+    doubts: _B
+    cautions: _B
 
 class PooledStrength(NamedTuple):
     strength_pct: float
     volume_ml: float
     cautions: int
 
-class PuffSpread(NamedTuple, Generic[_N, _W]):
+class PuffSpread(NamedTuple, Generic[_N, _B]):
     flat: _N
     added: _N
     spread_each: _N
     strip_ratio: _N
-    doubts: _W
+    doubts: _B
 
-class Repeats(NamedTuple, Generic[_N, _W]):
-    repeats: _W
+class Repeats(NamedTuple, Generic[_N, _C]):
+    repeats: _C
     each: _N
     total: _N
     waste: _N
@@ -1067,24 +1068,24 @@ class Ribbing(NamedTuple, Generic[_N]):
     cut_width: _N
     stretch_pct: _N
 
-class Rinses(NamedTuple, Generic[_N, _W]):
-    rinses_low: _W
-    rinses_high: _W
+class Rinses(NamedTuple, Generic[_N, _C, _B]):
+    rinses_low: _C
+    rinses_high: _C
     left: _N
     water_ml: _N
-    cautions: _W
+    cautions: _B
 
 class RoundedSet(NamedTuple):
     tapes: NDArray[np.float64]
     total: float
     largest_change: float
 
-class Ruffle(NamedTuple, Generic[_N, _W]):
+class Ruffle(NamedTuple, Generic[_N, _C, _B]):
     flat: _N
     cut_width: _N
-    strips: _W
+    strips: _C
     cloth_length: _N
-    doubts: _W
+    doubts: _B
 
 class SeamPleat(NamedTuple, Generic[_N]):
     first_edge: _N
@@ -1105,20 +1106,20 @@ class ShapedBand(NamedTuple, Generic[_N]):
     sagitta: _N
     area_mm2: _N
 
-class Shirring(NamedTuple, Generic[_N, _W]):
+class Shirring(NamedTuple, Generic[_N, _C, _B]):
     flat: _N
     ratio: _N
-    rows: _W
+    rows: _C
     stitching: _N
-    cautions: _W
+    cautions: _B
 
-class ShrinkPair(NamedTuple, Generic[_N, _W]):
+class ShrinkPair(NamedTuple, Generic[_N, _B]):
     shell_after: _N
     lining_after: _N
     below: _N
     shell_cut: _N
     lining_cut: _N
-    doubts: _W
+    doubts: _B
 
 class SizeStep(NamedTuple, Generic[_N]):
     step: _N
@@ -1128,8 +1129,8 @@ class SnipSpacing(NamedTuple, Generic[_N]):
     spacing: _N
     flat: _N
 
-class SpacingByPitch(NamedTuple, Generic[_N, _W]):
-    count: _W  # type: ignore[assignment]
+class SpacingByPitch(NamedTuple, Generic[_N, _C]):
+    count: _C  # type: ignore[assignment]
     pitch: _N
 
 class SpacingThrough(NamedTuple):
@@ -1139,16 +1140,16 @@ class SpacingThrough(NamedTuple):
     fixed: int
     doubts: int
 
-class Srgb(NamedTuple, Generic[_N, _W]):
+class Srgb(NamedTuple, Generic[_N, _C]):
     red: _N
     green: _N
     blue: _N
-    outside: _W
+    outside: _C
 
-class StraightBand(NamedTuple, Generic[_N, _W]):
+class StraightBand(NamedTuple, Generic[_N, _C]):
     cut_length: _N
     cut_width: _N
-    strips: _W
+    strips: _C
 
 class TakeIn(NamedTuple, Generic[_N]):
     excess: _N
@@ -1173,20 +1174,20 @@ class ToleranceStackList(NamedTuple):
     largest: int
     largest_part: float
 
-class Trilaterate(NamedTuple, Generic[_N, _W]):
+class Trilaterate(NamedTuple, Generic[_N, _B]):
     along: _N
     across: _N
     along_per_mm: _N
     across_per_mm: _N
-    doubts: _W
+    doubts: _B
 
-class Tucks(NamedTuple, Generic[_N, _W]):
+class Tucks(NamedTuple, Generic[_N, _B]):
     flat: _N
     taken_up: _N
     fold_pitch: _N
     gap: _N
     margin: _N
-    doubts: _W
+    doubts: _B
 
 class TurnThrough(NamedTuple, Generic[_N]):
     diameter: _N
@@ -1202,10 +1203,10 @@ class VNeck(NamedTuple, Generic[_N]):
     off_grain_deg: _N
     stay: _N
 
-class Washes(NamedTuple, Generic[_N, _W]):
+class Washes(NamedTuple, Generic[_N, _B]):
     after: _N
     change_pct: _N
-    doubts: _W
+    doubts: _B
 
 class WidthConversion(NamedTuple, Generic[_N]):
     by_area: _N
@@ -1225,10 +1226,10 @@ class Xyz(NamedTuple, Generic[_N]):
     y: _N
     z: _N
 
-class ZigzagButtonhole(NamedTuple, Generic[_N, _W]):
+class ZigzagButtonhole(NamedTuple, Generic[_N, _C]):
     length: _N
     width: _N
-    stitches: _W
+    stitches: _C
 
 @overload
 def arc_from_rise(chord: float, rise: float) -> ArcFromRise[float]: ...  # type: ignore[overload-overlap]
@@ -1274,7 +1275,7 @@ def arc_from_rise(chord: _ArrayLikeFloat_co, rise: _ArrayLikeFloat_co) -> ArcFro
 def assistant_volume(mass_g: float, ratio: float, grams: float, stock_pct: float) -> StockVolume[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def assistant_volume(mass_g: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co, grams: _ArrayLikeFloat_co, stock_pct: _ArrayLikeFloat_co) -> StockVolume[NDArray[np.float64], NDArray[np.uint32]]:
+def assistant_volume(mass_g: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co, grams: _ArrayLikeFloat_co, stock_pct: _ArrayLikeFloat_co) -> StockVolume[NDArray[np.float64], NDArray[np.uint64]]:
     """Volume of a stock solution for so many grams in a litre of bath.
 
     `stock = mass · ratio · grams / (10 · stock_pct)`: salt, soda and other assistants go by the bath, not by the goods.
@@ -1317,7 +1318,7 @@ def assistant_volume(mass_g: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co, gram
 def available_chlorine(naocl_pct: float, specific_gravity: float = ...) -> AvailableChlorine[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def available_chlorine(naocl_pct: _ArrayLikeFloat_co, specific_gravity: _ArrayLikeFloat_co = ...) -> AvailableChlorine[NDArray[np.float64], NDArray[np.uint32]]:
+def available_chlorine(naocl_pct: _ArrayLikeFloat_co, specific_gravity: _ArrayLikeFloat_co = ...) -> AvailableChlorine[NDArray[np.float64], NDArray[np.uint64]]:
     """Available chlorine of bleach from the sodium hypochlorite on its label.
 
     `available = NaOCl · 70.906 / 74.442`. Labels mix three percentages: sodium hypochlorite by mass, available chlorine by
@@ -1404,7 +1405,7 @@ def batches(masses_g: Sequence[float] | NDArray[Any], vessel_ml: float, ratio: f
 def bath_volume(mass_g: float, ratio: float) -> BathVolume[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def bath_volume(mass_g: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co) -> BathVolume[NDArray[np.float64], NDArray[np.uint32]]:
+def bath_volume(mass_g: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co) -> BathVolume[NDArray[np.float64], NDArray[np.uint64]]:
     """Volume of a bath from the dry mass of goods and the liquor ratio.
 
     `volume = mass · ratio`, a litre of liquor taken as a kilogram: 20 is 20 litres a kilogram, often written 1:20. The
@@ -1640,7 +1641,7 @@ def bias_tube(length: _ArrayLikeFloat_co, width: _ArrayLikeFloat_co, strip: _Arr
 def binder_solids(low_pct: float, high_pct: float, parts_water: float, pick_up_pct: float, dips: int) -> BinderSolids[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def binder_solids(low_pct: _ArrayLikeFloat_co, high_pct: _ArrayLikeFloat_co, parts_water: _ArrayLikeFloat_co, pick_up_pct: _ArrayLikeFloat_co, dips: _ArrayLikeFloat_co) -> BinderSolids[NDArray[np.float64], NDArray[np.uint32]]:
+def binder_solids(low_pct: _ArrayLikeFloat_co, high_pct: _ArrayLikeFloat_co, parts_water: _ArrayLikeFloat_co, pick_up_pct: _ArrayLikeFloat_co, dips: _ArrayLikeFloat_co) -> BinderSolids[NDArray[np.float64], NDArray[np.uint64]]:
     """Solids that dips in a diluted binder, such as soymilk, leave on the cloth, as a range.
 
     `bath = solids / (1 + parts)`; each dip, dried between, leaves `bath · pick_up / 100` on weight of fibre. Homemade soymilk
@@ -1769,7 +1770,7 @@ def binding_width(finished: _ArrayLikeFloat_co, turn: _ArrayLikeFloat_co, thickn
 def bleach_dilution(volume_ml: float, target_pct: float, stock_pct: float, minutes: float, fibre: Fibre | str | int, finish: Finish | str | int, swatch: Swatch | str | int, in_bath: InBath | str | int) -> BleachDilution[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def bleach_dilution(volume_ml: _ArrayLikeFloat_co, target_pct: _ArrayLikeFloat_co, stock_pct: _ArrayLikeFloat_co, minutes: _ArrayLikeFloat_co, fibre: Fibre | str | int, finish: Finish | str | int, swatch: Swatch | str | int, in_bath: InBath | str | int) -> BleachDilution[NDArray[np.float64], NDArray[np.uint32]]:
+def bleach_dilution(volume_ml: _ArrayLikeFloat_co, target_pct: _ArrayLikeFloat_co, stock_pct: _ArrayLikeFloat_co, minutes: _ArrayLikeFloat_co, fibre: Fibre | str | int, finish: Finish | str | int, swatch: Swatch | str | int, in_bath: InBath | str | int) -> BleachDilution[NDArray[np.float64], NDArray[np.uint64]]:
     """Bleach and water for a bath of a given strength, for a given cloth and time.
 
     `bleach = volume · target / stock`, both as available chlorine. "1 : 100" in public health tables is 1 part in 100, that
@@ -1883,7 +1884,7 @@ def bleach_time(times_min: Sequence[float] | NDArray[Any], shades: Sequence[floa
 def body_length_doubts(length: float) -> int: ...  # type: ignore[overload-overlap]
 
 @overload
-def body_length_doubts(length: _ArrayLikeFloat_co) -> NDArray[np.uint32]:
+def body_length_doubts(length: _ArrayLikeFloat_co) -> NDArray[np.uint64]:
     """Doubts on a length of the body: back length, shoulder, sleeve, skirt.
 
     Below 100 mm (`BODY_LENGTH_SMALL`) it is likely in centimetres or inches; above 2000 mm (`BODY_LENGTH_LARGE`) it is
@@ -1914,10 +1915,10 @@ def body_length_doubts(length: _ArrayLikeFloat_co) -> NDArray[np.uint32]:
     """
 
 @overload
-def box_pleats(finished: float, count: int, depth: float) -> BoxPleats[float, int]: ...  # type: ignore[overload-overlap]
+def box_pleats(finished: float, count: int, depth: float) -> BoxPleats[float, int, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def box_pleats(finished: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co) -> BoxPleats[NDArray[np.float64], NDArray[np.uint32]]:
+def box_pleats(finished: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co) -> BoxPleats[NDArray[np.float64], NDArray[np.uint32], NDArray[np.uint64]]:
     """Cloth for box pleats, or inverted ones, of a given number and depth.
 
     A box pleat is two knife pleats folded away from each other, an inverted pleat two folded towards each other: the same
@@ -1968,10 +1969,10 @@ def box_pleats(finished: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, depth: _
     """
 
 @overload
-def box_pleats_count(flat: float, finished: float, depth: float) -> BoxPleats[float, int]: ...  # type: ignore[overload-overlap]
+def box_pleats_count(flat: float, finished: float, depth: float) -> BoxPleats[float, int, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def box_pleats_count(flat: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co) -> BoxPleats[NDArray[np.float64], NDArray[np.uint32]]:
+def box_pleats_count(flat: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co) -> BoxPleats[NDArray[np.float64], NDArray[np.uint32], NDArray[np.uint64]]:
     """Number of box pleats of at least a given depth that bring cloth there is to a width.
 
     The whole number that `(flat - finished) / (4 · depth)` holds, and then the depth at which they take up exactly what
@@ -2021,10 +2022,10 @@ def box_pleats_count(flat: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co, dep
     """
 
 @overload
-def box_pleats_depth(flat: float, finished: float, count: int) -> BoxPleats[float, int]: ...  # type: ignore[overload-overlap]
+def box_pleats_depth(flat: float, finished: float, count: int) -> BoxPleats[float, int, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def box_pleats_depth(flat: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co) -> BoxPleats[NDArray[np.float64], NDArray[np.uint32]]:
+def box_pleats_depth(flat: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co) -> BoxPleats[NDArray[np.float64], NDArray[np.uint32], NDArray[np.uint64]]:
     """Depth of a given number of box pleats that bring cloth there is to a width.
 
     `depth = (flat - finished) / (4 · count)`.
@@ -2072,10 +2073,10 @@ def box_pleats_depth(flat: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co, cou
     """
 
 @overload
-def box_pleats_finished(flat: float, count: int, depth: float) -> BoxPleats[float, int]: ...  # type: ignore[overload-overlap]
+def box_pleats_finished(flat: float, count: int, depth: float) -> BoxPleats[float, int, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def box_pleats_finished(flat: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co) -> BoxPleats[NDArray[np.float64], NDArray[np.uint32]]:
+def box_pleats_finished(flat: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co) -> BoxPleats[NDArray[np.float64], NDArray[np.uint32], NDArray[np.uint64]]:
     """Width to which a given number of box pleats brings cloth there is.
 
     `finished = flat - 4 · count · depth`.
@@ -2239,7 +2240,7 @@ def button_for_hole(slit: _ArrayLikeFloat_co, thickness: _ArrayLikeFloat_co, sta
 def button_loop(diameter: float, thickness: float, cord: float, gap: float = ..., stretch: float = ..., seam: float = ..., shape: ButtonShape | str | int = ...) -> ButtonLoop[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def button_loop(diameter: _ArrayLikeFloat_co, thickness: _ArrayLikeFloat_co, cord: _ArrayLikeFloat_co, gap: _ArrayLikeFloat_co = ..., stretch: _ArrayLikeFloat_co = ..., seam: _ArrayLikeFloat_co = ..., shape: ButtonShape | str | int = ...) -> ButtonLoop[NDArray[np.float64], NDArray[np.uint32]]:
+def button_loop(diameter: _ArrayLikeFloat_co, thickness: _ArrayLikeFloat_co, cord: _ArrayLikeFloat_co, gap: _ArrayLikeFloat_co = ..., stretch: _ArrayLikeFloat_co = ..., seam: _ArrayLikeFloat_co = ..., shape: ButtonShape | str | int = ...) -> ButtonLoop[NDArray[np.float64], NDArray[np.uint64]]:
     """Loop of cord that just passes over a button.
 
     The way round the button is `P = 2 · (diameter + thickness)` for a flat one, `π · diameter` for a ball; the middle of
@@ -2771,10 +2772,10 @@ def cloth_to_buy(length: _ArrayLikeFloat_co, repeat: _ArrayLikeFloat_co = ..., e
     """
 
 @overload
-def component_check(fibre: Fibre | str | int, finish: Finish | str | int, swatch: Swatch | str | int, bath: Bath | str | int, temperature_c: float, minutes: float) -> ComponentCheck[int]: ...  # type: ignore[overload-overlap]
+def component_check(fibre: Fibre | str | int, finish: Finish | str | int, swatch: Swatch | str | int, bath: Bath | str | int, temperature_c: float, minutes: float) -> ComponentCheck[int, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def component_check(fibre: Fibre | str | int, finish: Finish | str | int, swatch: Swatch | str | int, bath: Bath | str | int, temperature_c: _ArrayLikeFloat_co, minutes: _ArrayLikeFloat_co) -> ComponentCheck[NDArray[np.uint32]]:
+def component_check(fibre: Fibre | str | int, finish: Finish | str | int, swatch: Swatch | str | int, bath: Bath | str | int, temperature_c: _ArrayLikeFloat_co, minutes: _ArrayLikeFloat_co) -> ComponentCheck[NDArray[np.uint32], NDArray[np.uint64]]:
     """Whether one part of a garment bears a bath, and whether it takes colour there.
 
     Ask for every part: shell, lining, thread, interfacing, elastic, buttons; the garment bears what its weakest part bears. A
@@ -2918,7 +2919,7 @@ def curved_band(lengths: Sequence[float] | NDArray[Any], depth: float, top: floa
 def cut_for_change(finished: float, change_pct: float) -> CutForChange[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def cut_for_change(finished: _ArrayLikeFloat_co, change_pct: _ArrayLikeFloat_co) -> CutForChange[NDArray[np.float64], NDArray[np.uint32]]:
+def cut_for_change(finished: _ArrayLikeFloat_co, change_pct: _ArrayLikeFloat_co) -> CutForChange[NDArray[np.float64], NDArray[np.uint64]]:
     """Length to cut so that washing brings it to a finished length.
 
     `cut = finished / (1 + change / 100)`. Adding the percentage to the finished length is the usual slip and comes out
@@ -3032,7 +3033,7 @@ def dart(intake: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co) -> Dart[NDArray
 def dart_equivalent(intake: float, finished: float, tucks: int = ...) -> DartEquivalent[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def dart_equivalent(intake: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co, tucks: _ArrayLikeFloat_co = ...) -> DartEquivalent[NDArray[np.float64], NDArray[np.uint32]]:
+def dart_equivalent(intake: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co, tucks: _ArrayLikeFloat_co = ...) -> DartEquivalent[NDArray[np.float64], NDArray[np.uint64]]:
     """Ease, gathers or tucks that take up as much as a dart, along a stretch of its edge.
 
     `ease = 100 · intake / finished`, `ratio = (finished + intake) / finished`, `depth = intake / (2 · tucks)`. They take
@@ -3116,7 +3117,7 @@ def dart_from_gape(gape: _ArrayLikeFloat_co, gape_distance: _ArrayLikeFloat_co, 
 def dart_in_panel(panel_width: float, wanted_width: float, count: int, largest_intake: float, length: float) -> DartInPanel[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def dart_in_panel(panel_width: _ArrayLikeFloat_co, wanted_width: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, largest_intake: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co) -> DartInPanel[NDArray[np.float64], NDArray[np.uint32]]:
+def dart_in_panel(panel_width: _ArrayLikeFloat_co, wanted_width: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, largest_intake: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co) -> DartInPanel[NDArray[np.float64], NDArray[np.uint64]]:
     """Darts that bring a panel there is to the width wanted.
 
     The panel's own width leads, not the difference of two body measures: what must go is `panel_width - wanted_width`,
@@ -3307,7 +3308,7 @@ def dimensional_change(before: _ArrayLikeFloat_co, after: _ArrayLikeFloat_co) ->
 def double_dart(intake: float, upper: float, lower: float) -> DoubleDart[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def double_dart(intake: _ArrayLikeFloat_co, upper: _ArrayLikeFloat_co, lower: _ArrayLikeFloat_co) -> DoubleDart[NDArray[np.float64], NDArray[np.uint32]]:
+def double_dart(intake: _ArrayLikeFloat_co, upper: _ArrayLikeFloat_co, lower: _ArrayLikeFloat_co) -> DoubleDart[NDArray[np.float64], NDArray[np.uint64]]:
     """Legs and angles of a dart with a point at each end, as at the waist of a dress.
 
     Each half is a dart of its own: `leg = √((intake / 2)² + length²)`, `angle = 2 · atan(intake / (2 · length))`. Where
@@ -3355,7 +3356,7 @@ def double_dart(intake: _ArrayLikeFloat_co, upper: _ArrayLikeFloat_co, lower: _A
 def elastic(girth: float, widest: float, shorter: float = ..., overlap: float = ...) -> Elastic[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def elastic(girth: _ArrayLikeFloat_co, widest: _ArrayLikeFloat_co, shorter: _ArrayLikeFloat_co = ..., overlap: _ArrayLikeFloat_co = ...) -> Elastic[NDArray[np.float64], NDArray[np.uint32]]:
+def elastic(girth: _ArrayLikeFloat_co, widest: _ArrayLikeFloat_co, shorter: _ArrayLikeFloat_co = ..., overlap: _ArrayLikeFloat_co = ...) -> Elastic[NDArray[np.float64], NDArray[np.uint64]]:
     """Length of elastic for a waist or a cuff, and the stretch asked of it.
 
     `round = girth - shorter`, `cut = round + overlap`. Elastics differ: pin it round the body before cutting, and see that
@@ -3564,7 +3565,7 @@ def format_length(length: float, style: Style | str | int = ...) -> str:
 def front_back_doubts(front: float, back: float) -> int: ...  # type: ignore[overload-overlap]
 
 @overload
-def front_back_doubts(front: _ArrayLikeFloat_co, back: _ArrayLikeFloat_co) -> NDArray[np.uint32]:
+def front_back_doubts(front: _ArrayLikeFloat_co, back: _ArrayLikeFloat_co) -> NDArray[np.uint64]:
     """Doubts on a front and a back at one level, together.
 
     One more than one and a half times the other (`FRONT_BACK_APART`) may be whole against half.
@@ -3645,7 +3646,7 @@ def frustum(lower_diameter: _ArrayLikeFloat_co, upper_diameter: _ArrayLikeFloat_
 def gather_ratio(flat: float, finished: float) -> Gathers[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def gather_ratio(flat: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co) -> Gathers[NDArray[np.float64], NDArray[np.uint32]]:
+def gather_ratio(flat: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co) -> Gathers[NDArray[np.float64], NDArray[np.uint64]]:
     """Ratio of gathers that a strip there is gives on a line.
 
     `ratio = flat / finished`.
@@ -3721,7 +3722,7 @@ def gather_sections(lengths: Sequence[float] | NDArray[Any], flat: float) -> Gat
 def gathers(finished: float, ratio: float) -> Gathers[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def gathers(finished: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co) -> Gathers[NDArray[np.float64], NDArray[np.uint32]]:
+def gathers(finished: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co) -> Gathers[NDArray[np.float64], NDArray[np.uint64]]:
     """Strip to cut for gathers of a given ratio.
 
     `flat = finished · ratio`. About 1.5 for a flounce, 2 for a ruche or heavy curtain, up to 3 for sheer cloth; gather a
@@ -3763,7 +3764,7 @@ def gathers(finished: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co) -> Gathers[
 def girth_doubts(girth: float) -> int: ...  # type: ignore[overload-overlap]
 
 @overload
-def girth_doubts(girth: _ArrayLikeFloat_co) -> NDArray[np.uint32]:
+def girth_doubts(girth: _ArrayLikeFloat_co) -> NDArray[np.uint64]:
     """Doubts on the girth of a trunk: chest, waist or hip.
 
     Below 300 mm (`GIRTH_SMALL`) it is likely in centimetres or inches; above 2000 mm (`GIRTH_LARGE`) taken twice.
@@ -4007,7 +4008,7 @@ def hem_on_curve(radius: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, hem: _Ar
 def hip_waist_drop(hip: float, waist: float) -> HipWaistDrop[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def hip_waist_drop(hip: _ArrayLikeFloat_co, waist: _ArrayLikeFloat_co) -> HipWaistDrop[NDArray[np.float64], NDArray[np.uint32]]:
+def hip_waist_drop(hip: _ArrayLikeFloat_co, waist: _ArrayLikeFloat_co) -> HipWaistDrop[NDArray[np.float64], NDArray[np.uint64]]:
     """What the hip is larger than the waist, which may be less than nothing.
 
     `drop = hip - waist`. On a body whose waist is the larger there is nothing to dart: panels hang straight from the waist, or
@@ -4042,10 +4043,10 @@ def hip_waist_drop(hip: _ArrayLikeFloat_co, waist: _ArrayLikeFloat_co) -> HipWai
     """
 
 @overload
-def holes_left(edge: float, first: float, pitch: float) -> HolesLeft[float, int]: ...  # type: ignore[overload-overlap]
+def holes_left(edge: float, first: float, pitch: float) -> HolesLeft[float, int, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def holes_left(edge: _ArrayLikeFloat_co, first: _ArrayLikeFloat_co, pitch: _ArrayLikeFloat_co) -> HolesLeft[NDArray[np.float64], NDArray[np.uint32]]:
+def holes_left(edge: _ArrayLikeFloat_co, first: _ArrayLikeFloat_co, pitch: _ArrayLikeFloat_co) -> HolesLeft[NDArray[np.float64], NDArray[np.uint32], NDArray[np.uint64]]:
     """Buttonholes left on an edge that is shortened.
 
     `count = floor((edge - first) / pitch) + 1`.
@@ -4116,10 +4117,10 @@ def k_over_s(reflectance: _ArrayLikeFloat_co) -> NDArray[np.float64]:
     """
 
 @overload
-def knife_pleats(finished: float, count: int, depth: float) -> KnifePleats[float, int]: ...  # type: ignore[overload-overlap]
+def knife_pleats(finished: float, count: int, depth: float) -> KnifePleats[float, int, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def knife_pleats(finished: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co) -> KnifePleats[NDArray[np.float64], NDArray[np.uint32]]:
+def knife_pleats(finished: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co) -> KnifePleats[NDArray[np.float64], NDArray[np.uint32], NDArray[np.uint64]]:
     """Cloth for knife pleats of a given number and depth.
 
     `flat = finished + 2 · count · depth`. The four functions of knife pleats each find one of `flat`, `finished`, `count`
@@ -4168,10 +4169,10 @@ def knife_pleats(finished: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, depth:
     """
 
 @overload
-def knife_pleats_count(flat: float, finished: float, depth: float) -> KnifePleats[float, int]: ...  # type: ignore[overload-overlap]
+def knife_pleats_count(flat: float, finished: float, depth: float) -> KnifePleats[float, int, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def knife_pleats_count(flat: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co) -> KnifePleats[NDArray[np.float64], NDArray[np.uint32]]:
+def knife_pleats_count(flat: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co) -> KnifePleats[NDArray[np.float64], NDArray[np.uint32], NDArray[np.uint64]]:
     """Number of knife pleats of at least a given depth that bring cloth there is to a width.
 
     The whole number that `(flat - finished) / (2 · depth)` holds, and then the depth at which they take up exactly what
@@ -4221,10 +4222,10 @@ def knife_pleats_count(flat: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co, d
     """
 
 @overload
-def knife_pleats_depth(flat: float, finished: float, count: int) -> KnifePleats[float, int]: ...  # type: ignore[overload-overlap]
+def knife_pleats_depth(flat: float, finished: float, count: int) -> KnifePleats[float, int, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def knife_pleats_depth(flat: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co) -> KnifePleats[NDArray[np.float64], NDArray[np.uint32]]:
+def knife_pleats_depth(flat: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co) -> KnifePleats[NDArray[np.float64], NDArray[np.uint32], NDArray[np.uint64]]:
     """Depth of a given number of knife pleats that bring cloth there is to a width.
 
     `depth = (flat - finished) / (2 · count)`.
@@ -4273,10 +4274,10 @@ def knife_pleats_depth(flat: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co, c
     """
 
 @overload
-def knife_pleats_finished(flat: float, count: int, depth: float) -> KnifePleats[float, int]: ...  # type: ignore[overload-overlap]
+def knife_pleats_finished(flat: float, count: int, depth: float) -> KnifePleats[float, int, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def knife_pleats_finished(flat: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co) -> KnifePleats[NDArray[np.float64], NDArray[np.uint32]]:
+def knife_pleats_finished(flat: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co) -> KnifePleats[NDArray[np.float64], NDArray[np.uint32], NDArray[np.uint64]]:
     """Width to which a given number of knife pleats brings cloth there is.
 
     `finished = flat - 2 · count · depth`.
@@ -4784,7 +4785,7 @@ def liquor_shares(masses_g: Sequence[float] | NDArray[Any], pooled_ml: float, ra
 def loop_slack(length: float, diameter: float, thickness: float, cord: float, gap: float = ..., stretch: float = ..., shape: ButtonShape | str | int = ...) -> LoopSlack[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def loop_slack(length: _ArrayLikeFloat_co, diameter: _ArrayLikeFloat_co, thickness: _ArrayLikeFloat_co, cord: _ArrayLikeFloat_co, gap: _ArrayLikeFloat_co = ..., stretch: _ArrayLikeFloat_co = ..., shape: ButtonShape | str | int = ...) -> LoopSlack[NDArray[np.float64], NDArray[np.uint32]]:
+def loop_slack(length: _ArrayLikeFloat_co, diameter: _ArrayLikeFloat_co, thickness: _ArrayLikeFloat_co, cord: _ArrayLikeFloat_co, gap: _ArrayLikeFloat_co = ..., stretch: _ArrayLikeFloat_co = ..., shape: ButtonShape | str | int = ...) -> LoopSlack[NDArray[np.float64], NDArray[np.uint64]]:
     """Slack of a loop there is, or of one chosen, on a button.
 
     `slack = length - visible`, where `visible` is what `button_loop` gives for the same button.
@@ -4871,7 +4872,7 @@ def mix_temperature(volumes_ml: Sequence[float] | NDArray[Any], temperatures_c: 
 def neck_bust_doubts(neck: float, bust: float) -> int: ...  # type: ignore[overload-overlap]
 
 @overload
-def neck_bust_doubts(neck: _ArrayLikeFloat_co, bust: _ArrayLikeFloat_co) -> NDArray[np.uint32]:
+def neck_bust_doubts(neck: _ArrayLikeFloat_co, bust: _ArrayLikeFloat_co) -> NDArray[np.uint64]:
     """Doubts on a neck and a bust together.
 
     A neck of more than half the bust (`NECK_OVER_HALF_BUST`) may be the two in each other's place, or half a bust.
@@ -4950,7 +4951,7 @@ def negative_ease(body: _ArrayLikeFloat_co, stretch_pct: _ArrayLikeFloat_co, wid
 def neutraliser(carried_ml: float, chlorine_pct: float, reaction: Reaction | str | int, stage: Stage | str | int, in_bath: InBath | str | int, purity_pct: float = ..., excess_pct: float = ...) -> Neutraliser[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def neutraliser(carried_ml: _ArrayLikeFloat_co, chlorine_pct: _ArrayLikeFloat_co, reaction: Reaction | str | int, stage: Stage | str | int, in_bath: InBath | str | int, purity_pct: _ArrayLikeFloat_co = ..., excess_pct: _ArrayLikeFloat_co = ...) -> Neutraliser[NDArray[np.float64], NDArray[np.uint32]]:
+def neutraliser(carried_ml: _ArrayLikeFloat_co, chlorine_pct: _ArrayLikeFloat_co, reaction: Reaction | str | int, stage: Stage | str | int, in_bath: InBath | str | int, purity_pct: _ArrayLikeFloat_co = ..., excess_pct: _ArrayLikeFloat_co = ...) -> Neutraliser[NDArray[np.float64], NDArray[np.uint64]]:
     """Neutraliser for the chlorine that goods still carry after draining and rinsing.
 
     `amount = carried · chlorine / 100 · ratio · (1 + excess / 100) / (purity / 100)`. The ratio is that of the reaction named:
@@ -5005,7 +5006,7 @@ def neutraliser(carried_ml: _ArrayLikeFloat_co, chlorine_pct: _ArrayLikeFloat_co
 def off_centre_opening(front: float, shift: float, extension: float, allowance: float, wide_panel: float, dart_distance: float) -> OffCentreOpening[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def off_centre_opening(front: _ArrayLikeFloat_co, shift: _ArrayLikeFloat_co, extension: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, wide_panel: _ArrayLikeFloat_co, dart_distance: _ArrayLikeFloat_co) -> OffCentreOpening[NDArray[np.float64], NDArray[np.uint32]]:
+def off_centre_opening(front: _ArrayLikeFloat_co, shift: _ArrayLikeFloat_co, extension: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, wide_panel: _ArrayLikeFloat_co, dart_distance: _ArrayLikeFloat_co) -> OffCentreOpening[NDArray[np.float64], NDArray[np.uint64]]:
     """Widths of two fronts whose button line is shifted to one side of the centre front.
 
     `narrow_to_line = front / 2 - shift + allowance` and `wide_to_line = front / 2 + shift + allowance`; the cut widths
@@ -5110,7 +5111,7 @@ def overdye(ground: _ArrayLikeFloat_co, low: _ArrayLikeFloat_co, high: _ArrayLik
 def owf(mass_g: float, pct: float) -> Owf[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def owf(mass_g: _ArrayLikeFloat_co, pct: _ArrayLikeFloat_co) -> Owf[NDArray[np.float64], NDArray[np.uint32]]:
+def owf(mass_g: _ArrayLikeFloat_co, pct: _ArrayLikeFloat_co) -> Owf[NDArray[np.float64], NDArray[np.uint64]]:
     """Mass of a dye, mordant or assistant from its percentage on weight of fibre.
 
     `amount = mass · pct / 100`, the mass being that of the dry goods. Say of a plant dyestuff whether it is weighed
@@ -5395,7 +5396,7 @@ def piping_width(cord: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, thickn
 def plant_dyestuff(mass_g: float, low_pct: float, high_pct: float, recipe: Basis | str | int, at_hand: Basis | str | int, fresh_per_dry_low: float = ..., fresh_per_dry_high: float = ...) -> PlantDyestuff[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def plant_dyestuff(mass_g: _ArrayLikeFloat_co, low_pct: _ArrayLikeFloat_co, high_pct: _ArrayLikeFloat_co, recipe: Basis | str | int, at_hand: Basis | str | int, fresh_per_dry_low: _ArrayLikeFloat_co = ..., fresh_per_dry_high: _ArrayLikeFloat_co = ...) -> PlantDyestuff[NDArray[np.float64], NDArray[np.uint32]]:
+def plant_dyestuff(mass_g: _ArrayLikeFloat_co, low_pct: _ArrayLikeFloat_co, high_pct: _ArrayLikeFloat_co, recipe: Basis | str | int, at_hand: Basis | str | int, fresh_per_dry_low: _ArrayLikeFloat_co = ..., fresh_per_dry_high: _ArrayLikeFloat_co = ...) -> PlantDyestuff[NDArray[np.float64], NDArray[np.uint64]]:
     """Plant matter for a dye bath, as a range, from a recipe weighed fresh or dry.
 
     `mass · pct / 100`, low and high; where the recipe weighs it otherwise than it is at hand, turned by the range of fresh
@@ -5483,7 +5484,7 @@ def pooled_strength(volumes_ml: Sequence[float] | NDArray[Any], strengths_pct: S
 def puff_spread(zone: float, ratio: float, slashes: int, strip: float) -> PuffSpread[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def puff_spread(zone: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co, slashes: _ArrayLikeFloat_co, strip: _ArrayLikeFloat_co) -> PuffSpread[NDArray[np.float64], NDArray[np.uint32]]:
+def puff_spread(zone: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co, slashes: _ArrayLikeFloat_co, strip: _ArrayLikeFloat_co) -> PuffSpread[NDArray[np.float64], NDArray[np.uint64]]:
     """Spread of a sleeve cap that is slashed and opened for gathers between two notches.
 
     `flat = zone · ratio`, `spread_each = (flat - zone) / slashes`. Where the sleeve is cut already, a strip is let in instead,
@@ -5718,10 +5719,10 @@ def ribbing(edge: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, allowance: _Arr
     """
 
 @overload
-def rinses(carried_low_ml: float, carried_high_ml: float, fresh_ml: float, share_left: float = ...) -> Rinses[float, int]: ...  # type: ignore[overload-overlap]
+def rinses(carried_low_ml: float, carried_high_ml: float, fresh_ml: float, share_left: float = ...) -> Rinses[float, int, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def rinses(carried_low_ml: _ArrayLikeFloat_co, carried_high_ml: _ArrayLikeFloat_co, fresh_ml: _ArrayLikeFloat_co, share_left: _ArrayLikeFloat_co = ...) -> Rinses[NDArray[np.float64], NDArray[np.uint32]]:
+def rinses(carried_low_ml: _ArrayLikeFloat_co, carried_high_ml: _ArrayLikeFloat_co, fresh_ml: _ArrayLikeFloat_co, share_left: _ArrayLikeFloat_co = ...) -> Rinses[NDArray[np.float64], NDArray[np.uint32], NDArray[np.uint64]]:
     """Rinses that thin the liquor carried over to a share of what it was, as a range.
 
     Each rinse leaves `carried / (carried + fresh)` of it. What the goods carry between rinses is the main term and is never
@@ -5836,10 +5837,10 @@ def round_to(length: _ArrayLikeFloat_co, graduation: _ArrayLikeFloat_co = ..., w
     """
 
 @overload
-def ruffle(edge: float, ratio: float, depth: float, strip: float, allowance: float, hem: float) -> Ruffle[float, int]: ...  # type: ignore[overload-overlap]
+def ruffle(edge: float, ratio: float, depth: float, strip: float, allowance: float, hem: float) -> Ruffle[float, int, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def ruffle(edge: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, strip: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, hem: _ArrayLikeFloat_co) -> Ruffle[NDArray[np.float64], NDArray[np.uint32]]:
+def ruffle(edge: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, strip: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, hem: _ArrayLikeFloat_co) -> Ruffle[NDArray[np.float64], NDArray[np.uint32], NDArray[np.uint64]]:
     """Strips to cut for a ruffle along an edge.
 
     `flat = edge · ratio`, `cut_width = depth + allowance + hem`, and as many strips as their length, less an allowance at both
@@ -6085,10 +6086,10 @@ def share(girth: _ArrayLikeFloat_co, ease: _ArrayLikeFloat_co = ..., parts: _Arr
     """
 
 @overload
-def shirring(finished: float, depth: float, pitch: float = ..., drawn_pct: float = ...) -> Shirring[float, int]: ...  # type: ignore[overload-overlap]
+def shirring(finished: float, depth: float, pitch: float = ..., drawn_pct: float = ...) -> Shirring[float, int, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def shirring(finished: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, pitch: _ArrayLikeFloat_co = ..., drawn_pct: _ArrayLikeFloat_co = ...) -> Shirring[NDArray[np.float64], NDArray[np.uint32]]:
+def shirring(finished: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, pitch: _ArrayLikeFloat_co = ..., drawn_pct: _ArrayLikeFloat_co = ...) -> Shirring[NDArray[np.float64], NDArray[np.uint32], NDArray[np.uint64]]:
     """Cloth and rows for shirring with elastic thread.
 
     `flat = finished · 100 / drawn_pct`, and `rows = floor(depth / pitch) + 1`, the first and last at the edges of the depth.
@@ -6135,7 +6136,7 @@ def shirring(finished: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, pitch: _Ar
 def shrink_pair(shell: float, lining: float, shell_change_pct: float, lining_change_pct: float) -> ShrinkPair[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def shrink_pair(shell: _ArrayLikeFloat_co, lining: _ArrayLikeFloat_co, shell_change_pct: _ArrayLikeFloat_co, lining_change_pct: _ArrayLikeFloat_co) -> ShrinkPair[NDArray[np.float64], NDArray[np.uint32]]:
+def shrink_pair(shell: _ArrayLikeFloat_co, lining: _ArrayLikeFloat_co, shell_change_pct: _ArrayLikeFloat_co, lining_change_pct: _ArrayLikeFloat_co) -> ShrinkPair[NDArray[np.float64], NDArray[np.uint64]]:
     """What washing does to a shell and its lining, and how to cut both for it.
 
     Both lengths run from the same upper seam. Sewn as given, each becomes `length · (1 + change / 100)`; to have them as
@@ -6533,7 +6534,7 @@ def stitch_length(stitches_per_inch: _ArrayLikeFloat_co) -> NDArray[np.float64]:
 def stock_volume(mass_g: float, pct: float, stock_pct: float) -> StockVolume[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def stock_volume(mass_g: _ArrayLikeFloat_co, pct: _ArrayLikeFloat_co, stock_pct: _ArrayLikeFloat_co) -> StockVolume[NDArray[np.float64], NDArray[np.uint32]]:
+def stock_volume(mass_g: _ArrayLikeFloat_co, pct: _ArrayLikeFloat_co, stock_pct: _ArrayLikeFloat_co) -> StockVolume[NDArray[np.float64], NDArray[np.uint64]]:
     """Volume of a stock solution for a percentage on weight of fibre.
 
     `stock = mass · pct / stock_pct`, the stock in grams in 100 ml. For dye, mordant or assistant; not for bleach.
@@ -7035,7 +7036,7 @@ def tolerance_stack_list(errors: Sequence[float] | NDArray[Any], edges: Sequence
 def trilaterate(base: float, from_start: float, from_end: float) -> Trilaterate[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def trilaterate(base: _ArrayLikeFloat_co, from_start: _ArrayLikeFloat_co, from_end: _ArrayLikeFloat_co) -> Trilaterate[NDArray[np.float64], NDArray[np.uint32]]:
+def trilaterate(base: _ArrayLikeFloat_co, from_start: _ArrayLikeFloat_co, from_end: _ArrayLikeFloat_co) -> Trilaterate[NDArray[np.float64], NDArray[np.uint64]]:
     """A point measured by tape from both ends of a base.
 
     `along = (from_start² - from_end² + base²) / 2 base`, `across = √(from_start² - along²)`. An error of 1 mm in both
@@ -7082,7 +7083,7 @@ def trilaterate(base: _ArrayLikeFloat_co, from_start: _ArrayLikeFloat_co, from_e
 def tucks(finished: float, count: int, depth: float, spacing: float) -> Tucks[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def tucks(finished: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, spacing: _ArrayLikeFloat_co) -> Tucks[NDArray[np.float64], NDArray[np.uint32]]:
+def tucks(finished: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, spacing: _ArrayLikeFloat_co) -> Tucks[NDArray[np.float64], NDArray[np.uint64]]:
     """Cloth and marking for tucks stitched an even distance apart.
 
     `flat = finished + 2 · count · depth`; fold lines are marked `spacing + 2 · depth` apart on the flat cloth. A tuck covers
@@ -7260,7 +7261,7 @@ def v_neck(half_width: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, stay_ratio
 def waist_hip_doubts(waist: float, hip: float) -> int: ...  # type: ignore[overload-overlap]
 
 @overload
-def waist_hip_doubts(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co) -> NDArray[np.uint32]:
+def waist_hip_doubts(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co) -> NDArray[np.uint64]:
     """Doubts on a waist and a hip together.
 
     A waist above the hip (`WAIST_OVER_HIP`) may be the two in each other's place, and is also the shape of some bodies.
@@ -7296,7 +7297,7 @@ def waist_hip_doubts(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co) -> NDAr
 def washes(length: float, first_pct: float, later_pct: float, washes: int) -> Washes[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def washes(length: _ArrayLikeFloat_co, first_pct: _ArrayLikeFloat_co, later_pct: _ArrayLikeFloat_co, washes: _ArrayLikeFloat_co) -> Washes[NDArray[np.float64], NDArray[np.uint32]]:
+def washes(length: _ArrayLikeFloat_co, first_pct: _ArrayLikeFloat_co, later_pct: _ArrayLikeFloat_co, washes: _ArrayLikeFloat_co) -> Washes[NDArray[np.float64], NDArray[np.uint64]]:
     """Length after several washes, of which the first usually takes most.
 
     Changes multiply, they do not add: `after = length · (1 + first / 100) · (1 + later / 100)^(washes - 1)`. Wash a sample
