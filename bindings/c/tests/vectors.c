@@ -3,7 +3,6 @@
  * `vectors answers FOLDER...` prints what each call gives, for comparison with the other doors.
  * Exit status 1 when a row fails or none ran. Written in C99, and compiled as C++17 too. */
 
-#include <inttypes.h>
 #include <math.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -165,6 +164,12 @@ static void print_number(double value) {
   printf("%08lx%08lx", (unsigned long)(bits >> 32), (unsigned long)(bits & 0xffffffffu));
 }
 
+/* Digit by digit: not every device's printf knows 64 bits. */
+static void print_whole(uint64_t value) {
+  if (value >= 10) print_whole(value / 10);
+  putchar('0' + (int)(value % 10));
+}
+
 static void print_answer(const function_t *function, const char *id, recloth_status status,
                          const outcome_t *outcome, const recloth_error_t *error) {
   size_t index, item;
@@ -179,7 +184,7 @@ static void print_answer(const function_t *function, const char *id, recloth_sta
     const got_t *got = &outcome->got[index];
     printf("\t");
     if (got->kind == 'n') print_number(got->number);
-    if (got->kind == 'c') printf("%" PRIu64, got->whole);
+    if (got->kind == 'c') print_whole(got->whole);
     if (got->kind == 't') printf("%s", got->text);
     for (item = 0; got->kind == 'l' && item < got->count; item++) {
       if (item > 0) printf(" ");
