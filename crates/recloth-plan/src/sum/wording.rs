@@ -99,7 +99,7 @@ pub(super) fn default(argument: &Argument) -> Option<String> {
 pub(super) fn sentences(name: &str, set: u64) -> Vec<&'static str> {
     let bits = if name == "cautions" { CAUTIONS } else { DOUBTS };
     bits.iter()
-        .filter(|bit| set & u64::from(bit.bit) != 0)
+        .filter(|bit| set & bit.bit != 0)
         .map(|bit| bit.text)
         .collect()
 }
