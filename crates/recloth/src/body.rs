@@ -7,7 +7,7 @@ use crate::{
     Error,
     doubt::{
         BODY_LENGTH_LARGE, BODY_LENGTH_SMALL, FRONT_BACK_APART, GIRTH_LARGE, GIRTH_SMALL,
-        HIP_FAR_OVER_WAIST, NECK_OVER_HALF_BUST, WAIST_OVER_HIP,
+        HIP_FAR_OVER_WAIST, NECK_OVER_HALF_BUST, WAIST_OVER_HIP, when,
     },
     dust::{above, below},
 };
@@ -319,9 +319,4 @@ pub fn hip_waist_drop(hip: f64, waist: f64) -> Result<HipWaistDrop, Error> {
         drop: hip - waist,
         doubts: waist_hip_doubts(waist, hip)?,
     })
-}
-
-/// The bit, if it is so.
-fn when(so: bool, bit: u64) -> u64 {
-    if so { bit } else { 0 }
 }

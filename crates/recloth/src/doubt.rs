@@ -53,6 +53,14 @@ bits! { DOUBTS, "Every doubt.",
     BATH_RATIO = 26, "The liquor ratio is outside 3 to 40 litres a kilogram.";
     LOOP_LOOSE = 27, "The loop is more than 2 mm longer than the button needs: it may open by itself.";
     LOOP_TIGHT = 28, "The loop is shorter than the button needs.";
+    STRENGTH_BEYOND_USUAL = 29, "This strength lies beyond usual practice, whose figures stand with the argument: check the number, its unit and the label.";
+    HEAT_BEYOND_USUAL = 30, "This is hotter than usual practice, whose figure stands with the argument: is it in degrees Celsius, and what does the care label allow?";
+    TIME_BEYOND_USUAL = 31, "This is longer than usual practice, whose figure stands with the argument: is it in minutes, and what does the label allow?";
+    PURITY_UNLIKELY = 32, "Peroxide is sold at 3 to 50 %, and a purity of 1 % or less may be a share: what does the label say?";
+    PERCENT_SMALL = 33, "This percentage is so small that it may be a share, as 0.05 for 5 %.";
+    SHARE_LARGE = 34, "This share is above a half: was a percentage meant, 1 for 1 %?";
+    MASS_SMALL = 35, "These goods weigh less than 2 g: is the mass in kilograms?";
+    VOLUME_SMALL = 36, "This volume is below 50 ml, or less than the goods carry: is it in litres?";
 }
 
 bits! { CAUTIONS, "Every caution.",
@@ -64,9 +72,13 @@ bits! { CAUTIONS, "Every caution.",
     CHLORINE_ALONE = 5, "Chlorine bleach goes with nothing: acids (vinegar, descaler, cleaners) set free chlorine gas, ammonia chloramines, alcohol chloroform, and peroxide cancels it. If it smells sharp, leave the room, air it, and call for advice.";
     SWATCH_FIRST = 6, "Try a swatch or a hidden part of every cloth, thread and trim in the garment first; pull it wet, and stop at the first weakness.";
     NEUTRALISER_APART = 7, "A neutraliser is a fresh bath of its own after draining and rinsing, never poured into bleach; sulfite and thiosulfate never meet acid, which sets free sulfur dioxide.";
-    BEYOND_USUAL = 8, "This is stronger, hotter or longer than usual practice: check the number, the label and a swatch before going on.";
-    BEYOND_TESTED = 9, "This is longer than any swatch was tried: test a swatch for that time before the garment.";
-    BATHS_DIFFER = 10, "Two baths seldom match in shade: put what is seen side by side into one.";
+    BEYOND_TESTED = 8, "This is longer than any swatch was tried: test a swatch for that time before the garment.";
+    BATHS_DIFFER = 9, "Two baths seldom match in shade: put what is seen side by side into one.";
+}
+
+/// The bit, if it is so.
+pub(crate) fn when(so: bool, bit: u64) -> u64 {
+    if so { bit } else { 0 }
 }
 
 /// The sentence of one doubt, if the bit is one.
