@@ -331,7 +331,10 @@ pub fn bleach_time(
         time_min,
         next_swatch_min: time_min.min(2.0 * longest),
         rate,
-        doubts: when(time_min.max(longest) > LONGEST_BLEACH_MIN, TIME_BEYOND_USUAL),
+        doubts: when(
+            time_min.max(longest) > LONGEST_BLEACH_MIN,
+            TIME_BEYOND_USUAL,
+        ),
         cautions: BLEACH | when(time_min > longest, BEYOND_TESTED),
     })
 }

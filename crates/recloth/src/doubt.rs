@@ -64,7 +64,7 @@ bits! { DOUBTS, "Every doubt.",
 }
 
 bits! { CAUTIONS, "Every caution.",
-    LABEL_FIRST = 0, "Follow the product's label, the care label and local rules before anything printed here.";
+    LABEL_FIRST = 0, "Follow the product's label, the care label, local rules and the advice of people qualified to give it before anything printed here.";
     POWDER = 1, "Weigh dye, mordant and soda with gloves, eye protection and a dust mask, in vessels never used for food.";
     HOT_BATH = 2, "A hot bath scalds and steams: a stable vessel, air, long gloves, no children or animals near, never unattended.";
     ELASTIC_BATH = 3, "Elastic is ruined by bleach and by hot baths: bleach and dye first, sew elastic in after.";

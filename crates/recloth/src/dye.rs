@@ -181,9 +181,7 @@ pub fn plant_dyestuff(
     Ok(PlantDyestuff {
         low_g,
         high_g,
-        doubts: mass_doubts(mass_g)
-            | when(large, OWF_LARGE)
-            | when(low_pct < 1.0, PERCENT_SMALL),
+        doubts: mass_doubts(mass_g) | when(large, OWF_LARGE) | when(low_pct < 1.0, PERCENT_SMALL),
         cautions: LABEL_FIRST | POWDER | HOT_BATH,
     })
 }

@@ -1,14 +1,15 @@
 //! Why a bath is refused: what would come of it, a sentence for each choice that is turned away.
 //!
-//! Gases: Washington State Department of Health, *Dangers of Mixing Bleach with Cleaners*; NFPA, 2020. What bleach ruins:
-//! the sources of [`component_check`](crate::fibre::component_check).
+//! Gases: Washington State Department of Health; NFPA Safety Source, 2020. What bleach ruins: the sources of
+//! [`component_check`](crate::fibre::component_check).
 
 use crate::bleach::{InBath, Stage};
 use crate::fibre::{Fibre, Finish, Swatch};
 
 /// The reason for refusing this choice of this argument. An error holds no more than these two, in every door.
 pub(crate) fn reason(argument: &str, choice: f64) -> Option<&'static str> {
-    let same = |&&(name, value, _): &&(&str, i32, _)| name == argument && f64::from(value) == choice;
+    let same =
+        |&&(name, value, _): &&(&str, i32, _)| name == argument && f64::from(value) == choice;
     REASONS.iter().find(same).map(|&(_, _, text)| text)
 }
 
@@ -40,3 +41,102 @@ const REASONS: &[(&str, i32, &str)] = &[
     ("swatch", Swatch::Untried as i32, "no swatch has passed yet"),
     ("swatch", Swatch::Failed as i32, "the swatch has failed, and so would the goods"),
 ];
+
+#[cfg(test)]
+mod tests {
+    extern crate std;
+    use super::*;
+    use crate::bleach::{Reaction, bleach_dilution, neutraliser};
+    use std::string::ToString;
+
+    const FIBRES: [Fibre; 14] = [
+        Fibre::Unknown,
+        Fibre::Cotton,
+        Fibre::Linen,
+        Fibre::Viscose,
+        Fibre::Polyester,
+        Fibre::Acrylic,
+        Fibre::Polyamide,
+        Fibre::Acetate,
+        Fibre::Elastane,
+        Fibre::Rubber,
+        Fibre::Wool,
+        Fibre::Silk,
+        Fibre::Mohair,
+        Fibre::Leather,
+    ];
+    const FINISHES: [Finish; 5] = [
+        Finish::Unknown,
+        Finish::Plain,
+        Finish::NotFast,
+        Finish::FlameRetardant,
+        Finish::Resin,
+    ];
+    const SWATCHES: [Swatch; 3] = [Swatch::Untried, Swatch::Passed, Swatch::Failed];
+    const BATHS: [InBath; 8] = [
+        InBath::Unknown,
+        InBath::WaterOnly,
+        InBath::Acid,
+        InBath::Ammonia,
+        InBath::Alcohol,
+        InBath::Peroxide,
+        InBath::Neutraliser,
+        InBath::Other,
+    ];
+
+    #[test]
+    fn every_refusal_says_why() {
+        let mut refusals = 0;
+        for fibre in FIBRES {
+            for finish in FINISHES {
+                for swatch in SWATCHES {
+                    for in_bath in BATHS {
+                        let bath =
+                            bleach_dilution(1e3, 0.05, 5.0, 5.0, fibre, finish, swatch, in_bath);
+                        if let Err(error) = bath {
+                            refusals += 1;
+                            assert!(reason(error.argument(), error.value()).is_some(), "{error}");
+                        }
+                    }
+                }
+            }
+        }
+        assert!(refusals > 1000);
+        for stage in [Stage::InBleach, Stage::Drained, Stage::FreshBath] {
+            for in_bath in BATHS {
+                let reaction = Reaction::Bisulfite;
+                let bath = neutraliser(500.0, 0.02, reaction, stage, in_bath, 100.0, 10.0);
+                if let Err(error) = bath {
+                    assert!(reason(error.argument(), error.value()).is_some(), "{error}");
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn what_is_only_ruinous_is_not_called_dangerous() {
+        let says = |fibre, in_bath| {
+            let (plain, passed) = (Finish::Plain, Swatch::Passed);
+            let bath = bleach_dilution(1e3, 0.05, 5.0, 5.0, fibre, plain, passed, in_bath);
+            bath.unwrap_err().to_string()
+        };
+        assert_eq!(
+            says(Fibre::Wool, InBath::WaterOnly),
+            "fibre: refused: chlorine bleach ruins wool: it yellows, hardens and dissolves"
+        );
+        assert_eq!(
+            says(Fibre::Linen, InBath::Acid),
+            "in_bath: refused: acid sets free chlorine gas from bleach, and sulfur dioxide from sulfite or thiosulfate"
+        );
+        assert!(says(Fibre::Wool, InBath::Ammonia).contains("poisonous"));
+    }
+
+    #[test]
+    fn no_choice_has_two_reasons() {
+        for (at, &(argument, choice, _)) in REASONS.iter().enumerate() {
+            let same =
+                |&&(other, number, _): &&(&str, i32, &str)| other == argument && number == choice;
+            assert_eq!(REASONS.iter().position(|row| same(&row)), Some(at));
+        }
+    }
+}

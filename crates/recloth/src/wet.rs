@@ -652,9 +652,7 @@ pub fn assistant_volume(
     Ok(StockVolume {
         stock_ml: 100.0 * amount_g / stock_pct,
         amount_g,
-        doubts: bath.doubts
-            | stock_doubts(stock_pct)
-            | when(grams > 150.0, STRENGTH_BEYOND_USUAL),
+        doubts: bath.doubts | stock_doubts(stock_pct) | when(grams > 150.0, STRENGTH_BEYOND_USUAL),
         cautions: bath.cautions | POWDER,
     })
 }
