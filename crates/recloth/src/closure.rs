@@ -94,7 +94,7 @@ pub fn button_for_hole(slit: f64, thickness: f64, start: f64) -> Result<ButtonFo
     if thickness >= slit {
         return Err(Error::no_solution("thickness", thickness, 0.0, slit));
     }
-    if start > slit {
+    if above(start, slit) {
         return Err(Error::no_solution("start", start, 0.0, slit));
     }
     Ok(ButtonForHole {
@@ -147,11 +147,11 @@ pub fn holes_left(edge: f64, first: f64, pitch: f64) -> Result<HolesLeft, Error>
     let edge = Error::check("edge", edge, 1.0, 1e5)?;
     let first = Error::check("first", first, 0.0, 1e5)?;
     let pitch = Error::check("pitch", pitch, 1.0, 1e5)?;
-    if first > edge {
+    if above(first, edge) {
         return Err(Error::no_solution("first", first, 0.0, edge));
     }
     // Lengths given in inches may miss a whole number of pitches by a rounding.
-    let steps = libm::floor((edge - first) / pitch * (1.0 + 1e-12));
+    let steps = libm::floor((edge - first).max(0.0) / pitch * (1.0 + 1e-12));
     let last = first + steps * pitch;
     let to_end = (edge - last).max(0.0);
     Ok(HolesLeft {
