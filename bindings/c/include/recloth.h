@@ -123,7 +123,31 @@
 // The loop is shorter than the button needs.
 #define RECLOTH_DOUBT_LOOP_TIGHT 268435456
 
-// Follow the product's label, the care label and local rules before anything printed here.
+// This strength lies beyond usual practice, whose figures stand with the argument: check the number, its unit and the label.
+#define RECLOTH_DOUBT_STRENGTH_BEYOND_USUAL 536870912
+
+// This is hotter than usual practice, whose figure stands with the argument: is it in degrees Celsius, and what does the care label allow?
+#define RECLOTH_DOUBT_HEAT_BEYOND_USUAL 1073741824
+
+// This is longer than usual practice, whose figure stands with the argument: is it in minutes, and what does the label allow?
+#define RECLOTH_DOUBT_TIME_BEYOND_USUAL 2147483648
+
+// Peroxide is sold at 3 to 50 %, and a purity of 1 % or less may be a share: what does the label say?
+#define RECLOTH_DOUBT_PURITY_UNLIKELY 4294967296
+
+// This percentage is so small that it may be a share, as 0.05 for 5 %.
+#define RECLOTH_DOUBT_PERCENT_SMALL 8589934592
+
+// This share is above a half: was a percentage meant, 1 for 1 %?
+#define RECLOTH_DOUBT_SHARE_LARGE 17179869184
+
+// These goods weigh less than 2 g: is the mass in kilograms?
+#define RECLOTH_DOUBT_MASS_SMALL 34359738368
+
+// This volume is below 50 ml, or less than the goods carry: is it in litres?
+#define RECLOTH_DOUBT_VOLUME_SMALL 68719476736
+
+// Follow the product's label, the care label, local rules and the advice of people qualified to give it before anything printed here.
 #define RECLOTH_CAUTION_LABEL_FIRST 1
 
 // Weigh dye, mordant and soda with gloves, eye protection and a dust mask, in vessels never used for food.
@@ -147,14 +171,11 @@
 // A neutraliser is a fresh bath of its own after draining and rinsing, never poured into bleach; sulfite and thiosulfate never meet acid, which sets free sulfur dioxide.
 #define RECLOTH_CAUTION_NEUTRALISER_APART 128
 
-// This is stronger, hotter or longer than usual practice: check the number, the label and a swatch before going on.
-#define RECLOTH_CAUTION_BEYOND_USUAL 256
-
 // This is longer than any swatch was tried: test a swatch for that time before the garment.
-#define RECLOTH_CAUTION_BEYOND_TESTED 512
+#define RECLOTH_CAUTION_BEYOND_TESTED 256
 
 // Two baths seldom match in shade: put what is seen side by side into one.
-#define RECLOTH_CAUTION_BATHS_DIFFER 1024
+#define RECLOTH_CAUTION_BATHS_DIFFER 512
 
 // What a function returns: 0 for success, else the kind of error. The numbers never change.
 enum recloth_status
@@ -186,7 +207,7 @@ enum recloth_status
   RECLOTH_STATUS_TWO_READINGS = -10,
   // The outline crosses itself or has no area.
   RECLOTH_STATUS_OUTLINE = -11,
-  // Refused: this combination is dangerous.
+  // Refused: dangerous, or ruinous to the goods.
   RECLOTH_STATUS_REFUSED = -12,
   // The text is not UTF-8.
   RECLOTH_STATUS_NOT_UTF8 = -20,
@@ -691,6 +712,8 @@ typedef struct {
   double available_pct;
   // Available chlorine in grams in 100 ml, which the trade also calls percent (%).
   double trade_pct;
+  // Doubts raised (bits).
+  uint64_t doubts;
   // Cautions raised (bits).
   uint64_t cautions;
 } recloth_available_chlorine_t;
@@ -705,6 +728,8 @@ typedef struct {
   double capacity_g;
   // Heaviest bath (g).
   double heaviest_g;
+  // Doubts raised (bits).
+  uint64_t doubts;
   // Cautions raised (bits).
   uint64_t cautions;
 } recloth_batches_t;
@@ -751,6 +776,8 @@ typedef struct {
   double owf_low_pct;
   // Solids on weight of fibre after all dips, most (%).
   double owf_high_pct;
+  // Doubts raised (bits).
+  uint64_t doubts;
   // Cautions raised (bits).
   uint64_t cautions;
 } recloth_binder_solids_t;
@@ -771,6 +798,8 @@ typedef struct {
   double water_ml;
   // Parts of water to one of bleach.
   double parts_water;
+  // Doubts raised (bits).
+  uint64_t doubts;
   // Cautions raised (bits).
   uint64_t cautions;
 } recloth_bleach_dilution_t;
@@ -783,6 +812,8 @@ typedef struct {
   double next_swatch_min;
   // Share of the way to the floor gone in a minute, as a rate: the shade falls by e^-rate.
   double rate;
+  // Doubts raised (bits).
+  uint64_t doubts;
   // Cautions raised (bits).
   uint64_t cautions;
 } recloth_bleach_time_t;
@@ -845,6 +876,16 @@ typedef struct {
   double ease_pct;
 } recloth_cap_ease_t;
 
+// Liquor that goods carry out of a bath.
+typedef struct {
+  // Liquor carried (ml).
+  double carried_ml;
+  // Doubts raised (bits).
+  uint64_t doubts;
+  // Cautions raised (bits).
+  uint64_t cautions;
+} recloth_carried_liquor_t;
+
 // A casing turned down at an edge.
 typedef struct {
   // From the fold to the lower stitching (mm).
@@ -887,6 +928,8 @@ typedef struct {
   uint32_t bears;
   // Colour it takes in this bath: 0 none, 1 some or not sure, 2 well.
   uint32_t colour;
+  // Doubts raised (bits).
+  uint64_t doubts;
   // Cautions raised (bits).
   uint64_t cautions;
 } recloth_component_check_t;
@@ -1227,6 +1270,8 @@ typedef struct {
   double bath_ml;
   // Fresh water to top all of them up (ml).
   double water_ml;
+  // Doubts raised (bits).
+  uint64_t doubts;
   // Cautions raised (bits).
   uint64_t cautions;
 } recloth_liquor_shares_t;
@@ -1245,6 +1290,8 @@ typedef struct {
   double temperature_c;
   // Volume of liquor (ml).
   double volume_ml;
+  // Doubts raised (bits).
+  uint64_t doubts;
   // Cautions raised (bits).
   uint64_t cautions;
 } recloth_mix_temperature_t;
@@ -1267,6 +1314,8 @@ typedef struct {
   double amount_g;
   // Grams of the pure stuff for a gram of available chlorine, excess left out.
   double ratio;
+  // Doubts raised (bits).
+  uint64_t doubts;
   // Cautions raised (bits).
   uint64_t cautions;
 } recloth_neutraliser_t;
@@ -1423,6 +1472,8 @@ typedef struct {
   double left;
   // Fresh water for the most rinses (ml).
   double water_ml;
+  // Doubts raised (bits).
+  uint64_t doubts;
   // Cautions raised (bits).
   uint64_t cautions;
 } recloth_rinses_t;
@@ -1768,7 +1819,8 @@ recloth_status recloth_arc_from_rise(double chord,
 
 // Volume of a stock solution for so many grams in a litre of bath.
 //
-// `stock = mass · ratio · grams / (10 · stock_pct)`: salt, soda and other assistants go by the bath, not by the goods.
+// `stock = mass · ratio · grams / (10 · stock_pct)`: salt, soda and other assistants go by the bath, not by the goods. Usual
+// are up to 100 g of salt; more than 150 g in a litre, and a stock outside 0.05 to 50, are doubted.
 //
 // - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 // - `ratio`: liquor to goods, by mass (1 to 200).
@@ -1792,7 +1844,8 @@ recloth_status recloth_assistant_volume(double mass_g,
 // `available = NaOCl · 70.906 / 74.442`. Labels mix three percentages: sodium hypochlorite by mass, available chlorine by
 // mass, and grams of available chlorine in 100 ml; a bottle marked 10 or 12.5 usually means the last. Which one a label
 // means changes the answer by up to a fifth. A public health table that takes 5 % hypochlorite as 5 % available chlorine
-// is 5 % off, on purpose. Bleach weakens in store: an old bottle is weaker than its label, never stronger.
+// is 5 % off, on purpose. Bleach weakens in store: an old bottle is weaker than its label, never stronger. Outside 1 to
+// 15 % the strength is doubted: 0.05 may be a share for 5 %.
 //
 // - `naocl_pct`: sodium hypochlorite by mass (%, 0.1 to 20).
 // - `specific_gravity`: mass of a millilitre of it (g) (1 to 1.3).
@@ -1958,7 +2011,8 @@ recloth_status recloth_bias_tube(double length,
 //
 // `bath = solids / (1 + parts)`; each dip, dried between, leaves `bath · pick_up / 100` on weight of fibre. Homemade soymilk
 // holds about 10 % of bean, bought 3 to 6 % of solids: the two are not the same measure, so read the label. A binder of
-// food goes off: make it fresh, keep it cool, throw it away when it smells, and tell those who have an allergy to it.
+// food goes off: make it fresh, keep it cool, throw it away when it smells, and tell those who have an allergy to it. Solids
+// outside 0.1 to 20 % and a pick-up below 10 % are doubted.
 //
 // - `low_pct`: solids of the binder undiluted, least (%, 0.01 to 50).
 // - `high_pct`: solids of the binder undiluted, most (%, 0.01 to 50, >= low_pct).
@@ -2029,6 +2083,8 @@ recloth_status recloth_binding_width(double finished,
 // is 1 + 99. The bleach goes into the cold water. A bath is made for a time: `minutes` is how long the goods may stay in
 // at most, by the product's label and by your swatch, and sooner when the colour is reached. Test first: 15 ml bleach in
 // 60 ml water on a hidden seam for a minute, or better a row of timed swatches (`bleach_time`).
+//
+// Usual are a target up to 0.46 %, a bottle of 1 to 15 %, up to 30 minutes and at least 50 ml; beyond that there are doubts.
 //
 // - `volume_ml`: volume of the bath (ml, 1 to 1000000).
 // - `target_pct`: available chlorine wanted (%, 0.001 to 0.6, <= stock_pct).
@@ -2354,11 +2410,12 @@ recloth_status recloth_cap_width_bound(double cap,
 // Liquor that goods carry out of a bath.
 //
 // `carried = mass · pick_up / 100`, a litre taken as a kilogram. Weigh the goods dripping, drained and wrung: that is the
-// pick-up, and it differs by several times. It decides how often to rinse.
+// pick-up, and it differs by several times. It decides how often to rinse. Cloth spun dry holds more than 10 %, so less is
+// doubted. Let hot goods cool before wringing.
 //
 // - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 // - `pick_up_pct`: liquor held, on the dry mass (%, 0 to 1000).
-// - `out`: receives the answer. Liquor carried (ml).
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2366,7 +2423,7 @@ recloth_status recloth_cap_width_bound(double cap,
 // Each pointer is NULL or valid for its count of items, and no list overlaps another.
 recloth_status recloth_carried_liquor(double mass_g,
                                       double pick_up_pct,
-                                      double *out,
+                                      recloth_carried_liquor_t *out,
                                       recloth_error_t *error);
 
 // Depth and allowance of a casing for elastic or a cord.
@@ -2536,6 +2593,9 @@ recloth_status recloth_cloth_to_buy(double length,
 // fibre not known is refused bleach and heat until a swatch has passed, and is never said to take colour well. What bleach
 // ruins whatever the swatch (wool, silk, hair, leather, elastane, acetate, polyamide, rubber; colours not fast;
 // flame-retardant finishes) stays refused. Thread and lining of polyester come out of a plant dye as they went in.
+//
+// Usual are chlorine bleach up to 30 °C and 30 minutes, other baths up to 40 °C for an unknown fibre, 60 °C for rubber,
+// elastane, acetate and leather and 4 hours above 60 °C for any; beyond that there are doubts.
 //
 // To find a fibre out, a burn test tells the family only, and nothing of a blend, a coated or a fused cloth: a snip the
 // size of a thread, in tweezers, over water or a metal tray, window open, hair tied back, no child near.
@@ -3557,7 +3617,8 @@ recloth_status recloth_loop_slack(double length,
 // Temperature of liquors of several temperatures poured together, with the goods.
 //
 // `T = sum(m c T) / sum(m c)`, water and liquor at 4.18 J/(g °C) and a gram a millilitre. What the vessel takes is left
-// out, so the bath comes out nearer the room's temperature than this: measure it. Pour hot into cold, slowly.
+// out, so the bath comes out nearer the room's temperature than this: measure it. Pour hot into cold, slowly. Goods warmer
+// than 40 °C are doubted (68 may be in Fahrenheit), and so is less than 50 ml in all.
 //
 // - `volumes_ml`: volume of each liquor (ml, 0.01 to 100000000, 1 to 100 items).
 // - `temperatures_c`: temperature of each (degC, 0 to 100, as many as volumes_ml).
@@ -3628,6 +3689,9 @@ recloth_status recloth_negative_ease(double body,
 // safe one. A test of field doses at pH 7 asked about a tenth more than the others' sums, hence the excess. Anhydrous
 // thiosulfate: 0.637 times as much. It is a separate bath of fresh water, and rinsing well is the main thing: this is for
 // the rest. Fibre is not asked here, as goods that ought never have met bleach need it most.
+//
+// Doubted are liquor of more than 0.1 % (rinse again first), peroxide of more than 50 % and any purity of 1 % or less, and
+// an excess below 1 %.
 //
 // - `carried_ml`: liquor that the goods carry after rinsing (ml, 0 to 1000000).
 // - `chlorine_pct`: available chlorine in it, grams in 100 ml (%, 0 to 0.6).
@@ -3705,7 +3769,8 @@ recloth_status recloth_overdye(double ground,
 // Mass of a dye, mordant or assistant from its percentage on weight of fibre.
 //
 // `amount = mass · pct / 100`, the mass being that of the dry goods. Say of a plant dyestuff whether it is weighed
-// fresh, frozen or dry: the percentages differ by several times. Not for bleach, whose strength and time decide.
+// fresh, frozen or dry: the percentages differ by several times. Not for bleach, whose strength and time decide. Above 100 %
+// or below 0.1 %, and for goods of less than 2 g, there are doubts.
 //
 // - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 // - `pct`: percentage on weight of fibre (%, 0 to 1000).
@@ -3900,7 +3965,8 @@ recloth_status recloth_piping_width(double cord,
 // `mass · pct / 100`, low and high; where the recipe weighs it otherwise than it is at hand, turned by the range of fresh
 // to dry. Frozen counts as fresh. Season, soil, part of the plant and water decide the colour more than the scale: dye a
 // swatch. More extractions of the same matter give paler baths of another hue, so they are not added up here. Not every
-// plant is harmless: know what it is, never cook it in vessels for food.
+// plant is harmless: know what it is, never cook it in vessels for food. Below 1 %, above 100 % of what is dry at hand, and
+// for goods of less than 2 g, there are doubts.
 //
 // - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 // - `low_pct`: percentage on weight of fibre, least (%, 0.1 to 2000).
@@ -4070,7 +4136,8 @@ recloth_status recloth_ribbing(double edge,
 //
 // Each rinse leaves `carried / (carried + fresh)` of it. What the goods carry between rinses is the main term and is never
 // known well: give a low and a high. It tells of the liquor between the fibres only; what the fibre itself holds leaves
-// in its own time, so rinse until the water runs clear, or has no smell, whatever is printed here.
+// in its own time, so rinse until the water runs clear, or has no smell, whatever is printed here. Less fresh water than the
+// goods carry is doubted (litres?), and so is a share above a half (1 for 1 %?). The first rinse after a hot bath is warm.
 //
 // - `carried_low_ml`: least liquor carried from bath to bath (ml, 0.01 to 10000000).
 // - `carried_high_ml`: most liquor carried (ml, 0.01 to 10000000, >= carried_low_ml).
@@ -4484,7 +4551,8 @@ recloth_status recloth_stitch_length(double stitches_per_inch,
 
 // Volume of a stock solution for a percentage on weight of fibre.
 //
-// `stock = mass · pct / stock_pct`, the stock in grams in 100 ml. For dye, mordant or assistant; not for bleach.
+// `stock = mass · pct / stock_pct`, the stock in grams in 100 ml. For dye, mordant or assistant; not for bleach. Usual is a
+// stock of 0.05 to 50; outside it, and as for `owf`, there are doubts.
 //
 // - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 // - `pct`: percentage on weight of fibre (%, 0 to 1000).

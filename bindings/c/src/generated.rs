@@ -31,7 +31,7 @@ pub enum recloth_status {
     TwoReadings = -10,
     /// The outline crosses itself or has no area.
     Outline = -11,
-    /// Refused: this combination is dangerous.
+    /// Refused: dangerous, or ruinous to the goods.
     Refused = -12,
     /// The text is not UTF-8.
     NotUtf8 = -20,
@@ -123,7 +123,23 @@ pub const RECLOTH_DOUBT_BATH_RATIO: u64 = 67108864;
 pub const RECLOTH_DOUBT_LOOP_LOOSE: u64 = 134217728;
 /// The loop is shorter than the button needs.
 pub const RECLOTH_DOUBT_LOOP_TIGHT: u64 = 268435456;
-/// Follow the product's label, the care label and local rules before anything printed here.
+/// This strength lies beyond usual practice, whose figures stand with the argument: check the number, its unit and the label.
+pub const RECLOTH_DOUBT_STRENGTH_BEYOND_USUAL: u64 = 536870912;
+/// This is hotter than usual practice, whose figure stands with the argument: is it in degrees Celsius, and what does the care label allow?
+pub const RECLOTH_DOUBT_HEAT_BEYOND_USUAL: u64 = 1073741824;
+/// This is longer than usual practice, whose figure stands with the argument: is it in minutes, and what does the label allow?
+pub const RECLOTH_DOUBT_TIME_BEYOND_USUAL: u64 = 2147483648;
+/// Peroxide is sold at 3 to 50 %, and a purity of 1 % or less may be a share: what does the label say?
+pub const RECLOTH_DOUBT_PURITY_UNLIKELY: u64 = 4294967296;
+/// This percentage is so small that it may be a share, as 0.05 for 5 %.
+pub const RECLOTH_DOUBT_PERCENT_SMALL: u64 = 8589934592;
+/// This share is above a half: was a percentage meant, 1 for 1 %?
+pub const RECLOTH_DOUBT_SHARE_LARGE: u64 = 17179869184;
+/// These goods weigh less than 2 g: is the mass in kilograms?
+pub const RECLOTH_DOUBT_MASS_SMALL: u64 = 34359738368;
+/// This volume is below 50 ml, or less than the goods carry: is it in litres?
+pub const RECLOTH_DOUBT_VOLUME_SMALL: u64 = 68719476736;
+/// Follow the product's label, the care label, local rules and the advice of people qualified to give it before anything printed here.
 pub const RECLOTH_CAUTION_LABEL_FIRST: u64 = 1;
 /// Weigh dye, mordant and soda with gloves, eye protection and a dust mask, in vessels never used for food.
 pub const RECLOTH_CAUTION_POWDER: u64 = 2;
@@ -139,12 +155,10 @@ pub const RECLOTH_CAUTION_CHLORINE_ALONE: u64 = 32;
 pub const RECLOTH_CAUTION_SWATCH_FIRST: u64 = 64;
 /// A neutraliser is a fresh bath of its own after draining and rinsing, never poured into bleach; sulfite and thiosulfate never meet acid, which sets free sulfur dioxide.
 pub const RECLOTH_CAUTION_NEUTRALISER_APART: u64 = 128;
-/// This is stronger, hotter or longer than usual practice: check the number, the label and a swatch before going on.
-pub const RECLOTH_CAUTION_BEYOND_USUAL: u64 = 256;
 /// This is longer than any swatch was tried: test a swatch for that time before the garment.
-pub const RECLOTH_CAUTION_BEYOND_TESTED: u64 = 512;
+pub const RECLOTH_CAUTION_BEYOND_TESTED: u64 = 256;
 /// Two baths seldom match in shade: put what is seen side by side into one.
-pub const RECLOTH_CAUTION_BATHS_DIFFER: u64 = 1024;
+pub const RECLOTH_CAUTION_BATHS_DIFFER: u64 = 512;
 /// How a straight band gets its two layers.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(i32)]
@@ -649,6 +663,8 @@ pub struct recloth_available_chlorine_t {
     pub available_pct: f64,
     /// Available chlorine in grams in 100 ml, which the trade also calls percent (%).
     pub trade_pct: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
     pub cautions: u64,
 }
@@ -664,6 +680,8 @@ pub struct recloth_batches_t {
     pub capacity_g: f64,
     /// Heaviest bath (g).
     pub heaviest_g: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
     pub cautions: u64,
 }
@@ -714,6 +732,8 @@ pub struct recloth_binder_solids_t {
     pub owf_low_pct: f64,
     /// Solids on weight of fibre after all dips, most (%).
     pub owf_high_pct: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
     pub cautions: u64,
 }
@@ -736,6 +756,8 @@ pub struct recloth_bleach_dilution_t {
     pub water_ml: f64,
     /// Parts of water to one of bleach.
     pub parts_water: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
     pub cautions: u64,
 }
@@ -749,6 +771,8 @@ pub struct recloth_bleach_time_t {
     pub next_swatch_min: f64,
     /// Share of the way to the floor gone in a minute, as a rate: the shade falls by e^-rate.
     pub rate: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
     pub cautions: u64,
 }
@@ -815,6 +839,17 @@ pub struct recloth_cap_ease_t {
     /// The same over the armhole (%).
     pub ease_pct: f64,
 }
+/// Liquor that goods carry out of a bath.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_carried_liquor_t {
+    /// Liquor carried (ml).
+    pub carried_ml: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
+    /// Cautions raised (bits).
+    pub cautions: u64,
+}
 /// A casing turned down at an edge.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[repr(C)]
@@ -862,6 +897,8 @@ pub struct recloth_component_check_t {
     pub bears: u32,
     /// Colour it takes in this bath: 0 none, 1 some or not sure, 2 well.
     pub colour: u32,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
     pub cautions: u64,
 }
@@ -1230,6 +1267,8 @@ pub struct recloth_liquor_shares_t {
     pub bath_ml: f64,
     /// Fresh water to top all of them up (ml).
     pub water_ml: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
     pub cautions: u64,
 }
@@ -1250,6 +1289,8 @@ pub struct recloth_mix_temperature_t {
     pub temperature_c: f64,
     /// Volume of liquor (ml).
     pub volume_ml: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
     pub cautions: u64,
 }
@@ -1274,6 +1315,8 @@ pub struct recloth_neutraliser_t {
     pub amount_g: f64,
     /// Grams of the pure stuff for a gram of available chlorine, excess left out.
     pub ratio: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
     pub cautions: u64,
 }
@@ -1442,6 +1485,8 @@ pub struct recloth_rinses_t {
     pub left: f64,
     /// Fresh water for the most rinses (ml).
     pub water_ml: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
     pub cautions: u64,
 }
@@ -1816,7 +1861,8 @@ pub unsafe extern "C" fn recloth_arc_from_rise(
 }
 /// Volume of a stock solution for so many grams in a litre of bath.
 ///
-/// `stock = mass · ratio · grams / (10 · stock_pct)`: salt, soda and other assistants go by the bath, not by the goods.
+/// `stock = mass · ratio · grams / (10 · stock_pct)`: salt, soda and other assistants go by the bath, not by the goods. Usual
+/// are up to 100 g of salt; more than 150 g in a litre, and a stock outside 0.05 to 50, are doubted.
 ///
 /// - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 /// - `ratio`: liquor to goods, by mass (1 to 200).
@@ -1865,7 +1911,8 @@ pub unsafe extern "C" fn recloth_assistant_volume(
 /// `available = NaOCl · 70.906 / 74.442`. Labels mix three percentages: sodium hypochlorite by mass, available chlorine by
 /// mass, and grams of available chlorine in 100 ml; a bottle marked 10 or 12.5 usually means the last. Which one a label
 /// means changes the answer by up to a fifth. A public health table that takes 5 % hypochlorite as 5 % available chlorine
-/// is 5 % off, on purpose. Bleach weakens in store: an old bottle is weaker than its label, never stronger.
+/// is 5 % off, on purpose. Bleach weakens in store: an old bottle is weaker than its label, never stronger. Outside 1 to
+/// 15 % the strength is doubted: 0.05 may be a share for 5 %.
 ///
 /// - `naocl_pct`: sodium hypochlorite by mass (%, 0.1 to 20).
 /// - `specific_gravity`: mass of a millilitre of it (g) (1 to 1.3).
@@ -1895,6 +1942,7 @@ pub unsafe extern "C" fn recloth_available_chlorine(
                 out.write(recloth_available_chlorine_t {
                     available_pct: answer.available_pct,
                     trade_pct: answer.trade_pct,
+                    doubts: answer.doubts,
                     cautions: answer.cautions,
                 });
                 Ok(())
@@ -1951,6 +1999,7 @@ pub unsafe extern "C" fn recloth_batches(
                     least: answer.least,
                     capacity_g: answer.capacity_g,
                     heaviest_g: answer.heaviest_g,
+                    doubts: answer.doubts,
                     cautions: answer.cautions,
                 });
                 Ok(())
@@ -2191,7 +2240,8 @@ pub unsafe extern "C" fn recloth_bias_tube(
 ///
 /// `bath = solids / (1 + parts)`; each dip, dried between, leaves `bath · pick_up / 100` on weight of fibre. Homemade soymilk
 /// holds about 10 % of bean, bought 3 to 6 % of solids: the two are not the same measure, so read the label. A binder of
-/// food goes off: make it fresh, keep it cool, throw it away when it smells, and tell those who have an allergy to it.
+/// food goes off: make it fresh, keep it cool, throw it away when it smells, and tell those who have an allergy to it. Solids
+/// outside 0.1 to 20 % and a pick-up below 10 % are doubted.
 ///
 /// - `low_pct`: solids of the binder undiluted, least (%, 0.01 to 50).
 /// - `high_pct`: solids of the binder undiluted, most (%, 0.01 to 50, >= low_pct).
@@ -2232,6 +2282,7 @@ pub unsafe extern "C" fn recloth_binder_solids(
                     bath_high_pct: answer.bath_high_pct,
                     owf_low_pct: answer.owf_low_pct,
                     owf_high_pct: answer.owf_high_pct,
+                    doubts: answer.doubts,
                     cautions: answer.cautions,
                 });
                 Ok(())
@@ -2328,6 +2379,8 @@ pub unsafe extern "C" fn recloth_binding_width(
 /// at most, by the product's label and by your swatch, and sooner when the colour is reached. Test first: 15 ml bleach in
 /// 60 ml water on a hidden seam for a minute, or better a row of timed swatches (`bleach_time`).
 ///
+/// Usual are a target up to 0.46 %, a bottle of 1 to 15 %, up to 30 minutes and at least 50 ml; beyond that there are doubts.
+///
 /// - `volume_ml`: volume of the bath (ml, 1 to 1000000).
 /// - `target_pct`: available chlorine wanted (%, 0.001 to 0.6, <= stock_pct).
 /// - `stock_pct`: available chlorine of the bottle (%, 0.1 to 20).
@@ -2392,6 +2445,7 @@ pub unsafe extern "C" fn recloth_bleach_dilution(
                     bleach_ml: answer.bleach_ml,
                     water_ml: answer.water_ml,
                     parts_water: answer.parts_water,
+                    doubts: answer.doubts,
                     cautions: answer.cautions,
                 });
                 Ok(())
@@ -2479,6 +2533,7 @@ pub unsafe extern "C" fn recloth_bleach_time(
                     time_min: answer.time_min,
                     next_swatch_min: answer.next_swatch_min,
                     rate: answer.rate,
+                    doubts: answer.doubts,
                     cautions: answer.cautions,
                 });
                 Ok(())
@@ -3018,11 +3073,12 @@ pub unsafe extern "C" fn recloth_cap_width_bound(
 /// Liquor that goods carry out of a bath.
 ///
 /// `carried = mass · pick_up / 100`, a litre taken as a kilogram. Weigh the goods dripping, drained and wrung: that is the
-/// pick-up, and it differs by several times. It decides how often to rinse.
+/// pick-up, and it differs by several times. It decides how often to rinse. Cloth spun dry holds more than 10 %, so less is
+/// doubted. Let hot goods cool before wringing.
 ///
 /// - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 /// - `pick_up_pct`: liquor held, on the dry mass (%, 0 to 1000).
-/// - `out`: receives the answer. Liquor carried (ml).
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3033,7 +3089,7 @@ pub unsafe extern "C" fn recloth_cap_width_bound(
 pub unsafe extern "C" fn recloth_carried_liquor(
     mass_g: f64,
     pick_up_pct: f64,
-    out: *mut f64,
+    out: *mut recloth_carried_liquor_t,
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
@@ -3042,7 +3098,11 @@ pub unsafe extern "C" fn recloth_carried_liquor(
             || {
                 door::not_null("out", out)?;
                 let answer = recloth::wet::carried_liquor(mass_g, pick_up_pct)?;
-                out.write(answer);
+                out.write(recloth_carried_liquor_t {
+                    carried_ml: answer.carried_ml,
+                    doubts: answer.doubts,
+                    cautions: answer.cautions,
+                });
                 Ok(())
             },
         )
@@ -3359,6 +3419,9 @@ pub unsafe extern "C" fn recloth_cloth_to_buy(
 /// ruins whatever the swatch (wool, silk, hair, leather, elastane, acetate, polyamide, rubber; colours not fast;
 /// flame-retardant finishes) stays refused. Thread and lining of polyester come out of a plant dye as they went in.
 ///
+/// Usual are chlorine bleach up to 30 °C and 30 minutes, other baths up to 40 °C for an unknown fibre, 60 °C for rubber,
+/// elastane, acetate and leather and 4 hours above 60 °C for any; beyond that there are doubts.
+///
 /// To find a fibre out, a burn test tells the family only, and nothing of a blend, a coated or a fused cloth: a snip the
 /// size of a thread, in tweezers, over water or a metal tray, window open, hair tied back, no child near.
 ///
@@ -3410,6 +3473,7 @@ pub unsafe extern "C" fn recloth_component_check(
                 out.write(recloth_component_check_t {
                     bears: answer.bears,
                     colour: answer.colour,
+                    doubts: answer.doubts,
                     cautions: answer.cautions,
                 });
                 Ok(())
@@ -5348,6 +5412,7 @@ pub unsafe extern "C" fn recloth_liquor_shares(
                 out.write(recloth_liquor_shares_t {
                     bath_ml: answer.bath_ml,
                     water_ml: answer.water_ml,
+                    doubts: answer.doubts,
                     cautions: answer.cautions,
                 });
                 Ok(())
@@ -5424,7 +5489,8 @@ pub unsafe extern "C" fn recloth_loop_slack(
 /// Temperature of liquors of several temperatures poured together, with the goods.
 ///
 /// `T = sum(m c T) / sum(m c)`, water and liquor at 4.18 J/(g °C) and a gram a millilitre. What the vessel takes is left
-/// out, so the bath comes out nearer the room's temperature than this: measure it. Pour hot into cold, slowly.
+/// out, so the bath comes out nearer the room's temperature than this: measure it. Pour hot into cold, slowly. Goods warmer
+/// than 40 °C are doubted (68 may be in Fahrenheit), and so is less than 50 ml in all.
 ///
 /// - `volumes_ml`: volume of each liquor (ml, 0.01 to 100000000, 1 to 100 items).
 /// - `temperatures_c`: temperature of each (degC, 0 to 100, as many as volumes_ml).
@@ -5471,6 +5537,7 @@ pub unsafe extern "C" fn recloth_mix_temperature(
                 out.write(recloth_mix_temperature_t {
                     temperature_c: answer.temperature_c,
                     volume_ml: answer.volume_ml,
+                    doubts: answer.doubts,
                     cautions: answer.cautions,
                 });
                 Ok(())
@@ -5566,6 +5633,9 @@ pub unsafe extern "C" fn recloth_negative_ease(
 /// thiosulfate: 0.637 times as much. It is a separate bath of fresh water, and rinsing well is the main thing: this is for
 /// the rest. Fibre is not asked here, as goods that ought never have met bleach need it most.
 ///
+/// Doubted are liquor of more than 0.1 % (rinse again first), peroxide of more than 50 % and any purity of 1 % or less, and
+/// an excess below 1 %.
+///
 /// - `carried_ml`: liquor that the goods carry after rinsing (ml, 0 to 1000000).
 /// - `chlorine_pct`: available chlorine in it, grams in 100 ml (%, 0 to 0.6).
 /// - `reaction`: what takes the chlorine away, and to what (one of `recloth_reaction`).
@@ -5625,6 +5695,7 @@ pub unsafe extern "C" fn recloth_neutraliser(
                     chlorine_g: answer.chlorine_g,
                     amount_g: answer.amount_g,
                     ratio: answer.ratio,
+                    doubts: answer.doubts,
                     cautions: answer.cautions,
                 });
                 Ok(())
@@ -5736,7 +5807,8 @@ pub unsafe extern "C" fn recloth_overdye(
 /// Mass of a dye, mordant or assistant from its percentage on weight of fibre.
 ///
 /// `amount = mass · pct / 100`, the mass being that of the dry goods. Say of a plant dyestuff whether it is weighed
-/// fresh, frozen or dry: the percentages differ by several times. Not for bleach, whose strength and time decide.
+/// fresh, frozen or dry: the percentages differ by several times. Not for bleach, whose strength and time decide. Above 100 %
+/// or below 0.1 %, and for goods of less than 2 g, there are doubts.
 ///
 /// - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 /// - `pct`: percentage on weight of fibre (%, 0 to 1000).
@@ -6109,7 +6181,8 @@ pub unsafe extern "C" fn recloth_piping_width(
 /// `mass · pct / 100`, low and high; where the recipe weighs it otherwise than it is at hand, turned by the range of fresh
 /// to dry. Frozen counts as fresh. Season, soil, part of the plant and water decide the colour more than the scale: dye a
 /// swatch. More extractions of the same matter give paler baths of another hue, so they are not added up here. Not every
-/// plant is harmless: know what it is, never cook it in vessels for food.
+/// plant is harmless: know what it is, never cook it in vessels for food. Below 1 %, above 100 % of what is dry at hand, and
+/// for goods of less than 2 g, there are doubts.
 ///
 /// - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 /// - `low_pct`: percentage on weight of fibre, least (%, 0.1 to 2000).
@@ -6458,7 +6531,8 @@ pub unsafe extern "C" fn recloth_ribbing(
 ///
 /// Each rinse leaves `carried / (carried + fresh)` of it. What the goods carry between rinses is the main term and is never
 /// known well: give a low and a high. It tells of the liquor between the fibres only; what the fibre itself holds leaves
-/// in its own time, so rinse until the water runs clear, or has no smell, whatever is printed here.
+/// in its own time, so rinse until the water runs clear, or has no smell, whatever is printed here. Less fresh water than the
+/// goods carry is doubted (litres?), and so is a share above a half (1 for 1 %?). The first rinse after a hot bath is warm.
 ///
 /// - `carried_low_ml`: least liquor carried from bath to bath (ml, 0.01 to 10000000).
 /// - `carried_high_ml`: most liquor carried (ml, 0.01 to 10000000, >= carried_low_ml).
@@ -6496,6 +6570,7 @@ pub unsafe extern "C" fn recloth_rinses(
                     rinses_high: answer.rinses_high,
                     left: answer.left,
                     water_ml: answer.water_ml,
+                    doubts: answer.doubts,
                     cautions: answer.cautions,
                 });
                 Ok(())
@@ -7289,7 +7364,8 @@ pub unsafe extern "C" fn recloth_stitch_length(
 }
 /// Volume of a stock solution for a percentage on weight of fibre.
 ///
-/// `stock = mass · pct / stock_pct`, the stock in grams in 100 ml. For dye, mordant or assistant; not for bleach.
+/// `stock = mass · pct / stock_pct`, the stock in grams in 100 ml. For dye, mordant or assistant; not for bleach. Usual is a
+/// stock of 0.05 to 50; outside it, and as for `owf`, there are doubts.
 ///
 /// - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 /// - `pct`: percentage on weight of fibre (%, 0 to 1000).
@@ -8331,7 +8407,7 @@ pub extern "C" fn recloth_status_text(status: i32) -> *const c_char {
         -9 => c"the number has no unit".as_ptr(),
         -10 => c"the comma or point may mark thousands or decimals".as_ptr(),
         -11 => c"the outline crosses itself or has no area".as_ptr(),
-        -12 => c"refused: this combination is dangerous".as_ptr(),
+        -12 => c"refused: dangerous, or ruinous to the goods".as_ptr(),
         -20 => c"the text is not UTF-8".as_ptr(),
         -21 => c"a pointer is NULL".as_ptr(),
         -22 => c"internal error: please report it".as_ptr(),
@@ -8445,6 +8521,36 @@ pub extern "C" fn recloth_doubt_text(bit: u64) -> *const c_char {
                 .as_ptr()
         }
         268435456 => c"The loop is shorter than the button needs.".as_ptr(),
+        536870912 => {
+            c"This strength lies beyond usual practice, whose figures stand with the argument: check the number, its unit and the label."
+                .as_ptr()
+        }
+        1073741824 => {
+            c"This is hotter than usual practice, whose figure stands with the argument: is it in degrees Celsius, and what does the care label allow?"
+                .as_ptr()
+        }
+        2147483648 => {
+            c"This is longer than usual practice, whose figure stands with the argument: is it in minutes, and what does the label allow?"
+                .as_ptr()
+        }
+        4294967296 => {
+            c"Peroxide is sold at 3 to 50 %, and a purity of 1 % or less may be a share: what does the label say?"
+                .as_ptr()
+        }
+        8589934592 => {
+            c"This percentage is so small that it may be a share, as 0.05 for 5 %."
+                .as_ptr()
+        }
+        17179869184 => {
+            c"This share is above a half: was a percentage meant, 1 for 1 %?".as_ptr()
+        }
+        34359738368 => {
+            c"These goods weigh less than 2 g: is the mass in kilograms?".as_ptr()
+        }
+        68719476736 => {
+            c"This volume is below 50 ml, or less than the goods carry: is it in litres?"
+                .as_ptr()
+        }
         _ => core::ptr::null(),
     }
 }
@@ -8453,7 +8559,7 @@ pub extern "C" fn recloth_doubt_text(bit: u64) -> *const c_char {
 pub extern "C" fn recloth_caution_text(bit: u64) -> *const c_char {
     match bit {
         1 => {
-            c"Follow the product's label, the care label and local rules before anything printed here."
+            c"Follow the product's label, the care label, local rules and the advice of people qualified to give it before anything printed here."
                 .as_ptr()
         }
         2 => {
@@ -8485,14 +8591,10 @@ pub extern "C" fn recloth_caution_text(bit: u64) -> *const c_char {
                 .as_ptr()
         }
         256 => {
-            c"This is stronger, hotter or longer than usual practice: check the number, the label and a swatch before going on."
-                .as_ptr()
-        }
-        512 => {
             c"This is longer than any swatch was tried: test a swatch for that time before the garment."
                 .as_ptr()
         }
-        1024 => {
+        512 => {
             c"Two baths seldom match in shade: put what is seen side by side into one."
                 .as_ptr()
         }

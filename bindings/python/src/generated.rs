@@ -284,13 +284,18 @@ fn one_assistant_volume<'py>(
 /// `recloth::bleach::available_chlorine`.
 #[allow(non_camel_case_types)]
 struct available_chlorine {}
-impl Scalar<2, 3> for available_chlorine {
-    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Bits];
+impl Scalar<2, 4> for available_chlorine {
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Bits, Type::Bits];
     #[inline]
-    fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
+    fn call(given: [f64; 2]) -> Result<[f64; 4], Error> {
         let [naocl_pct, specific_gravity] = given;
         let answer = recloth::bleach::available_chlorine(naocl_pct, specific_gravity)?;
-        Ok([answer.available_pct, answer.trade_pct, answer.cautions as f64])
+        Ok([
+            answer.available_pct,
+            answer.trade_pct,
+            answer.doubts as f64,
+            answer.cautions as f64,
+        ])
     }
 }
 #[pyfunction]
@@ -302,7 +307,7 @@ fn one_available_chlorine<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = available_chlorine::call([naocl_pct, specific_gravity])
         .map_err(|error| door::raise(py, "available_chlorine", &error))?;
-    (answer[0], answer[1], answer[2] as u64).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2] as u64, answer[3] as u64).into_bound_py_any(py)
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
@@ -323,6 +328,7 @@ fn one_batches<'py>(
         answer.least,
         answer.capacity_g,
         answer.heaviest_g,
+        answer.doubts,
         answer.cautions,
     )
         .into_bound_py_any(py)
@@ -478,16 +484,17 @@ fn one_bias_tube<'py>(
 /// `recloth::dye::binder_solids`.
 #[allow(non_camel_case_types)]
 struct binder_solids {}
-impl Scalar<5, 5> for binder_solids {
-    const TYPES: [Type; 5] = [
+impl Scalar<5, 6> for binder_solids {
+    const TYPES: [Type; 6] = [
         Type::Number,
         Type::Number,
         Type::Number,
         Type::Number,
         Type::Bits,
+        Type::Bits,
     ];
     #[inline]
-    fn call(given: [f64; 5]) -> Result<[f64; 5], Error> {
+    fn call(given: [f64; 5]) -> Result<[f64; 6], Error> {
         let [low_pct, high_pct, parts_water, pick_up_pct, dips] = given;
         let (dips, dips_bad) = door::count("dips", dips, 1);
         let answer = door::settle(
@@ -506,6 +513,7 @@ impl Scalar<5, 5> for binder_solids {
             answer.bath_high_pct,
             answer.owf_low_pct,
             answer.owf_high_pct,
+            answer.doubts as f64,
             answer.cautions as f64,
         ])
     }
@@ -523,7 +531,8 @@ fn one_binder_solids<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = binder_solids::call([low_pct, high_pct, parts_water, pick_up_pct, dips])
         .map_err(|error| door::raise(py, "binder_solids", &error))?;
-    (answer[0], answer[1], answer[2], answer[3], answer[4] as u64).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2], answer[3], answer[4] as u64, answer[5] as u64)
+        .into_bound_py_any(py)
 }
 /// `recloth::bias::binding_strips`.
 #[allow(non_camel_case_types)]
@@ -582,10 +591,16 @@ fn one_binding_width<'py>(
 /// `recloth::bleach::bleach_dilution`.
 #[allow(non_camel_case_types)]
 struct bleach_dilution {}
-impl Scalar<8, 4> for bleach_dilution {
-    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Bits];
+impl Scalar<8, 5> for bleach_dilution {
+    const TYPES: [Type; 5] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
+        Type::Bits,
+    ];
     #[inline]
-    fn call(given: [f64; 8]) -> Result<[f64; 4], Error> {
+    fn call(given: [f64; 8]) -> Result<[f64; 5], Error> {
         let [volume_ml, target_pct, stock_pct, minutes, fibre, finish, swatch, in_bath,
         ] = given;
         let (fibre, fibre_bad) = read_fibre("fibre", fibre);
@@ -619,6 +634,7 @@ impl Scalar<8, 4> for bleach_dilution {
             answer.bleach_ml,
             answer.water_ml,
             answer.parts_water,
+            answer.doubts as f64,
             answer.cautions as f64,
         ])
     }
@@ -647,7 +663,8 @@ fn one_bleach_dilution<'py>(
             in_bath,
         ])
         .map_err(|error| door::raise(py, "bleach_dilution", &error))?;
-    (answer[0], answer[1], answer[2], answer[3] as u64).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2], answer[3] as u64, answer[4] as u64)
+        .into_bound_py_any(py)
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
@@ -695,7 +712,13 @@ fn one_bleach_time<'py>(
             &[fibre_bad, finish_bad, swatch_bad, in_bath_bad],
         )
         .map_err(|error| door::raise(py, "bleach_time", &error))?;
-    (answer.time_min, answer.next_swatch_min, answer.rate, answer.cautions)
+    (
+        answer.time_min,
+        answer.next_swatch_min,
+        answer.rate,
+        answer.doubts,
+        answer.cautions,
+    )
         .into_bound_py_any(py)
 }
 /// `recloth::body::body_length_doubts`.
@@ -1170,13 +1193,13 @@ fn one_cap_width_bound<'py>(
 /// `recloth::wet::carried_liquor`.
 #[allow(non_camel_case_types)]
 struct carried_liquor {}
-impl Scalar<2, 1> for carried_liquor {
-    const TYPES: [Type; 1] = [Type::Number];
+impl Scalar<2, 3> for carried_liquor {
+    const TYPES: [Type; 3] = [Type::Number, Type::Bits, Type::Bits];
     #[inline]
-    fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
+    fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
         let [mass_g, pick_up_pct] = given;
         let answer = recloth::wet::carried_liquor(mass_g, pick_up_pct)?;
-        Ok([answer])
+        Ok([answer.carried_ml, answer.doubts as f64, answer.cautions as f64])
     }
 }
 #[pyfunction]
@@ -1188,7 +1211,7 @@ fn one_carried_liquor<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = carried_liquor::call([mass_g, pick_up_pct])
         .map_err(|error| door::raise(py, "carried_liquor", &error))?;
-    (answer[0]).into_bound_py_any(py)
+    (answer[0], answer[1] as u64, answer[2] as u64).into_bound_py_any(py)
 }
 /// `recloth::elastic::casing`.
 #[allow(non_camel_case_types)]
@@ -1414,10 +1437,10 @@ fn one_cloth_to_buy<'py>(
 /// `recloth::fibre::component_check`.
 #[allow(non_camel_case_types)]
 struct component_check {}
-impl Scalar<6, 3> for component_check {
-    const TYPES: [Type; 3] = [Type::Count, Type::Count, Type::Bits];
+impl Scalar<6, 4> for component_check {
+    const TYPES: [Type; 4] = [Type::Count, Type::Count, Type::Bits, Type::Bits];
     #[inline]
-    fn call(given: [f64; 6]) -> Result<[f64; 3], Error> {
+    fn call(given: [f64; 6]) -> Result<[f64; 4], Error> {
         let [fibre, finish, swatch, bath, temperature_c, minutes] = given;
         let (fibre, fibre_bad) = read_fibre("fibre", fibre);
         let (finish, finish_bad) = read_finish("finish", finish);
@@ -1435,7 +1458,12 @@ impl Scalar<6, 3> for component_check {
             &["fibre", "finish", "swatch", "bath", "temperature_c", "minutes"],
             &[fibre_bad, finish_bad, swatch_bad, bath_bad],
         )?;
-        Ok([f64::from(answer.bears), f64::from(answer.colour), answer.cautions as f64])
+        Ok([
+            f64::from(answer.bears),
+            f64::from(answer.colour),
+            answer.doubts as f64,
+            answer.cautions as f64,
+        ])
     }
 }
 #[pyfunction]
@@ -1458,7 +1486,8 @@ fn one_component_check<'py>(
             minutes,
         ])
         .map_err(|error| door::raise(py, "component_check", &error))?;
-    (answer[0] as u64, answer[1] as u64, answer[2] as u64).into_bound_py_any(py)
+    (answer[0] as u64, answer[1] as u64, answer[2] as u64, answer[3] as u64)
+        .into_bound_py_any(py)
 }
 /// `recloth::shade::cover_mark`.
 #[allow(non_camel_case_types)]
@@ -2871,6 +2900,7 @@ fn one_liquor_shares<'py>(
         waters_ml.into_pyarray(py),
         answer.bath_ml,
         answer.water_ml,
+        answer.doubts,
         answer.cautions,
     )
         .into_bound_py_any(py)
@@ -2944,7 +2974,8 @@ fn one_mix_temperature<'py>(
             goods_heat,
         )
         .map_err(|error| door::raise(py, "mix_temperature", &error))?;
-    (answer.temperature_c, answer.volume_ml, answer.cautions).into_bound_py_any(py)
+    (answer.temperature_c, answer.volume_ml, answer.doubts, answer.cautions)
+        .into_bound_py_any(py)
 }
 /// `recloth::body::neck_bust_doubts`.
 #[allow(non_camel_case_types)]
@@ -2997,10 +3028,16 @@ fn one_negative_ease<'py>(
 /// `recloth::bleach::neutraliser`.
 #[allow(non_camel_case_types)]
 struct neutraliser {}
-impl Scalar<7, 4> for neutraliser {
-    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Bits];
+impl Scalar<7, 5> for neutraliser {
+    const TYPES: [Type; 5] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
+        Type::Bits,
+    ];
     #[inline]
-    fn call(given: [f64; 7]) -> Result<[f64; 4], Error> {
+    fn call(given: [f64; 7]) -> Result<[f64; 5], Error> {
         let [carried_ml, chlorine_pct, reaction, stage, in_bath, purity_pct, excess_pct,
         ] = given;
         let (reaction, reaction_bad) = read_reaction("reaction", reaction);
@@ -3027,7 +3064,13 @@ impl Scalar<7, 4> for neutraliser {
             ],
             &[reaction_bad, stage_bad, in_bath_bad],
         )?;
-        Ok([answer.chlorine_g, answer.amount_g, answer.ratio, answer.cautions as f64])
+        Ok([
+            answer.chlorine_g,
+            answer.amount_g,
+            answer.ratio,
+            answer.doubts as f64,
+            answer.cautions as f64,
+        ])
     }
 }
 #[pyfunction]
@@ -3052,7 +3095,8 @@ fn one_neutraliser<'py>(
             excess_pct,
         ])
         .map_err(|error| door::raise(py, "neutraliser", &error))?;
-    (answer[0], answer[1], answer[2], answer[3] as u64).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2], answer[3] as u64, answer[4] as u64)
+        .into_bound_py_any(py)
 }
 /// `recloth::opening::off_centre_opening`.
 #[allow(non_camel_case_types)]
@@ -3571,16 +3615,17 @@ fn one_ribbing<'py>(
 /// `recloth::wet::rinses`.
 #[allow(non_camel_case_types)]
 struct rinses {}
-impl Scalar<4, 5> for rinses {
-    const TYPES: [Type; 5] = [
+impl Scalar<4, 6> for rinses {
+    const TYPES: [Type; 6] = [
         Type::Count,
         Type::Count,
         Type::Number,
         Type::Number,
         Type::Bits,
+        Type::Bits,
     ];
     #[inline]
-    fn call(given: [f64; 4]) -> Result<[f64; 5], Error> {
+    fn call(given: [f64; 4]) -> Result<[f64; 6], Error> {
         let [carried_low_ml, carried_high_ml, fresh_ml, share_left] = given;
         let answer = recloth::wet::rinses(
             carried_low_ml,
@@ -3593,6 +3638,7 @@ impl Scalar<4, 5> for rinses {
             f64::from(answer.rinses_high),
             answer.left,
             answer.water_ml,
+            answer.doubts as f64,
             answer.cautions as f64,
         ])
     }
@@ -3608,7 +3654,14 @@ fn one_rinses<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = rinses::call([carried_low_ml, carried_high_ml, fresh_ml, share_left])
         .map_err(|error| door::raise(py, "rinses", &error))?;
-    (answer[0] as u64, answer[1] as u64, answer[2], answer[3], answer[4] as u64)
+    (
+        answer[0] as u64,
+        answer[1] as u64,
+        answer[2],
+        answer[3],
+        answer[4] as u64,
+        answer[5] as u64,
+    )
         .into_bound_py_any(py)
 }
 #[pyfunction]
@@ -4911,7 +4964,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         available_chlorine,
         2,
-        3,
+        4,
         0,
     >(
         module,
@@ -4921,7 +4974,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         available_chlorine,
         2,
-        3,
+        4,
         1,
     >(
         module,
@@ -4931,15 +4984,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         available_chlorine,
         2,
-        3,
+        4,
         2,
+    >(
+        module,
+        c"available_chlorine__doubts",
+        c"Available chlorine of bleach from the sodium hypochlorite on its label.\n\nDoubts raised (bits).\nInputs: naocl_pct (%, 0.1 to 20); specific_gravity (1 to 1.3).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        available_chlorine,
+        2,
+        4,
+        3,
     >(
         module,
         c"available_chlorine__cautions",
         c"Available chlorine of bleach from the sodium hypochlorite on its label.\n\nCautions raised (bits).\nInputs: naocl_pct (%, 0.1 to 20); specific_gravity (1 to 1.3).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<available_chlorine, 2, 3>(module, c"all_available_chlorine")?;
-    add_status::<available_chlorine, 2, 3>(module, c"status_available_chlorine")?;
+    add_every::<available_chlorine, 2, 4>(module, c"all_available_chlorine")?;
+    add_status::<available_chlorine, 2, 4>(module, c"status_available_chlorine")?;
     module.add_function(wrap_pyfunction!(one_available_chlorine, module)?)?;
     module.add_function(wrap_pyfunction!(one_batches, module)?)?;
     add_one::<
@@ -5093,7 +5156,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         binder_solids,
         5,
-        5,
+        6,
         0,
     >(
         module,
@@ -5103,7 +5166,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         binder_solids,
         5,
-        5,
+        6,
         1,
     >(
         module,
@@ -5113,7 +5176,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         binder_solids,
         5,
-        5,
+        6,
         2,
     >(
         module,
@@ -5123,7 +5186,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         binder_solids,
         5,
-        5,
+        6,
         3,
     >(
         module,
@@ -5133,15 +5196,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         binder_solids,
         5,
-        5,
+        6,
         4,
+    >(
+        module,
+        c"binder_solids__doubts",
+        c"Solids that dips in a diluted binder, such as soymilk, leave on the cloth, as a range.\n\nDoubts raised (bits).\nInputs: low_pct (%, 0.01 to 50); high_pct (%, 0.01 to 50, >= low_pct); parts_water (0 to 100); pick_up_pct (%, 1 to 500); dips (1 to 50).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        binder_solids,
+        5,
+        6,
+        5,
     >(
         module,
         c"binder_solids__cautions",
         c"Solids that dips in a diluted binder, such as soymilk, leave on the cloth, as a range.\n\nCautions raised (bits).\nInputs: low_pct (%, 0.01 to 50); high_pct (%, 0.01 to 50, >= low_pct); parts_water (0 to 100); pick_up_pct (%, 1 to 500); dips (1 to 50).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<binder_solids, 5, 5>(module, c"all_binder_solids")?;
-    add_status::<binder_solids, 5, 5>(module, c"status_binder_solids")?;
+    add_every::<binder_solids, 5, 6>(module, c"all_binder_solids")?;
+    add_status::<binder_solids, 5, 6>(module, c"status_binder_solids")?;
     module.add_function(wrap_pyfunction!(one_binder_solids, module)?)?;
     add_one::<
         binding_strips,
@@ -5182,7 +5255,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         bleach_dilution,
         8,
-        4,
+        5,
         0,
     >(
         module,
@@ -5192,7 +5265,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         bleach_dilution,
         8,
-        4,
+        5,
         1,
     >(
         module,
@@ -5202,7 +5275,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         bleach_dilution,
         8,
-        4,
+        5,
         2,
     >(
         module,
@@ -5212,15 +5285,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         bleach_dilution,
         8,
-        4,
+        5,
         3,
+    >(
+        module,
+        c"bleach_dilution__doubts",
+        c"Bleach and water for a bath of a given strength, for a given cloth and time.\n\nDoubts raised (bits).\nInputs: volume_ml (ml, 1 to 1000000); target_pct (%, 0.001 to 0.6, <= stock_pct); stock_pct (%, 0.1 to 20); minutes (min, 0.1 to 60); fibre; finish; swatch; in_bath.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        bleach_dilution,
+        8,
+        5,
+        4,
     >(
         module,
         c"bleach_dilution__cautions",
         c"Bleach and water for a bath of a given strength, for a given cloth and time.\n\nCautions raised (bits).\nInputs: volume_ml (ml, 1 to 1000000); target_pct (%, 0.001 to 0.6, <= stock_pct); stock_pct (%, 0.1 to 20); minutes (min, 0.1 to 60); fibre; finish; swatch; in_bath.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<bleach_dilution, 8, 4>(module, c"all_bleach_dilution")?;
-    add_status::<bleach_dilution, 8, 4>(module, c"status_bleach_dilution")?;
+    add_every::<bleach_dilution, 8, 5>(module, c"all_bleach_dilution")?;
+    add_status::<bleach_dilution, 8, 5>(module, c"status_bleach_dilution")?;
     module.add_function(wrap_pyfunction!(one_bleach_dilution, module)?)?;
     module.add_function(wrap_pyfunction!(one_bleach_time, module)?)?;
     add_one::<
@@ -5775,15 +5858,35 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         carried_liquor,
         2,
-        1,
+        3,
         0,
     >(
         module,
-        c"carried_liquor",
+        c"carried_liquor__carried_ml",
         c"Liquor that goods carry out of a bath.\n\nLiquor carried (ml).\nInputs: mass_g (g, 0.01 to 1000000); pick_up_pct (%, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<carried_liquor, 2, 1>(module, c"all_carried_liquor")?;
-    add_status::<carried_liquor, 2, 1>(module, c"status_carried_liquor")?;
+    add_one::<
+        carried_liquor,
+        2,
+        3,
+        1,
+    >(
+        module,
+        c"carried_liquor__doubts",
+        c"Liquor that goods carry out of a bath.\n\nDoubts raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); pick_up_pct (%, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        carried_liquor,
+        2,
+        3,
+        2,
+    >(
+        module,
+        c"carried_liquor__cautions",
+        c"Liquor that goods carry out of a bath.\n\nCautions raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); pick_up_pct (%, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<carried_liquor, 2, 3>(module, c"all_carried_liquor")?;
+    add_status::<carried_liquor, 2, 3>(module, c"status_carried_liquor")?;
     module.add_function(wrap_pyfunction!(one_carried_liquor, module)?)?;
     add_one::<
         casing,
@@ -6029,7 +6132,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         component_check,
         6,
-        3,
+        4,
         0,
     >(
         module,
@@ -6039,7 +6142,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         component_check,
         6,
-        3,
+        4,
         1,
     >(
         module,
@@ -6049,15 +6152,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         component_check,
         6,
-        3,
+        4,
         2,
+    >(
+        module,
+        c"component_check__doubts",
+        c"Whether one part of a garment bears a bath, and whether it takes colour there.\n\nDoubts raised (bits).\nInputs: fibre; finish; swatch; bath; temperature_c (degC, 0 to 100); minutes (min, 0 to 1440).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        component_check,
+        6,
+        4,
+        3,
     >(
         module,
         c"component_check__cautions",
         c"Whether one part of a garment bears a bath, and whether it takes colour there.\n\nCautions raised (bits).\nInputs: fibre; finish; swatch; bath; temperature_c (degC, 0 to 100); minutes (min, 0 to 1440).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<component_check, 6, 3>(module, c"all_component_check")?;
-    add_status::<component_check, 6, 3>(module, c"status_component_check")?;
+    add_every::<component_check, 6, 4>(module, c"all_component_check")?;
+    add_status::<component_check, 6, 4>(module, c"status_component_check")?;
     module.add_function(wrap_pyfunction!(one_component_check, module)?)?;
     add_one::<
         cover_mark,
@@ -7723,7 +7836,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         neutraliser,
         7,
-        4,
+        5,
         0,
     >(
         module,
@@ -7733,7 +7846,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         neutraliser,
         7,
-        4,
+        5,
         1,
     >(
         module,
@@ -7743,7 +7856,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         neutraliser,
         7,
-        4,
+        5,
         2,
     >(
         module,
@@ -7753,15 +7866,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         neutraliser,
         7,
-        4,
+        5,
         3,
+    >(
+        module,
+        c"neutraliser__doubts",
+        c"Neutraliser for the chlorine that goods still carry after draining and rinsing.\n\nDoubts raised (bits).\nInputs: carried_ml (ml, 0 to 1000000); chlorine_pct (%, 0 to 0.6); reaction; stage; in_bath; purity_pct (%, 0.1 to 100); excess_pct (%, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        neutraliser,
+        7,
+        5,
+        4,
     >(
         module,
         c"neutraliser__cautions",
         c"Neutraliser for the chlorine that goods still carry after draining and rinsing.\n\nCautions raised (bits).\nInputs: carried_ml (ml, 0 to 1000000); chlorine_pct (%, 0 to 0.6); reaction; stage; in_bath; purity_pct (%, 0.1 to 100); excess_pct (%, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<neutraliser, 7, 4>(module, c"all_neutraliser")?;
-    add_status::<neutraliser, 7, 4>(module, c"status_neutraliser")?;
+    add_every::<neutraliser, 7, 5>(module, c"all_neutraliser")?;
+    add_status::<neutraliser, 7, 5>(module, c"status_neutraliser")?;
     module.add_function(wrap_pyfunction!(one_neutraliser, module)?)?;
     add_one::<
         off_centre_opening,
@@ -8164,7 +8287,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         rinses,
         4,
-        5,
+        6,
         0,
     >(
         module,
@@ -8174,7 +8297,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         rinses,
         4,
-        5,
+        6,
         1,
     >(
         module,
@@ -8184,7 +8307,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         rinses,
         4,
-        5,
+        6,
         2,
     >(
         module,
@@ -8194,7 +8317,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         rinses,
         4,
-        5,
+        6,
         3,
     >(
         module,
@@ -8204,15 +8327,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         rinses,
         4,
-        5,
+        6,
         4,
+    >(
+        module,
+        c"rinses__doubts",
+        c"Rinses that thin the liquor carried over to a share of what it was, as a range.\n\nDoubts raised (bits).\nInputs: carried_low_ml (ml, 0.01 to 10000000); carried_high_ml (ml, 0.01 to 10000000, >= carried_low_ml); fresh_ml (ml, 0.01 to 100000000); share_left (0.000000001 to 1).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        rinses,
+        4,
+        6,
+        5,
     >(
         module,
         c"rinses__cautions",
         c"Rinses that thin the liquor carried over to a share of what it was, as a range.\n\nCautions raised (bits).\nInputs: carried_low_ml (ml, 0.01 to 10000000); carried_high_ml (ml, 0.01 to 10000000, >= carried_low_ml); fresh_ml (ml, 0.01 to 100000000); share_left (0.000000001 to 1).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<rinses, 4, 5>(module, c"all_rinses")?;
-    add_status::<rinses, 4, 5>(module, c"status_rinses")?;
+    add_every::<rinses, 4, 6>(module, c"all_rinses")?;
+    add_status::<rinses, 4, 6>(module, c"status_rinses")?;
     module.add_function(wrap_pyfunction!(one_rinses, module)?)?;
     module.add_function(wrap_pyfunction!(one_round_set, module)?)?;
     add_one::<

@@ -694,6 +694,7 @@ class StockVolume(NamedTuple, Generic[_N, _B]):
 class AvailableChlorine(NamedTuple, Generic[_N, _B]):
     available_pct: _N
     trade_pct: _N
+    doubts: _B
     cautions: _B
 
 class Batches(NamedTuple):
@@ -702,6 +703,7 @@ class Batches(NamedTuple):
     least: int
     capacity_g: float
     heaviest_g: float
+    doubts: int
     cautions: int
 
 class BathVolume(NamedTuple, Generic[_N, _B]):
@@ -725,6 +727,7 @@ class BinderSolids(NamedTuple, Generic[_N, _B]):
     bath_high_pct: _N
     owf_low_pct: _N
     owf_high_pct: _N
+    doubts: _B
     cautions: _B
 
 class BindingStrips(NamedTuple, Generic[_N, _C]):
@@ -735,12 +738,14 @@ class BleachDilution(NamedTuple, Generic[_N, _B]):
     bleach_ml: _N
     water_ml: _N
     parts_water: _N
+    doubts: _B
     cautions: _B
 
 class BleachTime(NamedTuple):
     time_min: float
     next_swatch_min: float
     rate: float
+    doubts: int
     cautions: int
 
 class BoxPleats(NamedTuple, Generic[_N, _C, _B]):
@@ -772,6 +777,11 @@ class CapEase(NamedTuple, Generic[_N]):
     ease: _N
     ease_pct: _N
 
+class CarriedLiquor(NamedTuple, Generic[_N, _B]):
+    carried_ml: _N
+    doubts: _B
+    cautions: _B
+
 class Casing(NamedTuple, Generic[_N]):
     depth: _N
     allowance: _N
@@ -793,6 +803,7 @@ class CircleSkirtOnCloth(NamedTuple, Generic[_N]):
 class ComponentCheck(NamedTuple, Generic[_C, _B]):
     bears: _C
     colour: _C
+    doubts: _B
     cautions: _B
 
 class CoverMark(NamedTuple, Generic[_N]):
@@ -967,6 +978,7 @@ class LiquorShares(NamedTuple):
     waters_ml: NDArray[np.float64]
     bath_ml: float
     water_ml: float
+    doubts: int
     cautions: int
 
 class LoopSlack(NamedTuple, Generic[_N, _B]):
@@ -976,6 +988,7 @@ class LoopSlack(NamedTuple, Generic[_N, _B]):
 class MixTemperature(NamedTuple):
     temperature_c: float
     volume_ml: float
+    doubts: int
     cautions: int
 
 class NegativeEase(NamedTuple, Generic[_N]):
@@ -987,6 +1000,7 @@ class Neutraliser(NamedTuple, Generic[_N, _B]):
     chlorine_g: _N
     amount_g: _N
     ratio: _N
+    doubts: _B
     cautions: _B
 
 class OffCentreOpening(NamedTuple, Generic[_N, _B]):
@@ -1073,6 +1087,7 @@ class Rinses(NamedTuple, Generic[_N, _C, _B]):
     rinses_high: _C
     left: _N
     water_ml: _N
+    doubts: _B
     cautions: _B
 
 class RoundedSet(NamedTuple):
@@ -1278,7 +1293,8 @@ def assistant_volume(mass_g: float, ratio: float, grams: float, stock_pct: float
 def assistant_volume(mass_g: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co, grams: _ArrayLikeFloat_co, stock_pct: _ArrayLikeFloat_co) -> StockVolume[NDArray[np.float64], NDArray[np.uint64]]:
     """Volume of a stock solution for so many grams in a litre of bath.
 
-    `stock = mass · ratio · grams / (10 · stock_pct)`: salt, soda and other assistants go by the bath, not by the goods.
+    `stock = mass · ratio · grams / (10 · stock_pct)`: salt, soda and other assistants go by the bath, not by the goods. Usual
+    are up to 100 g of salt; more than 150 g in a litre, and a stock outside 0.05 to 50, are doubted.
 
     Parameters
     ----------
@@ -1309,7 +1325,7 @@ def assistant_volume(mass_g: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co, gram
 
     Notes
     -----
-    Source: R. Sohel, textile calculation pages, 2014-12 and 2015-01.
+    Source: R. Sohel, textile calculation pages, 2014-12 and 2015-01. Where doubts begin: common practice, no source.
 
     Example: assistant_volume(mass_g=5, ratio=10, grams=20, stock_pct=25) gives stock_ml 4, amount_g 1, doubts 0, cautions 7
     """
@@ -1324,7 +1340,8 @@ def available_chlorine(naocl_pct: _ArrayLikeFloat_co, specific_gravity: _ArrayLi
     `available = NaOCl · 70.906 / 74.442`. Labels mix three percentages: sodium hypochlorite by mass, available chlorine by
     mass, and grams of available chlorine in 100 ml; a bottle marked 10 or 12.5 usually means the last. Which one a label
     means changes the answer by up to a fifth. A public health table that takes 5 % hypochlorite as 5 % available chlorine
-    is 5 % off, on purpose. Bleach weakens in store: an old bottle is weaker than its label, never stronger.
+    is 5 % off, on purpose. Bleach weakens in store: an old bottle is weaker than its label, never stronger. Outside 1 to
+    15 % the strength is doubted: 0.05 may be a share for 5 %.
 
     Parameters
     ----------
@@ -1339,6 +1356,8 @@ def available_chlorine(naocl_pct: _ArrayLikeFloat_co, specific_gravity: _ArrayLi
         Available chlorine by mass (%)
     trade_pct : float
         Available chlorine in grams in 100 ml, which the trade also calls percent (%)
+    doubts : int
+        Doubts raised (bits)
     cautions : int
         Cautions raised (bits)
 
@@ -1350,9 +1369,10 @@ def available_chlorine(naocl_pct: _ArrayLikeFloat_co, specific_gravity: _ArrayLi
     Notes
     -----
     Source: Molar masses of Cl2 and NaOCl. *Handbook of Chlorination*, Van Nostrand Reinhold 1972, after a supplier's product
-    profile (trade percent). A specific gravity of 1.1: a worked example on a pool-chemistry forum.
+    profile (trade percent). A specific gravity of 1.1: a worked example on a pool-chemistry forum. Bottles of 1 to 15 %:
+    common practice, no source.
 
-    Example: available_chlorine(naocl_pct=5.25, specific_gravity=1.1) gives available_pct 5.0006, cautions 113
+    Example: available_chlorine(naocl_pct=5.25, specific_gravity=1.1) gives available_pct 5.0006, doubts 0, cautions 113
     """
 
 def batches(masses_g: Sequence[float] | NDArray[Any], vessel_ml: float, ratio: float, fill: float = ...) -> Batches:
@@ -1385,6 +1405,8 @@ def batches(masses_g: Sequence[float] | NDArray[Any], vessel_ml: float, ratio: f
         Most that the vessel takes at once (g)
     heaviest_g : float
         Heaviest bath (g)
+    doubts : int
+        Doubts raised (bits)
     cautions : int
         Cautions raised (bits)
 
@@ -1398,7 +1420,7 @@ def batches(masses_g: Sequence[float] | NDArray[Any], vessel_ml: float, ratio: f
     -----
     Source: Arithmetic; first fit decreasing is a usual method. Three quarters full is common practice, no source.
 
-    Example: batches(masses_g=[170, 380, 120, 200], vessel_ml=12000, ratio=18, fill=0.75) gives numbers 2 1 1 2, batches 2, least 2, capacity_g 500, heaviest_g 500, cautions 1029
+    Example: batches(masses_g=[170, 380, 120, 200], vessel_ml=12000, ratio=18, fill=0.75) gives numbers 2 1 1 2, batches 2, least 2, capacity_g 500, heaviest_g 500, doubts 0, cautions 517
     """
 
 @overload
@@ -1646,7 +1668,8 @@ def binder_solids(low_pct: _ArrayLikeFloat_co, high_pct: _ArrayLikeFloat_co, par
 
     `bath = solids / (1 + parts)`; each dip, dried between, leaves `bath · pick_up / 100` on weight of fibre. Homemade soymilk
     holds about 10 % of bean, bought 3 to 6 % of solids: the two are not the same measure, so read the label. A binder of
-    food goes off: make it fresh, keep it cool, throw it away when it smells, and tell those who have an allergy to it.
+    food goes off: make it fresh, keep it cool, throw it away when it smells, and tell those who have an allergy to it. Solids
+    outside 0.1 to 20 % and a pick-up below 10 % are doubted.
 
     Parameters
     ----------
@@ -1671,6 +1694,8 @@ def binder_solids(low_pct: _ArrayLikeFloat_co, high_pct: _ArrayLikeFloat_co, par
         Solids on weight of fibre after all dips, least (%)
     owf_high_pct : float
         Solids on weight of fibre after all dips, most (%)
+    doubts : int
+        Doubts raised (bits)
     cautions : int
         Cautions raised (bits)
 
@@ -1681,9 +1706,10 @@ def binder_solids(low_pct: _ArrayLikeFloat_co, high_pct: _ArrayLikeFloat_co, par
 
     Notes
     -----
-    Source: Arithmetic. Strengths and 1 part to 5 of water: vickifearon.com; rachelbakewell; tondro.com, 2009.
+    Source: Arithmetic. Strengths and 1 part to 5 of water: vickifearon.com; rachelbakewell; tondro.com, 2009. Where doubts begin:
+    common practice, no source.
 
-    Example: binder_solids(low_pct=3, high_pct=6, parts_water=5, pick_up_pct=90, dips=4) gives bath_low_pct 0.5, bath_high_pct 1, owf_low_pct 1.8, owf_high_pct 3.6, cautions 1
+    Example: binder_solids(low_pct=3, high_pct=6, parts_water=5, pick_up_pct=90, dips=4) gives bath_low_pct 0.5, bath_high_pct 1, owf_low_pct 1.8, owf_high_pct 3.6, doubts 0, cautions 1
     """
 
 @overload
@@ -1778,6 +1804,8 @@ def bleach_dilution(volume_ml: _ArrayLikeFloat_co, target_pct: _ArrayLikeFloat_c
     at most, by the product's label and by your swatch, and sooner when the colour is reached. Test first: 15 ml bleach in
     60 ml water on a hidden seam for a minute, or better a row of timed swatches (`bleach_time`).
 
+    Usual are a target up to 0.46 %, a bottle of 1 to 15 %, up to 30 minutes and at least 50 ml; beyond that there are doubts.
+
     Parameters
     ----------
     volume_ml : array_like
@@ -1805,6 +1833,8 @@ def bleach_dilution(volume_ml: _ArrayLikeFloat_co, target_pct: _ArrayLikeFloat_c
         Cold water it is added to (ml)
     parts_water : float
         Parts of water to one of bleach
+    doubts : int
+        Doubts raised (bits)
     cautions : int
         Cautions raised (bits)
 
@@ -1818,10 +1848,11 @@ def bleach_dilution(volume_ml: _ArrayLikeFloat_co, target_pct: _ArrayLikeFloat_c
     Notes
     -----
     Source: WHO, *Infection Prevention and Control of Epidemic- and Pandemic-Prone Acute Respiratory Infections in Health Care*,
-    2014, Annex G (dilution; 30 minutes of immersion, above which a caution is raised). Northwestern Health Unit, Ontario
-    (everyday strengths: 0.01 to 0.45 %). Test on a hidden seam: a supplier's laundry sheet.
+    2014, Annex G (dilution; 30 minutes of immersion, above which there is a doubt). Northwestern Health Unit, Ontario
+    (everyday strengths: 0.01 to 0.45 %). Test on a hidden seam: a supplier's laundry sheet. Bottles of 1 to 15 %: common
+    practice, no source.
 
-    Example: bleach_dilution(volume_ml=10000, target_pct=0.05, stock_pct=5, minutes=10, fibre='linen', finish='plain', swatch='passed', in_bath='water_only') gives bleach_ml 100, water_ml 9900, parts_water 99, cautions 113
+    Example: bleach_dilution(volume_ml=10000, target_pct=0.05, stock_pct=5, minutes=10, fibre='linen', finish='plain', swatch='passed', in_bath='water_only') gives bleach_ml 100, water_ml 9900, parts_water 99, doubts 0, cautions 113
     """
 
 def bleach_time(times_min: Sequence[float] | NDArray[Any], shades: Sequence[float] | NDArray[Any], target: float, limit_min: float, fibre: Fibre | str | int, finish: Finish | str | int, swatch: Swatch | str | int, in_bath: InBath | str | int, floor: float = ...) -> BleachTime:
@@ -1862,6 +1893,8 @@ def bleach_time(times_min: Sequence[float] | NDArray[Any], shades: Sequence[floa
         Time for the next swatch: the time found, but never more than twice the longest swatch (min)
     rate : float
         Share of the way to the floor gone in a minute, as a rate: the shade falls by e^-rate
+    doubts : int
+        Doubts raised (bits)
     cautions : int
         Cautions raised (bits)
 
@@ -1874,10 +1907,10 @@ def bleach_time(times_min: Sequence[float] | NDArray[Any], shades: Sequence[floa
 
     Notes
     -----
-    Source: First-order fading, fitted to the user's own swatches. WHO 2014, Annex G: 30 minutes of immersion, above which a
-    caution is raised.
+    Source: First-order fading, fitted to the user's own swatches. WHO 2014, Annex G: 30 minutes of immersion; a time or a swatch
+    longer than that is doubted.
 
-    Example: bleach_time(times_min=[0, 10], shades=[4, 2.4], target=1, limit_min=30, fibre='linen', finish='plain', swatch='passed', in_bath='water_only', floor=0) gives time_min 27.1, next_swatch_min 20, rate 0.0511, cautions 625
+    Example: bleach_time(times_min=[0, 10], shades=[4, 2.4], target=1, limit_min=30, fibre='linen', finish='plain', swatch='passed', in_bath='water_only', floor=0) gives time_min 27.1, next_swatch_min 20, rate 0.0511, doubts 0, cautions 369
     """
 
 @overload
@@ -2430,14 +2463,15 @@ def cap_width_bound(cap: _ArrayLikeFloat_co, height: _ArrayLikeFloat_co) -> NDAr
     """
 
 @overload
-def carried_liquor(mass_g: float, pick_up_pct: float) -> float: ...  # type: ignore[overload-overlap]
+def carried_liquor(mass_g: float, pick_up_pct: float) -> CarriedLiquor[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def carried_liquor(mass_g: _ArrayLikeFloat_co, pick_up_pct: _ArrayLikeFloat_co) -> NDArray[np.float64]:
+def carried_liquor(mass_g: _ArrayLikeFloat_co, pick_up_pct: _ArrayLikeFloat_co) -> CarriedLiquor[NDArray[np.float64], NDArray[np.uint64]]:
     """Liquor that goods carry out of a bath.
 
     `carried = mass · pick_up / 100`, a litre taken as a kilogram. Weigh the goods dripping, drained and wrung: that is the
-    pick-up, and it differs by several times. It decides how often to rinse.
+    pick-up, and it differs by several times. It decides how often to rinse. Cloth spun dry holds more than 10 %, so less is
+    doubted. Let hot goods cool before wringing.
 
     Parameters
     ----------
@@ -2448,8 +2482,12 @@ def carried_liquor(mass_g: _ArrayLikeFloat_co, pick_up_pct: _ArrayLikeFloat_co) 
 
     Returns
     -------
-    float
+    carried_ml : float
         Liquor carried (ml)
+    doubts : int
+        Doubts raised (bits)
+    cautions : int
+        Cautions raised (bits)
 
     Raises
     ------
@@ -2458,9 +2496,10 @@ def carried_liquor(mass_g: _ArrayLikeFloat_co, pick_up_pct: _ArrayLikeFloat_co) 
 
     Notes
     -----
-    Source: Definition of pick-up. `tests/vectors/carried_liquor.csv` has hand-worked rows.
+    Source: Definition of pick-up. `tests/vectors/carried_liquor.csv` has hand-worked rows. Where doubts begin: common practice, no
+    source.
 
-    Example: carried_liquor(mass_g=380, pick_up_pct=90) gives 342
+    Example: carried_liquor(mass_g=380, pick_up_pct=90) gives carried_ml 342, doubts 0, cautions 5
     """
 
 @overload
@@ -2783,6 +2822,9 @@ def component_check(fibre: Fibre | str | int, finish: Finish | str | int, swatch
     ruins whatever the swatch (wool, silk, hair, leather, elastane, acetate, polyamide, rubber; colours not fast;
     flame-retardant finishes) stays refused. Thread and lining of polyester come out of a plant dye as they went in.
 
+    Usual are chlorine bleach up to 30 °C and 30 minutes, other baths up to 40 °C for an unknown fibre, 60 °C for rubber,
+    elastane, acetate and leather and 4 hours above 60 °C for any; beyond that there are doubts.
+
     To find a fibre out, a burn test tells the family only, and nothing of a blend, a coated or a fused cloth: a snip the
     size of a thread, in tweezers, over water or a metal tray, window open, hair tied back, no child near.
 
@@ -2807,6 +2849,8 @@ def component_check(fibre: Fibre | str | int, finish: Finish | str | int, swatch
         0: it bears the bath; 1: a swatch decides; 2: it does not, so take it off first
     colour : int
         Colour it takes in this bath: 0 none, 1 some or not sure, 2 well
+    doubts : int
+        Doubts raised (bits)
     cautions : int
         Cautions raised (bits)
 
@@ -2819,10 +2863,9 @@ def component_check(fibre: Fibre | str | int, finish: Finish | str | int, swatch
     -----
     Source: Colour: University of Borås, *Textile chemistry*, dye classes. Chlorine: laundry guides that agree (wool, silk, mohair,
     leather, spandex, colours not fast); thespruce.com, howtodothings.com (acetate, elastic, flame-retardant). From memory:
-    polyamide and resin finishes; that chlorine bleach above 30 °C or 30 minutes, rubber and acetate above 60 °C, and an
-    unknown fibre above 40 °C are beyond what is usual.
+    polyamide and resin finishes; where heat and time are beyond what is usual (30 minutes of bleach: WHO 2014, Annex G).
 
-    Example: component_check(fibre='cotton', finish='plain', swatch='untried', bath='chlorine_bleach', temperature_c=20, minutes=10) gives bears 1, colour 0, cautions 113
+    Example: component_check(fibre='cotton', finish='plain', swatch='untried', bath='chlorine_bleach', temperature_c=20, minutes=10) gives bears 1, colour 0, doubts 0, cautions 113
     """
 
 @overload
@@ -4765,6 +4808,8 @@ def liquor_shares(masses_g: Sequence[float] | NDArray[Any], pooled_ml: float, ra
         All baths together, topped up (ml)
     water_ml : float
         Fresh water to top all of them up (ml)
+    doubts : int
+        Doubts raised (bits)
     cautions : int
         Cautions raised (bits)
 
@@ -4778,7 +4823,7 @@ def liquor_shares(masses_g: Sequence[float] | NDArray[Any], pooled_ml: float, ra
     -----
     Source: Proportion. `tests/vectors/liquor_shares.csv` has a hand-worked row.
 
-    Example: liquor_shares(masses_g=[380, 170], pooled_ml=7000, ratio=20) gives shares_ml 4836.36 2163.64, waters_ml 2763.64 1236.36, bath_ml 11000, water_ml 4000, cautions 1029
+    Example: liquor_shares(masses_g=[380, 170], pooled_ml=7000, ratio=20) gives shares_ml 4836.36 2163.64, waters_ml 2763.64 1236.36, bath_ml 11000, water_ml 4000, doubts 0, cautions 517
     """
 
 @overload
@@ -4831,7 +4876,8 @@ def mix_temperature(volumes_ml: Sequence[float] | NDArray[Any], temperatures_c: 
     """Temperature of liquors of several temperatures poured together, with the goods.
 
     `T = sum(m c T) / sum(m c)`, water and liquor at 4.18 J/(g °C) and a gram a millilitre. What the vessel takes is left
-    out, so the bath comes out nearer the room's temperature than this: measure it. Pour hot into cold, slowly.
+    out, so the bath comes out nearer the room's temperature than this: measure it. Pour hot into cold, slowly. Goods warmer
+    than 40 °C are doubted (68 may be in Fahrenheit), and so is less than 50 ml in all.
 
     Parameters
     ----------
@@ -4852,6 +4898,8 @@ def mix_temperature(volumes_ml: Sequence[float] | NDArray[Any], temperatures_c: 
         Temperature before the pot and the air have taken their part (degC)
     volume_ml : float
         Volume of liquor (ml)
+    doubts : int
+        Doubts raised (bits)
     cautions : int
         Cautions raised (bits)
 
@@ -4863,9 +4911,10 @@ def mix_temperature(volumes_ml: Sequence[float] | NDArray[Any], temperatures_c: 
     Notes
     -----
     Source: Balance of heat. Cotton 1.22 to 1.35 J/(g °C): table of specific heats in a text on the physics of textile fibres. Water
-    4.18: from memory. Wet goods: give the liquor they hold as one of the liquors.
+    4.18: from memory. Wet goods: give the liquor they hold as one of the liquors. Where doubts begin: common practice, no
+    source.
 
-    Example: mix_temperature(volumes_ml=[3000, 1000], temperatures_c=[20, 100], goods_g=0, goods_temperature_c=20, goods_heat=1.3) gives temperature_c 40, volume_ml 4000, cautions 5
+    Example: mix_temperature(volumes_ml=[3000, 1000], temperatures_c=[20, 100], goods_g=0, goods_temperature_c=20, goods_heat=1.3) gives temperature_c 40, volume_ml 4000, doubts 0, cautions 5
     """
 
 @overload
@@ -4960,6 +5009,9 @@ def neutraliser(carried_ml: _ArrayLikeFloat_co, chlorine_pct: _ArrayLikeFloat_co
     thiosulfate: 0.637 times as much. It is a separate bath of fresh water, and rinsing well is the main thing: this is for
     the rest. Fibre is not asked here, as goods that ought never have met bleach need it most.
 
+    Doubted are liquor of more than 0.1 % (rinse again first), peroxide of more than 50 % and any purity of 1 % or less, and
+    an excess below 1 %.
+
     Parameters
     ----------
     carried_ml : array_like
@@ -4985,6 +5037,8 @@ def neutraliser(carried_ml: _ArrayLikeFloat_co, chlorine_pct: _ArrayLikeFloat_co
         Neutraliser to weigh out, excess included (g)
     ratio : float
         Grams of the pure stuff for a gram of available chlorine, excess left out
+    doubts : int
+        Doubts raised (bits)
     cautions : int
         Cautions raised (bits)
 
@@ -4997,9 +5051,9 @@ def neutraliser(carried_ml: _ArrayLikeFloat_co, chlorine_pct: _ArrayLikeFloat_co
     Notes
     -----
     Source: Molar masses. Hach support document TE213 (7.0 mg of thiosulfate crystals for 1 mg of chlorine). AWWA, *Disinfection of
-    Pipelines and Storage Facilities Field Guide*, table 7-2 (field doses).
+    Pipelines and Storage Facilities Field Guide*, table 7-2 (field doses). Where doubts begin: common practice, no source.
 
-    Example: neutraliser(carried_ml=500, chlorine_pct=0.02, reaction='thiosulfate_to_tetrathionate', stage='fresh_bath', in_bath='water_only', purity_pct=100, excess_pct=0) gives chlorine_g 0.1, amount_g 0.7, ratio 7, cautions 177
+    Example: neutraliser(carried_ml=500, chlorine_pct=0.02, reaction='thiosulfate_to_tetrathionate', stage='fresh_bath', in_bath='water_only', purity_pct=100, excess_pct=0) gives chlorine_g 0.1, amount_g 0.7, ratio 7, doubts 0, cautions 177
     """
 
 @overload
@@ -5115,7 +5169,8 @@ def owf(mass_g: _ArrayLikeFloat_co, pct: _ArrayLikeFloat_co) -> Owf[NDArray[np.f
     """Mass of a dye, mordant or assistant from its percentage on weight of fibre.
 
     `amount = mass · pct / 100`, the mass being that of the dry goods. Say of a plant dyestuff whether it is weighed
-    fresh, frozen or dry: the percentages differ by several times. Not for bleach, whose strength and time decide.
+    fresh, frozen or dry: the percentages differ by several times. Not for bleach, whose strength and time decide. Above 100 %
+    or below 0.1 %, and for goods of less than 2 g, there are doubts.
 
     Parameters
     ----------
@@ -5140,7 +5195,7 @@ def owf(mass_g: _ArrayLikeFloat_co, pct: _ArrayLikeFloat_co) -> Owf[NDArray[np.f
 
     Notes
     -----
-    Source: E. M. Mairet, *A Book on Vegetable Dyes*, 1916, and *Vegetable Dyes*, 1924 (recipes by weight of wool and cotton).
+    Source: E. M. Mairet, *A Book on Vegetable Dyes*, 1916, and *Vegetable Dyes*, 1924 (recipes by weight of wool and cotton). Where doubts begin: common practice, no source.
 
     Example: owf(mass_g=380, pct=15) gives amount_g 57, doubts 0, cautions 3
     """
@@ -5402,7 +5457,8 @@ def plant_dyestuff(mass_g: _ArrayLikeFloat_co, low_pct: _ArrayLikeFloat_co, high
     `mass · pct / 100`, low and high; where the recipe weighs it otherwise than it is at hand, turned by the range of fresh
     to dry. Frozen counts as fresh. Season, soil, part of the plant and water decide the colour more than the scale: dye a
     swatch. More extractions of the same matter give paler baths of another hue, so they are not added up here. Not every
-    plant is harmless: know what it is, never cook it in vessels for food.
+    plant is harmless: know what it is, never cook it in vessels for food. Below 1 %, above 100 % of what is dry at hand, and
+    for goods of less than 2 g, there are doubts.
 
     Parameters
     ----------
@@ -5477,7 +5533,7 @@ def pooled_strength(volumes_ml: Sequence[float] | NDArray[Any], strengths_pct: S
     -----
     Source: Balance of mass, volumes taken to add up.
 
-    Example: pooled_strength(volumes_ml=[4000, 3000], strengths_pct=[0.5, 1.2]) gives strength_pct 0.8, volume_ml 7000, cautions 3
+    Example: pooled_strength(volumes_ml=[4000, 3000], strengths_pct=[0.5, 1.2]) gives strength_pct 0.8, volume_ml 7000, cautions 35
     """
 
 @overload
@@ -5727,7 +5783,8 @@ def rinses(carried_low_ml: _ArrayLikeFloat_co, carried_high_ml: _ArrayLikeFloat_
 
     Each rinse leaves `carried / (carried + fresh)` of it. What the goods carry between rinses is the main term and is never
     known well: give a low and a high. It tells of the liquor between the fibres only; what the fibre itself holds leaves
-    in its own time, so rinse until the water runs clear, or has no smell, whatever is printed here.
+    in its own time, so rinse until the water runs clear, or has no smell, whatever is printed here. Less fresh water than the
+    goods carry is doubted (litres?), and so is a share above a half (1 for 1 %?). The first rinse after a hot bath is warm.
 
     Parameters
     ----------
@@ -5750,6 +5807,8 @@ def rinses(carried_low_ml: _ArrayLikeFloat_co, carried_high_ml: _ArrayLikeFloat_
         Share of the first liquor left after the most rinses, where the goods carry most
     water_ml : float
         Fresh water for the most rinses (ml)
+    doubts : int
+        Doubts raised (bits)
     cautions : int
         Cautions raised (bits)
 
@@ -5763,7 +5822,7 @@ def rinses(carried_low_ml: _ArrayLikeFloat_co, carried_high_ml: _ArrayLikeFloat_
     -----
     Source: Balance of mass, each rinse fully mixed. `tests/vectors/rinses.csv` has hand-worked rows.
 
-    Example: rinses(carried_low_ml=300, carried_high_ml=1000, fresh_ml=5000, share_left=0.01) gives rinses_low 2, rinses_high 3, left 0.00463, water_ml 15000, cautions 1
+    Example: rinses(carried_low_ml=300, carried_high_ml=1000, fresh_ml=5000, share_left=0.01) gives rinses_low 2, rinses_high 3, left 0.00463, water_ml 15000, doubts 0, cautions 5
     """
 
 def round_set(lengths: Sequence[float] | NDArray[Any], graduation: float = ...) -> RoundedSet:
@@ -6537,7 +6596,8 @@ def stock_volume(mass_g: float, pct: float, stock_pct: float) -> StockVolume[flo
 def stock_volume(mass_g: _ArrayLikeFloat_co, pct: _ArrayLikeFloat_co, stock_pct: _ArrayLikeFloat_co) -> StockVolume[NDArray[np.float64], NDArray[np.uint64]]:
     """Volume of a stock solution for a percentage on weight of fibre.
 
-    `stock = mass · pct / stock_pct`, the stock in grams in 100 ml. For dye, mordant or assistant; not for bleach.
+    `stock = mass · pct / stock_pct`, the stock in grams in 100 ml. For dye, mordant or assistant; not for bleach. Usual is a
+    stock of 0.05 to 50; outside it, and as for `owf`, there are doubts.
 
     Parameters
     ----------
@@ -6566,7 +6626,7 @@ def stock_volume(mass_g: _ArrayLikeFloat_co, pct: _ArrayLikeFloat_co, stock_pct:
 
     Notes
     -----
-    Source: R. Sohel, textile calculation pages, 2014-12 to 2015-04.
+    Source: R. Sohel, textile calculation pages, 2014-12 to 2015-04. Where doubts begin: common practice, no source.
 
     Example: stock_volume(mass_g=5, pct=2, stock_pct=0.5) gives stock_ml 20, amount_g 0.1, doubts 0, cautions 3
     """
@@ -7571,6 +7631,7 @@ __all__ = [
     "ButtonholeMark",
     "CM",
     "CapEase",
+    "CarriedLiquor",
     "Casing",
     "CircleSkirt",
     "CircleSkirtOnCloth",

@@ -28,7 +28,7 @@ buttonhole: np.ufunc
 cap_ease: recloth.CapEase[np.ufunc]
 cap_for_ease: np.ufunc
 cap_width_bound: np.ufunc
-carried_liquor: np.ufunc
+carried_liquor: recloth.CarriedLiquor[np.ufunc, np.ufunc]
 casing: recloth.Casing[np.ufunc]
 ciede2000: np.ufunc
 circle_skirt: recloth.CircleSkirt[np.ufunc]
