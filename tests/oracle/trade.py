@@ -34,7 +34,7 @@ def whole(number):
 
 def legs(intake, length):
     leg = mp.sqrt(intake**2 / 4 + length**2)
-    return leg, mp.degrees(2 * mp.asin(intake / (2 * leg)))
+    return leg, mp.degrees(2 * common.asin(intake / (2 * leg)))
 
 
 def dart(row):
@@ -54,7 +54,7 @@ def dart_in_panel(row):
 
 
 def dart_turned(row):
-    half_angle = mp.asin(row["intake"] / (2 * row["leg"]))
+    half_angle = common.asin(row["intake"] / (2 * row["leg"]))
     return {"value": 2 * row["new_leg"] * mp.sin(half_angle)}
 
 

@@ -228,17 +228,18 @@ pub fn circle_skirt_fraction(
 
     let width =
         |fraction: f64| (waist / (TAU * fraction) + length) * across(TAU * fraction / pieces);
-    let fits = |fraction: f64| !above(width(fraction), cloth_width);
+    let fits = |fraction: f64| width(fraction) <= cloth_width;
+    let nearly_fits = |fraction: f64| !above(width(fraction), cloth_width);
     // From a sliver to pieces of a half ring the width rises at most once and then falls, and so it does from there to
     // full rings. So on each stretch, where the fuller end does not fit and the other does, there is one crossing.
     let fullest = pieces.min(4.0);
     let half_rings = (pieces / 2.0).min(fullest);
     let sliver = 0.01;
-    let fraction = if fits(fullest) {
+    let fraction = if nearly_fits(fullest) {
         fullest
-    } else if fits(half_rings) {
+    } else if nearly_fits(half_rings) {
         last_that_fits(half_rings, fullest, fits)
-    } else if fits(sliver) {
+    } else if nearly_fits(sliver) {
         last_that_fits(sliver, half_rings, fits)
     } else {
         let least = width(fullest).min(width(half_rings)).min(width(sliver));
