@@ -300,7 +300,7 @@ def button_for_hole(row):
 
 
 def holes_left(row):
-    steps = whole((row["edge"] - row["first"]) / row["pitch"])
+    steps = whole(max(row["edge"] - row["first"], 0) / row["pitch"])
     last = row["first"] + steps * row["pitch"]
     to_end = row["edge"] - last
     return {"count": steps + 1, "last": last, "to_end": to_end, "doubts": HOLE_NEAR_SEAM * (to_end < 12 - DUST)}
