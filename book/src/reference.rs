@@ -29,7 +29,7 @@ struct Status {
 
 #[derive(Deserialize)]
 struct Bit {
-    bit: u32,
+    bit: u64,
     name: String,
     text: String,
 }

@@ -42,6 +42,11 @@ class Row(dict):
         return [mpf(float(item)) for item in self.text(name).split()]
 
 
+def asin(sine):
+    """Of a sine that rounded lengths may put a hair past 1."""
+    return mp.asin(min(sine, mpf(1)))
+
+
 def read(name):
     """The rows of one vectors file: id, inputs, status, outputs (as text), tolerance."""
     with open(VECTORS / f"{name}.csv", newline="", encoding="utf-8") as file:

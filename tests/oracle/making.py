@@ -200,7 +200,7 @@ def v_neck(row):
     edge = mp.sqrt(row["half_width"] ** 2 + row["depth"] ** 2)
     return {
         "edge": edge,
-        "off_grain_deg": mp.degrees(mp.asin(row["half_width"] / edge)),
+        "off_grain_deg": mp.degrees(common.asin(row["half_width"] / edge)),
         "stay": row["stay_ratio"] * edge,
     }
 

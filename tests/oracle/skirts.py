@@ -36,12 +36,12 @@ def double_dart(row):
 
 
 def dart_from_gape(row):
-    half_angle = mp.asin(row["gape"] / (2 * row["gape_distance"]))
+    half_angle = common.asin(row["gape"] / (2 * row["gape_distance"]))
     return {"intake": 2 * row["dart_leg"] * mp.sin(half_angle), "angle_deg": mp.degrees(2 * half_angle)}
 
 
 def dart_width_at(row):
-    half_angle = mp.asin(row["intake"] / (2 * row["leg"]))
+    half_angle = common.asin(row["intake"] / (2 * row["leg"]))
     return {"value": 2 * row["distance"] * mp.sin(half_angle)}
 
 
@@ -87,11 +87,13 @@ def level_line(row):
     hem, chord = row["hem_radius"], row["hem_chord"]
     radius = hem - row["height"]
     half = chord / hem * radius / 2
+    # A rounding past half a ring is half a ring.
+    inward = mp.sqrt(max(radius**2 - half**2, 0))
     return {
         "radius": radius,
         "chord": 2 * half,
-        "sag": radius - mp.sqrt(radius**2 - half**2),
-        "length": radius * 2 * mp.atan2(half, mp.sqrt(radius**2 - half**2)),
+        "sag": radius - inward,
+        "length": radius * 2 * mp.atan2(half, inward),
     }
 
 
@@ -108,7 +110,7 @@ def gore(row):
         "hip_width": hip,
         "hem_width": hem,
         "side_length": above + below,
-        "flare_deg": mp.degrees(mp.asin((hem - hip) / 2 / below)),
+        "flare_deg": mp.degrees(common.asin((hem - hip) / 2 / below)),
         "hem_rise": above + below - row["length"],
     }
 

@@ -14,6 +14,7 @@ DART_WIDE, DART_LONG, DARTS_CLOSE, DART_IN_STAND, DART_OFF_PANEL = (2**bit for b
 BAND_FLARED, GATHERS_SCANT, PLEATS_OVERLAP, HOLE_NEAR_SEAM, PITCH_UNEVEN = (2**bit for bit in range(17, 22))
 CLOTH_GROWS, CHANGE_LARGE, LINING_SHOWS, OWF_LARGE, BATH_RATIO = (2**bit for bit in range(22, 27))
 LOOP_LOOSE, LOOP_TIGHT = (2**bit for bit in range(27, 29))
+PERCENT_SMALL, _, MASS_SMALL = (2**bit for bit in range(33, 36))
 LABEL_FIRST, POWDER, HOT_BATH, ELASTIC_BATH = (2**bit for bit in range(4))
 
 # A whole number missed by less than this is the rounding of lengths given in inches.
@@ -33,7 +34,7 @@ def whole(number):
 
 def legs(intake, length):
     leg = mp.sqrt(intake**2 / 4 + length**2)
-    return leg, mp.degrees(2 * mp.asin(intake / (2 * leg)))
+    return leg, mp.degrees(2 * common.asin(intake / (2 * leg)))
 
 
 def dart(row):
@@ -53,7 +54,7 @@ def dart_in_panel(row):
 
 
 def dart_turned(row):
-    half_angle = mp.asin(row["intake"] / (2 * row["leg"]))
+    half_angle = common.asin(row["intake"] / (2 * row["leg"]))
     return {"value": 2 * row["new_leg"] * mp.sin(half_angle)}
 
 
@@ -299,7 +300,7 @@ def button_for_hole(row):
 
 
 def holes_left(row):
-    steps = whole((row["edge"] - row["first"]) / row["pitch"])
+    steps = whole(max(row["edge"] - row["first"], 0) / row["pitch"])
     last = row["first"] + steps * row["pitch"]
     to_end = row["edge"] - last
     return {"count": steps + 1, "last": last, "to_end": to_end, "doubts": HOLE_NEAR_SEAM * (to_end < 12 - DUST)}
@@ -396,13 +397,15 @@ def shrink_pair(row):
 
 def owf(row):
     amount = row["mass_g"] / 100 * row["pct"]
-    return {"amount_g": amount, "doubts": OWF_LARGE * (row["pct"] > 100), "cautions": LABEL_FIRST + POWDER}
+    doubts = OWF_LARGE * (row["pct"] > 100) + PERCENT_SMALL * (0 < row["pct"] < 0.1) + MASS_SMALL * (row["mass_g"] < 2)
+    return {"amount_g": amount, "doubts": doubts, "cautions": LABEL_FIRST + POWDER}
 
 
 def bath_volume(row):
     usual = 3 <= row["ratio"] <= 40
     volume = row["ratio"] * row["mass_g"]
-    return {"volume_ml": volume, "doubts": BATH_RATIO * (not usual), "cautions": LABEL_FIRST + HOT_BATH}
+    doubts = BATH_RATIO * (not usual) + MASS_SMALL * (row["mass_g"] < 2)
+    return {"volume_ml": volume, "doubts": doubts, "cautions": LABEL_FIRST + HOT_BATH}
 
 
 FUNCTIONS = (

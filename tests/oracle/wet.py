@@ -12,8 +12,10 @@ from mpmath import mp, mpf
 
 # Bits of crates/recloth/src/doubt.rs, written out again.
 CLOTH_GROWS, CHANGE_LARGE, _, OWF_LARGE, BATH_RATIO = (2**bit for bit in range(22, 27))
+(STRENGTH_BEYOND_USUAL, HEAT_BEYOND_USUAL, TIME_BEYOND_USUAL, PURITY_UNLIKELY, PERCENT_SMALL, SHARE_LARGE, MASS_SMALL,
+ VOLUME_SMALL) = (2**bit for bit in range(29, 37))  # fmt: skip
 (LABEL_FIRST, POWDER, HOT_BATH, ELASTIC_BATH, CHLORINE_COLD, CHLORINE_ALONE, SWATCH_FIRST, NEUTRALISER_APART,
- BEYOND_USUAL, BEYOND_TESTED, BATHS_DIFFER) = (2**bit for bit in range(11))  # fmt: skip
+ BEYOND_TESTED, BATHS_DIFFER) = (2**bit for bit in range(10))  # fmt: skip
 BLEACH = LABEL_FIRST + CHLORINE_COLD + CHLORINE_ALONE + SWATCH_FIRST
 NEARLY = mpf("1e-11")
 
@@ -284,6 +286,11 @@ def cover_mark(row):
 # Baths
 
 
+def bits(**raised):
+    """The set of the doubts that are so."""
+    return sum(globals()[name] for name, so in raised.items() if so)
+
+
 def batches(row):
     masses = row.items("masses_g")
     capacity = row["vessel_ml"] * row["fill"] / row["ratio"]
@@ -311,6 +318,7 @@ def batches(row):
         "least": mp.ceil(mp.fsum(masses) / capacity * (1 - NEARLY)),
         "capacity_g": capacity,
         "heaviest_g": max(baths),
+        "doubts": bits(MASS_SMALL=sum(masses) < 2, BATH_RATIO=row["ratio"] < 3 or row["ratio"] > 40),
         "cautions": LABEL_FIRST + HOT_BATH + BATHS_DIFFER * (len(baths) > 1),
     }
 
@@ -324,6 +332,7 @@ def liquor_shares(row):
         "waters_ml": [mass * row["ratio"] - share for mass, share in zip(masses, shares)],
         "bath_ml": total * row["ratio"],
         "water_ml": total * row["ratio"] - row["pooled_ml"],
+        "doubts": bits(MASS_SMALL=total < 2, BATH_RATIO=row["ratio"] < 3 or row["ratio"] > 40),
         "cautions": LABEL_FIRST + HOT_BATH + BATHS_DIFFER * (len(masses) > 1),
     }
 
@@ -333,7 +342,7 @@ def pooled_strength(row):
     return {
         "strength_pct": mp.fdot(volumes, strengths) / mp.fsum(volumes),
         "volume_ml": mp.fsum(volumes),
-        "cautions": LABEL_FIRST + POWDER,
+        "cautions": LABEL_FIRST + POWDER + CHLORINE_ALONE,
     }
 
 
@@ -344,12 +353,17 @@ def mix_temperature(row):
     return {
         "temperature_c": warm / mp.fsum(heats),
         "volume_ml": mp.fsum(volumes),
+        "doubts": bits(HEAT_BEYOND_USUAL=row["goods_temperature_c"] > 40, VOLUME_SMALL=mp.fsum(volumes) < 50),
         "cautions": LABEL_FIRST + HOT_BATH,
     }
 
 
 def carried_liquor(row):
-    return {"value": row["mass_g"] * row["pick_up_pct"] / 100}
+    return {
+        "carried_ml": row["mass_g"] * row["pick_up_pct"] / 100,
+        "doubts": bits(MASS_SMALL=row["mass_g"] < 2, PERCENT_SMALL=0 < row["pick_up_pct"] < 10),
+        "cautions": LABEL_FIRST + HOT_BATH,
+    }
 
 
 def rinses(row):
@@ -364,7 +378,8 @@ def rinses(row):
         "rinses_high": high,
         "left": left,
         "water_ml": high * row["fresh_ml"],
-        "cautions": LABEL_FIRST,
+        "doubts": bits(VOLUME_SMALL=row["fresh_ml"] < row["carried_high_ml"], SHARE_LARGE=row["share_left"] > 0.5),
+        "cautions": LABEL_FIRST + HOT_BATH,
     }
 
 
@@ -373,7 +388,12 @@ def stock_volume(row):
     return {
         "stock_ml": amount / (row["stock_pct"] / 100),
         "amount_g": amount,
-        "doubts": OWF_LARGE * (row["pct"] > 100),
+        "doubts": bits(
+            OWF_LARGE=row["pct"] > 100,
+            PERCENT_SMALL=0 < row["pct"] < 0.1 or row["stock_pct"] < 0.05,
+            MASS_SMALL=row["mass_g"] < 2,
+            STRENGTH_BEYOND_USUAL=row["stock_pct"] > 50,
+        ),
         "cautions": LABEL_FIRST + POWDER,
     }
 
@@ -383,7 +403,12 @@ def assistant_volume(row):
     return {
         "stock_ml": amount / (row["stock_pct"] / 100),
         "amount_g": amount,
-        "doubts": BATH_RATIO * (not 3 <= row["ratio"] <= 40),
+        "doubts": bits(
+            BATH_RATIO=not 3 <= row["ratio"] <= 40,
+            MASS_SMALL=row["mass_g"] < 2,
+            PERCENT_SMALL=row["stock_pct"] < 0.05,
+            STRENGTH_BEYOND_USUAL=row["stock_pct"] > 50 or row["grams"] > 150,
+        ),
         "cautions": LABEL_FIRST + POWDER + HOT_BATH,
     }
 
@@ -393,17 +418,26 @@ def assistant_volume(row):
 
 def available_chlorine(row):
     available = row["naocl_pct"] / mpf("74.442") * mpf("70.906")
-    return {"available_pct": available, "trade_pct": available * row["specific_gravity"], "cautions": BLEACH}
+    return {
+        "available_pct": available,
+        "trade_pct": available * row["specific_gravity"],
+        "doubts": bits(STRENGTH_BEYOND_USUAL=not 1 <= row["naocl_pct"] <= 15),
+        "cautions": BLEACH,
+    }
 
 
 def bleach_dilution(row):
     share = row["target_pct"] / row["stock_pct"]
-    beyond = row["target_pct"] > mpf("0.46") or row["minutes"] > 30
     return {
         "bleach_ml": row["volume_ml"] * share,
         "water_ml": row["volume_ml"] * (1 - share),
         "parts_water": (1 - share) / share,
-        "cautions": BLEACH + BEYOND_USUAL * beyond,
+        "doubts": bits(
+            STRENGTH_BEYOND_USUAL=row["target_pct"] > 0.46 or not 1 <= row["stock_pct"] <= 15,
+            TIME_BEYOND_USUAL=row["minutes"] > 30,
+            VOLUME_SMALL=row["volume_ml"] < 50,
+        ),
+        "cautions": BLEACH,
     }
 
 
@@ -418,7 +452,8 @@ def bleach_time(row):
         "time_min": time,
         "next_swatch_min": min(time, 2 * times[-1]),
         "rate": rate,
-        "cautions": BLEACH + BEYOND_TESTED * (time > times[-1]) + BEYOND_USUAL * (time > 30),
+        "doubts": bits(TIME_BEYOND_USUAL=time > 30 or times[-1] > 30),
+        "cautions": BLEACH + BEYOND_TESTED * (time > times[-1]),
     }
 
 
@@ -444,6 +479,11 @@ def neutraliser(row):
         "chlorine_g": chlorine,
         "amount_g": chlorine * ratio * (100 + row["excess_pct"]) / row["purity_pct"],
         "ratio": ratio,
+        "doubts": bits(
+            STRENGTH_BEYOND_USUAL=row["chlorine_pct"] > 0.1,
+            PURITY_UNLIKELY=row["purity_pct"] <= 1 or (row.text("reaction") == "peroxide" and row["purity_pct"] > 50),
+            PERCENT_SMALL=0 < row["excess_pct"] < 1,
+        ),
         "cautions": LABEL_FIRST + CHLORINE_COLD + CHLORINE_ALONE + NEUTRALISER_APART,
     }
 
@@ -459,6 +499,10 @@ def binder_solids(row):
         "bath_high_pct": high,
         "owf_low_pct": low * each,
         "owf_high_pct": high * each,
+        "doubts": bits(
+            PERCENT_SMALL=row["pick_up_pct"] < 10 or row["low_pct"] < 0.1,
+            STRENGTH_BEYOND_USUAL=row["high_pct"] > 20,
+        ),
         "cautions": LABEL_FIRST,
     }
 
@@ -471,7 +515,11 @@ def plant_dyestuff(row):
     return {
         "low_g": low,
         "high_g": high,
-        "doubts": OWF_LARGE * (row.text("at_hand") == "dry" and high > row["mass_g"]),
+        "doubts": bits(
+            OWF_LARGE=row.text("at_hand") == "dry" and high > row["mass_g"],
+            PERCENT_SMALL=row["low_pct"] < 1,
+            MASS_SMALL=row["mass_g"] < 2,
+        ),
         "cautions": LABEL_FIRST + POWDER + HOT_BATH,
     }
 
@@ -508,12 +556,16 @@ def component_check(row):
         bears = {"failed": 2, "passed": 0}.get(swatch, 2 if hot > limit else int(asks))
     cautions = LABEL_FIRST + HOT_BATH * (hot > 40) + ELASTIC_BATH * (fibre in ("rubber", "elastane"))
     cautions += SWATCH_FIRST * (bears == 1 or chlorine) + (CHLORINE_COLD + CHLORINE_ALONE) * chlorine
-    cautions += BEYOND_USUAL * (chlorine and (hot > 30 or row["minutes"] > 30))
+    delicate = {"unknown": 40, "rubber": 60, "elastane": 60, "acetate": 60, "leather": 60}
+    doubts = bits(
+        HEAT_BEYOND_USUAL=hot > (30 if chlorine else delicate.get(fibre, 100)),
+        TIME_BEYOND_USUAL=row["minutes"] > 30 if chlorine else hot > 60 and row["minutes"] > 240,
+    )
     well, some = COLOURS.get(bath, ("", ""))
     colour = 2 if fibre in well.split() else int(fibre in some.split())
     if bath in COLOURS and fibre in ("unknown", "leather", "rubber", "elastane"):
         colour = 1
-    return {"bears": bears, "colour": colour, "cautions": cautions}
+    return {"bears": bears, "colour": colour, "doubts": doubts, "cautions": cautions}
 
 
 FUNCTIONS = (

@@ -123,7 +123,31 @@
 // The loop is shorter than the button needs.
 #define RECLOTH_DOUBT_LOOP_TIGHT 268435456
 
-// Follow the product's label, the care label and local rules before anything printed here.
+// This strength lies beyond usual practice, whose figures stand with the argument: check the number, its unit and the label.
+#define RECLOTH_DOUBT_STRENGTH_BEYOND_USUAL 536870912
+
+// This is hotter than usual practice, whose figure stands with the argument: is it in degrees Celsius, and what does the care label allow?
+#define RECLOTH_DOUBT_HEAT_BEYOND_USUAL 1073741824
+
+// This is longer than usual practice, whose figure stands with the argument: is it in minutes, and what does the label allow?
+#define RECLOTH_DOUBT_TIME_BEYOND_USUAL 2147483648
+
+// Peroxide is sold at 3 to 50 %, and a purity of 1 % or less may be a share: what does the label say?
+#define RECLOTH_DOUBT_PURITY_UNLIKELY 4294967296
+
+// This percentage is so small that it may be a share, as 0.05 for 5 %.
+#define RECLOTH_DOUBT_PERCENT_SMALL 8589934592
+
+// This share is above a half: was a percentage meant, 1 for 1 %?
+#define RECLOTH_DOUBT_SHARE_LARGE 17179869184
+
+// These goods weigh less than 2 g: is the mass in kilograms?
+#define RECLOTH_DOUBT_MASS_SMALL 34359738368
+
+// This volume is below 50 ml, or less than the goods carry: is it in litres?
+#define RECLOTH_DOUBT_VOLUME_SMALL 68719476736
+
+// Follow the product's label, the care label, local rules and the advice of people qualified to give it before anything printed here.
 #define RECLOTH_CAUTION_LABEL_FIRST 1
 
 // Weigh dye, mordant and soda with gloves, eye protection and a dust mask, in vessels never used for food.
@@ -147,14 +171,11 @@
 // A neutraliser is a fresh bath of its own after draining and rinsing, never poured into bleach; sulfite and thiosulfate never meet acid, which sets free sulfur dioxide.
 #define RECLOTH_CAUTION_NEUTRALISER_APART 128
 
-// This is stronger, hotter or longer than usual practice: check the number, the label and a swatch before going on.
-#define RECLOTH_CAUTION_BEYOND_USUAL 256
-
 // This is longer than any swatch was tried: test a swatch for that time before the garment.
-#define RECLOTH_CAUTION_BEYOND_TESTED 512
+#define RECLOTH_CAUTION_BEYOND_TESTED 256
 
 // Two baths seldom match in shade: put what is seen side by side into one.
-#define RECLOTH_CAUTION_BATHS_DIFFER 1024
+#define RECLOTH_CAUTION_BATHS_DIFFER 512
 
 // What a function returns: 0 for success, else the kind of error. The numbers never change.
 enum recloth_status
@@ -186,7 +207,7 @@ enum recloth_status
   RECLOTH_STATUS_TWO_READINGS = -10,
   // The outline crosses itself or has no area.
   RECLOTH_STATUS_OUTLINE = -11,
-  // Refused: this combination is dangerous.
+  // Refused: dangerous, or ruinous to the goods.
   RECLOTH_STATUS_REFUSED = -12,
   // The text is not UTF-8.
   RECLOTH_STATUS_NOT_UTF8 = -20,
@@ -680,9 +701,9 @@ typedef struct {
   // What that holds (g).
   double amount_g;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_stock_volume_t;
 
 // Strength of a bottle of bleach.
@@ -691,8 +712,10 @@ typedef struct {
   double available_pct;
   // Available chlorine in grams in 100 ml, which the trade also calls percent (%).
   double trade_pct;
+  // Doubts raised (bits).
+  uint64_t doubts;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_available_chlorine_t;
 
 // Goods shared out over several baths, no garment split.
@@ -705,8 +728,10 @@ typedef struct {
   double capacity_g;
   // Heaviest bath (g).
   double heaviest_g;
+  // Doubts raised (bits).
+  uint64_t doubts;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_batches_t;
 
 // A bath for goods of a given mass.
@@ -714,9 +739,9 @@ typedef struct {
   // Volume of liquor (ml).
   double volume_ml;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_bath_volume_t;
 
 // Bias strips cut from a rectangle and joined.
@@ -751,8 +776,10 @@ typedef struct {
   double owf_low_pct;
   // Solids on weight of fibre after all dips, most (%).
   double owf_high_pct;
+  // Doubts raised (bits).
+  uint64_t doubts;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_binder_solids_t;
 
 // Strips to join for a binding.
@@ -771,8 +798,10 @@ typedef struct {
   double water_ml;
   // Parts of water to one of bleach.
   double parts_water;
+  // Doubts raised (bits).
+  uint64_t doubts;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_bleach_dilution_t;
 
 // Time in the bleach, from timed swatches.
@@ -783,8 +812,10 @@ typedef struct {
   double next_swatch_min;
   // Share of the way to the floor gone in a minute, as a rate: the shade falls by e^-rate.
   double rate;
+  // Doubts raised (bits).
+  uint64_t doubts;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_bleach_time_t;
 
 // A set of equal box pleats, or of inverted ones.
@@ -806,7 +837,7 @@ typedef struct {
   // Flat over finished: 3 where the folds just meet behind.
   double ratio;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_box_pleats_t;
 
 // Breadths of cloth sewn into a ring.
@@ -834,7 +865,7 @@ typedef struct {
   // Length to cut (mm).
   double cut;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_button_loop_t;
 
 // How a sleeve cap compares with its armhole.
@@ -844,6 +875,16 @@ typedef struct {
   // The same over the armhole (%).
   double ease_pct;
 } recloth_cap_ease_t;
+
+// Liquor that goods carry out of a bath.
+typedef struct {
+  // Liquor carried (ml).
+  double carried_ml;
+  // Doubts raised (bits).
+  uint64_t doubts;
+  // Cautions raised (bits).
+  uint64_t cautions;
+} recloth_carried_liquor_t;
 
 // A casing turned down at an edge.
 typedef struct {
@@ -887,8 +928,10 @@ typedef struct {
   uint32_t bears;
   // Colour it takes in this bath: 0 none, 1 some or not sure, 2 well.
   uint32_t colour;
+  // Doubts raised (bits).
+  uint64_t doubts;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_component_check_t;
 
 // A mark dyed over until it no longer shows.
@@ -924,7 +967,7 @@ typedef struct {
   // What is added; negative for cloth that grows (mm).
   double added;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_cut_for_change_t;
 
 // Finished and cut width of a drawn piece.
@@ -952,7 +995,7 @@ typedef struct {
   // Depth of each tuck or pleat, if it is folded (mm).
   double tuck_depth;
   // `GATHERS_SCANT` when as gathers it would look like a mistake (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_dart_equivalent_t;
 
 // A dart that takes up what an edge gapes.
@@ -974,7 +1017,7 @@ typedef struct {
   // Kink of the straight edge at each closed dart; the edge is trued there before cutting (deg).
   double kink_deg;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_dart_in_panel_t;
 
 // A dart with a point at each end, widest between them.
@@ -990,7 +1033,7 @@ typedef struct {
   // How far each leg turns where the dart is widest, where its fold is snipped (deg).
   double bend_deg;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_double_dart_t;
 
 // Elastic for an edge.
@@ -1004,7 +1047,7 @@ typedef struct {
   // Stretch when the widest part passes through (%).
   double passing_pct;
   // Always `ELASTIC_BATH` (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_elastic_t;
 
 // Widths of half a five-gored skirt by a handed-down rule: half the front, a side gore and a back.
@@ -1060,7 +1103,7 @@ typedef struct {
   // Strip over line: 1.5 is half as much again.
   double ratio;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_gathers_t;
 
 // A strip to be gathered, divided over the sections of its line.
@@ -1070,7 +1113,7 @@ typedef struct {
   // Strip over line, the same in every section.
   double ratio;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_gather_sections_t;
 
 // A godet: a sector let into a seam or a slit.
@@ -1124,7 +1167,7 @@ typedef struct {
   // Hip less waist; negative where the waist is larger (mm).
   double drop;
   // Doubts raised, as by `waist_hip_doubts` (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_hip_waist_drop_t;
 
 // The holes that stay on an edge that is shortened.
@@ -1136,7 +1179,7 @@ typedef struct {
   // From the last hole to the new end of the edge (mm).
   double to_end;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_holes_left_t;
 
 // A set of equal knife pleats.
@@ -1158,7 +1201,7 @@ typedef struct {
   // Flat over finished: 3 where pleats just touch.
   double ratio;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_knife_pleats_t;
 
 // A colour in CIELAB.
@@ -1227,8 +1270,10 @@ typedef struct {
   double bath_ml;
   // Fresh water to top all of them up (ml).
   double water_ml;
+  // Doubts raised (bits).
+  uint64_t doubts;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_liquor_shares_t;
 
 // A loop there is, compared with the one that just passes over its button.
@@ -1236,7 +1281,7 @@ typedef struct {
   // What the loop is longer than the one that just passes; negative when it is too short (mm).
   double slack;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_loop_slack_t;
 
 // Temperature of a bath put together.
@@ -1245,8 +1290,10 @@ typedef struct {
   double temperature_c;
   // Volume of liquor (ml).
   double volume_ml;
+  // Doubts raised (bits).
+  uint64_t doubts;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_mix_temperature_t;
 
 // A garment smaller than the body it is worn on.
@@ -1267,8 +1314,10 @@ typedef struct {
   double amount_g;
   // Grams of the pure stuff for a gram of available chlorine, excess left out.
   double ratio;
+  // Doubts raised (bits).
+  uint64_t doubts;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_neutraliser_t;
 
 // The two fronts of a garment that opens off its centre line.
@@ -1288,7 +1337,7 @@ typedef struct {
   // Dart from the wide front's button line (mm).
   double dart_to_wide;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_off_centre_opening_t;
 
 // What a dye over cloth may come to, from pale to deep.
@@ -1308,9 +1357,9 @@ typedef struct {
   // Mass to weigh out (g).
   double amount_g;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_owf_t;
 
 // A panel measured at stations along a grain line.
@@ -1340,7 +1389,7 @@ typedef struct {
   // How far that corner moves at worst along or across its base, for each mm that its readings are off.
   double weakest_per_mm;
   // `TRIANGLE_FLAT` and `TRIANGLE_TALL` of any corner, `SPARE_MISFIT` when a spare reading misses by over 0.5 % (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_panel_by_triangles_t;
 
 // How far points from a photograph may be trusted.
@@ -1350,7 +1399,7 @@ typedef struct {
   // Largest length that one picture unit stands for at a point (mm).
   double coarsest;
   // `PHOTO_REACH` when a point lies more than 1.5 sizes beyond the reference (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_photo_map_t;
 
 // Plant matter to collect.
@@ -1360,9 +1409,9 @@ typedef struct {
   // Most to weigh out, as it is at hand (g).
   double high_g;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_plant_dyestuff_t;
 
 // Several liquors of the same stuff poured together.
@@ -1372,7 +1421,7 @@ typedef struct {
   // Volume (ml).
   double volume_ml;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_pooled_strength_t;
 
 // A cap slashed and spread for a puff.
@@ -1386,7 +1435,7 @@ typedef struct {
   // The ratio that the strip to be let in allows.
   double strip_ratio;
   // `GATHERS_SCANT` when the smaller of the two ratios looks like a mistake (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_puff_spread_t;
 
 // Equal lengths cut so that a pattern matches.
@@ -1423,8 +1472,10 @@ typedef struct {
   double left;
   // Fresh water for the most rinses (ml).
   double water_ml;
+  // Doubts raised (bits).
+  uint64_t doubts;
   // Cautions raised (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_rinses_t;
 
 // A set of lengths rounded together.
@@ -1446,7 +1497,7 @@ typedef struct {
   // Cloth that the strips take, lying side by side (mm).
   double cloth_length;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_ruffle_t;
 
 // Cloth added at a seam for an inverted pleat.
@@ -1468,7 +1519,7 @@ typedef struct {
   // Kink at each join: a peak of the lower edge and a notch of the upper; 0 without a join (deg).
   double join_kink_deg;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_sectioned_band_t;
 
 // A band cut as part of a ring.
@@ -1496,7 +1547,7 @@ typedef struct {
   // All rows together, as sewn on the flat cloth (mm).
   double stitching;
   // Always `ELASTIC_BATH` (bits).
-  uint32_t cautions;
+  uint64_t cautions;
 } recloth_shirring_t;
 
 // A shell and its lining, washed.
@@ -1512,7 +1563,7 @@ typedef struct {
   // Lining to cut so that washing leaves the length given (mm).
   double lining_cut;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_shrink_pair_t;
 
 // The step from size to size.
@@ -1548,7 +1599,7 @@ typedef struct {
   // Which of the places is the fixed one, from 0.
   uint32_t fixed;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_spacing_through_t;
 
 // A colour by its screen levels.
@@ -1594,7 +1645,7 @@ typedef struct {
   // All tiers together, as one strip (mm).
   double strip;
   // `GATHERS_SCANT` when any tier is gathered by less than 1.2 (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_tiers_t;
 
 // How far a row of equal seams may be off.
@@ -1628,7 +1679,7 @@ typedef struct {
   // How far across the base the point moves at worst, for each mm that both readings are off.
   double across_per_mm;
   // `TRIANGLE_FLAT` when `across_per_mm` passes 5, `TRIANGLE_TALL` when `along_per_mm` does (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_trilaterate_t;
 
 // A set of equal tucks.
@@ -1644,7 +1695,7 @@ typedef struct {
   // Width left beside the first and the last stitching, together (mm).
   double margin;
   // `PLEATS_OVERLAP` when tucks lie over each other (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_tucks_t;
 
 // A bundle of cloth that is to pass through an opening.
@@ -1682,7 +1733,7 @@ typedef struct {
   // Change from the first length to the last (%).
   double change_pct;
   // Doubts raised (bits).
-  uint32_t doubts;
+  uint64_t doubts;
 } recloth_washes_t;
 
 // A length of cloth turned into one of another width: a range, for a layout does not scale.
@@ -1768,7 +1819,8 @@ recloth_status recloth_arc_from_rise(double chord,
 
 // Volume of a stock solution for so many grams in a litre of bath.
 //
-// `stock = mass · ratio · grams / (10 · stock_pct)`: salt, soda and other assistants go by the bath, not by the goods.
+// `stock = mass · ratio · grams / (10 · stock_pct)`: salt, soda and other assistants go by the bath, not by the goods. Usual
+// are up to 100 g of salt; more than 150 g in a litre, and a stock outside 0.05 to 50, are doubted.
 //
 // - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 // - `ratio`: liquor to goods, by mass (1 to 200).
@@ -1792,7 +1844,8 @@ recloth_status recloth_assistant_volume(double mass_g,
 // `available = NaOCl · 70.906 / 74.442`. Labels mix three percentages: sodium hypochlorite by mass, available chlorine by
 // mass, and grams of available chlorine in 100 ml; a bottle marked 10 or 12.5 usually means the last. Which one a label
 // means changes the answer by up to a fifth. A public health table that takes 5 % hypochlorite as 5 % available chlorine
-// is 5 % off, on purpose. Bleach weakens in store: an old bottle is weaker than its label, never stronger.
+// is 5 % off, on purpose. Bleach weakens in store: an old bottle is weaker than its label, never stronger. Outside 1 to
+// 15 % the strength is doubted: 0.05 may be a share for 5 %.
 //
 // - `naocl_pct`: sodium hypochlorite by mass (%, 0.1 to 20).
 // - `specific_gravity`: mass of a millilitre of it (g) (1 to 1.3).
@@ -1958,7 +2011,8 @@ recloth_status recloth_bias_tube(double length,
 //
 // `bath = solids / (1 + parts)`; each dip, dried between, leaves `bath · pick_up / 100` on weight of fibre. Homemade soymilk
 // holds about 10 % of bean, bought 3 to 6 % of solids: the two are not the same measure, so read the label. A binder of
-// food goes off: make it fresh, keep it cool, throw it away when it smells, and tell those who have an allergy to it.
+// food goes off: make it fresh, keep it cool, throw it away when it smells, and tell those who have an allergy to it. Solids
+// outside 0.1 to 20 % and a pick-up below 10 % are doubted.
 //
 // - `low_pct`: solids of the binder undiluted, least (%, 0.01 to 50).
 // - `high_pct`: solids of the binder undiluted, most (%, 0.01 to 50, >= low_pct).
@@ -2029,6 +2083,8 @@ recloth_status recloth_binding_width(double finished,
 // is 1 + 99. The bleach goes into the cold water. A bath is made for a time: `minutes` is how long the goods may stay in
 // at most, by the product's label and by your swatch, and sooner when the colour is reached. Test first: 15 ml bleach in
 // 60 ml water on a hidden seam for a minute, or better a row of timed swatches (`bleach_time`).
+//
+// Usual are a target up to 0.46 %, a bottle of 1 to 15 %, up to 30 minutes and at least 50 ml; beyond that there are doubts.
 //
 // - `volume_ml`: volume of the bath (ml, 1 to 1000000).
 // - `target_pct`: available chlorine wanted (%, 0.001 to 0.6, <= stock_pct).
@@ -2105,7 +2161,7 @@ recloth_status recloth_bleach_time(const double *times_min,
 //
 // Each pointer is NULL or valid for its count of items, and no list overlaps another.
 recloth_status recloth_body_length_doubts(double length,
-                                          uint32_t *out,
+                                          uint64_t *out,
                                           recloth_error_t *error);
 
 // Cloth for box pleats, or inverted ones, of a given number and depth.
@@ -2354,11 +2410,12 @@ recloth_status recloth_cap_width_bound(double cap,
 // Liquor that goods carry out of a bath.
 //
 // `carried = mass · pick_up / 100`, a litre taken as a kilogram. Weigh the goods dripping, drained and wrung: that is the
-// pick-up, and it differs by several times. It decides how often to rinse.
+// pick-up, and it differs by several times. It decides how often to rinse. Cloth spun dry holds more than 10 %, so less is
+// doubted. Let hot goods cool before wringing.
 //
 // - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 // - `pick_up_pct`: liquor held, on the dry mass (%, 0 to 1000).
-// - `out`: receives the answer. Liquor carried (ml).
+// - `out`: receives the answer.
 // - `error`: on failure what was wrong; may be NULL.
 //
 // Nothing but `error` is written on failure.
@@ -2366,7 +2423,7 @@ recloth_status recloth_cap_width_bound(double cap,
 // Each pointer is NULL or valid for its count of items, and no list overlaps another.
 recloth_status recloth_carried_liquor(double mass_g,
                                       double pick_up_pct,
-                                      double *out,
+                                      recloth_carried_liquor_t *out,
                                       recloth_error_t *error);
 
 // Depth and allowance of a casing for elastic or a cord.
@@ -2536,6 +2593,9 @@ recloth_status recloth_cloth_to_buy(double length,
 // fibre not known is refused bleach and heat until a swatch has passed, and is never said to take colour well. What bleach
 // ruins whatever the swatch (wool, silk, hair, leather, elastane, acetate, polyamide, rubber; colours not fast;
 // flame-retardant finishes) stays refused. Thread and lining of polyester come out of a plant dye as they went in.
+//
+// Usual are chlorine bleach up to 30 °C and 30 minutes, other baths up to 40 °C for an unknown fibre, 60 °C for rubber,
+// elastane, acetate and leather and 4 hours above 60 °C for any; beyond that there are doubts.
 //
 // To find a fibre out, a burn test tells the family only, and nothing of a blend, a coated or a fused cloth: a snip the
 // size of a thread, in tweezers, over water or a metal tray, window open, hair tied back, no child near.
@@ -2945,7 +3005,7 @@ recloth_status recloth_format_length(double length,
 // Each pointer is NULL or valid for its count of items, and no list overlaps another.
 recloth_status recloth_front_back_doubts(double front,
                                          double back,
-                                         uint32_t *out,
+                                         uint64_t *out,
                                          recloth_error_t *error);
 
 // Part of a ring that rolls up to a cone, or to a part of one, of given diameters and height.
@@ -3039,7 +3099,7 @@ recloth_status recloth_gathers(double finished,
 //
 // Each pointer is NULL or valid for its count of items, and no list overlaps another.
 recloth_status recloth_girth_doubts(double girth,
-                                    uint32_t *out,
+                                    uint64_t *out,
                                     recloth_error_t *error);
 
 // Sector for a godet of a given length and hem.
@@ -3557,7 +3617,8 @@ recloth_status recloth_loop_slack(double length,
 // Temperature of liquors of several temperatures poured together, with the goods.
 //
 // `T = sum(m c T) / sum(m c)`, water and liquor at 4.18 J/(g °C) and a gram a millilitre. What the vessel takes is left
-// out, so the bath comes out nearer the room's temperature than this: measure it. Pour hot into cold, slowly.
+// out, so the bath comes out nearer the room's temperature than this: measure it. Pour hot into cold, slowly. Goods warmer
+// than 40 °C are doubted (68 may be in Fahrenheit), and so is less than 50 ml in all.
 //
 // - `volumes_ml`: volume of each liquor (ml, 0.01 to 100000000, 1 to 100 items).
 // - `temperatures_c`: temperature of each (degC, 0 to 100, as many as volumes_ml).
@@ -3594,7 +3655,7 @@ recloth_status recloth_mix_temperature(const double *volumes_ml,
 // Each pointer is NULL or valid for its count of items, and no list overlaps another.
 recloth_status recloth_neck_bust_doubts(double neck,
                                         double bust,
-                                        uint32_t *out,
+                                        uint64_t *out,
                                         recloth_error_t *error);
 
 // Girth of a garment of stretching cloth, from the share of its stretch that wearing is to use.
@@ -3628,6 +3689,9 @@ recloth_status recloth_negative_ease(double body,
 // safe one. A test of field doses at pH 7 asked about a tenth more than the others' sums, hence the excess. Anhydrous
 // thiosulfate: 0.637 times as much. It is a separate bath of fresh water, and rinsing well is the main thing: this is for
 // the rest. Fibre is not asked here, as goods that ought never have met bleach need it most.
+//
+// Doubted are liquor of more than 0.1 % (rinse again first), peroxide of more than 50 % and any purity of 1 % or less, and
+// an excess below 1 %.
 //
 // - `carried_ml`: liquor that the goods carry after rinsing (ml, 0 to 1000000).
 // - `chlorine_pct`: available chlorine in it, grams in 100 ml (%, 0 to 0.6).
@@ -3705,7 +3769,8 @@ recloth_status recloth_overdye(double ground,
 // Mass of a dye, mordant or assistant from its percentage on weight of fibre.
 //
 // `amount = mass · pct / 100`, the mass being that of the dry goods. Say of a plant dyestuff whether it is weighed
-// fresh, frozen or dry: the percentages differ by several times. Not for bleach, whose strength and time decide.
+// fresh, frozen or dry: the percentages differ by several times. Not for bleach, whose strength and time decide. Above 100 %
+// or below 0.1 %, and for goods of less than 2 g, there are doubts.
 //
 // - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 // - `pct`: percentage on weight of fibre (%, 0 to 1000).
@@ -3900,7 +3965,8 @@ recloth_status recloth_piping_width(double cord,
 // `mass · pct / 100`, low and high; where the recipe weighs it otherwise than it is at hand, turned by the range of fresh
 // to dry. Frozen counts as fresh. Season, soil, part of the plant and water decide the colour more than the scale: dye a
 // swatch. More extractions of the same matter give paler baths of another hue, so they are not added up here. Not every
-// plant is harmless: know what it is, never cook it in vessels for food.
+// plant is harmless: know what it is, never cook it in vessels for food. Below 1 %, above 100 % of what is dry at hand, and
+// for goods of less than 2 g, there are doubts.
 //
 // - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 // - `low_pct`: percentage on weight of fibre, least (%, 0.1 to 2000).
@@ -4070,7 +4136,8 @@ recloth_status recloth_ribbing(double edge,
 //
 // Each rinse leaves `carried / (carried + fresh)` of it. What the goods carry between rinses is the main term and is never
 // known well: give a low and a high. It tells of the liquor between the fibres only; what the fibre itself holds leaves
-// in its own time, so rinse until the water runs clear, or has no smell, whatever is printed here.
+// in its own time, so rinse until the water runs clear, or has no smell, whatever is printed here. Less fresh water than the
+// goods carry is doubted (litres?), and so is a share above a half (1 for 1 %?). The first rinse after a hot bath is warm.
 //
 // - `carried_low_ml`: least liquor carried from bath to bath (ml, 0.01 to 10000000).
 // - `carried_high_ml`: most liquor carried (ml, 0.01 to 10000000, >= carried_low_ml).
@@ -4484,7 +4551,8 @@ recloth_status recloth_stitch_length(double stitches_per_inch,
 
 // Volume of a stock solution for a percentage on weight of fibre.
 //
-// `stock = mass · pct / stock_pct`, the stock in grams in 100 ml. For dye, mordant or assistant; not for bleach.
+// `stock = mass · pct / stock_pct`, the stock in grams in 100 ml. For dye, mordant or assistant; not for bleach. Usual is a
+// stock of 0.05 to 50; outside it, and as for `owf`, there are doubts.
 //
 // - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 // - `pct`: percentage on weight of fibre (%, 0 to 1000).
@@ -4878,7 +4946,7 @@ recloth_status recloth_v_neck(double half_width,
 // Each pointer is NULL or valid for its count of items, and no list overlaps another.
 recloth_status recloth_waist_hip_doubts(double waist,
                                         double hip,
-                                        uint32_t *out,
+                                        uint64_t *out,
                                         recloth_error_t *error);
 
 // Length after several washes, of which the first usually takes most.
@@ -5009,10 +5077,10 @@ recloth_status recloth_zigzag_buttonhole(double slit,
 const char *recloth_status_text(int32_t status);
 
 // The sentence of one doubt; NULL when the bit is none. A constant string.
-const char *recloth_doubt_text(uint32_t bit);
+const char *recloth_doubt_text(uint64_t bit);
 
 // The sentence of one caution; NULL when the bit is none. A constant string.
-const char *recloth_caution_text(uint32_t bit);
+const char *recloth_caution_text(uint64_t bit);
 
 // The line to cut a piece along, as a polygon.
 //

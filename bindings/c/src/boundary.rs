@@ -43,9 +43,11 @@ pub struct recloth_error_t {
 
 impl From<Error> for recloth_error_t {
     fn from(error: Error) -> Self {
+        // Byte by byte, so that a device's program need not hold a general copy of memory for it.
+        let name = error.argument().as_bytes();
         let mut argument = [0; 32];
-        for (place, &byte) in argument[..31].iter_mut().zip(error.argument().as_bytes()) {
-            *place = byte as c_char;
+        for (index, place) in argument[..31].iter_mut().enumerate() {
+            *place = name.get(index).map_or(0, |&byte| byte as c_char);
         }
         recloth_error_t {
             status: error.kind().code(),

@@ -31,7 +31,7 @@ pub enum recloth_status {
     TwoReadings = -10,
     /// The outline crosses itself or has no area.
     Outline = -11,
-    /// Refused: this combination is dangerous.
+    /// Refused: dangerous, or ruinous to the goods.
     Refused = -12,
     /// The text is not UTF-8.
     NotUtf8 = -20,
@@ -66,85 +66,99 @@ impl From<recloth::ErrorKind> for recloth_status {
     }
 }
 /// This girth is below 300 mm: is it in centimetres or inches, or a part of the girth?
-pub const RECLOTH_DOUBT_GIRTH_SMALL: u32 = 1;
+pub const RECLOTH_DOUBT_GIRTH_SMALL: u64 = 1;
 /// This girth is above 2000 mm: was it taken twice, or in another unit?
-pub const RECLOTH_DOUBT_GIRTH_LARGE: u32 = 2;
+pub const RECLOTH_DOUBT_GIRTH_LARGE: u64 = 2;
 /// This body length is below 100 mm: is it in centimetres or inches?
-pub const RECLOTH_DOUBT_BODY_LENGTH_SMALL: u32 = 4;
+pub const RECLOTH_DOUBT_BODY_LENGTH_SMALL: u64 = 4;
 /// This body length is above 2000 mm, more than a tall person's height: is the unit right?
-pub const RECLOTH_DOUBT_BODY_LENGTH_LARGE: u32 = 8;
+pub const RECLOTH_DOUBT_BODY_LENGTH_LARGE: u64 = 8;
 /// The waist is larger than the hip: have they changed places? On some bodies it is so.
-pub const RECLOTH_DOUBT_WAIST_OVER_HIP: u32 = 16;
+pub const RECLOTH_DOUBT_WAIST_OVER_HIP: u64 = 16;
 /// The hip is more than 450 mm larger than the waist: was half a waist taken?
-pub const RECLOTH_DOUBT_HIP_FAR_OVER_WAIST: u32 = 32;
+pub const RECLOTH_DOUBT_HIP_FAR_OVER_WAIST: u64 = 32;
 /// One of front and back is more than one and a half times the other: was one taken whole and one half?
-pub const RECLOTH_DOUBT_FRONT_BACK_APART: u32 = 64;
+pub const RECLOTH_DOUBT_FRONT_BACK_APART: u64 = 64;
 /// The neck is more than half the bust: have they changed places, or was half a bust taken?
-pub const RECLOTH_DOUBT_NECK_OVER_HALF_BUST: u32 = 128;
+pub const RECLOTH_DOUBT_NECK_OVER_HALF_BUST: u64 = 128;
 /// This triangle is flat: a slip of the tape moves its point across the base more than 5 times as far.
-pub const RECLOTH_DOUBT_TRIANGLE_FLAT: u32 = 256;
+pub const RECLOTH_DOUBT_TRIANGLE_FLAT: u64 = 256;
 /// This triangle is tall on a short base: a slip of the tape moves its point along the base more than 5 times as far.
-pub const RECLOTH_DOUBT_TRIANGLE_TALL: u32 = 512;
+pub const RECLOTH_DOUBT_TRIANGLE_TALL: u64 = 512;
 /// A spare reading misses by more than 0.5 %: measure again; the tape was misread or the cloth lay off grain.
-pub const RECLOTH_DOUBT_SPARE_MISFIT: u32 = 1024;
+pub const RECLOTH_DOUBT_SPARE_MISFIT: u64 = 1024;
 /// A point lies more than 1.5 sizes of the reference beyond it: a small slip at a corner moves it far.
-pub const RECLOTH_DOUBT_PHOTO_REACH: u32 = 2048;
+pub const RECLOTH_DOUBT_PHOTO_REACH: u64 = 2048;
 /// One dart takes more than 32 mm: it may end in a hard point, so try two.
-pub const RECLOTH_DOUBT_DART_WIDE: u32 = 4096;
+pub const RECLOTH_DOUBT_DART_WIDE: u64 = 4096;
 /// The dart is longer than 178 mm, below where the hip is usually measured.
-pub const RECLOTH_DOUBT_DART_LONG: u32 = 8192;
+pub const RECLOTH_DOUBT_DART_LONG: u64 = 8192;
 /// Darts spread evenly over this width lie less than 25 mm apart.
-pub const RECLOTH_DOUBT_DARTS_CLOSE: u32 = 16384;
+pub const RECLOTH_DOUBT_DARTS_CLOSE: u64 = 16384;
 /// A dart falls within the button stand: move it, or take its intake at that side seam.
-pub const RECLOTH_DOUBT_DART_IN_STAND: u32 = 32768;
+pub const RECLOTH_DOUBT_DART_IN_STAND: u64 = 32768;
 /// A dart falls on or beyond the opening edge of the narrow panel: take its intake elsewhere.
-pub const RECLOTH_DOUBT_DART_OFF_PANEL: u32 = 65536;
+pub const RECLOTH_DOUBT_DART_OFF_PANEL: u64 = 65536;
 /// The upper edge is longer than the lower: the band stands away from the body.
-pub const RECLOTH_DOUBT_BAND_FLARED: u32 = 131072;
+pub const RECLOTH_DOUBT_BAND_FLARED: u64 = 131072;
 /// Gathers of less than 1.2 times look like a mistake.
-pub const RECLOTH_DOUBT_GATHERS_SCANT: u32 = 262144;
+pub const RECLOTH_DOUBT_GATHERS_SCANT: u64 = 262144;
 /// The underlay is deeper than the pleat shows: pleats lie over each other, in more than three layers.
-pub const RECLOTH_DOUBT_PLEATS_OVERLAP: u32 = 524288;
+pub const RECLOTH_DOUBT_PLEATS_OVERLAP: u64 = 524288;
 /// The last buttonhole is less than 12 mm from the end of the edge.
-pub const RECLOTH_DOUBT_HOLE_NEAR_SEAM: u32 = 1048576;
+pub const RECLOTH_DOUBT_HOLE_NEAR_SEAM: u64 = 1048576;
 /// The distances above and below the fixed button differ by more than 3.2 mm, which shows.
-pub const RECLOTH_DOUBT_PITCH_UNEVEN: u32 = 2097152;
+pub const RECLOTH_DOUBT_PITCH_UNEVEN: u64 = 2097152;
 /// A change above 0 says that the cloth grows: shrinkage is a negative change.
-pub const RECLOTH_DOUBT_CLOTH_GROWS: u32 = 4194304;
+pub const RECLOTH_DOUBT_CLOTH_GROWS: u64 = 4194304;
 /// A change beyond 15 % is rare: wash and measure a second sample.
-pub const RECLOTH_DOUBT_CHANGE_LARGE: u32 = 8388608;
+pub const RECLOTH_DOUBT_CHANGE_LARGE: u64 = 8388608;
 /// After washing the lining is longer than the shell and may show.
-pub const RECLOTH_DOUBT_LINING_SHOWS: u32 = 16777216;
+pub const RECLOTH_DOUBT_LINING_SHOWS: u64 = 16777216;
 /// More than 100 % on weight of fibre: only plant matter is used so; is the mass that of dry goods?
-pub const RECLOTH_DOUBT_OWF_LARGE: u32 = 33554432;
+pub const RECLOTH_DOUBT_OWF_LARGE: u64 = 33554432;
 /// The liquor ratio is outside 3 to 40 litres a kilogram.
-pub const RECLOTH_DOUBT_BATH_RATIO: u32 = 67108864;
+pub const RECLOTH_DOUBT_BATH_RATIO: u64 = 67108864;
 /// The loop is more than 2 mm longer than the button needs: it may open by itself.
-pub const RECLOTH_DOUBT_LOOP_LOOSE: u32 = 134217728;
+pub const RECLOTH_DOUBT_LOOP_LOOSE: u64 = 134217728;
 /// The loop is shorter than the button needs.
-pub const RECLOTH_DOUBT_LOOP_TIGHT: u32 = 268435456;
-/// Follow the product's label, the care label and local rules before anything printed here.
-pub const RECLOTH_CAUTION_LABEL_FIRST: u32 = 1;
+pub const RECLOTH_DOUBT_LOOP_TIGHT: u64 = 268435456;
+/// This strength lies beyond usual practice, whose figures stand with the argument: check the number, its unit and the label.
+pub const RECLOTH_DOUBT_STRENGTH_BEYOND_USUAL: u64 = 536870912;
+/// This is hotter than usual practice, whose figure stands with the argument: is it in degrees Celsius, and what does the care label allow?
+pub const RECLOTH_DOUBT_HEAT_BEYOND_USUAL: u64 = 1073741824;
+/// This is longer than usual practice, whose figure stands with the argument: is it in minutes, and what does the label allow?
+pub const RECLOTH_DOUBT_TIME_BEYOND_USUAL: u64 = 2147483648;
+/// Peroxide is sold at 3 to 50 %, and a purity of 1 % or less may be a share: what does the label say?
+pub const RECLOTH_DOUBT_PURITY_UNLIKELY: u64 = 4294967296;
+/// This percentage is so small that it may be a share, as 0.05 for 5 %.
+pub const RECLOTH_DOUBT_PERCENT_SMALL: u64 = 8589934592;
+/// This share is above a half: was a percentage meant, 1 for 1 %?
+pub const RECLOTH_DOUBT_SHARE_LARGE: u64 = 17179869184;
+/// These goods weigh less than 2 g: is the mass in kilograms?
+pub const RECLOTH_DOUBT_MASS_SMALL: u64 = 34359738368;
+/// This volume is below 50 ml, or less than the goods carry: is it in litres?
+pub const RECLOTH_DOUBT_VOLUME_SMALL: u64 = 68719476736;
+/// Follow the product's label, the care label, local rules and the advice of people qualified to give it before anything printed here.
+pub const RECLOTH_CAUTION_LABEL_FIRST: u64 = 1;
 /// Weigh dye, mordant and soda with gloves, eye protection and a dust mask, in vessels never used for food.
-pub const RECLOTH_CAUTION_POWDER: u32 = 2;
+pub const RECLOTH_CAUTION_POWDER: u64 = 2;
 /// A hot bath scalds and steams: a stable vessel, air, long gloves, no children or animals near, never unattended.
-pub const RECLOTH_CAUTION_HOT_BATH: u32 = 4;
+pub const RECLOTH_CAUTION_HOT_BATH: u64 = 4;
 /// Elastic is ruined by bleach and by hot baths: bleach and dye first, sew elastic in after.
-pub const RECLOTH_CAUTION_ELASTIC_BATH: u32 = 8;
+pub const RECLOTH_CAUTION_ELASTIC_BATH: u64 = 8;
 /// Chlorine bleach goes into cold water and is never heated; mixed fresh each time, window open, gloves and eye protection, out of reach of children.
-pub const RECLOTH_CAUTION_CHLORINE_COLD: u32 = 16;
+pub const RECLOTH_CAUTION_CHLORINE_COLD: u64 = 16;
 /// Chlorine bleach goes with nothing: acids (vinegar, descaler, cleaners) set free chlorine gas, ammonia chloramines, alcohol chloroform, and peroxide cancels it. If it smells sharp, leave the room, air it, and call for advice.
-pub const RECLOTH_CAUTION_CHLORINE_ALONE: u32 = 32;
+pub const RECLOTH_CAUTION_CHLORINE_ALONE: u64 = 32;
 /// Try a swatch or a hidden part of every cloth, thread and trim in the garment first; pull it wet, and stop at the first weakness.
-pub const RECLOTH_CAUTION_SWATCH_FIRST: u32 = 64;
+pub const RECLOTH_CAUTION_SWATCH_FIRST: u64 = 64;
 /// A neutraliser is a fresh bath of its own after draining and rinsing, never poured into bleach; sulfite and thiosulfate never meet acid, which sets free sulfur dioxide.
-pub const RECLOTH_CAUTION_NEUTRALISER_APART: u32 = 128;
-/// This is stronger, hotter or longer than usual practice: check the number, the label and a swatch before going on.
-pub const RECLOTH_CAUTION_BEYOND_USUAL: u32 = 256;
+pub const RECLOTH_CAUTION_NEUTRALISER_APART: u64 = 128;
 /// This is longer than any swatch was tried: test a swatch for that time before the garment.
-pub const RECLOTH_CAUTION_BEYOND_TESTED: u32 = 512;
+pub const RECLOTH_CAUTION_BEYOND_TESTED: u64 = 256;
 /// Two baths seldom match in shade: put what is seen side by side into one.
-pub const RECLOTH_CAUTION_BATHS_DIFFER: u32 = 1024;
+pub const RECLOTH_CAUTION_BATHS_DIFFER: u64 = 512;
 /// How a straight band gets its two layers.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(i32)]
@@ -637,9 +651,9 @@ pub struct recloth_stock_volume_t {
     /// What that holds (g).
     pub amount_g: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// Strength of a bottle of bleach.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -649,8 +663,10 @@ pub struct recloth_available_chlorine_t {
     pub available_pct: f64,
     /// Available chlorine in grams in 100 ml, which the trade also calls percent (%).
     pub trade_pct: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// Goods shared out over several baths, no garment split.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -664,8 +680,10 @@ pub struct recloth_batches_t {
     pub capacity_g: f64,
     /// Heaviest bath (g).
     pub heaviest_g: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// A bath for goods of a given mass.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -674,9 +692,9 @@ pub struct recloth_bath_volume_t {
     /// Volume of liquor (ml).
     pub volume_ml: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// Bias strips cut from a rectangle and joined.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -714,8 +732,10 @@ pub struct recloth_binder_solids_t {
     pub owf_low_pct: f64,
     /// Solids on weight of fibre after all dips, most (%).
     pub owf_high_pct: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// Strips to join for a binding.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -736,8 +756,10 @@ pub struct recloth_bleach_dilution_t {
     pub water_ml: f64,
     /// Parts of water to one of bleach.
     pub parts_water: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// Time in the bleach, from timed swatches.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -749,8 +771,10 @@ pub struct recloth_bleach_time_t {
     pub next_swatch_min: f64,
     /// Share of the way to the floor gone in a minute, as a rate: the shade falls by e^-rate.
     pub rate: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// A set of equal box pleats, or of inverted ones.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -773,7 +797,7 @@ pub struct recloth_box_pleats_t {
     /// Flat over finished: 3 where the folds just meet behind.
     pub ratio: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// Breadths of cloth sewn into a ring.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -804,7 +828,7 @@ pub struct recloth_button_loop_t {
     /// Length to cut (mm).
     pub cut: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// How a sleeve cap compares with its armhole.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -814,6 +838,17 @@ pub struct recloth_cap_ease_t {
     pub ease: f64,
     /// The same over the armhole (%).
     pub ease_pct: f64,
+}
+/// Liquor that goods carry out of a bath.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_carried_liquor_t {
+    /// Liquor carried (ml).
+    pub carried_ml: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
+    /// Cautions raised (bits).
+    pub cautions: u64,
 }
 /// A casing turned down at an edge.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -862,8 +897,10 @@ pub struct recloth_component_check_t {
     pub bears: u32,
     /// Colour it takes in this bath: 0 none, 1 some or not sure, 2 well.
     pub colour: u32,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// A mark dyed over until it no longer shows.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -902,7 +939,7 @@ pub struct recloth_cut_for_change_t {
     /// What is added; negative for cloth that grows (mm).
     pub added: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// Finished and cut width of a drawn piece.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -933,7 +970,7 @@ pub struct recloth_dart_equivalent_t {
     /// Depth of each tuck or pleat, if it is folded (mm).
     pub tuck_depth: f64,
     /// `GATHERS_SCANT` when as gathers it would look like a mistake (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// A dart that takes up what an edge gapes.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -957,7 +994,7 @@ pub struct recloth_dart_in_panel_t {
     /// Kink of the straight edge at each closed dart; the edge is trued there before cutting (deg).
     pub kink_deg: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// A dart with a point at each end, widest between them.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -974,7 +1011,7 @@ pub struct recloth_double_dart_t {
     /// How far each leg turns where the dart is widest, where its fold is snipped (deg).
     pub bend_deg: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// Elastic for an edge.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -989,7 +1026,7 @@ pub struct recloth_elastic_t {
     /// Stretch when the widest part passes through (%).
     pub passing_pct: f64,
     /// Always `ELASTIC_BATH` (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// Widths of half a five-gored skirt by a handed-down rule: half the front, a side gore and a back.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1049,7 +1086,7 @@ pub struct recloth_gathers_t {
     /// Strip over line: 1.5 is half as much again.
     pub ratio: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// A strip to be gathered, divided over the sections of its line.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1060,7 +1097,7 @@ pub struct recloth_gather_sections_t {
     /// Strip over line, the same in every section.
     pub ratio: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// A godet: a sector let into a seam or a slit.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1119,7 +1156,7 @@ pub struct recloth_hip_waist_drop_t {
     /// Hip less waist; negative where the waist is larger (mm).
     pub drop: f64,
     /// Doubts raised, as by `waist_hip_doubts` (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// The holes that stay on an edge that is shortened.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1132,7 +1169,7 @@ pub struct recloth_holes_left_t {
     /// From the last hole to the new end of the edge (mm).
     pub to_end: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// A set of equal knife pleats.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1155,7 +1192,7 @@ pub struct recloth_knife_pleats_t {
     /// Flat over finished: 3 where pleats just touch.
     pub ratio: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// A colour in CIELAB.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1230,8 +1267,10 @@ pub struct recloth_liquor_shares_t {
     pub bath_ml: f64,
     /// Fresh water to top all of them up (ml).
     pub water_ml: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// A loop there is, compared with the one that just passes over its button.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1240,7 +1279,7 @@ pub struct recloth_loop_slack_t {
     /// What the loop is longer than the one that just passes; negative when it is too short (mm).
     pub slack: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// Temperature of a bath put together.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1250,8 +1289,10 @@ pub struct recloth_mix_temperature_t {
     pub temperature_c: f64,
     /// Volume of liquor (ml).
     pub volume_ml: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// A garment smaller than the body it is worn on.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1274,8 +1315,10 @@ pub struct recloth_neutraliser_t {
     pub amount_g: f64,
     /// Grams of the pure stuff for a gram of available chlorine, excess left out.
     pub ratio: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// The two fronts of a garment that opens off its centre line.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1296,7 +1339,7 @@ pub struct recloth_off_centre_opening_t {
     /// Dart from the wide front's button line (mm).
     pub dart_to_wide: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// What a dye over cloth may come to, from pale to deep.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1318,9 +1361,9 @@ pub struct recloth_owf_t {
     /// Mass to weigh out (g).
     pub amount_g: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// A panel measured at stations along a grain line.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1352,7 +1395,7 @@ pub struct recloth_panel_by_triangles_t {
     /// How far that corner moves at worst along or across its base, for each mm that its readings are off.
     pub weakest_per_mm: f64,
     /// `TRIANGLE_FLAT` and `TRIANGLE_TALL` of any corner, `SPARE_MISFIT` when a spare reading misses by over 0.5 % (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// How far points from a photograph may be trusted.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1363,7 +1406,7 @@ pub struct recloth_photo_map_t {
     /// Largest length that one picture unit stands for at a point (mm).
     pub coarsest: f64,
     /// `PHOTO_REACH` when a point lies more than 1.5 sizes beyond the reference (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// Plant matter to collect.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1374,9 +1417,9 @@ pub struct recloth_plant_dyestuff_t {
     /// Most to weigh out, as it is at hand (g).
     pub high_g: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// Several liquors of the same stuff poured together.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1387,7 +1430,7 @@ pub struct recloth_pooled_strength_t {
     /// Volume (ml).
     pub volume_ml: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// A cap slashed and spread for a puff.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1402,7 +1445,7 @@ pub struct recloth_puff_spread_t {
     /// The ratio that the strip to be let in allows.
     pub strip_ratio: f64,
     /// `GATHERS_SCANT` when the smaller of the two ratios looks like a mistake (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// Equal lengths cut so that a pattern matches.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1442,8 +1485,10 @@ pub struct recloth_rinses_t {
     pub left: f64,
     /// Fresh water for the most rinses (ml).
     pub water_ml: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// A set of lengths rounded together.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1467,7 +1512,7 @@ pub struct recloth_ruffle_t {
     /// Cloth that the strips take, lying side by side (mm).
     pub cloth_length: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// Cloth added at a seam for an inverted pleat.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1491,7 +1536,7 @@ pub struct recloth_sectioned_band_t {
     /// Kink at each join: a peak of the lower edge and a notch of the upper; 0 without a join (deg).
     pub join_kink_deg: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// A band cut as part of a ring.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1521,7 +1566,7 @@ pub struct recloth_shirring_t {
     /// All rows together, as sewn on the flat cloth (mm).
     pub stitching: f64,
     /// Always `ELASTIC_BATH` (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 /// A shell and its lining, washed.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1538,7 +1583,7 @@ pub struct recloth_shrink_pair_t {
     /// Lining to cut so that washing leaves the length given (mm).
     pub lining_cut: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// The step from size to size.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1578,7 +1623,7 @@ pub struct recloth_spacing_through_t {
     /// Which of the places is the fixed one, from 0.
     pub fixed: u32,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// A colour by its screen levels.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1628,7 +1673,7 @@ pub struct recloth_tiers_t {
     /// All tiers together, as one strip (mm).
     pub strip: f64,
     /// `GATHERS_SCANT` when any tier is gathered by less than 1.2 (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// How far a row of equal seams may be off.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1665,7 +1710,7 @@ pub struct recloth_trilaterate_t {
     /// How far across the base the point moves at worst, for each mm that both readings are off.
     pub across_per_mm: f64,
     /// `TRIANGLE_FLAT` when `across_per_mm` passes 5, `TRIANGLE_TALL` when `along_per_mm` does (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// A set of equal tucks.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1682,7 +1727,7 @@ pub struct recloth_tucks_t {
     /// Width left beside the first and the last stitching, together (mm).
     pub margin: f64,
     /// `PLEATS_OVERLAP` when tucks lie over each other (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// A bundle of cloth that is to pass through an opening.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1724,7 +1769,7 @@ pub struct recloth_washes_t {
     /// Change from the first length to the last (%).
     pub change_pct: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 /// A length of cloth turned into one of another width: a range, for a layout does not scale.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1816,7 +1861,8 @@ pub unsafe extern "C" fn recloth_arc_from_rise(
 }
 /// Volume of a stock solution for so many grams in a litre of bath.
 ///
-/// `stock = mass · ratio · grams / (10 · stock_pct)`: salt, soda and other assistants go by the bath, not by the goods.
+/// `stock = mass · ratio · grams / (10 · stock_pct)`: salt, soda and other assistants go by the bath, not by the goods. Usual
+/// are up to 100 g of salt; more than 150 g in a litre, and a stock outside 0.05 to 50, are doubted.
 ///
 /// - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 /// - `ratio`: liquor to goods, by mass (1 to 200).
@@ -1865,7 +1911,8 @@ pub unsafe extern "C" fn recloth_assistant_volume(
 /// `available = NaOCl · 70.906 / 74.442`. Labels mix three percentages: sodium hypochlorite by mass, available chlorine by
 /// mass, and grams of available chlorine in 100 ml; a bottle marked 10 or 12.5 usually means the last. Which one a label
 /// means changes the answer by up to a fifth. A public health table that takes 5 % hypochlorite as 5 % available chlorine
-/// is 5 % off, on purpose. Bleach weakens in store: an old bottle is weaker than its label, never stronger.
+/// is 5 % off, on purpose. Bleach weakens in store: an old bottle is weaker than its label, never stronger. Outside 1 to
+/// 15 % the strength is doubted: 0.05 may be a share for 5 %.
 ///
 /// - `naocl_pct`: sodium hypochlorite by mass (%, 0.1 to 20).
 /// - `specific_gravity`: mass of a millilitre of it (g) (1 to 1.3).
@@ -1895,6 +1942,7 @@ pub unsafe extern "C" fn recloth_available_chlorine(
                 out.write(recloth_available_chlorine_t {
                     available_pct: answer.available_pct,
                     trade_pct: answer.trade_pct,
+                    doubts: answer.doubts,
                     cautions: answer.cautions,
                 });
                 Ok(())
@@ -1951,6 +1999,7 @@ pub unsafe extern "C" fn recloth_batches(
                     least: answer.least,
                     capacity_g: answer.capacity_g,
                     heaviest_g: answer.heaviest_g,
+                    doubts: answer.doubts,
                     cautions: answer.cautions,
                 });
                 Ok(())
@@ -2191,7 +2240,8 @@ pub unsafe extern "C" fn recloth_bias_tube(
 ///
 /// `bath = solids / (1 + parts)`; each dip, dried between, leaves `bath · pick_up / 100` on weight of fibre. Homemade soymilk
 /// holds about 10 % of bean, bought 3 to 6 % of solids: the two are not the same measure, so read the label. A binder of
-/// food goes off: make it fresh, keep it cool, throw it away when it smells, and tell those who have an allergy to it.
+/// food goes off: make it fresh, keep it cool, throw it away when it smells, and tell those who have an allergy to it. Solids
+/// outside 0.1 to 20 % and a pick-up below 10 % are doubted.
 ///
 /// - `low_pct`: solids of the binder undiluted, least (%, 0.01 to 50).
 /// - `high_pct`: solids of the binder undiluted, most (%, 0.01 to 50, >= low_pct).
@@ -2232,6 +2282,7 @@ pub unsafe extern "C" fn recloth_binder_solids(
                     bath_high_pct: answer.bath_high_pct,
                     owf_low_pct: answer.owf_low_pct,
                     owf_high_pct: answer.owf_high_pct,
+                    doubts: answer.doubts,
                     cautions: answer.cautions,
                 });
                 Ok(())
@@ -2328,6 +2379,8 @@ pub unsafe extern "C" fn recloth_binding_width(
 /// at most, by the product's label and by your swatch, and sooner when the colour is reached. Test first: 15 ml bleach in
 /// 60 ml water on a hidden seam for a minute, or better a row of timed swatches (`bleach_time`).
 ///
+/// Usual are a target up to 0.46 %, a bottle of 1 to 15 %, up to 30 minutes and at least 50 ml; beyond that there are doubts.
+///
 /// - `volume_ml`: volume of the bath (ml, 1 to 1000000).
 /// - `target_pct`: available chlorine wanted (%, 0.001 to 0.6, <= stock_pct).
 /// - `stock_pct`: available chlorine of the bottle (%, 0.1 to 20).
@@ -2392,6 +2445,7 @@ pub unsafe extern "C" fn recloth_bleach_dilution(
                     bleach_ml: answer.bleach_ml,
                     water_ml: answer.water_ml,
                     parts_water: answer.parts_water,
+                    doubts: answer.doubts,
                     cautions: answer.cautions,
                 });
                 Ok(())
@@ -2479,6 +2533,7 @@ pub unsafe extern "C" fn recloth_bleach_time(
                     time_min: answer.time_min,
                     next_swatch_min: answer.next_swatch_min,
                     rate: answer.rate,
+                    doubts: answer.doubts,
                     cautions: answer.cautions,
                 });
                 Ok(())
@@ -2502,7 +2557,7 @@ pub unsafe extern "C" fn recloth_bleach_time(
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn recloth_body_length_doubts(
     length: f64,
-    out: *mut u32,
+    out: *mut u64,
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
@@ -3018,11 +3073,12 @@ pub unsafe extern "C" fn recloth_cap_width_bound(
 /// Liquor that goods carry out of a bath.
 ///
 /// `carried = mass · pick_up / 100`, a litre taken as a kilogram. Weigh the goods dripping, drained and wrung: that is the
-/// pick-up, and it differs by several times. It decides how often to rinse.
+/// pick-up, and it differs by several times. It decides how often to rinse. Cloth spun dry holds more than 10 %, so less is
+/// doubted. Let hot goods cool before wringing.
 ///
 /// - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 /// - `pick_up_pct`: liquor held, on the dry mass (%, 0 to 1000).
-/// - `out`: receives the answer. Liquor carried (ml).
+/// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///
 /// Nothing but `error` is written on failure.
@@ -3033,7 +3089,7 @@ pub unsafe extern "C" fn recloth_cap_width_bound(
 pub unsafe extern "C" fn recloth_carried_liquor(
     mass_g: f64,
     pick_up_pct: f64,
-    out: *mut f64,
+    out: *mut recloth_carried_liquor_t,
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
@@ -3042,7 +3098,11 @@ pub unsafe extern "C" fn recloth_carried_liquor(
             || {
                 door::not_null("out", out)?;
                 let answer = recloth::wet::carried_liquor(mass_g, pick_up_pct)?;
-                out.write(answer);
+                out.write(recloth_carried_liquor_t {
+                    carried_ml: answer.carried_ml,
+                    doubts: answer.doubts,
+                    cautions: answer.cautions,
+                });
                 Ok(())
             },
         )
@@ -3359,6 +3419,9 @@ pub unsafe extern "C" fn recloth_cloth_to_buy(
 /// ruins whatever the swatch (wool, silk, hair, leather, elastane, acetate, polyamide, rubber; colours not fast;
 /// flame-retardant finishes) stays refused. Thread and lining of polyester come out of a plant dye as they went in.
 ///
+/// Usual are chlorine bleach up to 30 °C and 30 minutes, other baths up to 40 °C for an unknown fibre, 60 °C for rubber,
+/// elastane, acetate and leather and 4 hours above 60 °C for any; beyond that there are doubts.
+///
 /// To find a fibre out, a burn test tells the family only, and nothing of a blend, a coated or a fused cloth: a snip the
 /// size of a thread, in tweezers, over water or a metal tray, window open, hair tied back, no child near.
 ///
@@ -3410,6 +3473,7 @@ pub unsafe extern "C" fn recloth_component_check(
                 out.write(recloth_component_check_t {
                     bears: answer.bears,
                     colour: answer.colour,
+                    doubts: answer.doubts,
                     cautions: answer.cautions,
                 });
                 Ok(())
@@ -4152,7 +4216,7 @@ pub unsafe extern "C" fn recloth_format_length(
 pub unsafe extern "C" fn recloth_front_back_doubts(
     front: f64,
     back: f64,
-    out: *mut u32,
+    out: *mut u64,
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
@@ -4347,7 +4411,7 @@ pub unsafe extern "C" fn recloth_gathers(
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn recloth_girth_doubts(
     girth: f64,
-    out: *mut u32,
+    out: *mut u64,
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
@@ -5348,6 +5412,7 @@ pub unsafe extern "C" fn recloth_liquor_shares(
                 out.write(recloth_liquor_shares_t {
                     bath_ml: answer.bath_ml,
                     water_ml: answer.water_ml,
+                    doubts: answer.doubts,
                     cautions: answer.cautions,
                 });
                 Ok(())
@@ -5424,7 +5489,8 @@ pub unsafe extern "C" fn recloth_loop_slack(
 /// Temperature of liquors of several temperatures poured together, with the goods.
 ///
 /// `T = sum(m c T) / sum(m c)`, water and liquor at 4.18 J/(g °C) and a gram a millilitre. What the vessel takes is left
-/// out, so the bath comes out nearer the room's temperature than this: measure it. Pour hot into cold, slowly.
+/// out, so the bath comes out nearer the room's temperature than this: measure it. Pour hot into cold, slowly. Goods warmer
+/// than 40 °C are doubted (68 may be in Fahrenheit), and so is less than 50 ml in all.
 ///
 /// - `volumes_ml`: volume of each liquor (ml, 0.01 to 100000000, 1 to 100 items).
 /// - `temperatures_c`: temperature of each (degC, 0 to 100, as many as volumes_ml).
@@ -5471,6 +5537,7 @@ pub unsafe extern "C" fn recloth_mix_temperature(
                 out.write(recloth_mix_temperature_t {
                     temperature_c: answer.temperature_c,
                     volume_ml: answer.volume_ml,
+                    doubts: answer.doubts,
                     cautions: answer.cautions,
                 });
                 Ok(())
@@ -5495,7 +5562,7 @@ pub unsafe extern "C" fn recloth_mix_temperature(
 pub unsafe extern "C" fn recloth_neck_bust_doubts(
     neck: f64,
     bust: f64,
-    out: *mut u32,
+    out: *mut u64,
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
@@ -5566,6 +5633,9 @@ pub unsafe extern "C" fn recloth_negative_ease(
 /// thiosulfate: 0.637 times as much. It is a separate bath of fresh water, and rinsing well is the main thing: this is for
 /// the rest. Fibre is not asked here, as goods that ought never have met bleach need it most.
 ///
+/// Doubted are liquor of more than 0.1 % (rinse again first), peroxide of more than 50 % and any purity of 1 % or less, and
+/// an excess below 1 %.
+///
 /// - `carried_ml`: liquor that the goods carry after rinsing (ml, 0 to 1000000).
 /// - `chlorine_pct`: available chlorine in it, grams in 100 ml (%, 0 to 0.6).
 /// - `reaction`: what takes the chlorine away, and to what (one of `recloth_reaction`).
@@ -5625,6 +5695,7 @@ pub unsafe extern "C" fn recloth_neutraliser(
                     chlorine_g: answer.chlorine_g,
                     amount_g: answer.amount_g,
                     ratio: answer.ratio,
+                    doubts: answer.doubts,
                     cautions: answer.cautions,
                 });
                 Ok(())
@@ -5736,7 +5807,8 @@ pub unsafe extern "C" fn recloth_overdye(
 /// Mass of a dye, mordant or assistant from its percentage on weight of fibre.
 ///
 /// `amount = mass · pct / 100`, the mass being that of the dry goods. Say of a plant dyestuff whether it is weighed
-/// fresh, frozen or dry: the percentages differ by several times. Not for bleach, whose strength and time decide.
+/// fresh, frozen or dry: the percentages differ by several times. Not for bleach, whose strength and time decide. Above 100 %
+/// or below 0.1 %, and for goods of less than 2 g, there are doubts.
 ///
 /// - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 /// - `pct`: percentage on weight of fibre (%, 0 to 1000).
@@ -6109,7 +6181,8 @@ pub unsafe extern "C" fn recloth_piping_width(
 /// `mass · pct / 100`, low and high; where the recipe weighs it otherwise than it is at hand, turned by the range of fresh
 /// to dry. Frozen counts as fresh. Season, soil, part of the plant and water decide the colour more than the scale: dye a
 /// swatch. More extractions of the same matter give paler baths of another hue, so they are not added up here. Not every
-/// plant is harmless: know what it is, never cook it in vessels for food.
+/// plant is harmless: know what it is, never cook it in vessels for food. Below 1 %, above 100 % of what is dry at hand, and
+/// for goods of less than 2 g, there are doubts.
 ///
 /// - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 /// - `low_pct`: percentage on weight of fibre, least (%, 0.1 to 2000).
@@ -6458,7 +6531,8 @@ pub unsafe extern "C" fn recloth_ribbing(
 ///
 /// Each rinse leaves `carried / (carried + fresh)` of it. What the goods carry between rinses is the main term and is never
 /// known well: give a low and a high. It tells of the liquor between the fibres only; what the fibre itself holds leaves
-/// in its own time, so rinse until the water runs clear, or has no smell, whatever is printed here.
+/// in its own time, so rinse until the water runs clear, or has no smell, whatever is printed here. Less fresh water than the
+/// goods carry is doubted (litres?), and so is a share above a half (1 for 1 %?). The first rinse after a hot bath is warm.
 ///
 /// - `carried_low_ml`: least liquor carried from bath to bath (ml, 0.01 to 10000000).
 /// - `carried_high_ml`: most liquor carried (ml, 0.01 to 10000000, >= carried_low_ml).
@@ -6496,6 +6570,7 @@ pub unsafe extern "C" fn recloth_rinses(
                     rinses_high: answer.rinses_high,
                     left: answer.left,
                     water_ml: answer.water_ml,
+                    doubts: answer.doubts,
                     cautions: answer.cautions,
                 });
                 Ok(())
@@ -7289,7 +7364,8 @@ pub unsafe extern "C" fn recloth_stitch_length(
 }
 /// Volume of a stock solution for a percentage on weight of fibre.
 ///
-/// `stock = mass · pct / stock_pct`, the stock in grams in 100 ml. For dye, mordant or assistant; not for bleach.
+/// `stock = mass · pct / stock_pct`, the stock in grams in 100 ml. For dye, mordant or assistant; not for bleach. Usual is a
+/// stock of 0.05 to 50; outside it, and as for `owf`, there are doubts.
 ///
 /// - `mass_g`: dry mass of the goods (g, 0.01 to 1000000).
 /// - `pct`: percentage on weight of fibre (%, 0 to 1000).
@@ -8044,7 +8120,7 @@ pub unsafe extern "C" fn recloth_v_neck(
 pub unsafe extern "C" fn recloth_waist_hip_doubts(
     waist: f64,
     hip: f64,
-    out: *mut u32,
+    out: *mut u64,
     error: *mut recloth_error_t,
 ) -> recloth_status {
     unsafe {
@@ -8331,7 +8407,7 @@ pub extern "C" fn recloth_status_text(status: i32) -> *const c_char {
         -9 => c"the number has no unit".as_ptr(),
         -10 => c"the comma or point may mark thousands or decimals".as_ptr(),
         -11 => c"the outline crosses itself or has no area".as_ptr(),
-        -12 => c"refused: this combination is dangerous".as_ptr(),
+        -12 => c"refused: dangerous, or ruinous to the goods".as_ptr(),
         -20 => c"the text is not UTF-8".as_ptr(),
         -21 => c"a pointer is NULL".as_ptr(),
         -22 => c"internal error: please report it".as_ptr(),
@@ -8341,7 +8417,7 @@ pub extern "C" fn recloth_status_text(status: i32) -> *const c_char {
 }
 /// The sentence of one doubt; NULL when the bit is none. A constant string.
 #[unsafe(no_mangle)]
-pub extern "C" fn recloth_doubt_text(bit: u32) -> *const c_char {
+pub extern "C" fn recloth_doubt_text(bit: u64) -> *const c_char {
     match bit {
         1 => {
             c"This girth is below 300 mm: is it in centimetres or inches, or a part of the girth?"
@@ -8445,15 +8521,45 @@ pub extern "C" fn recloth_doubt_text(bit: u32) -> *const c_char {
                 .as_ptr()
         }
         268435456 => c"The loop is shorter than the button needs.".as_ptr(),
+        536870912 => {
+            c"This strength lies beyond usual practice, whose figures stand with the argument: check the number, its unit and the label."
+                .as_ptr()
+        }
+        1073741824 => {
+            c"This is hotter than usual practice, whose figure stands with the argument: is it in degrees Celsius, and what does the care label allow?"
+                .as_ptr()
+        }
+        2147483648 => {
+            c"This is longer than usual practice, whose figure stands with the argument: is it in minutes, and what does the label allow?"
+                .as_ptr()
+        }
+        4294967296 => {
+            c"Peroxide is sold at 3 to 50 %, and a purity of 1 % or less may be a share: what does the label say?"
+                .as_ptr()
+        }
+        8589934592 => {
+            c"This percentage is so small that it may be a share, as 0.05 for 5 %."
+                .as_ptr()
+        }
+        17179869184 => {
+            c"This share is above a half: was a percentage meant, 1 for 1 %?".as_ptr()
+        }
+        34359738368 => {
+            c"These goods weigh less than 2 g: is the mass in kilograms?".as_ptr()
+        }
+        68719476736 => {
+            c"This volume is below 50 ml, or less than the goods carry: is it in litres?"
+                .as_ptr()
+        }
         _ => core::ptr::null(),
     }
 }
 /// The sentence of one caution; NULL when the bit is none. A constant string.
 #[unsafe(no_mangle)]
-pub extern "C" fn recloth_caution_text(bit: u32) -> *const c_char {
+pub extern "C" fn recloth_caution_text(bit: u64) -> *const c_char {
     match bit {
         1 => {
-            c"Follow the product's label, the care label and local rules before anything printed here."
+            c"Follow the product's label, the care label, local rules and the advice of people qualified to give it before anything printed here."
                 .as_ptr()
         }
         2 => {
@@ -8485,14 +8591,10 @@ pub extern "C" fn recloth_caution_text(bit: u32) -> *const c_char {
                 .as_ptr()
         }
         256 => {
-            c"This is stronger, hotter or longer than usual practice: check the number, the label and a swatch before going on."
-                .as_ptr()
-        }
-        512 => {
             c"This is longer than any swatch was tried: test a swatch for that time before the garment."
                 .as_ptr()
         }
-        1024 => {
+        512 => {
             c"Two baths seldom match in shade: put what is seen side by side into one."
                 .as_ptr()
         }

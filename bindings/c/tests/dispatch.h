@@ -43,6 +43,7 @@ static recloth_status call_available_chlorine(const cell_t *in, outcome_t *got, 
   if (status != RECLOTH_STATUS_OK) return status;
   got_number(got, out.available_pct);
   got_number(got, out.trade_pct);
+  got_count(got, out.doubts);
   got_count(got, out.cautions);
   return status;
 }
@@ -57,6 +58,7 @@ static recloth_status call_batches(const cell_t *in, outcome_t *got, recloth_err
   got_count(got, out.least);
   got_number(got, out.capacity_g);
   got_number(got, out.heaviest_g);
+  got_count(got, out.doubts);
   got_count(got, out.cautions);
   return status;
 }
@@ -124,6 +126,7 @@ static recloth_status call_binder_solids(const cell_t *in, outcome_t *got, reclo
   got_number(got, out.bath_high_pct);
   got_number(got, out.owf_low_pct);
   got_number(got, out.owf_high_pct);
+  got_count(got, out.doubts);
   got_count(got, out.cautions);
   return status;
 }
@@ -152,6 +155,7 @@ static recloth_status call_bleach_dilution(const cell_t *in, outcome_t *got, rec
   got_number(got, out.bleach_ml);
   got_number(got, out.water_ml);
   got_number(got, out.parts_water);
+  got_count(got, out.doubts);
   got_count(got, out.cautions);
   return status;
 }
@@ -163,12 +167,13 @@ static recloth_status call_bleach_time(const cell_t *in, outcome_t *got, recloth
   got_number(got, out.time_min);
   got_number(got, out.next_swatch_min);
   got_number(got, out.rate);
+  got_count(got, out.doubts);
   got_count(got, out.cautions);
   return status;
 }
 
 static recloth_status call_body_length_doubts(const cell_t *in, outcome_t *got, recloth_error_t *error) {
-  uint32_t out = 0;
+  uint64_t out = 0;
   recloth_status status = recloth_body_length_doubts(in[0].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_count(got, out);
@@ -310,10 +315,12 @@ static recloth_status call_cap_width_bound(const cell_t *in, outcome_t *got, rec
 }
 
 static recloth_status call_carried_liquor(const cell_t *in, outcome_t *got, recloth_error_t *error) {
-  double out = 0;
+  recloth_carried_liquor_t out;
   recloth_status status = recloth_carried_liquor(in[0].number, in[1].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
-  got_number(got, out);
+  got_number(got, out.carried_ml);
+  got_count(got, out.doubts);
+  got_count(got, out.cautions);
   return status;
 }
 
@@ -394,6 +401,7 @@ static recloth_status call_component_check(const cell_t *in, outcome_t *got, rec
   if (status != RECLOTH_STATUS_OK) return status;
   got_count(got, out.bears);
   got_count(got, out.colour);
+  got_count(got, out.doubts);
   got_count(got, out.cautions);
   return status;
 }
@@ -582,7 +590,7 @@ static recloth_status call_format_length(const cell_t *in, outcome_t *got, reclo
 }
 
 static recloth_status call_front_back_doubts(const cell_t *in, outcome_t *got, recloth_error_t *error) {
-  uint32_t out = 0;
+  uint64_t out = 0;
   recloth_status status = recloth_front_back_doubts(in[0].number, in[1].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_count(got, out);
@@ -636,7 +644,7 @@ static recloth_status call_gathers(const cell_t *in, outcome_t *got, recloth_err
 }
 
 static recloth_status call_girth_doubts(const cell_t *in, outcome_t *got, recloth_error_t *error) {
-  uint32_t out = 0;
+  uint64_t out = 0;
   recloth_status status = recloth_girth_doubts(in[0].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_count(got, out);
@@ -893,6 +901,7 @@ static recloth_status call_liquor_shares(const cell_t *in, outcome_t *got, reclo
   if (status != RECLOTH_STATUS_OK) return status;
   got_number(got, out.bath_ml);
   got_number(got, out.water_ml);
+  got_count(got, out.doubts);
   got_count(got, out.cautions);
   return status;
 }
@@ -912,12 +921,13 @@ static recloth_status call_mix_temperature(const cell_t *in, outcome_t *got, rec
   if (status != RECLOTH_STATUS_OK) return status;
   got_number(got, out.temperature_c);
   got_number(got, out.volume_ml);
+  got_count(got, out.doubts);
   got_count(got, out.cautions);
   return status;
 }
 
 static recloth_status call_neck_bust_doubts(const cell_t *in, outcome_t *got, recloth_error_t *error) {
-  uint32_t out = 0;
+  uint64_t out = 0;
   recloth_status status = recloth_neck_bust_doubts(in[0].number, in[1].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_count(got, out);
@@ -941,6 +951,7 @@ static recloth_status call_neutraliser(const cell_t *in, outcome_t *got, recloth
   got_number(got, out.chlorine_g);
   got_number(got, out.amount_g);
   got_number(got, out.ratio);
+  got_count(got, out.doubts);
   got_count(got, out.cautions);
   return status;
 }
@@ -1135,6 +1146,7 @@ static recloth_status call_rinses(const cell_t *in, outcome_t *got, recloth_erro
   got_count(got, out.rinses_high);
   got_number(got, out.left);
   got_number(got, out.water_ml);
+  got_count(got, out.doubts);
   got_count(got, out.cautions);
   return status;
 }
@@ -1508,7 +1520,7 @@ static recloth_status call_v_neck(const cell_t *in, outcome_t *got, recloth_erro
 }
 
 static recloth_status call_waist_hip_doubts(const cell_t *in, outcome_t *got, recloth_error_t *error) {
-  uint32_t out = 0;
+  uint64_t out = 0;
   recloth_status status = recloth_waist_hip_doubts(in[0].number, in[1].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_count(got, out);
@@ -1581,19 +1593,19 @@ static recloth_status call_zigzag_buttonhole(const cell_t *in, outcome_t *got, r
 static const function_t functions[] = {
   {"arc_from_rise", "nn", 3, call_arc_from_rise},
   {"assistant_volume", "nnnn", 4, call_assistant_volume},
-  {"available_chlorine", "nn", 3, call_available_chlorine},
-  {"batches", "lnnn", 6, call_batches},
+  {"available_chlorine", "nn", 4, call_available_chlorine},
+  {"batches", "lnnn", 7, call_batches},
   {"bath_volume", "nn", 3, call_bath_volume},
   {"bias_along_selvedge", "n", 1, call_bias_along_selvedge},
   {"bias_square", "nn", 1, call_bias_square},
   {"bias_strip_length", "nn", 1, call_bias_strip_length},
   {"bias_strips", "nnnnn", 4, call_bias_strips},
   {"bias_tube", "nnnn", 3, call_bias_tube},
-  {"binder_solids", "nnnnn", 5, call_binder_solids},
+  {"binder_solids", "nnnnn", 6, call_binder_solids},
   {"binding_strips", "nnn", 2, call_binding_strips},
   {"binding_width", "nnnt", 1, call_binding_width},
-  {"bleach_dilution", "nnnntttt", 4, call_bleach_dilution},
-  {"bleach_time", "llnnttttn", 4, call_bleach_time},
+  {"bleach_dilution", "nnnntttt", 5, call_bleach_dilution},
+  {"bleach_time", "llnnttttn", 5, call_bleach_time},
   {"body_length_doubts", "n", 1, call_body_length_doubts},
   {"box_pleats", "nnn", 9, call_box_pleats},
   {"box_pleats_count", "nnn", 9, call_box_pleats_count},
@@ -1607,7 +1619,7 @@ static const function_t functions[] = {
   {"cap_ease", "nn", 2, call_cap_ease},
   {"cap_for_ease", "nn", 1, call_cap_for_ease},
   {"cap_width_bound", "nn", 1, call_cap_width_bound},
-  {"carried_liquor", "nn", 1, call_carried_liquor},
+  {"carried_liquor", "nn", 3, call_carried_liquor},
   {"casing", "nnnn", 2, call_casing},
   {"ciede2000", "nnnnnn", 1, call_ciede2000},
   {"circle_skirt", "nnn", 3, call_circle_skirt},
@@ -1615,7 +1627,7 @@ static const function_t functions[] = {
   {"circle_skirt_longest", "nnnn", 7, call_circle_skirt_longest},
   {"cloth_mass", "nnn", 1, call_cloth_mass},
   {"cloth_to_buy", "nnnn", 1, call_cloth_to_buy},
-  {"component_check", "ttttnn", 3, call_component_check},
+  {"component_check", "ttttnn", 4, call_component_check},
   {"cover_mark", "nnn", 5, call_cover_mark},
   {"curved_band", "lnn", 5, call_curved_band},
   {"cut_for_change", "nn", 3, call_cut_for_change},
@@ -1662,12 +1674,12 @@ static const function_t functions[] = {
   {"lining_free_length", "nnn", 1, call_lining_free_length},
   {"lining_length", "nnn", 4, call_lining_length},
   {"lining_width", "nnnn", 1, call_lining_width},
-  {"liquor_shares", "lnn", 5, call_liquor_shares},
+  {"liquor_shares", "lnn", 6, call_liquor_shares},
   {"loop_slack", "nnnnnnt", 2, call_loop_slack},
-  {"mix_temperature", "llnnn", 3, call_mix_temperature},
+  {"mix_temperature", "llnnn", 4, call_mix_temperature},
   {"neck_bust_doubts", "nn", 1, call_neck_bust_doubts},
   {"negative_ease", "nnnn", 3, call_negative_ease},
-  {"neutraliser", "nntttnn", 4, call_neutraliser},
+  {"neutraliser", "nntttnn", 5, call_neutraliser},
   {"off_centre_opening", "nnnnnn", 8, call_off_centre_opening},
   {"overdye", "nnn", 4, call_overdye},
   {"owf", "nn", 3, call_owf},
@@ -1684,7 +1696,7 @@ static const function_t functions[] = {
   {"remaining_width", "nnnnn", 1, call_remaining_width},
   {"repeats", "nnn", 4, call_repeats},
   {"ribbing", "nnnn", 4, call_ribbing},
-  {"rinses", "nnnn", 5, call_rinses},
+  {"rinses", "nnnn", 6, call_rinses},
   {"round_set", "ln", 3, call_round_set},
   {"round_to", "nnt", 1, call_round_to},
   {"ruffle", "nnnnnn", 5, call_ruffle},

@@ -24,7 +24,7 @@ typedef struct {
 typedef struct {
   char kind; /* n number, c count, t text, l list */
   double number;
-  uint32_t whole;
+  uint64_t whole;
   char text[64];
   double *list;
   size_t count;
@@ -70,7 +70,7 @@ static void got_number(outcome_t *got, double value) {
   got->got[got->count++].number = value;
 }
 
-static void got_count(outcome_t *got, uint32_t value) {
+static void got_count(outcome_t *got, uint64_t value) {
   got->got[got->count].kind = 'c';
   got->got[got->count++].whole = value;
 }
@@ -164,6 +164,12 @@ static void print_number(double value) {
   printf("%08lx%08lx", (unsigned long)(bits >> 32), (unsigned long)(bits & 0xffffffffu));
 }
 
+/* Digit by digit: not every device's printf knows 64 bits. */
+static void print_whole(uint64_t value) {
+  if (value >= 10) print_whole(value / 10);
+  putchar('0' + (int)(value % 10));
+}
+
 static void print_answer(const function_t *function, const char *id, recloth_status status,
                          const outcome_t *outcome, const recloth_error_t *error) {
   size_t index, item;
@@ -178,7 +184,7 @@ static void print_answer(const function_t *function, const char *id, recloth_sta
     const got_t *got = &outcome->got[index];
     printf("\t");
     if (got->kind == 'n') print_number(got->number);
-    if (got->kind == 'c') printf("%lu", (unsigned long)got->whole);
+    if (got->kind == 'c') print_whole(got->whole);
     if (got->kind == 't') printf("%s", got->text);
     for (item = 0; got->kind == 'l' && item < got->count; item++) {
       if (item > 0) printf(" ");

@@ -2,7 +2,7 @@
 use numpy::{IntoPyArray, PyReadonlyArray1};
 use pyo3::{prelude::*, IntoPyObjectExt};
 use recloth::Error;
-use crate::{door, ufunc::{Scalar, add_every, add_one, add_status}};
+use crate::{door, ufunc::{Scalar, Type, add_every, add_one, add_status}};
 fn read_band_make(
     argument: &'static str,
     value: f64,
@@ -232,7 +232,7 @@ fn read_swatch(
 #[allow(non_camel_case_types)]
 struct arc_from_rise {}
 impl Scalar<2, 3> for arc_from_rise {
-    const WHOLE: [bool; 3] = [false, false, false];
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
         let [chord, rise] = given;
@@ -255,7 +255,7 @@ fn one_arc_from_rise<'py>(
 #[allow(non_camel_case_types)]
 struct assistant_volume {}
 impl Scalar<4, 4> for assistant_volume {
-    const WHOLE: [bool; 4] = [false, false, true, true];
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Bits, Type::Bits];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 4], Error> {
         let [mass_g, ratio, grams, stock_pct] = given;
@@ -263,8 +263,8 @@ impl Scalar<4, 4> for assistant_volume {
         Ok([
             answer.stock_ml,
             answer.amount_g,
-            f64::from(answer.doubts),
-            f64::from(answer.cautions),
+            answer.doubts as f64,
+            answer.cautions as f64,
         ])
     }
 }
@@ -279,18 +279,23 @@ fn one_assistant_volume<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = assistant_volume::call([mass_g, ratio, grams, stock_pct])
         .map_err(|error| door::raise(py, "assistant_volume", &error))?;
-    (answer[0], answer[1], answer[2] as u32, answer[3] as u32).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2] as u64, answer[3] as u64).into_bound_py_any(py)
 }
 /// `recloth::bleach::available_chlorine`.
 #[allow(non_camel_case_types)]
 struct available_chlorine {}
-impl Scalar<2, 3> for available_chlorine {
-    const WHOLE: [bool; 3] = [false, false, true];
+impl Scalar<2, 4> for available_chlorine {
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Bits, Type::Bits];
     #[inline]
-    fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
+    fn call(given: [f64; 2]) -> Result<[f64; 4], Error> {
         let [naocl_pct, specific_gravity] = given;
         let answer = recloth::bleach::available_chlorine(naocl_pct, specific_gravity)?;
-        Ok([answer.available_pct, answer.trade_pct, f64::from(answer.cautions)])
+        Ok([
+            answer.available_pct,
+            answer.trade_pct,
+            answer.doubts as f64,
+            answer.cautions as f64,
+        ])
     }
 }
 #[pyfunction]
@@ -302,7 +307,7 @@ fn one_available_chlorine<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = available_chlorine::call([naocl_pct, specific_gravity])
         .map_err(|error| door::raise(py, "available_chlorine", &error))?;
-    (answer[0], answer[1], answer[2] as u32).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2] as u64, answer[3] as u64).into_bound_py_any(py)
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
@@ -323,6 +328,7 @@ fn one_batches<'py>(
         answer.least,
         answer.capacity_g,
         answer.heaviest_g,
+        answer.doubts,
         answer.cautions,
     )
         .into_bound_py_any(py)
@@ -331,12 +337,12 @@ fn one_batches<'py>(
 #[allow(non_camel_case_types)]
 struct bath_volume {}
 impl Scalar<2, 3> for bath_volume {
-    const WHOLE: [bool; 3] = [false, true, true];
+    const TYPES: [Type; 3] = [Type::Number, Type::Bits, Type::Bits];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
         let [mass_g, ratio] = given;
         let answer = recloth::wet::bath_volume(mass_g, ratio)?;
-        Ok([answer.volume_ml, f64::from(answer.doubts), f64::from(answer.cautions)])
+        Ok([answer.volume_ml, answer.doubts as f64, answer.cautions as f64])
     }
 }
 #[pyfunction]
@@ -348,13 +354,13 @@ fn one_bath_volume<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = bath_volume::call([mass_g, ratio])
         .map_err(|error| door::raise(py, "bath_volume", &error))?;
-    (answer[0], answer[1] as u32, answer[2] as u32).into_bound_py_any(py)
+    (answer[0], answer[1] as u64, answer[2] as u64).into_bound_py_any(py)
 }
 /// `recloth::bias::bias_along_selvedge`.
 #[allow(non_camel_case_types)]
 struct bias_along_selvedge {}
 impl Scalar<1, 1> for bias_along_selvedge {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [width] = given;
@@ -376,7 +382,7 @@ fn one_bias_along_selvedge<'py>(
 #[allow(non_camel_case_types)]
 struct bias_square {}
 impl Scalar<2, 1> for bias_square {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [length, width] = given;
@@ -399,7 +405,7 @@ fn one_bias_square<'py>(
 #[allow(non_camel_case_types)]
 struct bias_strip_length {}
 impl Scalar<2, 1> for bias_strip_length {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [side, width] = given;
@@ -422,7 +428,7 @@ fn one_bias_strip_length<'py>(
 #[allow(non_camel_case_types)]
 struct bias_strips {}
 impl Scalar<5, 4> for bias_strips {
-    const WHOLE: [bool; 4] = [true, false, false, false];
+    const TYPES: [Type; 4] = [Type::Count, Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 5]) -> Result<[f64; 4], Error> {
         let [length, width, strip, allowance, shortest] = given;
@@ -448,13 +454,13 @@ fn one_bias_strips<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = bias_strips::call([length, width, strip, allowance, shortest])
         .map_err(|error| door::raise(py, "bias_strips", &error))?;
-    (answer[0] as u32, answer[1], answer[2], answer[3]).into_bound_py_any(py)
+    (answer[0] as u64, answer[1], answer[2], answer[3]).into_bound_py_any(py)
 }
 /// `recloth::bias::bias_tube`.
 #[allow(non_camel_case_types)]
 struct bias_tube {}
 impl Scalar<4, 3> for bias_tube {
-    const WHOLE: [bool; 3] = [true, false, false];
+    const TYPES: [Type; 3] = [Type::Count, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
         let [length, width, strip, allowance] = given;
@@ -473,15 +479,22 @@ fn one_bias_tube<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = bias_tube::call([length, width, strip, allowance])
         .map_err(|error| door::raise(py, "bias_tube", &error))?;
-    (answer[0] as u32, answer[1], answer[2]).into_bound_py_any(py)
+    (answer[0] as u64, answer[1], answer[2]).into_bound_py_any(py)
 }
 /// `recloth::dye::binder_solids`.
 #[allow(non_camel_case_types)]
 struct binder_solids {}
-impl Scalar<5, 5> for binder_solids {
-    const WHOLE: [bool; 5] = [false, false, false, false, true];
+impl Scalar<5, 6> for binder_solids {
+    const TYPES: [Type; 6] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
+        Type::Bits,
+    ];
     #[inline]
-    fn call(given: [f64; 5]) -> Result<[f64; 5], Error> {
+    fn call(given: [f64; 5]) -> Result<[f64; 6], Error> {
         let [low_pct, high_pct, parts_water, pick_up_pct, dips] = given;
         let (dips, dips_bad) = door::count("dips", dips, 1);
         let answer = door::settle(
@@ -500,7 +513,8 @@ impl Scalar<5, 5> for binder_solids {
             answer.bath_high_pct,
             answer.owf_low_pct,
             answer.owf_high_pct,
-            f64::from(answer.cautions),
+            answer.doubts as f64,
+            answer.cautions as f64,
         ])
     }
 }
@@ -517,13 +531,14 @@ fn one_binder_solids<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = binder_solids::call([low_pct, high_pct, parts_water, pick_up_pct, dips])
         .map_err(|error| door::raise(py, "binder_solids", &error))?;
-    (answer[0], answer[1], answer[2], answer[3], answer[4] as u32).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2], answer[3], answer[4] as u64, answer[5] as u64)
+        .into_bound_py_any(py)
 }
 /// `recloth::bias::binding_strips`.
 #[allow(non_camel_case_types)]
 struct binding_strips {}
 impl Scalar<3, 2> for binding_strips {
-    const WHOLE: [bool; 2] = [true, false];
+    const TYPES: [Type; 2] = [Type::Count, Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 2], Error> {
         let [length, strip, join] = given;
@@ -541,13 +556,13 @@ fn one_binding_strips<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = binding_strips::call([length, strip, join])
         .map_err(|error| door::raise(py, "binding_strips", &error))?;
-    (answer[0] as u32, answer[1]).into_bound_py_any(py)
+    (answer[0] as u64, answer[1]).into_bound_py_any(py)
 }
 /// `recloth::bias::binding_width`.
 #[allow(non_camel_case_types)]
 struct binding_width {}
 impl Scalar<4, 1> for binding_width {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 1], Error> {
         let [finished, turn, thickness, fold] = given;
@@ -576,10 +591,16 @@ fn one_binding_width<'py>(
 /// `recloth::bleach::bleach_dilution`.
 #[allow(non_camel_case_types)]
 struct bleach_dilution {}
-impl Scalar<8, 4> for bleach_dilution {
-    const WHOLE: [bool; 4] = [false, false, false, true];
+impl Scalar<8, 5> for bleach_dilution {
+    const TYPES: [Type; 5] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
+        Type::Bits,
+    ];
     #[inline]
-    fn call(given: [f64; 8]) -> Result<[f64; 4], Error> {
+    fn call(given: [f64; 8]) -> Result<[f64; 5], Error> {
         let [volume_ml, target_pct, stock_pct, minutes, fibre, finish, swatch, in_bath,
         ] = given;
         let (fibre, fibre_bad) = read_fibre("fibre", fibre);
@@ -613,7 +634,8 @@ impl Scalar<8, 4> for bleach_dilution {
             answer.bleach_ml,
             answer.water_ml,
             answer.parts_water,
-            f64::from(answer.cautions),
+            answer.doubts as f64,
+            answer.cautions as f64,
         ])
     }
 }
@@ -641,7 +663,8 @@ fn one_bleach_dilution<'py>(
             in_bath,
         ])
         .map_err(|error| door::raise(py, "bleach_dilution", &error))?;
-    (answer[0], answer[1], answer[2], answer[3] as u32).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2], answer[3] as u64, answer[4] as u64)
+        .into_bound_py_any(py)
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
@@ -689,19 +712,25 @@ fn one_bleach_time<'py>(
             &[fibre_bad, finish_bad, swatch_bad, in_bath_bad],
         )
         .map_err(|error| door::raise(py, "bleach_time", &error))?;
-    (answer.time_min, answer.next_swatch_min, answer.rate, answer.cautions)
+    (
+        answer.time_min,
+        answer.next_swatch_min,
+        answer.rate,
+        answer.doubts,
+        answer.cautions,
+    )
         .into_bound_py_any(py)
 }
 /// `recloth::body::body_length_doubts`.
 #[allow(non_camel_case_types)]
 struct body_length_doubts {}
 impl Scalar<1, 1> for body_length_doubts {
-    const WHOLE: [bool; 1] = [true];
+    const TYPES: [Type; 1] = [Type::Bits];
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [length] = given;
         let answer = recloth::body::body_length_doubts(length)?;
-        Ok([f64::from(answer)])
+        Ok([answer as f64])
     }
 }
 #[pyfunction]
@@ -712,14 +741,22 @@ fn one_body_length_doubts<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = body_length_doubts::call([length])
         .map_err(|error| door::raise(py, "body_length_doubts", &error))?;
-    (answer[0] as u32).into_bound_py_any(py)
+    (answer[0] as u64).into_bound_py_any(py)
 }
 /// `recloth::pleat::box_pleats`.
 #[allow(non_camel_case_types)]
 struct box_pleats {}
 impl Scalar<3, 9> for box_pleats {
-    const WHOLE: [bool; 9] = [
-        false, false, true, false, false, false, false, false, true,
+    const TYPES: [Type; 9] = [
+        Type::Number,
+        Type::Number,
+        Type::Count,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
     ];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
@@ -739,7 +776,7 @@ impl Scalar<3, 9> for box_pleats {
             answer.intake,
             answer.taken_up,
             answer.ratio,
-            f64::from(answer.doubts),
+            answer.doubts as f64,
         ])
     }
 }
@@ -757,13 +794,13 @@ fn one_box_pleats<'py>(
     (
         answer[0],
         answer[1],
-        answer[2] as u32,
+        answer[2] as u64,
         answer[3],
         answer[4],
         answer[5],
         answer[6],
         answer[7],
-        answer[8] as u32,
+        answer[8] as u64,
     )
         .into_bound_py_any(py)
 }
@@ -771,8 +808,16 @@ fn one_box_pleats<'py>(
 #[allow(non_camel_case_types)]
 struct box_pleats_count {}
 impl Scalar<3, 9> for box_pleats_count {
-    const WHOLE: [bool; 9] = [
-        false, false, true, false, false, false, false, false, true,
+    const TYPES: [Type; 9] = [
+        Type::Number,
+        Type::Number,
+        Type::Count,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
     ];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
@@ -787,7 +832,7 @@ impl Scalar<3, 9> for box_pleats_count {
             answer.intake,
             answer.taken_up,
             answer.ratio,
-            f64::from(answer.doubts),
+            answer.doubts as f64,
         ])
     }
 }
@@ -804,13 +849,13 @@ fn one_box_pleats_count<'py>(
     (
         answer[0],
         answer[1],
-        answer[2] as u32,
+        answer[2] as u64,
         answer[3],
         answer[4],
         answer[5],
         answer[6],
         answer[7],
-        answer[8] as u32,
+        answer[8] as u64,
     )
         .into_bound_py_any(py)
 }
@@ -818,8 +863,16 @@ fn one_box_pleats_count<'py>(
 #[allow(non_camel_case_types)]
 struct box_pleats_depth {}
 impl Scalar<3, 9> for box_pleats_depth {
-    const WHOLE: [bool; 9] = [
-        false, false, true, false, false, false, false, false, true,
+    const TYPES: [Type; 9] = [
+        Type::Number,
+        Type::Number,
+        Type::Count,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
     ];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
@@ -839,7 +892,7 @@ impl Scalar<3, 9> for box_pleats_depth {
             answer.intake,
             answer.taken_up,
             answer.ratio,
-            f64::from(answer.doubts),
+            answer.doubts as f64,
         ])
     }
 }
@@ -857,13 +910,13 @@ fn one_box_pleats_depth<'py>(
     (
         answer[0],
         answer[1],
-        answer[2] as u32,
+        answer[2] as u64,
         answer[3],
         answer[4],
         answer[5],
         answer[6],
         answer[7],
-        answer[8] as u32,
+        answer[8] as u64,
     )
         .into_bound_py_any(py)
 }
@@ -871,8 +924,16 @@ fn one_box_pleats_depth<'py>(
 #[allow(non_camel_case_types)]
 struct box_pleats_finished {}
 impl Scalar<3, 9> for box_pleats_finished {
-    const WHOLE: [bool; 9] = [
-        false, false, true, false, false, false, false, false, true,
+    const TYPES: [Type; 9] = [
+        Type::Number,
+        Type::Number,
+        Type::Count,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
     ];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
@@ -892,7 +953,7 @@ impl Scalar<3, 9> for box_pleats_finished {
             answer.intake,
             answer.taken_up,
             answer.ratio,
-            f64::from(answer.doubts),
+            answer.doubts as f64,
         ])
     }
 }
@@ -910,13 +971,13 @@ fn one_box_pleats_finished<'py>(
     (
         answer[0],
         answer[1],
-        answer[2] as u32,
+        answer[2] as u64,
         answer[3],
         answer[4],
         answer[5],
         answer[6],
         answer[7],
-        answer[8] as u32,
+        answer[8] as u64,
     )
         .into_bound_py_any(py)
 }
@@ -924,7 +985,7 @@ fn one_box_pleats_finished<'py>(
 #[allow(non_camel_case_types)]
 struct breadths {}
 impl Scalar<3, 3> for breadths {
-    const WHOLE: [bool; 3] = [true, false, false];
+    const TYPES: [Type; 3] = [Type::Count, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 3], Error> {
         let [flat, cloth_width, allowance] = given;
@@ -942,13 +1003,13 @@ fn one_breadths<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = breadths::call([flat, cloth_width, allowance])
         .map_err(|error| door::raise(py, "breadths", &error))?;
-    (answer[0] as u32, answer[1], answer[2]).into_bound_py_any(py)
+    (answer[0] as u64, answer[1], answer[2]).into_bound_py_any(py)
 }
 /// `recloth::tape::button_diameter`.
 #[allow(non_camel_case_types)]
 struct button_diameter {}
 impl Scalar<1, 1> for button_diameter {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [lines] = given;
@@ -967,7 +1028,7 @@ fn one_button_diameter<'py>(py: Python<'py>, lines: f64) -> PyResult<Bound<'py, 
 #[allow(non_camel_case_types)]
 struct button_for_hole {}
 impl Scalar<3, 2> for button_for_hole {
-    const WHOLE: [bool; 2] = [false, false];
+    const TYPES: [Type; 2] = [Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 2], Error> {
         let [slit, thickness, start] = given;
@@ -991,7 +1052,7 @@ fn one_button_for_hole<'py>(
 #[allow(non_camel_case_types)]
 struct button_loop {}
 impl Scalar<7, 3> for button_loop {
-    const WHOLE: [bool; 3] = [false, false, true];
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Bits];
     #[inline]
     fn call(given: [f64; 7]) -> Result<[f64; 3], Error> {
         let [diameter, thickness, cord, gap, stretch, seam, shape] = given;
@@ -1009,7 +1070,7 @@ impl Scalar<7, 3> for button_loop {
             &["diameter", "thickness", "cord", "gap", "stretch", "seam", "shape"],
             &[shape_bad],
         )?;
-        Ok([answer.visible, answer.cut, f64::from(answer.cautions)])
+        Ok([answer.visible, answer.cut, answer.cautions as f64])
     }
 }
 #[pyfunction]
@@ -1034,13 +1095,13 @@ fn one_button_loop<'py>(
             shape,
         ])
         .map_err(|error| door::raise(py, "button_loop", &error))?;
-    (answer[0], answer[1], answer[2] as u32).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2] as u64).into_bound_py_any(py)
 }
 /// `recloth::closure::buttonhole`.
 #[allow(non_camel_case_types)]
 struct buttonhole {}
 impl Scalar<3, 1> for buttonhole {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [diameter, thickness, ease] = given;
@@ -1064,7 +1125,7 @@ fn one_buttonhole<'py>(
 #[allow(non_camel_case_types)]
 struct cap_ease {}
 impl Scalar<2, 2> for cap_ease {
-    const WHOLE: [bool; 2] = [false, false];
+    const TYPES: [Type; 2] = [Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 2], Error> {
         let [armhole, cap] = given;
@@ -1087,7 +1148,7 @@ fn one_cap_ease<'py>(
 #[allow(non_camel_case_types)]
 struct cap_for_ease {}
 impl Scalar<2, 1> for cap_for_ease {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [armhole, ease_pct] = given;
@@ -1110,7 +1171,7 @@ fn one_cap_for_ease<'py>(
 #[allow(non_camel_case_types)]
 struct cap_width_bound {}
 impl Scalar<2, 1> for cap_width_bound {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [cap, height] = given;
@@ -1132,13 +1193,13 @@ fn one_cap_width_bound<'py>(
 /// `recloth::wet::carried_liquor`.
 #[allow(non_camel_case_types)]
 struct carried_liquor {}
-impl Scalar<2, 1> for carried_liquor {
-    const WHOLE: [bool; 1] = [false];
+impl Scalar<2, 3> for carried_liquor {
+    const TYPES: [Type; 3] = [Type::Number, Type::Bits, Type::Bits];
     #[inline]
-    fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
+    fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
         let [mass_g, pick_up_pct] = given;
         let answer = recloth::wet::carried_liquor(mass_g, pick_up_pct)?;
-        Ok([answer])
+        Ok([answer.carried_ml, answer.doubts as f64, answer.cautions as f64])
     }
 }
 #[pyfunction]
@@ -1150,13 +1211,13 @@ fn one_carried_liquor<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = carried_liquor::call([mass_g, pick_up_pct])
         .map_err(|error| door::raise(py, "carried_liquor", &error))?;
-    (answer[0]).into_bound_py_any(py)
+    (answer[0], answer[1] as u64, answer[2] as u64).into_bound_py_any(py)
 }
 /// `recloth::elastic::casing`.
 #[allow(non_camel_case_types)]
 struct casing {}
 impl Scalar<4, 2> for casing {
-    const WHOLE: [bool; 2] = [false, false];
+    const TYPES: [Type; 2] = [Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 2], Error> {
         let [width, ease, turn_in, heading] = given;
@@ -1181,7 +1242,7 @@ fn one_casing<'py>(
 #[allow(non_camel_case_types)]
 struct ciede2000 {}
 impl Scalar<6, 1> for ciede2000 {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 6]) -> Result<[f64; 1], Error> {
         let [l1, a1, b1, l2, a2, b2] = given;
@@ -1208,7 +1269,7 @@ fn one_ciede2000<'py>(
 #[allow(non_camel_case_types)]
 struct circle_skirt {}
 impl Scalar<3, 3> for circle_skirt {
-    const WHOLE: [bool; 3] = [false, false, false];
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 3], Error> {
         let [waist, length, fraction] = given;
@@ -1232,7 +1293,15 @@ fn one_circle_skirt<'py>(
 #[allow(non_camel_case_types)]
 struct circle_skirt_fraction {}
 impl Scalar<4, 7> for circle_skirt_fraction {
-    const WHOLE: [bool; 7] = [false, false, false, false, false, false, false];
+    const TYPES: [Type; 7] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+    ];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 7], Error> {
         let [waist, length, cloth_width, pieces] = given;
@@ -1272,7 +1341,15 @@ fn one_circle_skirt_fraction<'py>(
 #[allow(non_camel_case_types)]
 struct circle_skirt_longest {}
 impl Scalar<4, 7> for circle_skirt_longest {
-    const WHOLE: [bool; 7] = [false, false, false, false, false, false, false];
+    const TYPES: [Type; 7] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+    ];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 7], Error> {
         let [waist, fraction, cloth_width, pieces] = given;
@@ -1312,7 +1389,7 @@ fn one_circle_skirt_longest<'py>(
 #[allow(non_camel_case_types)]
 struct cloth_mass {}
 impl Scalar<3, 1> for cloth_mass {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [length, width, gsm] = given;
@@ -1336,7 +1413,7 @@ fn one_cloth_mass<'py>(
 #[allow(non_camel_case_types)]
 struct cloth_to_buy {}
 impl Scalar<4, 1> for cloth_to_buy {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 1], Error> {
         let [length, repeat, extra, graduation] = given;
@@ -1360,10 +1437,10 @@ fn one_cloth_to_buy<'py>(
 /// `recloth::fibre::component_check`.
 #[allow(non_camel_case_types)]
 struct component_check {}
-impl Scalar<6, 3> for component_check {
-    const WHOLE: [bool; 3] = [true, true, true];
+impl Scalar<6, 4> for component_check {
+    const TYPES: [Type; 4] = [Type::Count, Type::Count, Type::Bits, Type::Bits];
     #[inline]
-    fn call(given: [f64; 6]) -> Result<[f64; 3], Error> {
+    fn call(given: [f64; 6]) -> Result<[f64; 4], Error> {
         let [fibre, finish, swatch, bath, temperature_c, minutes] = given;
         let (fibre, fibre_bad) = read_fibre("fibre", fibre);
         let (finish, finish_bad) = read_finish("finish", finish);
@@ -1384,7 +1461,8 @@ impl Scalar<6, 3> for component_check {
         Ok([
             f64::from(answer.bears),
             f64::from(answer.colour),
-            f64::from(answer.cautions),
+            answer.doubts as f64,
+            answer.cautions as f64,
         ])
     }
 }
@@ -1408,13 +1486,20 @@ fn one_component_check<'py>(
             minutes,
         ])
         .map_err(|error| door::raise(py, "component_check", &error))?;
-    (answer[0] as u32, answer[1] as u32, answer[2] as u32).into_bound_py_any(py)
+    (answer[0] as u64, answer[1] as u64, answer[2] as u64, answer[3] as u64)
+        .into_bound_py_any(py)
 }
 /// `recloth::shade::cover_mark`.
 #[allow(non_camel_case_types)]
 struct cover_mark {}
 impl Scalar<3, 5> for cover_mark {
-    const WHOLE: [bool; 5] = [false, false, false, false, false];
+    const TYPES: [Type; 5] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+    ];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 5], Error> {
         let [ground, mark, limit] = given;
@@ -1465,12 +1550,12 @@ fn one_curved_band<'py>(
 #[allow(non_camel_case_types)]
 struct cut_for_change {}
 impl Scalar<2, 3> for cut_for_change {
-    const WHOLE: [bool; 3] = [false, false, true];
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Bits];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
         let [finished, change_pct] = given;
         let answer = recloth::cloth::cut_for_change(finished, change_pct)?;
-        Ok([answer.cut, answer.added, f64::from(answer.doubts)])
+        Ok([answer.cut, answer.added, answer.doubts as f64])
     }
 }
 #[pyfunction]
@@ -1482,13 +1567,13 @@ fn one_cut_for_change<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = cut_for_change::call([finished, change_pct])
         .map_err(|error| door::raise(py, "cut_for_change", &error))?;
-    (answer[0], answer[1], answer[2] as u32).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2] as u64).into_bound_py_any(py)
 }
 /// `recloth::seam::cut_state`.
 #[allow(non_camel_case_types)]
 struct cut_state {}
 impl Scalar<3, 2> for cut_state {
-    const WHOLE: [bool; 2] = [false, false];
+    const TYPES: [Type; 2] = [Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 2], Error> {
         let [drawn, allowance, cut_edges] = given;
@@ -1518,7 +1603,7 @@ fn one_cut_state<'py>(
 #[allow(non_camel_case_types)]
 struct dart {}
 impl Scalar<2, 2> for dart {
-    const WHOLE: [bool; 2] = [false, false];
+    const TYPES: [Type; 2] = [Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 2], Error> {
         let [intake, length] = given;
@@ -1541,7 +1626,7 @@ fn one_dart<'py>(
 #[allow(non_camel_case_types)]
 struct dart_equivalent {}
 impl Scalar<3, 4> for dart_equivalent {
-    const WHOLE: [bool; 4] = [false, false, false, true];
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Bits];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [intake, finished, tucks] = given;
@@ -1555,7 +1640,7 @@ impl Scalar<3, 4> for dart_equivalent {
             answer.ease_pct,
             answer.gather_ratio,
             answer.tuck_depth,
-            f64::from(answer.doubts),
+            answer.doubts as f64,
         ])
     }
 }
@@ -1570,13 +1655,13 @@ fn one_dart_equivalent<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = dart_equivalent::call([intake, finished, tucks])
         .map_err(|error| door::raise(py, "dart_equivalent", &error))?;
-    (answer[0], answer[1], answer[2], answer[3] as u32).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2], answer[3] as u64).into_bound_py_any(py)
 }
 /// `recloth::dart::dart_from_gape`.
 #[allow(non_camel_case_types)]
 struct dart_from_gape {}
 impl Scalar<3, 2> for dart_from_gape {
-    const WHOLE: [bool; 2] = [false, false];
+    const TYPES: [Type; 2] = [Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 2], Error> {
         let [gape, gape_distance, dart_leg] = given;
@@ -1600,7 +1685,13 @@ fn one_dart_from_gape<'py>(
 #[allow(non_camel_case_types)]
 struct dart_in_panel {}
 impl Scalar<5, 5> for dart_in_panel {
-    const WHOLE: [bool; 5] = [false, false, false, false, true];
+    const TYPES: [Type; 5] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
+    ];
     #[inline]
     fn call(given: [f64; 5]) -> Result<[f64; 5], Error> {
         let [panel_width, wanted_width, count, largest_intake, length] = given;
@@ -1621,7 +1712,7 @@ impl Scalar<5, 5> for dart_in_panel {
             answer.leftover,
             answer.leg,
             answer.kink_deg,
-            f64::from(answer.doubts),
+            answer.doubts as f64,
         ])
     }
 }
@@ -1644,13 +1735,13 @@ fn one_dart_in_panel<'py>(
             length,
         ])
         .map_err(|error| door::raise(py, "dart_in_panel", &error))?;
-    (answer[0], answer[1], answer[2], answer[3], answer[4] as u32).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2], answer[3], answer[4] as u64).into_bound_py_any(py)
 }
 /// `recloth::dart::dart_turned`.
 #[allow(non_camel_case_types)]
 struct dart_turned {}
 impl Scalar<3, 1> for dart_turned {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [intake, leg, new_leg] = given;
@@ -1674,7 +1765,7 @@ fn one_dart_turned<'py>(
 #[allow(non_camel_case_types)]
 struct dart_width_at {}
 impl Scalar<3, 1> for dart_width_at {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [intake, leg, distance] = given;
@@ -1698,7 +1789,7 @@ fn one_dart_width_at<'py>(
 #[allow(non_camel_case_types)]
 struct deepest_hem {}
 impl Scalar<2, 1> for deepest_hem {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [radius, excess_pct] = given;
@@ -1721,7 +1812,7 @@ fn one_deepest_hem<'py>(
 #[allow(non_camel_case_types)]
 struct dimensional_change {}
 impl Scalar<2, 1> for dimensional_change {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [before, after] = given;
@@ -1744,7 +1835,14 @@ fn one_dimensional_change<'py>(
 #[allow(non_camel_case_types)]
 struct double_dart {}
 impl Scalar<3, 6> for double_dart {
-    const WHOLE: [bool; 6] = [false, false, false, false, false, true];
+    const TYPES: [Type; 6] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
+    ];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 6], Error> {
         let [intake, upper, lower] = given;
@@ -1755,7 +1853,7 @@ impl Scalar<3, 6> for double_dart {
             answer.upper_angle_deg,
             answer.lower_angle_deg,
             answer.bend_deg,
-            f64::from(answer.doubts),
+            answer.doubts as f64,
         ])
     }
 }
@@ -1769,14 +1867,20 @@ fn one_double_dart<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = double_dart::call([intake, upper, lower])
         .map_err(|error| door::raise(py, "double_dart", &error))?;
-    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5] as u32)
+    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5] as u64)
         .into_bound_py_any(py)
 }
 /// `recloth::elastic::elastic`.
 #[allow(non_camel_case_types)]
 struct elastic {}
 impl Scalar<4, 5> for elastic {
-    const WHOLE: [bool; 5] = [false, false, false, false, true];
+    const TYPES: [Type; 5] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
+    ];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 5], Error> {
         let [girth, widest, shorter, overlap] = given;
@@ -1786,7 +1890,7 @@ impl Scalar<4, 5> for elastic {
             answer.cut,
             answer.worn_pct,
             answer.passing_pct,
-            f64::from(answer.cautions),
+            answer.cautions as f64,
         ])
     }
 }
@@ -1801,13 +1905,13 @@ fn one_elastic<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = elastic::call([girth, widest, shorter, overlap])
         .map_err(|error| door::raise(py, "elastic", &error))?;
-    (answer[0], answer[1], answer[2], answer[3], answer[4] as u32).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2], answer[3], answer[4] as u64).into_bound_py_any(py)
 }
 /// `recloth::closure::even_spacing`.
 #[allow(non_camel_case_types)]
 struct even_spacing {}
 impl Scalar<3, 1> for even_spacing {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [first, last, count] = given;
@@ -1837,7 +1941,14 @@ fn one_even_spacing<'py>(
 #[allow(non_camel_case_types)]
 struct five_gores {}
 impl Scalar<2, 6> for five_gores {
-    const WHOLE: [bool; 6] = [false, false, false, false, false, false];
+    const TYPES: [Type; 6] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+    ];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 6], Error> {
         let [waist, hip] = given;
@@ -1868,7 +1979,13 @@ fn one_five_gores<'py>(
 #[allow(non_camel_case_types)]
 struct flounce {}
 impl Scalar<4, 5> for flounce {
-    const WHOLE: [bool; 5] = [false, false, false, false, false];
+    const TYPES: [Type; 5] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+    ];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 5], Error> {
         let [edge, depth, rings, allowance] = given;
@@ -1921,12 +2038,12 @@ fn one_format_length<'py>(
 #[allow(non_camel_case_types)]
 struct front_back_doubts {}
 impl Scalar<2, 1> for front_back_doubts {
-    const WHOLE: [bool; 1] = [true];
+    const TYPES: [Type; 1] = [Type::Bits];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [front, back] = given;
         let answer = recloth::body::front_back_doubts(front, back)?;
-        Ok([f64::from(answer)])
+        Ok([answer as f64])
     }
 }
 #[pyfunction]
@@ -1938,13 +2055,19 @@ fn one_front_back_doubts<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = front_back_doubts::call([front, back])
         .map_err(|error| door::raise(py, "front_back_doubts", &error))?;
-    (answer[0] as u32).into_bound_py_any(py)
+    (answer[0] as u64).into_bound_py_any(py)
 }
 /// `recloth::arc::frustum`.
 #[allow(non_camel_case_types)]
 struct frustum {}
 impl Scalar<3, 5> for frustum {
-    const WHOLE: [bool; 5] = [false, false, false, false, false];
+    const TYPES: [Type; 5] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+    ];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 5], Error> {
         let [lower_diameter, upper_diameter, height] = given;
@@ -1974,12 +2097,12 @@ fn one_frustum<'py>(
 #[allow(non_camel_case_types)]
 struct gather_ratio {}
 impl Scalar<2, 4> for gather_ratio {
-    const WHOLE: [bool; 4] = [false, false, false, true];
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Bits];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 4], Error> {
         let [flat, finished] = given;
         let answer = recloth::fullness::gather_ratio(flat, finished)?;
-        Ok([answer.flat, answer.taken_up, answer.ratio, f64::from(answer.doubts)])
+        Ok([answer.flat, answer.taken_up, answer.ratio, answer.doubts as f64])
     }
 }
 #[pyfunction]
@@ -1991,7 +2114,7 @@ fn one_gather_ratio<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = gather_ratio::call([flat, finished])
         .map_err(|error| door::raise(py, "gather_ratio", &error))?;
-    (answer[0], answer[1], answer[2], answer[3] as u32).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2], answer[3] as u64).into_bound_py_any(py)
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
@@ -2011,12 +2134,12 @@ fn one_gather_sections<'py>(
 #[allow(non_camel_case_types)]
 struct gathers {}
 impl Scalar<2, 4> for gathers {
-    const WHOLE: [bool; 4] = [false, false, false, true];
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Bits];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 4], Error> {
         let [finished, ratio] = given;
         let answer = recloth::fullness::gathers(finished, ratio)?;
-        Ok([answer.flat, answer.taken_up, answer.ratio, f64::from(answer.doubts)])
+        Ok([answer.flat, answer.taken_up, answer.ratio, answer.doubts as f64])
     }
 }
 #[pyfunction]
@@ -2028,18 +2151,18 @@ fn one_gathers<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = gathers::call([finished, ratio])
         .map_err(|error| door::raise(py, "gathers", &error))?;
-    (answer[0], answer[1], answer[2], answer[3] as u32).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2], answer[3] as u64).into_bound_py_any(py)
 }
 /// `recloth::body::girth_doubts`.
 #[allow(non_camel_case_types)]
 struct girth_doubts {}
 impl Scalar<1, 1> for girth_doubts {
-    const WHOLE: [bool; 1] = [true];
+    const TYPES: [Type; 1] = [Type::Bits];
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [girth] = given;
         let answer = recloth::body::girth_doubts(girth)?;
-        Ok([f64::from(answer)])
+        Ok([answer as f64])
     }
 }
 #[pyfunction]
@@ -2047,13 +2170,13 @@ impl Scalar<1, 1> for girth_doubts {
 fn one_girth_doubts<'py>(py: Python<'py>, girth: f64) -> PyResult<Bound<'py, PyAny>> {
     let answer = girth_doubts::call([girth])
         .map_err(|error| door::raise(py, "girth_doubts", &error))?;
-    (answer[0] as u32).into_bound_py_any(py)
+    (answer[0] as u64).into_bound_py_any(py)
 }
 /// `recloth::gore::godet`.
 #[allow(non_camel_case_types)]
 struct godet {}
 impl Scalar<3, 4> for godet {
-    const WHOLE: [bool; 4] = [false, false, false, false];
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [length, hem, count] = given;
@@ -2083,7 +2206,14 @@ fn one_godet<'py>(
 #[allow(non_camel_case_types)]
 struct gore {}
 impl Scalar<6, 6> for gore {
-    const WHOLE: [bool; 6] = [false, false, false, false, false, false];
+    const TYPES: [Type; 6] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+    ];
     #[inline]
     fn call(given: [f64; 6]) -> Result<[f64; 6], Error> {
         let [waist, hip, hem, length, hip_depth, count] = given;
@@ -2124,7 +2254,7 @@ fn one_gore<'py>(
 #[allow(non_camel_case_types)]
 struct gsm_from_ounces {}
 impl Scalar<1, 1> for gsm_from_ounces {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [ounces] = given;
@@ -2146,7 +2276,7 @@ fn one_gsm_from_ounces<'py>(
 #[allow(non_camel_case_types)]
 struct head_opening {}
 impl Scalar<4, 2> for head_opening {
-    const WHOLE: [bool; 2] = [false, false];
+    const TYPES: [Type; 2] = [Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 2], Error> {
         let [head, neck, slit, ease] = given;
@@ -2171,7 +2301,7 @@ fn one_head_opening<'py>(
 #[allow(non_camel_case_types)]
 struct hem_on_curve {}
 impl Scalar<3, 3> for hem_on_curve {
-    const WHOLE: [bool; 3] = [false, false, false];
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 3], Error> {
         let [radius, depth, hem] = given;
@@ -2195,12 +2325,12 @@ fn one_hem_on_curve<'py>(
 #[allow(non_camel_case_types)]
 struct hip_waist_drop {}
 impl Scalar<2, 2> for hip_waist_drop {
-    const WHOLE: [bool; 2] = [false, true];
+    const TYPES: [Type; 2] = [Type::Number, Type::Bits];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 2], Error> {
         let [hip, waist] = given;
         let answer = recloth::body::hip_waist_drop(hip, waist)?;
-        Ok([answer.drop, f64::from(answer.doubts)])
+        Ok([answer.drop, answer.doubts as f64])
     }
 }
 #[pyfunction]
@@ -2212,23 +2342,18 @@ fn one_hip_waist_drop<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = hip_waist_drop::call([hip, waist])
         .map_err(|error| door::raise(py, "hip_waist_drop", &error))?;
-    (answer[0], answer[1] as u32).into_bound_py_any(py)
+    (answer[0], answer[1] as u64).into_bound_py_any(py)
 }
 /// `recloth::closure::holes_left`.
 #[allow(non_camel_case_types)]
 struct holes_left {}
 impl Scalar<3, 4> for holes_left {
-    const WHOLE: [bool; 4] = [true, false, false, true];
+    const TYPES: [Type; 4] = [Type::Count, Type::Number, Type::Number, Type::Bits];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [edge, first, pitch] = given;
         let answer = recloth::closure::holes_left(edge, first, pitch)?;
-        Ok([
-            f64::from(answer.count),
-            answer.last,
-            answer.to_end,
-            f64::from(answer.doubts),
-        ])
+        Ok([f64::from(answer.count), answer.last, answer.to_end, answer.doubts as f64])
     }
 }
 #[pyfunction]
@@ -2241,13 +2366,13 @@ fn one_holes_left<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = holes_left::call([edge, first, pitch])
         .map_err(|error| door::raise(py, "holes_left", &error))?;
-    (answer[0] as u32, answer[1], answer[2], answer[3] as u32).into_bound_py_any(py)
+    (answer[0] as u64, answer[1], answer[2], answer[3] as u64).into_bound_py_any(py)
 }
 /// `recloth::shade::k_over_s`.
 #[allow(non_camel_case_types)]
 struct k_over_s {}
 impl Scalar<1, 1> for k_over_s {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [reflectance] = given;
@@ -2266,8 +2391,16 @@ fn one_k_over_s<'py>(py: Python<'py>, reflectance: f64) -> PyResult<Bound<'py, P
 #[allow(non_camel_case_types)]
 struct knife_pleats {}
 impl Scalar<3, 9> for knife_pleats {
-    const WHOLE: [bool; 9] = [
-        false, false, true, false, false, false, false, false, true,
+    const TYPES: [Type; 9] = [
+        Type::Number,
+        Type::Number,
+        Type::Count,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
     ];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
@@ -2287,7 +2420,7 @@ impl Scalar<3, 9> for knife_pleats {
             answer.intake,
             answer.taken_up,
             answer.ratio,
-            f64::from(answer.doubts),
+            answer.doubts as f64,
         ])
     }
 }
@@ -2305,13 +2438,13 @@ fn one_knife_pleats<'py>(
     (
         answer[0],
         answer[1],
-        answer[2] as u32,
+        answer[2] as u64,
         answer[3],
         answer[4],
         answer[5],
         answer[6],
         answer[7],
-        answer[8] as u32,
+        answer[8] as u64,
     )
         .into_bound_py_any(py)
 }
@@ -2319,8 +2452,16 @@ fn one_knife_pleats<'py>(
 #[allow(non_camel_case_types)]
 struct knife_pleats_count {}
 impl Scalar<3, 9> for knife_pleats_count {
-    const WHOLE: [bool; 9] = [
-        false, false, true, false, false, false, false, false, true,
+    const TYPES: [Type; 9] = [
+        Type::Number,
+        Type::Number,
+        Type::Count,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
     ];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
@@ -2335,7 +2476,7 @@ impl Scalar<3, 9> for knife_pleats_count {
             answer.intake,
             answer.taken_up,
             answer.ratio,
-            f64::from(answer.doubts),
+            answer.doubts as f64,
         ])
     }
 }
@@ -2352,13 +2493,13 @@ fn one_knife_pleats_count<'py>(
     (
         answer[0],
         answer[1],
-        answer[2] as u32,
+        answer[2] as u64,
         answer[3],
         answer[4],
         answer[5],
         answer[6],
         answer[7],
-        answer[8] as u32,
+        answer[8] as u64,
     )
         .into_bound_py_any(py)
 }
@@ -2366,8 +2507,16 @@ fn one_knife_pleats_count<'py>(
 #[allow(non_camel_case_types)]
 struct knife_pleats_depth {}
 impl Scalar<3, 9> for knife_pleats_depth {
-    const WHOLE: [bool; 9] = [
-        false, false, true, false, false, false, false, false, true,
+    const TYPES: [Type; 9] = [
+        Type::Number,
+        Type::Number,
+        Type::Count,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
     ];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
@@ -2387,7 +2536,7 @@ impl Scalar<3, 9> for knife_pleats_depth {
             answer.intake,
             answer.taken_up,
             answer.ratio,
-            f64::from(answer.doubts),
+            answer.doubts as f64,
         ])
     }
 }
@@ -2405,13 +2554,13 @@ fn one_knife_pleats_depth<'py>(
     (
         answer[0],
         answer[1],
-        answer[2] as u32,
+        answer[2] as u64,
         answer[3],
         answer[4],
         answer[5],
         answer[6],
         answer[7],
-        answer[8] as u32,
+        answer[8] as u64,
     )
         .into_bound_py_any(py)
 }
@@ -2419,8 +2568,16 @@ fn one_knife_pleats_depth<'py>(
 #[allow(non_camel_case_types)]
 struct knife_pleats_finished {}
 impl Scalar<3, 9> for knife_pleats_finished {
-    const WHOLE: [bool; 9] = [
-        false, false, true, false, false, false, false, false, true,
+    const TYPES: [Type; 9] = [
+        Type::Number,
+        Type::Number,
+        Type::Count,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
     ];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
@@ -2440,7 +2597,7 @@ impl Scalar<3, 9> for knife_pleats_finished {
             answer.intake,
             answer.taken_up,
             answer.ratio,
-            f64::from(answer.doubts),
+            answer.doubts as f64,
         ])
     }
 }
@@ -2458,13 +2615,13 @@ fn one_knife_pleats_finished<'py>(
     (
         answer[0],
         answer[1],
-        answer[2] as u32,
+        answer[2] as u64,
         answer[3],
         answer[4],
         answer[5],
         answer[6],
         answer[7],
-        answer[8] as u32,
+        answer[8] as u64,
     )
         .into_bound_py_any(py)
 }
@@ -2472,7 +2629,7 @@ fn one_knife_pleats_finished<'py>(
 #[allow(non_camel_case_types)]
 struct lab_from_srgb {}
 impl Scalar<3, 3> for lab_from_srgb {
-    const WHOLE: [bool; 3] = [false, false, false];
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 3], Error> {
         let [red, green, blue] = given;
@@ -2496,7 +2653,7 @@ fn one_lab_from_srgb<'py>(
 #[allow(non_camel_case_types)]
 struct lab_from_xyz {}
 impl Scalar<5, 3> for lab_from_xyz {
-    const WHOLE: [bool; 3] = [false, false, false];
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 5]) -> Result<[f64; 3], Error> {
         let [x, y, z, white_x, white_y] = given;
@@ -2522,7 +2679,7 @@ fn one_lab_from_xyz<'py>(
 #[allow(non_camel_case_types)]
 struct lacing {}
 impl Scalar<4, 1> for lacing {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 1], Error> {
         let [pairs, pitch, gap, tail] = given;
@@ -2574,7 +2731,7 @@ fn one_length_chain<'py>(
 #[allow(non_camel_case_types)]
 struct let_out {}
 impl Scalar<6, 4> for let_out {
-    const WHOLE: [bool; 4] = [false, false, false, false];
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 6]) -> Result<[f64; 4], Error> {
         let [garment, body, ease, allowance, edges, keep] = given;
@@ -2607,7 +2764,7 @@ fn one_let_out<'py>(
 #[allow(non_camel_case_types)]
 struct level_line {}
 impl Scalar<3, 4> for level_line {
-    const WHOLE: [bool; 4] = [false, false, false, false];
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [hem_radius, height, hem_chord] = given;
@@ -2631,7 +2788,7 @@ fn one_level_line<'py>(
 #[allow(non_camel_case_types)]
 struct linear_light {}
 impl Scalar<1, 1> for linear_light {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [level] = given;
@@ -2650,7 +2807,7 @@ fn one_linear_light<'py>(py: Python<'py>, level: f64) -> PyResult<Bound<'py, PyA
 #[allow(non_camel_case_types)]
 struct lining_free_length {}
 impl Scalar<3, 1> for lining_free_length {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [length, clearance, hem] = given;
@@ -2674,7 +2831,7 @@ fn one_lining_free_length<'py>(
 #[allow(non_camel_case_types)]
 struct lining_length {}
 impl Scalar<3, 4> for lining_length {
-    const WHOLE: [bool; 4] = [false, false, false, false];
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [length, hem_depth, clearance] = given;
@@ -2698,7 +2855,7 @@ fn one_lining_length<'py>(
 #[allow(non_camel_case_types)]
 struct lining_width {}
 impl Scalar<4, 1> for lining_width {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 1], Error> {
         let [panel, facing, ease_pct, pleat] = given;
@@ -2743,6 +2900,7 @@ fn one_liquor_shares<'py>(
         waters_ml.into_pyarray(py),
         answer.bath_ml,
         answer.water_ml,
+        answer.doubts,
         answer.cautions,
     )
         .into_bound_py_any(py)
@@ -2751,7 +2909,7 @@ fn one_liquor_shares<'py>(
 #[allow(non_camel_case_types)]
 struct loop_slack {}
 impl Scalar<7, 2> for loop_slack {
-    const WHOLE: [bool; 2] = [false, true];
+    const TYPES: [Type; 2] = [Type::Number, Type::Bits];
     #[inline]
     fn call(given: [f64; 7]) -> Result<[f64; 2], Error> {
         let [length, diameter, thickness, cord, gap, stretch, shape] = given;
@@ -2769,7 +2927,7 @@ impl Scalar<7, 2> for loop_slack {
             &["length", "diameter", "thickness", "cord", "gap", "stretch", "shape"],
             &[shape_bad],
         )?;
-        Ok([answer.slack, f64::from(answer.doubts)])
+        Ok([answer.slack, answer.doubts as f64])
     }
 }
 #[pyfunction]
@@ -2794,7 +2952,7 @@ fn one_loop_slack<'py>(
             shape,
         ])
         .map_err(|error| door::raise(py, "loop_slack", &error))?;
-    (answer[0], answer[1] as u32).into_bound_py_any(py)
+    (answer[0], answer[1] as u64).into_bound_py_any(py)
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
@@ -2816,18 +2974,19 @@ fn one_mix_temperature<'py>(
             goods_heat,
         )
         .map_err(|error| door::raise(py, "mix_temperature", &error))?;
-    (answer.temperature_c, answer.volume_ml, answer.cautions).into_bound_py_any(py)
+    (answer.temperature_c, answer.volume_ml, answer.doubts, answer.cautions)
+        .into_bound_py_any(py)
 }
 /// `recloth::body::neck_bust_doubts`.
 #[allow(non_camel_case_types)]
 struct neck_bust_doubts {}
 impl Scalar<2, 1> for neck_bust_doubts {
-    const WHOLE: [bool; 1] = [true];
+    const TYPES: [Type; 1] = [Type::Bits];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [neck, bust] = given;
         let answer = recloth::body::neck_bust_doubts(neck, bust)?;
-        Ok([f64::from(answer)])
+        Ok([answer as f64])
     }
 }
 #[pyfunction]
@@ -2839,13 +2998,13 @@ fn one_neck_bust_doubts<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = neck_bust_doubts::call([neck, bust])
         .map_err(|error| door::raise(py, "neck_bust_doubts", &error))?;
-    (answer[0] as u32).into_bound_py_any(py)
+    (answer[0] as u64).into_bound_py_any(py)
 }
 /// `recloth::stretch::negative_ease`.
 #[allow(non_camel_case_types)]
 struct negative_ease {}
 impl Scalar<4, 3> for negative_ease {
-    const WHOLE: [bool; 3] = [false, false, false];
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
         let [body, stretch_pct, widest, share] = given;
@@ -2869,10 +3028,16 @@ fn one_negative_ease<'py>(
 /// `recloth::bleach::neutraliser`.
 #[allow(non_camel_case_types)]
 struct neutraliser {}
-impl Scalar<7, 4> for neutraliser {
-    const WHOLE: [bool; 4] = [false, false, false, true];
+impl Scalar<7, 5> for neutraliser {
+    const TYPES: [Type; 5] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
+        Type::Bits,
+    ];
     #[inline]
-    fn call(given: [f64; 7]) -> Result<[f64; 4], Error> {
+    fn call(given: [f64; 7]) -> Result<[f64; 5], Error> {
         let [carried_ml, chlorine_pct, reaction, stage, in_bath, purity_pct, excess_pct,
         ] = given;
         let (reaction, reaction_bad) = read_reaction("reaction", reaction);
@@ -2903,7 +3068,8 @@ impl Scalar<7, 4> for neutraliser {
             answer.chlorine_g,
             answer.amount_g,
             answer.ratio,
-            f64::from(answer.cautions),
+            answer.doubts as f64,
+            answer.cautions as f64,
         ])
     }
 }
@@ -2929,13 +3095,23 @@ fn one_neutraliser<'py>(
             excess_pct,
         ])
         .map_err(|error| door::raise(py, "neutraliser", &error))?;
-    (answer[0], answer[1], answer[2], answer[3] as u32).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2], answer[3] as u64, answer[4] as u64)
+        .into_bound_py_any(py)
 }
 /// `recloth::opening::off_centre_opening`.
 #[allow(non_camel_case_types)]
 struct off_centre_opening {}
 impl Scalar<6, 8> for off_centre_opening {
-    const WHOLE: [bool; 8] = [false, false, false, false, false, false, false, true];
+    const TYPES: [Type; 8] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
+    ];
     #[inline]
     fn call(given: [f64; 6]) -> Result<[f64; 8], Error> {
         let [front, shift, extension, allowance, wide_panel, dart_distance] = given;
@@ -2955,7 +3131,7 @@ impl Scalar<6, 8> for off_centre_opening {
             answer.largest_shift,
             answer.dart_to_narrow,
             answer.dart_to_wide,
-            f64::from(answer.doubts),
+            answer.doubts as f64,
         ])
     }
 }
@@ -2987,7 +3163,7 @@ fn one_off_centre_opening<'py>(
         answer[4],
         answer[5],
         answer[6],
-        answer[7] as u32,
+        answer[7] as u64,
     )
         .into_bound_py_any(py)
 }
@@ -2995,7 +3171,7 @@ fn one_off_centre_opening<'py>(
 #[allow(non_camel_case_types)]
 struct overdye {}
 impl Scalar<3, 4> for overdye {
-    const WHOLE: [bool; 4] = [false, false, false, false];
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [ground, low, high] = given;
@@ -3019,12 +3195,12 @@ fn one_overdye<'py>(
 #[allow(non_camel_case_types)]
 struct owf {}
 impl Scalar<2, 3> for owf {
-    const WHOLE: [bool; 3] = [false, true, true];
+    const TYPES: [Type; 3] = [Type::Number, Type::Bits, Type::Bits];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
         let [mass_g, pct] = given;
         let answer = recloth::wet::owf(mass_g, pct)?;
-        Ok([answer.amount_g, f64::from(answer.doubts), f64::from(answer.cautions)])
+        Ok([answer.amount_g, answer.doubts as f64, answer.cautions as f64])
     }
 }
 #[pyfunction]
@@ -3032,7 +3208,7 @@ impl Scalar<2, 3> for owf {
 fn one_owf<'py>(py: Python<'py>, mass_g: f64, pct: f64) -> PyResult<Bound<'py, PyAny>> {
     let answer = owf::call([mass_g, pct])
         .map_err(|error| door::raise(py, "owf", &error))?;
-    (answer[0], answer[1] as u32, answer[2] as u32).into_bound_py_any(py)
+    (answer[0], answer[1] as u64, answer[2] as u64).into_bound_py_any(py)
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
@@ -3172,7 +3348,7 @@ fn one_photo_map<'py>(
 #[allow(non_camel_case_types)]
 struct piping_width {}
 impl Scalar<3, 1> for piping_width {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [cord, allowance, thickness] = given;
@@ -3196,7 +3372,7 @@ fn one_piping_width<'py>(
 #[allow(non_camel_case_types)]
 struct plant_dyestuff {}
 impl Scalar<7, 4> for plant_dyestuff {
-    const WHOLE: [bool; 4] = [false, false, true, true];
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Bits, Type::Bits];
     #[inline]
     fn call(given: [f64; 7]) -> Result<[f64; 4], Error> {
         let [mass_g, low_pct, high_pct, recipe, at_hand, fresh_per_dry_low,
@@ -3224,12 +3400,7 @@ impl Scalar<7, 4> for plant_dyestuff {
             ],
             &[recipe_bad, at_hand_bad],
         )?;
-        Ok([
-            answer.low_g,
-            answer.high_g,
-            f64::from(answer.doubts),
-            f64::from(answer.cautions),
-        ])
+        Ok([answer.low_g, answer.high_g, answer.doubts as f64, answer.cautions as f64])
     }
 }
 #[pyfunction]
@@ -3254,7 +3425,7 @@ fn one_plant_dyestuff<'py>(
             fresh_per_dry_high,
         ])
         .map_err(|error| door::raise(py, "plant_dyestuff", &error))?;
-    (answer[0], answer[1], answer[2] as u32, answer[3] as u32).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2] as u64, answer[3] as u64).into_bound_py_any(py)
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
@@ -3273,7 +3444,13 @@ fn one_pooled_strength<'py>(
 #[allow(non_camel_case_types)]
 struct puff_spread {}
 impl Scalar<4, 5> for puff_spread {
-    const WHOLE: [bool; 5] = [false, false, false, false, true];
+    const TYPES: [Type; 5] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
+    ];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 5], Error> {
         let [zone, ratio, slashes, strip] = given;
@@ -3288,7 +3465,7 @@ impl Scalar<4, 5> for puff_spread {
             answer.added,
             answer.spread_each,
             answer.strip_ratio,
-            f64::from(answer.doubts),
+            answer.doubts as f64,
         ])
     }
 }
@@ -3304,13 +3481,13 @@ fn one_puff_spread<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = puff_spread::call([zone, ratio, slashes, strip])
         .map_err(|error| door::raise(py, "puff_spread", &error))?;
-    (answer[0], answer[1], answer[2], answer[3], answer[4] as u32).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2], answer[3], answer[4] as u64).into_bound_py_any(py)
 }
 /// `recloth::shade::reflectance`.
 #[allow(non_camel_case_types)]
 struct reflectance {}
 impl Scalar<1, 1> for reflectance {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [k_over_s] = given;
@@ -3329,7 +3506,7 @@ fn one_reflectance<'py>(py: Python<'py>, k_over_s: f64) -> PyResult<Bound<'py, P
 #[allow(non_camel_case_types)]
 struct relative_strength {}
 impl Scalar<2, 1> for relative_strength {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [k_over_s, standard] = given;
@@ -3352,7 +3529,7 @@ fn one_relative_strength<'py>(
 #[allow(non_camel_case_types)]
 struct remaining_width {}
 impl Scalar<5, 1> for remaining_width {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 5]) -> Result<[f64; 1], Error> {
         let [girth, ease, other_width, parts, intake] = given;
@@ -3384,7 +3561,7 @@ fn one_remaining_width<'py>(
 #[allow(non_camel_case_types)]
 struct repeats {}
 impl Scalar<3, 4> for repeats {
-    const WHOLE: [bool; 4] = [true, false, false, false];
+    const TYPES: [Type; 4] = [Type::Count, Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [length, repeat, count] = given;
@@ -3408,13 +3585,13 @@ fn one_repeats<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = repeats::call([length, repeat, count])
         .map_err(|error| door::raise(py, "repeats", &error))?;
-    (answer[0] as u32, answer[1], answer[2], answer[3]).into_bound_py_any(py)
+    (answer[0] as u64, answer[1], answer[2], answer[3]).into_bound_py_any(py)
 }
 /// `recloth::elastic::ribbing`.
 #[allow(non_camel_case_types)]
 struct ribbing {}
 impl Scalar<4, 4> for ribbing {
-    const WHOLE: [bool; 4] = [false, false, false, false];
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 4], Error> {
         let [edge, depth, allowance, share] = given;
@@ -3438,10 +3615,17 @@ fn one_ribbing<'py>(
 /// `recloth::wet::rinses`.
 #[allow(non_camel_case_types)]
 struct rinses {}
-impl Scalar<4, 5> for rinses {
-    const WHOLE: [bool; 5] = [true, true, false, false, true];
+impl Scalar<4, 6> for rinses {
+    const TYPES: [Type; 6] = [
+        Type::Count,
+        Type::Count,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
+        Type::Bits,
+    ];
     #[inline]
-    fn call(given: [f64; 4]) -> Result<[f64; 5], Error> {
+    fn call(given: [f64; 4]) -> Result<[f64; 6], Error> {
         let [carried_low_ml, carried_high_ml, fresh_ml, share_left] = given;
         let answer = recloth::wet::rinses(
             carried_low_ml,
@@ -3454,7 +3638,8 @@ impl Scalar<4, 5> for rinses {
             f64::from(answer.rinses_high),
             answer.left,
             answer.water_ml,
-            f64::from(answer.cautions),
+            answer.doubts as f64,
+            answer.cautions as f64,
         ])
     }
 }
@@ -3469,7 +3654,14 @@ fn one_rinses<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = rinses::call([carried_low_ml, carried_high_ml, fresh_ml, share_left])
         .map_err(|error| door::raise(py, "rinses", &error))?;
-    (answer[0] as u32, answer[1] as u32, answer[2], answer[3], answer[4] as u32)
+    (
+        answer[0] as u64,
+        answer[1] as u64,
+        answer[2],
+        answer[3],
+        answer[4] as u64,
+        answer[5] as u64,
+    )
         .into_bound_py_any(py)
 }
 #[pyfunction]
@@ -3489,7 +3681,7 @@ fn one_round_set<'py>(
 #[allow(non_camel_case_types)]
 struct round_to {}
 impl Scalar<3, 1> for round_to {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [length, graduation, way] = given;
@@ -3518,7 +3710,13 @@ fn one_round_to<'py>(
 #[allow(non_camel_case_types)]
 struct ruffle {}
 impl Scalar<6, 5> for ruffle {
-    const WHOLE: [bool; 5] = [false, false, true, false, true];
+    const TYPES: [Type; 5] = [
+        Type::Number,
+        Type::Number,
+        Type::Count,
+        Type::Number,
+        Type::Bits,
+    ];
     #[inline]
     fn call(given: [f64; 6]) -> Result<[f64; 5], Error> {
         let [edge, ratio, depth, strip, allowance, hem] = given;
@@ -3535,7 +3733,7 @@ impl Scalar<6, 5> for ruffle {
             answer.cut_width,
             f64::from(answer.strips),
             answer.cloth_length,
-            f64::from(answer.doubts),
+            answer.doubts as f64,
         ])
     }
 }
@@ -3552,14 +3750,14 @@ fn one_ruffle<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = ruffle::call([edge, ratio, depth, strip, allowance, hem])
         .map_err(|error| door::raise(py, "ruffle", &error))?;
-    (answer[0], answer[1], answer[2] as u32, answer[3], answer[4] as u32)
+    (answer[0], answer[1], answer[2] as u64, answer[3], answer[4] as u64)
         .into_bound_py_any(py)
 }
 /// `recloth::colour::screen_level`.
 #[allow(non_camel_case_types)]
 struct screen_level {}
 impl Scalar<1, 1> for screen_level {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [light] = given;
@@ -3578,7 +3776,7 @@ fn one_screen_level<'py>(py: Python<'py>, light: f64) -> PyResult<Bound<'py, PyA
 #[allow(non_camel_case_types)]
 struct seam_pleat {}
 impl Scalar<2, 3> for seam_pleat {
-    const WHOLE: [bool; 3] = [false, false, false];
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
         let [depth, allowance] = given;
@@ -3628,7 +3826,13 @@ fn one_sectioned_band<'py>(
 #[allow(non_camel_case_types)]
 struct shaped_band {}
 impl Scalar<3, 5> for shaped_band {
-    const WHOLE: [bool; 5] = [false, false, false, false, false];
+    const TYPES: [Type; 5] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+    ];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 5], Error> {
         let [lower, upper, depth] = given;
@@ -3658,7 +3862,7 @@ fn one_shaped_band<'py>(
 #[allow(non_camel_case_types)]
 struct share {}
 impl Scalar<3, 1> for share {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [girth, ease, parts] = given;
@@ -3688,7 +3892,13 @@ fn one_share<'py>(
 #[allow(non_camel_case_types)]
 struct shirring {}
 impl Scalar<4, 5> for shirring {
-    const WHOLE: [bool; 5] = [false, false, true, false, true];
+    const TYPES: [Type; 5] = [
+        Type::Number,
+        Type::Number,
+        Type::Count,
+        Type::Number,
+        Type::Bits,
+    ];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 5], Error> {
         let [finished, depth, pitch, drawn_pct] = given;
@@ -3698,7 +3908,7 @@ impl Scalar<4, 5> for shirring {
             answer.ratio,
             f64::from(answer.rows),
             answer.stitching,
-            f64::from(answer.cautions),
+            answer.cautions as f64,
         ])
     }
 }
@@ -3713,14 +3923,21 @@ fn one_shirring<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = shirring::call([finished, depth, pitch, drawn_pct])
         .map_err(|error| door::raise(py, "shirring", &error))?;
-    (answer[0], answer[1], answer[2] as u32, answer[3], answer[4] as u32)
+    (answer[0], answer[1], answer[2] as u64, answer[3], answer[4] as u64)
         .into_bound_py_any(py)
 }
 /// `recloth::cloth::shrink_pair`.
 #[allow(non_camel_case_types)]
 struct shrink_pair {}
 impl Scalar<4, 6> for shrink_pair {
-    const WHOLE: [bool; 6] = [false, false, false, false, false, true];
+    const TYPES: [Type; 6] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
+    ];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 6], Error> {
         let [shell, lining, shell_change_pct, lining_change_pct] = given;
@@ -3736,7 +3953,7 @@ impl Scalar<4, 6> for shrink_pair {
             answer.below,
             answer.shell_cut,
             answer.lining_cut,
-            f64::from(answer.doubts),
+            answer.doubts as f64,
         ])
     }
 }
@@ -3751,14 +3968,14 @@ fn one_shrink_pair<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = shrink_pair::call([shell, lining, shell_change_pct, lining_change_pct])
         .map_err(|error| door::raise(py, "shrink_pair", &error))?;
-    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5] as u32)
+    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5] as u64)
         .into_bound_py_any(py)
 }
 /// `recloth::alteration::size_step`.
 #[allow(non_camel_case_types)]
 struct size_step {}
 impl Scalar<4, 2> for size_step {
-    const WHOLE: [bool; 2] = [false, false];
+    const TYPES: [Type; 2] = [Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 2], Error> {
         let [smaller, larger, steps, edges] = given;
@@ -3791,7 +4008,7 @@ fn one_size_step<'py>(
 #[allow(non_camel_case_types)]
 struct skew {}
 impl Scalar<2, 1> for skew {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [shift, width] = given;
@@ -3814,7 +4031,7 @@ fn one_skew<'py>(
 #[allow(non_camel_case_types)]
 struct skew_diagonals {}
 impl Scalar<2, 1> for skew_diagonals {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [first, second] = given;
@@ -3837,7 +4054,7 @@ fn one_skew_diagonals<'py>(
 #[allow(non_camel_case_types)]
 struct snip_spacing {}
 impl Scalar<3, 2> for snip_spacing {
-    const WHOLE: [bool; 2] = [false, false];
+    const TYPES: [Type; 2] = [Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 2], Error> {
         let [radius, allowance, opening] = given;
@@ -3861,7 +4078,7 @@ fn one_snip_spacing<'py>(
 #[allow(non_camel_case_types)]
 struct spacing_by_pitch {}
 impl Scalar<3, 2> for spacing_by_pitch {
-    const WHOLE: [bool; 2] = [true, false];
+    const TYPES: [Type; 2] = [Type::Count, Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 2], Error> {
         let [first, last, pitch] = given;
@@ -3879,7 +4096,7 @@ fn one_spacing_by_pitch<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = spacing_by_pitch::call([first, last, pitch])
         .map_err(|error| door::raise(py, "spacing_by_pitch", &error))?;
-    (answer[0] as u32, answer[1]).into_bound_py_any(py)
+    (answer[0] as u64, answer[1]).into_bound_py_any(py)
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
@@ -3911,7 +4128,7 @@ fn one_spacing_through<'py>(
 #[allow(non_camel_case_types)]
 struct srgb_from_lab {}
 impl Scalar<3, 4> for srgb_from_lab {
-    const WHOLE: [bool; 4] = [false, false, false, true];
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Count];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [l, a, b] = given;
@@ -3929,13 +4146,13 @@ fn one_srgb_from_lab<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = srgb_from_lab::call([l, a, b])
         .map_err(|error| door::raise(py, "srgb_from_lab", &error))?;
-    (answer[0], answer[1], answer[2], answer[3] as u32).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2], answer[3] as u64).into_bound_py_any(py)
 }
 /// `recloth::colour::srgb_from_xyz`.
 #[allow(non_camel_case_types)]
 struct srgb_from_xyz {}
 impl Scalar<3, 4> for srgb_from_xyz {
-    const WHOLE: [bool; 4] = [false, false, false, true];
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Count];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [x, y, z] = given;
@@ -3953,13 +4170,13 @@ fn one_srgb_from_xyz<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = srgb_from_xyz::call([x, y, z])
         .map_err(|error| door::raise(py, "srgb_from_xyz", &error))?;
-    (answer[0], answer[1], answer[2], answer[3] as u32).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2], answer[3] as u64).into_bound_py_any(py)
 }
 /// `recloth::tape::stitch_length`.
 #[allow(non_camel_case_types)]
 struct stitch_length {}
 impl Scalar<1, 1> for stitch_length {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [stitches_per_inch] = given;
@@ -3981,7 +4198,7 @@ fn one_stitch_length<'py>(
 #[allow(non_camel_case_types)]
 struct stock_volume {}
 impl Scalar<3, 4> for stock_volume {
-    const WHOLE: [bool; 4] = [false, false, true, true];
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Bits, Type::Bits];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [mass_g, pct, stock_pct] = given;
@@ -3989,8 +4206,8 @@ impl Scalar<3, 4> for stock_volume {
         Ok([
             answer.stock_ml,
             answer.amount_g,
-            f64::from(answer.doubts),
-            f64::from(answer.cautions),
+            answer.doubts as f64,
+            answer.cautions as f64,
         ])
     }
 }
@@ -4004,13 +4221,13 @@ fn one_stock_volume<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = stock_volume::call([mass_g, pct, stock_pct])
         .map_err(|error| door::raise(py, "stock_volume", &error))?;
-    (answer[0], answer[1], answer[2] as u32, answer[3] as u32).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2] as u64, answer[3] as u64).into_bound_py_any(py)
 }
 /// `recloth::band::straight_band`.
 #[allow(non_camel_case_types)]
 struct straight_band {}
 impl Scalar<6, 3> for straight_band {
-    const WHOLE: [bool; 3] = [false, false, true];
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Count];
     #[inline]
     fn call(given: [f64; 6]) -> Result<[f64; 3], Error> {
         let [waist, overlap, depth, allowance, turn, make] = given;
@@ -4036,13 +4253,13 @@ fn one_straight_band<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = straight_band::call([waist, overlap, depth, allowance, turn, make])
         .map_err(|error| door::raise(py, "straight_band", &error))?;
-    (answer[0], answer[1], answer[2] as u32).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2] as u64).into_bound_py_any(py)
 }
 /// `recloth::band::straight_band_depth`.
 #[allow(non_camel_case_types)]
 struct straight_band_depth {}
 impl Scalar<4, 1> for straight_band_depth {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 1], Error> {
         let [cut_width, allowance, turn, make] = given;
@@ -4072,7 +4289,7 @@ fn one_straight_band_depth<'py>(
 #[allow(non_camel_case_types)]
 struct stretch_pct {}
 impl Scalar<2, 1> for stretch_pct {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [relaxed, pulled] = given;
@@ -4095,7 +4312,7 @@ fn one_stretch_pct<'py>(
 #[allow(non_camel_case_types)]
 struct take_in {}
 impl Scalar<5, 4> for take_in {
-    const WHOLE: [bool; 4] = [false, false, false, false];
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 5]) -> Result<[f64; 4], Error> {
         let [garment, body, ease, edges, limit] = given;
@@ -4127,7 +4344,7 @@ fn one_take_in<'py>(
 #[allow(non_camel_case_types)]
 struct tex_from_cotton_count {}
 impl Scalar<2, 1> for tex_from_cotton_count {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [cotton_count, plies] = given;
@@ -4156,7 +4373,7 @@ fn one_tex_from_cotton_count<'py>(
 #[allow(non_camel_case_types)]
 struct tex_from_denier {}
 impl Scalar<1, 1> for tex_from_denier {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [denier] = given;
@@ -4178,7 +4395,7 @@ fn one_tex_from_denier<'py>(
 #[allow(non_camel_case_types)]
 struct tex_from_metric_count {}
 impl Scalar<2, 1> for tex_from_metric_count {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [metric_count, plies] = given;
@@ -4207,7 +4424,7 @@ fn one_tex_from_metric_count<'py>(
 #[allow(non_camel_case_types)]
 struct thread_for_seam {}
 impl Scalar<3, 1> for thread_for_seam {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [seam, ratio, waste_pct] = given;
@@ -4231,7 +4448,7 @@ fn one_thread_for_seam<'py>(
 #[allow(non_camel_case_types)]
 struct thread_ratio {}
 impl Scalar<3, 1> for thread_ratio {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [stitch_length, thickness, stitch] = given;
@@ -4274,7 +4491,7 @@ fn one_tiers<'py>(
 #[allow(non_camel_case_types)]
 struct tolerance_stack {}
 impl Scalar<2, 2> for tolerance_stack {
-    const WHOLE: [bool; 2] = [false, false];
+    const TYPES: [Type; 2] = [Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 2], Error> {
         let [seams, error_each] = given;
@@ -4317,7 +4534,13 @@ fn one_tolerance_stack_list<'py>(
 #[allow(non_camel_case_types)]
 struct trilaterate {}
 impl Scalar<3, 5> for trilaterate {
-    const WHOLE: [bool; 5] = [false, false, false, false, true];
+    const TYPES: [Type; 5] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
+    ];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 5], Error> {
         let [base, from_start, from_end] = given;
@@ -4327,7 +4550,7 @@ impl Scalar<3, 5> for trilaterate {
             answer.across,
             answer.along_per_mm,
             answer.across_per_mm,
-            f64::from(answer.doubts),
+            answer.doubts as f64,
         ])
     }
 }
@@ -4341,13 +4564,20 @@ fn one_trilaterate<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = trilaterate::call([base, from_start, from_end])
         .map_err(|error| door::raise(py, "trilaterate", &error))?;
-    (answer[0], answer[1], answer[2], answer[3], answer[4] as u32).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2], answer[3], answer[4] as u64).into_bound_py_any(py)
 }
 /// `recloth::pleat::tucks`.
 #[allow(non_camel_case_types)]
 struct tucks {}
 impl Scalar<4, 6> for tucks {
-    const WHOLE: [bool; 6] = [false, false, false, false, false, true];
+    const TYPES: [Type; 6] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
+    ];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 6], Error> {
         let [finished, count, depth, spacing] = given;
@@ -4363,7 +4593,7 @@ impl Scalar<4, 6> for tucks {
             answer.fold_pitch,
             answer.gap,
             answer.margin,
-            f64::from(answer.doubts),
+            answer.doubts as f64,
         ])
     }
 }
@@ -4379,14 +4609,14 @@ fn one_tucks<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = tucks::call([finished, count, depth, spacing])
         .map_err(|error| door::raise(py, "tucks", &error))?;
-    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5] as u32)
+    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5] as u64)
         .into_bound_py_any(py)
 }
 /// `recloth::seam::turn_through`.
 #[allow(non_camel_case_types)]
 struct turn_through {}
 impl Scalar<4, 3> for turn_through {
-    const WHOLE: [bool; 3] = [false, false, false];
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
         let [width, thickness, opening, packing] = given;
@@ -4411,7 +4641,7 @@ fn one_turn_through<'py>(
 #[allow(non_camel_case_types)]
 struct turned_hem {}
 impl Scalar<4, 2> for turned_hem {
-    const WHOLE: [bool; 2] = [false, false];
+    const TYPES: [Type; 2] = [Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 2], Error> {
         let [length, depth, turn_in, roll] = given;
@@ -4436,7 +4666,7 @@ fn one_turned_hem<'py>(
 #[allow(non_camel_case_types)]
 struct v_neck {}
 impl Scalar<3, 3> for v_neck {
-    const WHOLE: [bool; 3] = [false, false, false];
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 3], Error> {
         let [half_width, depth, stay_ratio] = given;
@@ -4460,12 +4690,12 @@ fn one_v_neck<'py>(
 #[allow(non_camel_case_types)]
 struct waist_hip_doubts {}
 impl Scalar<2, 1> for waist_hip_doubts {
-    const WHOLE: [bool; 1] = [true];
+    const TYPES: [Type; 1] = [Type::Bits];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [waist, hip] = given;
         let answer = recloth::body::waist_hip_doubts(waist, hip)?;
-        Ok([f64::from(answer)])
+        Ok([answer as f64])
     }
 }
 #[pyfunction]
@@ -4477,13 +4707,13 @@ fn one_waist_hip_doubts<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = waist_hip_doubts::call([waist, hip])
         .map_err(|error| door::raise(py, "waist_hip_doubts", &error))?;
-    (answer[0] as u32).into_bound_py_any(py)
+    (answer[0] as u64).into_bound_py_any(py)
 }
 /// `recloth::cloth::washes`.
 #[allow(non_camel_case_types)]
 struct washes {}
 impl Scalar<4, 3> for washes {
-    const WHOLE: [bool; 3] = [false, false, true];
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Bits];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
         let [length, first_pct, later_pct, washes] = given;
@@ -4493,7 +4723,7 @@ impl Scalar<4, 3> for washes {
             &["length", "first_pct", "later_pct", "washes"],
             &[washes_bad],
         )?;
-        Ok([answer.after, answer.change_pct, f64::from(answer.doubts)])
+        Ok([answer.after, answer.change_pct, answer.doubts as f64])
     }
 }
 #[pyfunction]
@@ -4508,13 +4738,13 @@ fn one_washes<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = washes::call([length, first_pct, later_pct, washes])
         .map_err(|error| door::raise(py, "washes", &error))?;
-    (answer[0], answer[1], answer[2] as u32).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2] as u64).into_bound_py_any(py)
 }
 /// `recloth::quantity::width_conversion`.
 #[allow(non_camel_case_types)]
 struct width_conversion {}
 impl Scalar<3, 3> for width_conversion {
-    const WHOLE: [bool; 3] = [false, false, false];
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 3], Error> {
         let [length, width, new_width] = given;
@@ -4538,7 +4768,14 @@ fn one_width_conversion<'py>(
 #[allow(non_camel_case_types)]
 struct wrap_skirt {}
 impl Scalar<3, 6> for wrap_skirt {
-    const WHOLE: [bool; 6] = [false, false, false, false, false, false];
+    const TYPES: [Type; 6] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+    ];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 6], Error> {
         let [waist, hip, overlap] = given;
@@ -4570,7 +4807,7 @@ fn one_wrap_skirt<'py>(
 #[allow(non_camel_case_types)]
 struct xyz_from_lab {}
 impl Scalar<3, 3> for xyz_from_lab {
-    const WHOLE: [bool; 3] = [false, false, false];
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 3], Error> {
         let [l, a, b] = given;
@@ -4594,7 +4831,7 @@ fn one_xyz_from_lab<'py>(
 #[allow(non_camel_case_types)]
 struct xyz_from_srgb {}
 impl Scalar<3, 3> for xyz_from_srgb {
-    const WHOLE: [bool; 3] = [false, false, false];
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 3], Error> {
         let [red, green, blue] = given;
@@ -4618,7 +4855,7 @@ fn one_xyz_from_srgb<'py>(
 #[allow(non_camel_case_types)]
 struct zigzag_buttonhole {}
 impl Scalar<5, 3> for zigzag_buttonhole {
-    const WHOLE: [bool; 3] = [false, false, true];
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Count];
     #[inline]
     fn call(given: [f64; 5]) -> Result<[f64; 3], Error> {
         let [slit, bead, gap, bar, spacing] = given;
@@ -4644,7 +4881,7 @@ fn one_zigzag_buttonhole<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = zigzag_buttonhole::call([slit, bead, gap, bar, spacing])
         .map_err(|error| door::raise(py, "zigzag_buttonhole", &error))?;
-    (answer[0], answer[1], answer[2] as u32).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2] as u64).into_bound_py_any(py)
 }
 /// Adds everything generated to the compiled module.
 pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
@@ -4727,7 +4964,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         available_chlorine,
         2,
-        3,
+        4,
         0,
     >(
         module,
@@ -4737,7 +4974,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         available_chlorine,
         2,
-        3,
+        4,
         1,
     >(
         module,
@@ -4747,15 +4984,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         available_chlorine,
         2,
-        3,
+        4,
         2,
+    >(
+        module,
+        c"available_chlorine__doubts",
+        c"Available chlorine of bleach from the sodium hypochlorite on its label.\n\nDoubts raised (bits).\nInputs: naocl_pct (%, 0.1 to 20); specific_gravity (1 to 1.3).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        available_chlorine,
+        2,
+        4,
+        3,
     >(
         module,
         c"available_chlorine__cautions",
         c"Available chlorine of bleach from the sodium hypochlorite on its label.\n\nCautions raised (bits).\nInputs: naocl_pct (%, 0.1 to 20); specific_gravity (1 to 1.3).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<available_chlorine, 2, 3>(module, c"all_available_chlorine")?;
-    add_status::<available_chlorine, 2, 3>(module, c"status_available_chlorine")?;
+    add_every::<available_chlorine, 2, 4>(module, c"all_available_chlorine")?;
+    add_status::<available_chlorine, 2, 4>(module, c"status_available_chlorine")?;
     module.add_function(wrap_pyfunction!(one_available_chlorine, module)?)?;
     module.add_function(wrap_pyfunction!(one_batches, module)?)?;
     add_one::<
@@ -4909,7 +5156,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         binder_solids,
         5,
-        5,
+        6,
         0,
     >(
         module,
@@ -4919,7 +5166,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         binder_solids,
         5,
-        5,
+        6,
         1,
     >(
         module,
@@ -4929,7 +5176,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         binder_solids,
         5,
-        5,
+        6,
         2,
     >(
         module,
@@ -4939,7 +5186,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         binder_solids,
         5,
-        5,
+        6,
         3,
     >(
         module,
@@ -4949,15 +5196,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         binder_solids,
         5,
-        5,
+        6,
         4,
+    >(
+        module,
+        c"binder_solids__doubts",
+        c"Solids that dips in a diluted binder, such as soymilk, leave on the cloth, as a range.\n\nDoubts raised (bits).\nInputs: low_pct (%, 0.01 to 50); high_pct (%, 0.01 to 50, >= low_pct); parts_water (0 to 100); pick_up_pct (%, 1 to 500); dips (1 to 50).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        binder_solids,
+        5,
+        6,
+        5,
     >(
         module,
         c"binder_solids__cautions",
         c"Solids that dips in a diluted binder, such as soymilk, leave on the cloth, as a range.\n\nCautions raised (bits).\nInputs: low_pct (%, 0.01 to 50); high_pct (%, 0.01 to 50, >= low_pct); parts_water (0 to 100); pick_up_pct (%, 1 to 500); dips (1 to 50).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<binder_solids, 5, 5>(module, c"all_binder_solids")?;
-    add_status::<binder_solids, 5, 5>(module, c"status_binder_solids")?;
+    add_every::<binder_solids, 5, 6>(module, c"all_binder_solids")?;
+    add_status::<binder_solids, 5, 6>(module, c"status_binder_solids")?;
     module.add_function(wrap_pyfunction!(one_binder_solids, module)?)?;
     add_one::<
         binding_strips,
@@ -4998,7 +5255,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         bleach_dilution,
         8,
-        4,
+        5,
         0,
     >(
         module,
@@ -5008,7 +5265,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         bleach_dilution,
         8,
-        4,
+        5,
         1,
     >(
         module,
@@ -5018,7 +5275,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         bleach_dilution,
         8,
-        4,
+        5,
         2,
     >(
         module,
@@ -5028,15 +5285,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         bleach_dilution,
         8,
-        4,
+        5,
         3,
+    >(
+        module,
+        c"bleach_dilution__doubts",
+        c"Bleach and water for a bath of a given strength, for a given cloth and time.\n\nDoubts raised (bits).\nInputs: volume_ml (ml, 1 to 1000000); target_pct (%, 0.001 to 0.6, <= stock_pct); stock_pct (%, 0.1 to 20); minutes (min, 0.1 to 60); fibre; finish; swatch; in_bath.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        bleach_dilution,
+        8,
+        5,
+        4,
     >(
         module,
         c"bleach_dilution__cautions",
         c"Bleach and water for a bath of a given strength, for a given cloth and time.\n\nCautions raised (bits).\nInputs: volume_ml (ml, 1 to 1000000); target_pct (%, 0.001 to 0.6, <= stock_pct); stock_pct (%, 0.1 to 20); minutes (min, 0.1 to 60); fibre; finish; swatch; in_bath.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<bleach_dilution, 8, 4>(module, c"all_bleach_dilution")?;
-    add_status::<bleach_dilution, 8, 4>(module, c"status_bleach_dilution")?;
+    add_every::<bleach_dilution, 8, 5>(module, c"all_bleach_dilution")?;
+    add_status::<bleach_dilution, 8, 5>(module, c"status_bleach_dilution")?;
     module.add_function(wrap_pyfunction!(one_bleach_dilution, module)?)?;
     module.add_function(wrap_pyfunction!(one_bleach_time, module)?)?;
     add_one::<
@@ -5591,15 +5858,35 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         carried_liquor,
         2,
-        1,
+        3,
         0,
     >(
         module,
-        c"carried_liquor",
+        c"carried_liquor__carried_ml",
         c"Liquor that goods carry out of a bath.\n\nLiquor carried (ml).\nInputs: mass_g (g, 0.01 to 1000000); pick_up_pct (%, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<carried_liquor, 2, 1>(module, c"all_carried_liquor")?;
-    add_status::<carried_liquor, 2, 1>(module, c"status_carried_liquor")?;
+    add_one::<
+        carried_liquor,
+        2,
+        3,
+        1,
+    >(
+        module,
+        c"carried_liquor__doubts",
+        c"Liquor that goods carry out of a bath.\n\nDoubts raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); pick_up_pct (%, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        carried_liquor,
+        2,
+        3,
+        2,
+    >(
+        module,
+        c"carried_liquor__cautions",
+        c"Liquor that goods carry out of a bath.\n\nCautions raised (bits).\nInputs: mass_g (g, 0.01 to 1000000); pick_up_pct (%, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<carried_liquor, 2, 3>(module, c"all_carried_liquor")?;
+    add_status::<carried_liquor, 2, 3>(module, c"status_carried_liquor")?;
     module.add_function(wrap_pyfunction!(one_carried_liquor, module)?)?;
     add_one::<
         casing,
@@ -5845,7 +6132,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         component_check,
         6,
-        3,
+        4,
         0,
     >(
         module,
@@ -5855,7 +6142,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         component_check,
         6,
-        3,
+        4,
         1,
     >(
         module,
@@ -5865,15 +6152,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         component_check,
         6,
-        3,
+        4,
         2,
+    >(
+        module,
+        c"component_check__doubts",
+        c"Whether one part of a garment bears a bath, and whether it takes colour there.\n\nDoubts raised (bits).\nInputs: fibre; finish; swatch; bath; temperature_c (degC, 0 to 100); minutes (min, 0 to 1440).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        component_check,
+        6,
+        4,
+        3,
     >(
         module,
         c"component_check__cautions",
         c"Whether one part of a garment bears a bath, and whether it takes colour there.\n\nCautions raised (bits).\nInputs: fibre; finish; swatch; bath; temperature_c (degC, 0 to 100); minutes (min, 0 to 1440).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<component_check, 6, 3>(module, c"all_component_check")?;
-    add_status::<component_check, 6, 3>(module, c"status_component_check")?;
+    add_every::<component_check, 6, 4>(module, c"all_component_check")?;
+    add_status::<component_check, 6, 4>(module, c"status_component_check")?;
     module.add_function(wrap_pyfunction!(one_component_check, module)?)?;
     add_one::<
         cover_mark,
@@ -7539,7 +7836,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         neutraliser,
         7,
-        4,
+        5,
         0,
     >(
         module,
@@ -7549,7 +7846,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         neutraliser,
         7,
-        4,
+        5,
         1,
     >(
         module,
@@ -7559,7 +7856,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         neutraliser,
         7,
-        4,
+        5,
         2,
     >(
         module,
@@ -7569,15 +7866,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         neutraliser,
         7,
-        4,
+        5,
         3,
+    >(
+        module,
+        c"neutraliser__doubts",
+        c"Neutraliser for the chlorine that goods still carry after draining and rinsing.\n\nDoubts raised (bits).\nInputs: carried_ml (ml, 0 to 1000000); chlorine_pct (%, 0 to 0.6); reaction; stage; in_bath; purity_pct (%, 0.1 to 100); excess_pct (%, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        neutraliser,
+        7,
+        5,
+        4,
     >(
         module,
         c"neutraliser__cautions",
         c"Neutraliser for the chlorine that goods still carry after draining and rinsing.\n\nCautions raised (bits).\nInputs: carried_ml (ml, 0 to 1000000); chlorine_pct (%, 0 to 0.6); reaction; stage; in_bath; purity_pct (%, 0.1 to 100); excess_pct (%, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<neutraliser, 7, 4>(module, c"all_neutraliser")?;
-    add_status::<neutraliser, 7, 4>(module, c"status_neutraliser")?;
+    add_every::<neutraliser, 7, 5>(module, c"all_neutraliser")?;
+    add_status::<neutraliser, 7, 5>(module, c"status_neutraliser")?;
     module.add_function(wrap_pyfunction!(one_neutraliser, module)?)?;
     add_one::<
         off_centre_opening,
@@ -7980,7 +8287,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         rinses,
         4,
-        5,
+        6,
         0,
     >(
         module,
@@ -7990,7 +8297,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         rinses,
         4,
-        5,
+        6,
         1,
     >(
         module,
@@ -8000,7 +8307,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         rinses,
         4,
-        5,
+        6,
         2,
     >(
         module,
@@ -8010,7 +8317,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         rinses,
         4,
-        5,
+        6,
         3,
     >(
         module,
@@ -8020,15 +8327,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         rinses,
         4,
-        5,
+        6,
         4,
+    >(
+        module,
+        c"rinses__doubts",
+        c"Rinses that thin the liquor carried over to a share of what it was, as a range.\n\nDoubts raised (bits).\nInputs: carried_low_ml (ml, 0.01 to 10000000); carried_high_ml (ml, 0.01 to 10000000, >= carried_low_ml); fresh_ml (ml, 0.01 to 100000000); share_left (0.000000001 to 1).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        rinses,
+        4,
+        6,
+        5,
     >(
         module,
         c"rinses__cautions",
         c"Rinses that thin the liquor carried over to a share of what it was, as a range.\n\nCautions raised (bits).\nInputs: carried_low_ml (ml, 0.01 to 10000000); carried_high_ml (ml, 0.01 to 10000000, >= carried_low_ml); fresh_ml (ml, 0.01 to 100000000); share_left (0.000000001 to 1).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<rinses, 4, 5>(module, c"all_rinses")?;
-    add_status::<rinses, 4, 5>(module, c"status_rinses")?;
+    add_every::<rinses, 4, 6>(module, c"all_rinses")?;
+    add_status::<rinses, 4, 6>(module, c"status_rinses")?;
     module.add_function(wrap_pyfunction!(one_rinses, module)?)?;
     module.add_function(wrap_pyfunction!(one_round_set, module)?)?;
     add_one::<

@@ -1,7 +1,7 @@
 //! Real NumPy ufuncs made from plain functions of numbers.
 
 use std::{
-    ffi::{CStr, c_char, c_int, c_void},
+    ffi::{CStr, c_char, c_int, c_ulong, c_void},
     hint::black_box,
     ptr,
 };
@@ -10,12 +10,32 @@ use numpy::npyffi::{NPY_TYPES, PY_UFUNC_API, npy_intp};
 use pyo3::prelude::*;
 use recloth::Error;
 
+/// What an answer is, and goes out as.
+#[derive(Clone, Copy, PartialEq)]
+pub(crate) enum Type {
+    Number,
+    Count,
+    Bits,
+}
+
+impl Type {
+    fn in_numpy(self) -> NPY_TYPES {
+        match self {
+            Type::Number => NPY_TYPES::NPY_DOUBLE,
+            Type::Count => NPY_TYPES::NPY_UINT,
+            // The type that NumPy itself calls uint64: the first of C's that is so wide.
+            Type::Bits if size_of::<c_ulong>() == size_of::<u64>() => NPY_TYPES::NPY_ULONG,
+            Type::Bits => NPY_TYPES::NPY_ULONGLONG,
+        }
+    }
+}
+
 /// A function of `N` numbers that gives `M` numbers.
 pub(crate) trait Scalar<const N: usize, const M: usize> {
-    /// Which of the answers are whole numbers (bits and counts).
-    const WHOLE: [bool; M];
+    /// The type of each answer.
+    const TYPES: [Type; M];
 
-    /// The core's function; counts and choices come as floats.
+    /// The core's function; counts, choices and bits cross as floats.
     fn call(given: [f64; N]) -> Result<[f64; M], Error>;
 }
 
@@ -68,7 +88,12 @@ unsafe extern "C" fn one<
     unsafe {
         let (out, step) = (*args.add(N), *steps.add(N));
         rows::<F, N, M>(args, dimensions, steps, |row, answer| {
-            let none = if F::WHOLE[FIELD] { 0.0 } else { f64::NAN };
+            let answer_type = F::TYPES[FIELD];
+            let none = if answer_type == Type::Number {
+                f64::NAN
+            } else {
+                0.0
+            };
             let value = answer.map_or_else(
                 |_| {
                     flag_invalid();
@@ -79,7 +104,7 @@ unsafe extern "C" fn one<
             write(
                 out.wrapping_offset(row * step),
                 value,
-                F::WHOLE[FIELD] && !FLOAT,
+                if FLOAT { Type::Number } else { answer_type },
             );
         });
     }
@@ -97,7 +122,11 @@ unsafe extern "C" fn status<F: Scalar<N, M>, const N: usize, const M: usize>(
         let (out, step) = (*args.add(N), *steps.add(N));
         rows::<F, N, M>(args, dimensions, steps, |row, answer| {
             let status = answer.map_or_else(|error| error.kind().code(), |_| 0);
-            write(out.wrapping_offset(row * step), f64::from(status), false);
+            write(
+                out.wrapping_offset(row * step),
+                f64::from(status),
+                Type::Number,
+            );
         });
     }
 }
@@ -118,7 +147,7 @@ unsafe extern "C" fn every<F: Scalar<N, M>, const N: usize, const M: usize>(
                 Err(error) => ([f64::NAN; M], error.kind().code()),
             };
             for (index, value) in answer.into_iter().enumerate() {
-                write(place(N + index), value, F::WHOLE[index]);
+                write(place(N + index), value, F::TYPES[index]);
             }
             place(N + M).cast::<c_int>().write(status);
         });
@@ -128,15 +157,15 @@ unsafe extern "C" fn every<F: Scalar<N, M>, const N: usize, const M: usize>(
 /// Writes one answer in its type.
 ///
 /// # Safety
-/// `out` is valid for a `u32` of a whole number, else for an `f64`.
-unsafe fn write(out: *mut c_char, value: f64, whole: bool) {
+/// `out` is valid for that type: `f64`, `u32` or `u64`.
+unsafe fn write(out: *mut c_char, value: f64, answer_type: Type) {
     // SAFETY: the types given to NumPy say what `out` points to.
     unsafe {
-        if whole {
+        match answer_type {
+            Type::Number => out.cast::<f64>().write(value),
             // NaN becomes 0.
-            out.cast::<u32>().write(value as u32);
-        } else {
-            out.cast::<f64>().write(value);
+            Type::Count => out.cast::<u32>().write(value as u32),
+            Type::Bits => out.cast::<u64>().write(value as u64),
         }
     }
 }
@@ -151,11 +180,14 @@ pub(crate) fn add_one<F: Scalar<N, M>, const N: usize, const M: usize, const FIE
     doc: &'static CStr,
 ) -> PyResult<()> {
     let float: (Loop, _) = (one::<F, N, M, FIELD, true>, vec![NPY_TYPES::NPY_DOUBLE]);
-    if F::WHOLE[FIELD] {
-        let whole: (Loop, _) = (one::<F, N, M, FIELD, false>, vec![NPY_TYPES::NPY_UINT]);
-        add(module, name, doc, N, [whole, float])
-    } else {
+    if F::TYPES[FIELD] == Type::Number {
         add(module, name, doc, N, [float])
+    } else {
+        let whole: (Loop, _) = (
+            one::<F, N, M, FIELD, false>,
+            vec![F::TYPES[FIELD].in_numpy()],
+        );
+        add(module, name, doc, N, [whole, float])
     }
 }
 
@@ -173,11 +205,7 @@ pub(crate) fn add_every<F: Scalar<N, M>, const N: usize, const M: usize>(
     module: &Bound<'_, PyModule>,
     name: &'static CStr,
 ) -> PyResult<()> {
-    let kind = |whole| match whole {
-        true => NPY_TYPES::NPY_UINT,
-        false => NPY_TYPES::NPY_DOUBLE,
-    };
-    let mut outputs: Vec<_> = F::WHOLE.iter().map(|&whole| kind(whole)).collect();
+    let mut outputs: Vec<_> = F::TYPES.iter().map(|answer| answer.in_numpy()).collect();
     outputs.push(NPY_TYPES::NPY_INT);
     let every: (Loop, _) = (every::<F, N, M>, outputs);
     add(module, name, c"Every answer and the status.", N, [every])

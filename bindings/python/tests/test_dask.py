@@ -76,7 +76,7 @@ def test_a_refused_element_is_named_by_its_place_in_the_whole():
 
 def test_doubts_masks_and_counts_are_kept():
     doubts = recloth.girth_doubts(lazy())
-    assert doubts.dtype == np.uint32
+    assert doubts.dtype == np.uint64
     np.testing.assert_array_equal(doubts.compute(), recloth.girth_doubts(WAISTS))
     assert recloth.doubts(doubts[0].compute()) != []
     masked = dask.array.ma.masked_less(lazy(), 700)

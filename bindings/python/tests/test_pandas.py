@@ -51,7 +51,7 @@ def test_a_refused_row_is_named():
 
 def test_doubts_are_kept():
     doubts = recloth.girth_doubts(pd.Series([71.0, 710.0]))
-    assert doubts.dtype == np.uint32
+    assert doubts.dtype == np.uint64
     assert [bool(recloth.doubts(bits)) for bits in doubts] == [True, False]
 
 

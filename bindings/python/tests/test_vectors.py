@@ -84,5 +84,6 @@ def test_ufuncs_give_the_bits_of_the_function(function):
             got = ufunc(*columns)
         column = np.array([answer[place] for answer in wanted], float)
         if field["whole"]:
-            column = np.nan_to_num(column).astype(np.uint32)
+            column = np.nan_to_num(column).astype(np.uint64 if field["unit"] == "bits" else np.uint32)
+            assert got.dtype == column.dtype, field["name"]
         np.testing.assert_array_equal(got, column, err_msg=field["name"])

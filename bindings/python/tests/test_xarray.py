@@ -69,5 +69,5 @@ def test_a_refused_element_is_named_and_doubts_are_kept():
         recloth.circle_skirt(WAISTS.where(WAISTS > 100), 500)
     assert (caught.value.kind, caught.value.index) == ("NotFinite", (2, 0))
     doubts = recloth.girth_doubts(WAISTS)
-    assert doubts.dtype == np.uint32
+    assert doubts.dtype == np.uint64
     assert recloth.doubts(doubts.sel(size="l", cut=1)) and not recloth.doubts(doubts.sel(size="s", cut=1))

@@ -1,10 +1,10 @@
 //! Baths: how much of what, how much liquor, in how many lots, and what to beware of.
 
-use recloth::doubt::DOUBTS;
+use recloth::doubt::{BATHS_DIFFER, Bit, CAUTIONS, DOUBTS, ELASTIC_BATH};
 use recloth::wet::{bath_volume, owf};
 use serde::Serialize;
 
-use crate::brief::{Bath, BathKind, Brief};
+use crate::brief::{Bath, BathKind, Brief, Fibre};
 use crate::components::{Component, component};
 
 /// What goes into a bath.
@@ -39,6 +39,8 @@ pub struct BathPlan {
     pub how: Vec<&'static str>,
     /// Doubts about its amounts.
     pub doubts: Vec<String>,
+    /// What can hurt in it, and what it can ruin.
+    pub cautions: Vec<String>,
     /// Every part of the old garment in this bath.
     pub components: Vec<Component>,
 }
@@ -79,14 +81,11 @@ impl BathKind {
     }
 }
 
-/// What can hurt in a bath.
+/// What the core's cautions leave unsaid of a bath.
 pub(crate) const BATH_CAUTIONS: &[&str] = &[
-    "Labels of products, care labels, local rules and the advice of people qualified to give it go before anything \
-     printed here.",
-    "Hot liquor scalds: use a pot no more than three quarters full on a firm stove, lift with tongs, keep children and \
-     animals away, and let it cool before wringing.",
-    "Powders (alum, soda, tannin, dyes) are not to be breathed or to get into eyes: gloves, eye protection, no draught \
-     over the scales, a dust mask; wet the powder at once, and keep the windows open while the pot simmers.",
+    "Fill a pot no more than three quarters, lift with tongs, and let hot liquor cool before wringing.",
+    "Powders (alum, soda, tannin, dyes) are not to be breathed or to get into eyes: no draught over the scales; wet the \
+     powder at once, and keep the windows open while the pot simmers.",
     "Pots, spoons and scales for baths are never used for food again. Keep powders named, closed and out of reach.",
     "Never mix a bath with bleach or with any cleaner. Pour spent liquor away as local rules say.",
 ];
@@ -94,7 +93,7 @@ pub(crate) const BATH_CAUTIONS: &[&str] = &[
 pub(crate) fn bath_plan(brief: &Brief, bath: &Bath) -> Result<BathPlan, recloth::Error> {
     let volume = bath_volume(bath.dry_g, bath.ratio)?;
     let volume_ml = volume.volume_ml;
-    let mut bits = volume.doubts;
+    let (mut doubts, mut cautions) = (volume.doubts, volume.cautions);
     // A pot holds three quarters of its measure with room to move the cloth: common practice, no source.
     let lots = bath
         .pot_ml
@@ -102,19 +101,28 @@ pub(crate) fn bath_plan(brief: &Brief, bath: &Bath) -> Result<BathPlan, recloth:
     let mut with = Vec::new();
     for amount in &bath.with {
         let owf = owf(bath.dry_g, amount.owf_pct)?;
-        bits |= owf.doubts;
+        doubts |= owf.doubts;
+        cautions |= owf.cautions;
         with.push(BathAmount {
             what: amount.what.clone(),
             owf_pct: amount.owf_pct,
             mass_g: owf.amount_g,
         });
     }
-    let doubts = DOUBTS.iter().filter(|bit| bits & bit.bit != 0);
-    let doubts = doubts
-        .map(|bit| format!("The {} bath: {}", bath.kind.name(), bit.text))
-        .collect();
     let cloth = &brief.cloths[bath.cloth];
     let stays = brief.parts.iter().filter(|part| part.stays);
+    if lots > 1.0 {
+        cautions |= BATHS_DIFFER;
+    }
+    if brief
+        .parts
+        .iter()
+        .any(|part| matches!(part.fibre, Fibre::Elastane | Fibre::Rubber))
+    {
+        cautions |= ELASTIC_BATH;
+    }
+    let told =
+        |bits: u64, known: &'static [Bit]| known.iter().filter(move |bit| bits & bit.bit != 0);
     let mut components = vec![component(&cloth.name, cloth.fibre, cloth.sure, bath.kind)];
     components.extend(stays.map(|part| component(&part.name, part.fibre, part.sure, bath.kind)));
     Ok(BathPlan {
@@ -125,7 +133,12 @@ pub(crate) fn bath_plan(brief: &Brief, bath: &Bath) -> Result<BathPlan, recloth:
         lots: lots as u32,
         with,
         how: bath.kind.how().to_vec(),
-        doubts,
+        doubts: told(doubts, DOUBTS)
+            .map(|bit| format!("The {} bath: {}", bath.kind.name(), bit.text))
+            .collect(),
+        cautions: told(cautions, CAUTIONS)
+            .map(|bit| bit.text.to_owned())
+            .collect(),
         components,
     })
 }

@@ -3,6 +3,9 @@
 //! A brief is a TOML text: who it is for, what cloth there is, what to make of it. [`plan()`] works everything out
 //! without touching a file; [`Plan::files`] gives what is written, [`write()`] writes it into a folder. The command
 //! `recloth plan BRIEF --into FOLDER` does the three in turn. `book/demo/house-coat.toml` is a whole brief.
+//!
+//! [`sum::sum`] answers one function of the library from words as they are typed: the command
+//! `recloth sum circle_skirt waist=71cm length=60cm`.
 #![forbid(unsafe_code)]
 
 mod baths;
@@ -18,6 +21,7 @@ pub mod order;
 mod outputs;
 mod plan;
 mod steps;
+pub mod sum;
 mod worksheet;
 
 pub use baths::{BathAmount, BathPlan};

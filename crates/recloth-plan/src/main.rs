@@ -1,10 +1,12 @@
 //! The command `recloth`.
 
+use std::ffi::OsString;
 use std::io::{self, Write};
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use clap::{Parser, Subcommand};
+use recloth_plan::sum::sum;
 use recloth_plan::{BriefError, Plan, plan, write};
 
 /// A brief that the help shows: short, and whole.
@@ -53,6 +55,20 @@ enum Task {
         #[arg(long, value_name = "FOLDER")]
         into: PathBuf,
     },
+    /// Answer one function of the library: recloth sum NAME argument=value ...
+    ///
+    /// Without a name it lists every function; --help behind a name explains it.
+    #[command(disable_help_flag = true)]
+    Sum {
+        /// A name and its arguments, each as argument=value
+        // Values may begin with a minus sign, and help is a matter of the function named: `sum` reads all words itself.
+        #[arg(
+            value_name = "NAME argument=value",
+            trailing_var_arg = true,
+            allow_hyphen_values = true
+        )]
+        words: Vec<OsString>,
+    },
 }
 
 fn after_help() -> String {
@@ -63,7 +79,10 @@ fn after_help() -> String {
 }
 
 fn main() -> ExitCode {
-    let Task::Plan { brief, into } = Command::parse().task;
+    let (brief, into) = match Command::parse().task {
+        Task::Plan { brief, into } => (brief, into),
+        Task::Sum { words } => return answer(&words),
+    };
     match run(&brief, &into) {
         Ok(code) => code,
         Err(message) => {
@@ -72,6 +91,19 @@ fn main() -> ExitCode {
             ExitCode::from(2)
         }
     }
+}
+
+fn answer(words: &[OsString]) -> ExitCode {
+    let words: Vec<String> = words
+        .iter()
+        .map(|word| word.to_string_lossy().into_owned())
+        .collect();
+    // Longer lines are hard to read.
+    let told = sum(&words, textwrap::termwidth().min(100));
+    // A closed pipe (`| head`) is no fault of the sum.
+    let _ = io::stdout().write_all(told.out.as_bytes());
+    let _ = io::stderr().write_all(told.err.as_bytes());
+    ExitCode::from(told.code)
 }
 
 fn run(brief: &Path, into: &Path) -> Result<ExitCode, String> {

@@ -157,6 +157,7 @@ pub fn plan(text: &str, name: &str) -> Result<Plan, BriefError> {
             doubts.push(doubt);
         }
         doubts.extend(planned.doubts.iter().cloned());
+        cautions.extend(planned.cautions.iter().cloned());
         baths.push(planned);
     }
     if !baths.is_empty() {

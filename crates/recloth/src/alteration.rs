@@ -148,11 +148,11 @@ pub fn let_out(
         let most = body + ease;
         return Err(Error::no_solution("garment", garment, f64::NAN, most));
     }
-    if keep > allowance {
+    if above(keep, allowance) {
         return Err(Error::no_solution("keep", keep, 0.0, allowance));
     }
     let lacking = lacking.max(0.0);
-    let (each, gained) = shared(lacking, edges, allowance - keep);
+    let (each, gained) = shared(lacking, edges, (allowance - keep).max(0.0));
     Ok(LetOut {
         lacking,
         each,
@@ -203,10 +203,10 @@ pub fn size_step(smaller: f64, larger: f64, steps: u32, edges: u32) -> Result<Si
     let larger = Error::check("larger", larger, 1.0, 1e5)?;
     let steps = f64::from(Error::check_count("steps", steps, 1, 100)?);
     let edges = f64::from(Error::check_count("edges", edges, 1, 64)?);
-    if larger < smaller {
+    if below(larger, smaller) {
         return Err(Error::no_solution("larger", larger, smaller, f64::NAN));
     }
-    let step = (larger - smaller) / steps;
+    let step = (larger - smaller).max(0.0) / steps;
     Ok(SizeStep {
         step,
         each_edge: step / edges,

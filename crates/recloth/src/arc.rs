@@ -3,6 +3,7 @@
 use core::f64::consts::PI;
 
 use crate::Error;
+use crate::dust::above;
 
 /// An arc drawn from its chord and its rise.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -171,12 +172,12 @@ pub fn level_line(hem_radius: f64, height: f64, hem_chord: f64) -> Result<LevelL
     if height >= hem_radius {
         return Err(Error::no_solution("height", height, 0.0, hem_radius));
     }
-    if hem_chord > 2.0 * hem_radius {
+    if above(hem_chord, 2.0 * hem_radius) {
         let most = 2.0 * hem_radius;
         return Err(Error::no_solution("hem_chord", hem_chord, 1.0, most));
     }
     let radius = hem_radius - height;
-    let half_angle = libm::asin(hem_chord / (2.0 * hem_radius));
+    let half_angle = libm::asin((hem_chord / (2.0 * hem_radius)).min(1.0));
     // `radius (1 - cos)` without the difference, which loses the digits of a flat curve.
     let sine = libm::sin(half_angle / 2.0);
     Ok(LevelLine {

@@ -274,7 +274,7 @@ pub struct SectionedBand {
     /// Kink at each join: a peak of the lower edge and a notch of the upper; 0 without a join (deg).
     pub join_kink_deg: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Upper edges of a band made of straight sections that slant at their joins.

@@ -3,6 +3,7 @@
 use core::f64::consts::{PI, SQRT_2};
 
 use crate::Error;
+use crate::dust::{above, below};
 
 /// Distance along the selvedge between the cuts of a true bias strip.
 ///
@@ -64,7 +65,7 @@ pub fn bias_along_selvedge(width: f64) -> Result<f64, Error> {
 pub fn bias_square(length: f64, width: f64) -> Result<f64, Error> {
     let length = Error::check("length", length, 1.0, 1e7)?;
     let width = Error::check("width", width, 0.1, 1e4)?;
-    if width > length {
+    if above(width, length) {
         return Err(Error::no_solution("width", width, 0.1, length));
     }
     Ok(libm::sqrt(length * width))
@@ -99,7 +100,7 @@ pub fn bias_square(length: f64, width: f64) -> Result<f64, Error> {
 pub fn bias_strip_length(side: f64, width: f64) -> Result<f64, Error> {
     let side = Error::check("side", side, 1.0, 1e5)?;
     let width = Error::check("width", width, 0.1, 1e4)?;
-    if width > side {
+    if above(width, side) {
         return Err(Error::no_solution("width", width, 0.1, side));
     }
     Ok(side * side / width)
@@ -208,14 +209,19 @@ pub fn binding_strips(length: f64, strip: f64, join: f64) -> Result<BindingStrip
     let length = Error::check("length", length, 1.0, 1e6)?;
     let strip = Error::check("strip", strip, 10.0, 1e5)?;
     let join = Error::check("join", join, 0.0, 1e4)?;
+    let largest = strip - (length - strip).max(0.0) / MOST_FURTHER;
+    let refused = Err(Error::no_solution("join", join, 0.0, largest));
+    let each = strip - join;
+    if !above(each, 0.0) {
+        return refused;
+    }
     // The first strip counts whole, each further one without its join. Lengths given in inches may pass a whole number
     // by a rounding.
-    let further = libm::ceil((length - strip) / (strip - join) * (1.0 - 1e-12)).max(0.0);
-    if join >= strip || further > MOST_FURTHER {
-        let largest = strip - (length - strip).max(0.0) / MOST_FURTHER;
-        return Err(Error::no_solution("join", join, 0.0, largest));
+    let further = libm::ceil((length - strip) / each * (1.0 - 1e-12)).max(0.0);
+    if further > MOST_FURTHER {
+        return refused;
     }
-    let joined = strip + further * (strip - join);
+    let joined = strip + further * each;
     Ok(BindingStrips {
         count: further as u32 + 1,
         spare: (joined - length).max(0.0),
@@ -300,13 +306,13 @@ pub fn bias_strips(
     } else {
         corner(from_first, 1.0).max(corner(from_last, 1.0)).max(0.0)
     };
-    if longest <= join || longest < shortest {
+    if longest <= join || below(longest, shortest) {
         return Err(Error::no_solution("shortest", shortest, f64::NAN, longest));
     }
     let (mut strips, mut sum) = (full, full * full_length);
     for from in [from_first, from_last] {
         let mut index = 1.0;
-        while corner(from, index) > join && corner(from, index) >= shortest {
+        while corner(from, index) > join && !below(corner(from, index), shortest) {
             strips += 1.0;
             sum += corner(from, index);
             index += 1.0;

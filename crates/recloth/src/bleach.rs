@@ -6,18 +6,28 @@
 
 use crate::Error;
 use crate::doubt::{
-    BEYOND_TESTED, BEYOND_USUAL, CHLORINE_ALONE, CHLORINE_COLD, LABEL_FIRST, NEUTRALISER_APART,
-    SWATCH_FIRST,
+    BEYOND_TESTED, CHLORINE_ALONE, CHLORINE_COLD, LABEL_FIRST, NEUTRALISER_APART, PERCENT_SMALL,
+    PURITY_UNLIKELY, STRENGTH_BEYOND_USUAL, SWATCH_FIRST, TIME_BEYOND_USUAL, VOLUME_SMALL, when,
 };
 use crate::fibre::{Fibre, Finish, LONGEST_BLEACH_MIN, Swatch, refused, refuses_chlorine};
 
 /// The cautions of every bleach bath.
-const BLEACH: u32 = LABEL_FIRST | CHLORINE_COLD | CHLORINE_ALONE | SWATCH_FIRST;
+const BLEACH: u64 = LABEL_FIRST | CHLORINE_COLD | CHLORINE_ALONE | SWATCH_FIRST;
 
 /// Strongest bath offered, available chlorine (%): a public health unit's "strong" is 0.45.
 const STRONGEST_PCT: f64 = 0.6;
 /// Stronger than this is beyond what is usual (%).
 const USUAL_PCT: f64 = 0.46;
+/// What bottles of bleach hold, hypochlorite or available chlorine (%).
+const USUAL_BOTTLE_PCT: core::ops::RangeInclusive<f64> = 1.0..=15.0;
+/// Rinsed goods carry less than this (%): the strongest usual bath, thinned by one rinse in four times what they hold.
+const USUAL_RINSED_PCT: f64 = 0.1;
+/// Least volume of a bath; a swatch takes 75 ml (ml).
+const LEAST_ML: f64 = 50.0;
+
+fn bottle_doubts(pct: f64) -> u64 {
+    when(!USUAL_BOTTLE_PCT.contains(&pct), STRENGTH_BEYOND_USUAL)
+}
 
 /// What else is in a bath, or was and has not been rinsed out of the goods and the vessel.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -55,8 +65,10 @@ pub struct AvailableChlorine {
     pub available_pct: f64,
     /// Available chlorine in grams in 100 ml, which the trade also calls percent (%).
     pub trade_pct: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Available chlorine of bleach from the sodium hypochlorite on its label.
@@ -64,7 +76,8 @@ pub struct AvailableChlorine {
 /// `available = NaOCl · 70.906 / 74.442`. Labels mix three percentages: sodium hypochlorite by mass, available chlorine by
 /// mass, and grams of available chlorine in 100 ml; a bottle marked 10 or 12.5 usually means the last. Which one a label
 /// means changes the answer by up to a fifth. A public health table that takes 5 % hypochlorite as 5 % available chlorine
-/// is 5 % off, on purpose. Bleach weakens in store: an old bottle is weaker than its label, never stronger.
+/// is 5 % off, on purpose. Bleach weakens in store: an old bottle is weaker than its label, never stronger. Outside 1 to
+/// 15 % the strength is doubted: 0.05 may be a share for 5 %.
 ///
 /// | argument           | unit | range     | default | meaning                              |
 /// |--------------------|------|-----------|---------|--------------------------------------|
@@ -76,7 +89,8 @@ pub struct AvailableChlorine {
 ///
 /// # Source
 /// Molar masses of Cl2 and NaOCl. *Handbook of Chlorination*, Van Nostrand Reinhold 1972, after a supplier's product
-/// profile (trade percent). A specific gravity of 1.1: a worked example on a pool-chemistry forum.
+/// profile (trade percent). A specific gravity of 1.1: a worked example on a pool-chemistry forum. Bottles of 1 to 15 %:
+/// common practice, no source.
 ///
 /// # Examples
 /// ```
@@ -97,6 +111,7 @@ pub fn available_chlorine(
     Ok(AvailableChlorine {
         available_pct,
         trade_pct: available_pct * specific_gravity,
+        doubts: bottle_doubts(naocl_pct),
         cautions: BLEACH,
     })
 }
@@ -112,8 +127,10 @@ pub struct BleachDilution {
     pub water_ml: f64,
     /// Parts of water to one of bleach (1).
     pub parts_water: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Bleach and water for a bath of a given strength, for a given cloth and time.
@@ -122,6 +139,8 @@ pub struct BleachDilution {
 /// is 1 + 99. The bleach goes into the cold water. A bath is made for a time: `minutes` is how long the goods may stay in
 /// at most, by the product's label and by your swatch, and sooner when the colour is reached. Test first: 15 ml bleach in
 /// 60 ml water on a hidden seam for a minute, or better a row of timed swatches ([`bleach_time`]).
+///
+/// Usual are a target up to 0.46 %, a bottle of 1 to 15 %, up to 30 minutes and at least 50 ml; beyond that there are doubts.
 ///
 /// | argument     | unit   | range                | default | meaning                                         |
 /// |--------------|--------|----------------------|---------|-------------------------------------------------|
@@ -141,8 +160,9 @@ pub struct BleachDilution {
 ///
 /// # Source
 /// WHO, *Infection Prevention and Control of Epidemic- and Pandemic-Prone Acute Respiratory Infections in Health Care*,
-/// 2014, Annex G (dilution; 30 minutes of immersion, above which a caution is raised). Northwestern Health Unit, Ontario
-/// (everyday strengths: 0.01 to 0.45 %). Test on a hidden seam: a supplier's laundry sheet.
+/// 2014, Annex G (dilution; 30 minutes of immersion, above which there is a doubt). Northwestern Health Unit, Ontario
+/// (everyday strengths: 0.01 to 0.45 %). Test on a hidden seam: a supplier's laundry sheet. Bottles of 1 to 15 %: common
+/// practice, no source.
 ///
 /// # Examples
 /// ```
@@ -175,12 +195,15 @@ pub fn bleach_dilution(
         return Err(Error::no_solution("target_pct", target, 0.001, stock));
     }
     let bleach_ml = volume * target / stock;
-    let beyond = target > USUAL_PCT || minutes > LONGEST_BLEACH_MIN;
     Ok(BleachDilution {
         bleach_ml,
         water_ml: volume - bleach_ml,
         parts_water: stock / target - 1.0,
-        cautions: BLEACH | if beyond { BEYOND_USUAL } else { 0 },
+        doubts: bottle_doubts(stock)
+            | when(target > USUAL_PCT, STRENGTH_BEYOND_USUAL)
+            | when(minutes > LONGEST_BLEACH_MIN, TIME_BEYOND_USUAL)
+            | when(volume < LEAST_ML, VOLUME_SMALL),
+        cautions: BLEACH,
     })
 }
 
@@ -195,8 +218,10 @@ pub struct BleachTime {
     pub next_swatch_min: f64,
     /// Share of the way to the floor gone in a minute, as a rate: the shade falls by e^-rate (1).
     pub rate: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Time in the bleach to a wanted depth of shade, from swatches taken out at known times.
@@ -225,8 +250,8 @@ pub struct BleachTime {
 /// falling), `target` (at or below the floor; or not reached within `limit_min`, `min` being the shade reached then).
 ///
 /// # Source
-/// First-order fading, fitted to the user's own swatches. WHO 2014, Annex G: 30 minutes of immersion, above which a
-/// caution is raised.
+/// First-order fading, fitted to the user's own swatches. WHO 2014, Annex G: 30 minutes of immersion; a time or a swatch
+/// longer than that is doubted.
 ///
 /// # Examples
 /// ```
@@ -302,18 +327,15 @@ pub fn bleach_time(
         return Err(Error::no_solution("target", target, reached, f64::NAN));
     }
     let longest = times[last];
-    let mut cautions = BLEACH;
-    if time_min > longest {
-        cautions |= BEYOND_TESTED;
-    }
-    if time_min > LONGEST_BLEACH_MIN {
-        cautions |= BEYOND_USUAL;
-    }
     Ok(BleachTime {
         time_min,
         next_swatch_min: time_min.min(2.0 * longest),
         rate,
-        cautions,
+        doubts: when(
+            time_min.max(longest) > LONGEST_BLEACH_MIN,
+            TIME_BEYOND_USUAL,
+        ),
+        cautions: BLEACH | when(time_min > longest, BEYOND_TESTED),
     })
 }
 
@@ -372,8 +394,10 @@ pub struct Neutraliser {
     pub amount_g: f64,
     /// Grams of the pure stuff for a gram of available chlorine, excess left out (1).
     pub ratio: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Neutraliser for the chlorine that goods still carry after draining and rinsing.
@@ -383,6 +407,9 @@ pub struct Neutraliser {
 /// safe one. A test of field doses at pH 7 asked about a tenth more than the others' sums, hence the excess. Anhydrous
 /// thiosulfate: 0.637 times as much. It is a separate bath of fresh water, and rinsing well is the main thing: this is for
 /// the rest. Fibre is not asked here, as goods that ought never have met bleach need it most.
+///
+/// Doubted are liquor of more than 0.1 % (rinse again first), peroxide of more than 50 % and any purity of 1 % or less, and
+/// an excess below 1 %.
 ///
 /// | argument       | unit   | range        | default | meaning                                                   |
 /// |----------------|--------|--------------|---------|-----------------------------------------------------------|
@@ -400,7 +427,7 @@ pub struct Neutraliser {
 ///
 /// # Source
 /// Molar masses. Hach support document TE213 (7.0 mg of thiosulfate crystals for 1 mg of chlorine). AWWA, *Disinfection of
-/// Pipelines and Storage Facilities Field Guide*, table 7-2 (field doses).
+/// Pipelines and Storage Facilities Field Guide*, table 7-2 (field doses). Where doubts begin: common practice, no source.
 ///
 /// # Examples
 /// ```
@@ -434,10 +461,18 @@ pub fn neutraliser(
     }
     let chlorine_g = carried * chlorine_pct / 100.0;
     let ratio = reaction.ratio();
+    let purest = if reaction == Reaction::Peroxide {
+        50.0
+    } else {
+        100.0
+    };
     Ok(Neutraliser {
         chlorine_g,
         amount_g: chlorine_g * ratio * (1.0 + excess_pct / 100.0) / (purity_pct / 100.0),
         ratio,
+        doubts: when(chlorine_pct > USUAL_RINSED_PCT, STRENGTH_BEYOND_USUAL)
+            | when(purity_pct <= 1.0 || purity_pct > purest, PURITY_UNLIKELY)
+            | when(excess_pct > 0.0 && excess_pct < 1.0, PERCENT_SMALL),
         cautions: LABEL_FIRST | CHLORINE_COLD | CHLORINE_ALONE | NEUTRALISER_APART,
     })
 }

@@ -7,7 +7,7 @@ use crate::{
     Error,
     doubt::{
         BODY_LENGTH_LARGE, BODY_LENGTH_SMALL, FRONT_BACK_APART, GIRTH_LARGE, GIRTH_SMALL,
-        HIP_FAR_OVER_WAIST, NECK_OVER_HALF_BUST, WAIST_OVER_HIP,
+        HIP_FAR_OVER_WAIST, NECK_OVER_HALF_BUST, WAIST_OVER_HIP, when,
     },
     dust::{above, below},
 };
@@ -133,7 +133,7 @@ pub fn remaining_width(
 /// assert!(girth_doubts(0.0).is_err());
 /// # Ok::<(), recloth::Error>(())
 /// ```
-pub fn girth_doubts(girth: f64) -> Result<u32, Error> {
+pub fn girth_doubts(girth: f64) -> Result<u64, Error> {
     let girth = Error::check("girth", girth, 1.0, 1e5)?;
     Ok(when(girth < 300.0, GIRTH_SMALL) | when(girth > 2000.0, GIRTH_LARGE))
 }
@@ -166,7 +166,7 @@ pub fn girth_doubts(girth: f64) -> Result<u32, Error> {
 /// assert!(body_length_doubts(-425.0).is_err());
 /// # Ok::<(), recloth::Error>(())
 /// ```
-pub fn body_length_doubts(length: f64) -> Result<u32, Error> {
+pub fn body_length_doubts(length: f64) -> Result<u64, Error> {
     let length = Error::check("length", length, 1.0, 1e5)?;
     Ok(when(length < 100.0, BODY_LENGTH_SMALL) | when(length > 2000.0, BODY_LENGTH_LARGE))
 }
@@ -200,7 +200,7 @@ pub fn body_length_doubts(length: f64) -> Result<u32, Error> {
 /// assert_eq!(waist_hip_doubts(720.0, f64::NAN).unwrap_err().argument(), "hip");
 /// # Ok::<(), recloth::Error>(())
 /// ```
-pub fn waist_hip_doubts(waist: f64, hip: f64) -> Result<u32, Error> {
+pub fn waist_hip_doubts(waist: f64, hip: f64) -> Result<u64, Error> {
     let waist = Error::check("waist", waist, 1.0, 1e5)?;
     let hip = Error::check("hip", hip, 1.0, 1e5)?;
     Ok(when(waist > hip, WAIST_OVER_HIP) | when(above(hip - waist, 450.0), HIP_FAR_OVER_WAIST))
@@ -232,7 +232,7 @@ pub fn waist_hip_doubts(waist: f64, hip: f64) -> Result<u32, Error> {
 /// assert!(front_back_doubts(500.0, 0.0).is_err());
 /// # Ok::<(), recloth::Error>(())
 /// ```
-pub fn front_back_doubts(front: f64, back: f64) -> Result<u32, Error> {
+pub fn front_back_doubts(front: f64, back: f64) -> Result<u64, Error> {
     let front = Error::check("front", front, 1.0, 1e5)?;
     let back = Error::check("back", back, 1.0, 1e5)?;
     Ok(when(
@@ -268,7 +268,7 @@ pub fn front_back_doubts(front: f64, back: f64) -> Result<u32, Error> {
 /// assert!(neck_bust_doubts(0.5, 920.0).is_err());
 /// # Ok::<(), recloth::Error>(())
 /// ```
-pub fn neck_bust_doubts(neck: f64, bust: f64) -> Result<u32, Error> {
+pub fn neck_bust_doubts(neck: f64, bust: f64) -> Result<u64, Error> {
     let neck = Error::check("neck", neck, 1.0, 1e5)?;
     let bust = Error::check("bust", bust, 1.0, 1e5)?;
     Ok(when(neck > bust / 2.0, NECK_OVER_HALF_BUST))
@@ -282,7 +282,7 @@ pub struct HipWaistDrop {
     /// Hip less waist; negative where the waist is larger (mm).
     pub drop: f64,
     /// Doubts raised, as by `waist_hip_doubts` (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// What the hip is larger than the waist, which may be less than nothing.
@@ -319,9 +319,4 @@ pub fn hip_waist_drop(hip: f64, waist: f64) -> Result<HipWaistDrop, Error> {
         drop: hip - waist,
         doubts: waist_hip_doubts(waist, hip)?,
     })
-}
-
-/// The bit, if it is so.
-fn when(so: bool, bit: u32) -> u32 {
-    if so { bit } else { 0 }
 }

@@ -94,7 +94,7 @@ pub fn button_for_hole(slit: f64, thickness: f64, start: f64) -> Result<ButtonFo
     if thickness >= slit {
         return Err(Error::no_solution("thickness", thickness, 0.0, slit));
     }
-    if start > slit {
+    if above(start, slit) {
         return Err(Error::no_solution("start", start, 0.0, slit));
     }
     Ok(ButtonForHole {
@@ -115,7 +115,7 @@ pub struct HolesLeft {
     /// From the last hole to the new end of the edge (mm).
     pub to_end: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Buttonholes left on an edge that is shortened.
@@ -147,11 +147,11 @@ pub fn holes_left(edge: f64, first: f64, pitch: f64) -> Result<HolesLeft, Error>
     let edge = Error::check("edge", edge, 1.0, 1e5)?;
     let first = Error::check("first", first, 0.0, 1e5)?;
     let pitch = Error::check("pitch", pitch, 1.0, 1e5)?;
-    if first > edge {
+    if above(first, edge) {
         return Err(Error::no_solution("first", first, 0.0, edge));
     }
     // Lengths given in inches may miss a whole number of pitches by a rounding.
-    let steps = libm::floor((edge - first) / pitch * (1.0 + 1e-12));
+    let steps = libm::floor((edge - first).max(0.0) / pitch * (1.0 + 1e-12));
     let last = first + steps * pitch;
     let to_end = (edge - last).max(0.0);
     Ok(HolesLeft {
@@ -214,7 +214,7 @@ pub struct SpacingThrough {
     /// Which of the places is the fixed one, from 0 (count).
     pub fixed: u32,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Places of buttons from a first to a last, one of them at a place that must be met.
@@ -330,7 +330,7 @@ pub struct ButtonLoop {
     /// Length to cut (mm).
     pub cut: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Loop of cord that just passes over a button.
@@ -415,7 +415,7 @@ pub struct LoopSlack {
     /// What the loop is longer than the one that just passes; negative when it is too short (mm).
     pub slack: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Slack of a loop there is, or of one chosen, on a button.

@@ -48,7 +48,7 @@ pub struct CutForChange {
     /// What is added; negative for cloth that grows (mm).
     pub added: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Length to cut so that washing brings it to a finished length.
@@ -102,7 +102,7 @@ pub struct ShrinkPair {
     /// Lining to cut so that washing leaves the length given (mm).
     pub lining_cut: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// What washing does to a shell and its lining, and how to cut both for it.
@@ -166,7 +166,7 @@ pub struct Washes {
     /// Change from the first length to the last (%).
     pub change_pct: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Length after several washes, of which the first usually takes most.
@@ -304,7 +304,7 @@ fn before(length: f64, change_pct: f64) -> f64 {
     length / (1.0 + change_pct / 100.0)
 }
 
-fn change_doubts(change_pct: f64) -> u32 {
+fn change_doubts(change_pct: f64) -> u64 {
     let mut doubts = 0;
     if change_pct > 0.0 {
         doubts |= CLOTH_GROWS;

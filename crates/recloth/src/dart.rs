@@ -75,7 +75,7 @@ pub struct DartInPanel {
     /// Kink of the straight edge at each closed dart; the edge is trued there before cutting (deg).
     pub kink_deg: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Darts that bring a panel there is to the width wanted.
@@ -144,7 +144,7 @@ pub fn dart_in_panel(
     if above(intake_each, WIDE) {
         doubts |= DART_WIDE;
     }
-    if length > LONG {
+    if above(length, LONG) {
         doubts |= DART_LONG;
     }
     if count > 1 && below(wanted_width / (darts + 1.0), CLOSE) {
@@ -190,7 +190,7 @@ pub fn dart_turned(intake: f64, leg: f64, new_leg: f64) -> Result<f64, Error> {
     let intake = Error::check("intake", intake, 0.0, 1e4)?;
     let leg = Error::check("leg", leg, 1.0, 1e4)?;
     let new_leg = Error::check("new_leg", new_leg, 1.0, 1e4)?;
-    if intake > 2.0 * leg {
+    if above(intake, 2.0 * leg) {
         return Err(Error::no_solution("intake", intake, 0.0, 2.0 * leg));
     }
     Ok(intake * new_leg / leg)
@@ -212,7 +212,7 @@ pub struct DoubleDart {
     /// How far each leg turns where the dart is widest, where its fold is snipped (deg).
     pub bend_deg: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Legs and angles of a dart with a point at each end, as at the waist of a dress.
@@ -246,20 +246,20 @@ pub fn double_dart(intake: f64, upper: f64, lower: f64) -> Result<DoubleDart, Er
     let intake = Error::check("intake", intake, 0.0, 1e4)?;
     let upper = Error::check("upper", upper, 1.0, 1e4)?;
     let lower = Error::check("lower", lower, 1.0, 1e4)?;
-    let (above, below) = (legs(intake, upper), legs(intake, lower));
+    let (higher, deeper) = (legs(intake, upper), legs(intake, lower));
     let mut doubts = 0;
-    if intake > WIDE {
+    if above(intake, WIDE) {
         doubts |= DART_WIDE;
     }
-    if lower > LONG {
+    if above(lower, LONG) {
         doubts |= DART_LONG;
     }
     Ok(DoubleDart {
-        upper_leg: above.leg,
-        lower_leg: below.leg,
-        upper_angle_deg: above.angle_deg,
-        lower_angle_deg: below.angle_deg,
-        bend_deg: (above.angle_deg + below.angle_deg) / 2.0,
+        upper_leg: higher.leg,
+        lower_leg: deeper.leg,
+        upper_angle_deg: higher.angle_deg,
+        lower_angle_deg: deeper.angle_deg,
+        bend_deg: (higher.angle_deg + deeper.angle_deg) / 2.0,
         doubts,
     })
 }
@@ -305,12 +305,12 @@ pub fn dart_from_gape(gape: f64, gape_distance: f64, dart_leg: f64) -> Result<Da
     let gape = Error::check("gape", gape, 0.0, 1e4)?;
     let gape_distance = Error::check("gape_distance", gape_distance, 1.0, 1e4)?;
     let dart_leg = Error::check("dart_leg", dart_leg, 1.0, 1e4)?;
-    if gape > 2.0 * gape_distance {
+    if above(gape, 2.0 * gape_distance) {
         return Err(Error::no_solution("gape", gape, 0.0, 2.0 * gape_distance));
     }
     Ok(DartFromGape {
         intake: gape * dart_leg / gape_distance,
-        angle_deg: 2.0 * libm::asin(gape / (2.0 * gape_distance)).to_degrees(),
+        angle_deg: 2.0 * libm::asin((gape / (2.0 * gape_distance)).min(1.0)).to_degrees(),
     })
 }
 
@@ -346,10 +346,10 @@ pub fn dart_width_at(intake: f64, leg: f64, distance: f64) -> Result<f64, Error>
     let intake = Error::check("intake", intake, 0.0, 1e4)?;
     let leg = Error::check("leg", leg, 1.0, 1e4)?;
     let distance = Error::check("distance", distance, 0.0, 1e4)?;
-    if intake > 2.0 * leg {
+    if above(intake, 2.0 * leg) {
         return Err(Error::no_solution("intake", intake, 0.0, 2.0 * leg));
     }
-    if distance > leg {
+    if above(distance, leg) {
         return Err(Error::no_solution("distance", distance, 0.0, leg));
     }
     Ok(intake * (distance / leg))
@@ -367,7 +367,7 @@ pub struct DartEquivalent {
     /// Depth of each tuck or pleat, if it is folded (mm).
     pub tuck_depth: f64,
     /// `GATHERS_SCANT` when as gathers it would look like a mistake (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Ease, gathers or tucks that take up as much as a dart, along a stretch of its edge.

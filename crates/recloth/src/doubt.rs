@@ -1,12 +1,13 @@
 //! Doubts and cautions: fixed bits that travel with a result and never change its numbers.
 //!
-//! A doubt says that a value is unusual and may be a slip; a caution says what can hurt. Bits are never renumbered.
+//! A doubt says that a value is unusual and may be a slip; a caution says what can hurt. Bits are never renumbered, and
+//! there are at most 53, so that a set is also a whole number that a double, a spreadsheet or JSON holds exactly.
 
 /// One bit of a set, with its name and its sentence.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Bit {
     /// The bit, a power of two.
-    pub bit: u32,
+    pub bit: u64,
     /// Name, as the bindings give it.
     pub name: &'static str,
     /// What it says to the reader.
@@ -15,7 +16,8 @@ pub struct Bit {
 
 macro_rules! bits {
     ($list:ident, $what:literal, $($(#[$doc:meta])* $name:ident = $shift:literal, $text:literal;)*) => {
-        $(#[doc = $text] pub const $name: u32 = 1 << $shift;)*
+        $(#[doc = $text] pub const $name: u64 = 1 << $shift;)*
+        const _: () = assert!(true $(&& $shift < 53)*);
         #[doc = $what]
         pub const $list: &[Bit] = &[$(Bit { bit: $name, name: stringify!($name), text: $text }),*];
     };
@@ -51,10 +53,18 @@ bits! { DOUBTS, "Every doubt.",
     BATH_RATIO = 26, "The liquor ratio is outside 3 to 40 litres a kilogram.";
     LOOP_LOOSE = 27, "The loop is more than 2 mm longer than the button needs: it may open by itself.";
     LOOP_TIGHT = 28, "The loop is shorter than the button needs.";
+    STRENGTH_BEYOND_USUAL = 29, "This strength lies beyond usual practice, whose figures stand with the argument: check the number, its unit and the label.";
+    HEAT_BEYOND_USUAL = 30, "This is hotter than usual practice, whose figure stands with the argument: is it in degrees Celsius, and what does the care label allow?";
+    TIME_BEYOND_USUAL = 31, "This is longer than usual practice, whose figure stands with the argument: is it in minutes, and what does the label allow?";
+    PURITY_UNLIKELY = 32, "Peroxide is sold at 3 to 50 %, and a purity of 1 % or less may be a share: what does the label say?";
+    PERCENT_SMALL = 33, "This percentage is so small that it may be a share, as 0.05 for 5 %.";
+    SHARE_LARGE = 34, "This share is above a half: was a percentage meant, 1 for 1 %?";
+    MASS_SMALL = 35, "These goods weigh less than 2 g: is the mass in kilograms?";
+    VOLUME_SMALL = 36, "This volume is below 50 ml, or less than the goods carry: is it in litres?";
 }
 
 bits! { CAUTIONS, "Every caution.",
-    LABEL_FIRST = 0, "Follow the product's label, the care label and local rules before anything printed here.";
+    LABEL_FIRST = 0, "Follow the product's label, the care label, local rules and the advice of people qualified to give it before anything printed here.";
     POWDER = 1, "Weigh dye, mordant and soda with gloves, eye protection and a dust mask, in vessels never used for food.";
     HOT_BATH = 2, "A hot bath scalds and steams: a stable vessel, air, long gloves, no children or animals near, never unattended.";
     ELASTIC_BATH = 3, "Elastic is ruined by bleach and by hot baths: bleach and dye first, sew elastic in after.";
@@ -62,9 +72,13 @@ bits! { CAUTIONS, "Every caution.",
     CHLORINE_ALONE = 5, "Chlorine bleach goes with nothing: acids (vinegar, descaler, cleaners) set free chlorine gas, ammonia chloramines, alcohol chloroform, and peroxide cancels it. If it smells sharp, leave the room, air it, and call for advice.";
     SWATCH_FIRST = 6, "Try a swatch or a hidden part of every cloth, thread and trim in the garment first; pull it wet, and stop at the first weakness.";
     NEUTRALISER_APART = 7, "A neutraliser is a fresh bath of its own after draining and rinsing, never poured into bleach; sulfite and thiosulfate never meet acid, which sets free sulfur dioxide.";
-    BEYOND_USUAL = 8, "This is stronger, hotter or longer than usual practice: check the number, the label and a swatch before going on.";
-    BEYOND_TESTED = 9, "This is longer than any swatch was tried: test a swatch for that time before the garment.";
-    BATHS_DIFFER = 10, "Two baths seldom match in shade: put what is seen side by side into one.";
+    BEYOND_TESTED = 8, "This is longer than any swatch was tried: test a swatch for that time before the garment.";
+    BATHS_DIFFER = 9, "Two baths seldom match in shade: put what is seen side by side into one.";
+}
+
+/// The bit, if it is so.
+pub(crate) fn when(so: bool, bit: u64) -> u64 {
+    if so { bit } else { 0 }
 }
 
 /// The sentence of one doubt, if the bit is one.
@@ -74,7 +88,7 @@ bits! { CAUTIONS, "Every caution.",
 /// assert!(doubt_text(GIRTH_SMALL).unwrap().contains("inches"));
 /// assert_eq!(doubt_text(0), None);
 /// ```
-pub fn doubt_text(bit: u32) -> Option<&'static str> {
+pub fn doubt_text(bit: u64) -> Option<&'static str> {
     DOUBTS
         .iter()
         .find(|known| known.bit == bit)
@@ -82,7 +96,7 @@ pub fn doubt_text(bit: u32) -> Option<&'static str> {
 }
 
 /// The sentence of one caution, if the bit is one.
-pub fn caution_text(bit: u32) -> Option<&'static str> {
+pub fn caution_text(bit: u64) -> Option<&'static str> {
     CAUTIONS
         .iter()
         .find(|known| known.bit == bit)

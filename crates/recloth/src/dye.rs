@@ -1,7 +1,10 @@
 //! Plant dyes and their binders: always from a low to a high, for the stuff itself varies.
 
 use crate::Error;
-use crate::doubt::{HOT_BATH, LABEL_FIRST, OWF_LARGE, POWDER};
+use crate::doubt::{
+    HOT_BATH, LABEL_FIRST, OWF_LARGE, PERCENT_SMALL, POWDER, STRENGTH_BEYOND_USUAL, when,
+};
+use crate::wet::{mass_doubts, pick_up_doubts};
 
 /// Solids of a binder laid on cloth.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -16,15 +19,18 @@ pub struct BinderSolids {
     pub owf_low_pct: f64,
     /// Solids on weight of fibre after all dips, most (%).
     pub owf_high_pct: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Solids that dips in a diluted binder, such as soymilk, leave on the cloth, as a range.
 ///
 /// `bath = solids / (1 + parts)`; each dip, dried between, leaves `bath · pick_up / 100` on weight of fibre. Homemade soymilk
 /// holds about 10 % of bean, bought 3 to 6 % of solids: the two are not the same measure, so read the label. A binder of
-/// food goes off: make it fresh, keep it cool, throw it away when it smells, and tell those who have an allergy to it.
+/// food goes off: make it fresh, keep it cool, throw it away when it smells, and tell those who have an allergy to it. Solids
+/// outside 0.1 to 20 % and a pick-up below 10 % are doubted.
 ///
 /// | argument        | unit  | range                     | default | meaning                                    |
 /// |-----------------|-------|---------------------------|---------|--------------------------------------------|
@@ -38,7 +44,8 @@ pub struct BinderSolids {
 /// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `high_pct` when it is less than `low_pct`.
 ///
 /// # Source
-/// Arithmetic. Strengths and 1 part to 5 of water: vickifearon.com; rachelbakewell; tondro.com, 2009.
+/// Arithmetic. Strengths and 1 part to 5 of water: vickifearon.com; rachelbakewell; tondro.com, 2009. Where doubts begin:
+/// common practice, no source.
 ///
 /// # Examples
 /// ```
@@ -70,6 +77,9 @@ pub fn binder_solids(
         bath_high_pct,
         owf_low_pct: laid(bath_low_pct),
         owf_high_pct: laid(bath_high_pct),
+        doubts: pick_up_doubts(pick_up)
+            | when(low < 0.1, PERCENT_SMALL)
+            | when(high > 20.0, STRENGTH_BEYOND_USUAL),
         cautions: LABEL_FIRST,
     })
 }
@@ -99,9 +109,9 @@ pub struct PlantDyestuff {
     /// Most to weigh out, as it is at hand (g).
     pub high_g: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Plant matter for a dye bath, as a range, from a recipe weighed fresh or dry.
@@ -109,7 +119,8 @@ pub struct PlantDyestuff {
 /// `mass · pct / 100`, low and high; where the recipe weighs it otherwise than it is at hand, turned by the range of fresh
 /// to dry. Frozen counts as fresh. Season, soil, part of the plant and water decide the colour more than the scale: dye a
 /// swatch. More extractions of the same matter give paler baths of another hue, so they are not added up here. Not every
-/// plant is harmless: know what it is, never cook it in vessels for food.
+/// plant is harmless: know what it is, never cook it in vessels for food. Below 1 %, above 100 % of what is dry at hand, and
+/// for goods of less than 2 g, there are doubts.
 ///
 /// | argument             | unit   | range                      | default | meaning                                    |
 /// |----------------------|--------|----------------------------|---------|--------------------------------------------|
@@ -170,7 +181,7 @@ pub fn plant_dyestuff(
     Ok(PlantDyestuff {
         low_g,
         high_g,
-        doubts: if large { OWF_LARGE } else { 0 },
+        doubts: mass_doubts(mass_g) | when(large, OWF_LARGE) | when(low_pct < 1.0, PERCENT_SMALL),
         cautions: LABEL_FIRST | POWDER | HOT_BATH,
     })
 }

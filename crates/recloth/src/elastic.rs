@@ -2,6 +2,7 @@
 
 use crate::Error;
 use crate::doubt::ELASTIC_BATH;
+use crate::dust::below;
 
 /// Elastic for an edge.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -17,7 +18,7 @@ pub struct Elastic {
     /// Stretch when the widest part passes through (%).
     pub passing_pct: f64,
     /// Always `ELASTIC_BATH` (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Length of elastic for a waist or a cuff, and the stretch asked of it.
@@ -55,7 +56,7 @@ pub fn elastic(girth: f64, widest: f64, shorter: f64, overlap: f64) -> Result<El
     let widest = Error::check("widest", widest, 1.0, 1e5)?;
     let shorter = Error::check("shorter", shorter, 0.0, 1e4)?;
     let overlap = Error::check("overlap", overlap, 0.0, 1e3)?;
-    if widest < girth {
+    if below(widest, girth) {
         return Err(Error::no_solution("widest", widest, girth, f64::NAN));
     }
     if shorter >= girth {
@@ -135,7 +136,7 @@ pub struct Shirring {
     /// All rows together, as sewn on the flat cloth (mm).
     pub stitching: f64,
     /// Always `ELASTIC_BATH` (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Cloth and rows for shirring with elastic thread.

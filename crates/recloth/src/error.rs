@@ -109,7 +109,7 @@ impl ErrorKind {
             ErrorKind::NoUnit => "the number has no unit",
             ErrorKind::TwoReadings => "the comma or point may mark thousands or decimals",
             ErrorKind::Outline => "the outline crosses itself or has no area",
-            ErrorKind::Refused => "refused: this combination is dangerous",
+            ErrorKind::Refused => "refused: dangerous, or ruinous to the goods",
             ErrorKind::NotUtf8 => "the text is not UTF-8",
             ErrorKind::Null => "a pointer is NULL",
             ErrorKind::Panic => "internal error: please report it",
@@ -326,9 +326,14 @@ impl fmt::Display for Sentence<'_> {
                     e.argument, e.value, e.min
                 );
             }
+            (ErrorKind::Refused, _) => {
+                return match crate::refusal::reason(e.argument, e.value) {
+                    Some(reason) => write!(f, "{}: refused: {reason}", e.argument),
+                    None => write!(f, "{}: {}", e.argument, e.kind.text()),
+                };
+            }
             (
                 ErrorKind::Outline
-                | ErrorKind::Refused
                 | ErrorKind::NotUtf8
                 | ErrorKind::Null
                 | ErrorKind::Panic

@@ -3,7 +3,8 @@
 use crate::Error;
 use crate::ErrorKind;
 use crate::doubt::{
-    BEYOND_USUAL, CHLORINE_ALONE, CHLORINE_COLD, ELASTIC_BATH, HOT_BATH, LABEL_FIRST, SWATCH_FIRST,
+    CHLORINE_ALONE, CHLORINE_COLD, ELASTIC_BATH, HEAT_BEYOND_USUAL, HOT_BATH, LABEL_FIRST,
+    SWATCH_FIRST, TIME_BEYOND_USUAL, when,
 };
 
 /// What a cloth, thread or trim is made of. A blend counts as its most delicate part: ask for each.
@@ -134,8 +135,10 @@ pub struct ComponentCheck {
     pub bears: u32,
     /// Colour it takes in this bath: 0 none, 1 some or not sure, 2 well (count).
     pub colour: u32,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Whether one part of a garment bears a bath, and whether it takes colour there.
@@ -144,6 +147,9 @@ pub struct ComponentCheck {
 /// fibre not known is refused bleach and heat until a swatch has passed, and is never said to take colour well. What bleach
 /// ruins whatever the swatch (wool, silk, hair, leather, elastane, acetate, polyamide, rubber; colours not fast;
 /// flame-retardant finishes) stays refused. Thread and lining of polyester come out of a plant dye as they went in.
+///
+/// Usual are chlorine bleach up to 30 °C and 30 minutes, other baths up to 40 °C for an unknown fibre, 60 °C for rubber,
+/// elastane, acetate and leather and 4 hours above 60 °C for any; beyond that there are doubts.
 ///
 /// To find a fibre out, a burn test tells the family only, and nothing of a blend, a coated or a fused cloth: a snip the
 /// size of a thread, in tweezers, over water or a metal tray, window open, hair tied back, no child near.
@@ -163,8 +169,7 @@ pub struct ComponentCheck {
 /// # Source
 /// Colour: University of Borås, *Textile chemistry*, dye classes. Chlorine: laundry guides that agree (wool, silk, mohair,
 /// leather, spandex, colours not fast); thespruce.com, howtodothings.com (acetate, elastic, flame-retardant). From memory:
-/// polyamide and resin finishes; that chlorine bleach above 30 °C or 30 minutes, rubber and acetate above 60 °C, and an
-/// unknown fibre above 40 °C are beyond what is usual.
+/// polyamide and resin finishes; where heat and time are beyond what is usual (30 minutes of bleach: WHO 2014, Annex G).
 ///
 /// # Examples
 /// ```
@@ -187,19 +192,22 @@ pub fn component_check(
 ) -> Result<ComponentCheck, Error> {
     let temperature = Error::check("temperature_c", temperature_c, 0.0, 100.0)?;
     let minutes = Error::check("minutes", minutes, 0.0, 1440.0)?;
-    let mut cautions = LABEL_FIRST;
-    if temperature > 40.0 {
-        cautions |= HOT_BATH;
-    }
+    let chlorine = bath == Bath::ChlorineBleach;
+    let hottest = usual_heat(fibre, bath);
+    let longest = if chlorine {
+        LONGEST_BLEACH_MIN
+    } else if temperature > 60.0 {
+        LONGEST_HOT_MIN
+    } else {
+        f64::INFINITY
+    };
+    let mut cautions = LABEL_FIRST | when(temperature > 40.0, HOT_BATH);
     if matches!(fibre, Fibre::Elastane | Fibre::Rubber) {
         cautions |= ELASTIC_BATH;
     }
-    let bears = if bath == Bath::ChlorineBleach {
+    let bears = if chlorine {
         cautions |= CHLORINE_COLD | CHLORINE_ALONE | SWATCH_FIRST;
-        if temperature > WARMEST_BLEACH_C || minutes > LONGEST_BLEACH_MIN {
-            cautions |= BEYOND_USUAL;
-        }
-        if refuses_chlorine(fibre, finish, swatch).is_some() || temperature > WARMEST_BLEACH_C {
+        if refuses_chlorine(fibre, finish, swatch).is_some() || temperature > hottest {
             REFUSE
         } else if fibre == Fibre::Polyester || swatch == Swatch::Passed {
             BEARS
@@ -207,11 +215,6 @@ pub fn component_check(
             DOUBT
         }
     } else {
-        let hottest: f64 = match fibre {
-            Fibre::Unknown => 40.0,
-            Fibre::Rubber | Fibre::Elastane | Fibre::Acetate | Fibre::Leather => 60.0,
-            _ => 100.0,
-        };
         let delicate = matches!(fibre, Fibre::Wool | Fibre::Mohair | Fibre::Silk);
         if swatch == Swatch::Failed || (temperature > hottest && swatch != Swatch::Passed) {
             REFUSE
@@ -229,14 +232,27 @@ pub fn component_check(
     Ok(ComponentCheck {
         bears,
         colour: takes(fibre, bath),
+        doubts: when(temperature > hottest, HEAT_BEYOND_USUAL)
+            | when(minutes > longest, TIME_BEYOND_USUAL),
         cautions,
     })
 }
 
 /// Longest that chlorine bleach is usually left on (min): WHO 2014, Annex G, immersion.
 pub(crate) const LONGEST_BLEACH_MIN: f64 = 30.0;
-/// Warmest that a chlorine bath usually is (degC): "cold water, never heat" on supplier's sheets; the figure from memory.
-const WARMEST_BLEACH_C: f64 = 30.0;
+/// Longest that goods usually stay in a hot bath (min): common practice, no source.
+const LONGEST_HOT_MIN: f64 = 240.0;
+
+/// Hottest that this bath usually is for this fibre (degC). Chlorine: "cold water, never heat" on supplier's sheets; the
+/// figures from memory.
+fn usual_heat(fibre: Fibre, bath: Bath) -> f64 {
+    match (bath, fibre) {
+        (Bath::ChlorineBleach, _) => 30.0,
+        (_, Fibre::Unknown) => 40.0,
+        (_, Fibre::Rubber | Fibre::Elastane | Fibre::Acetate | Fibre::Leather) => 60.0,
+        _ => 100.0,
+    }
+}
 
 /// The argument for which chlorine bleach is refused: `fibre`, `finish` or `swatch`.
 pub(crate) fn refuses_chlorine(

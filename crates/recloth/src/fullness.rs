@@ -20,14 +20,14 @@ pub struct Gathers {
     /// Strip over line: 1.5 is half as much again (1).
     pub ratio: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 impl Gathers {
     fn new(flat: f64, finished: f64, ratio: f64) -> Gathers {
         Gathers {
             flat,
-            taken_up: flat - finished,
+            taken_up: (flat - finished).max(0.0),
             ratio,
             doubts: if below(ratio, SCANT) {
                 GATHERS_SCANT
@@ -96,7 +96,7 @@ pub fn gathers(finished: f64, ratio: f64) -> Result<Gathers, Error> {
 pub fn gather_ratio(flat: f64, finished: f64) -> Result<Gathers, Error> {
     let flat = Error::check("flat", flat, 1.0, 2e7)?;
     let finished = Error::check("finished", finished, 1.0, 1e6)?;
-    if finished > flat {
+    if above(finished, flat) {
         return Err(Error::no_solution("finished", finished, 1.0, flat));
     }
     Ok(Gathers::new(flat, finished, flat / finished))
@@ -112,7 +112,7 @@ pub struct GatherSections {
     /// Strip over line, the same in every section (1).
     pub ratio: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Parts of a strip between its marks, so that gathers are even from notch to notch.
@@ -151,7 +151,7 @@ pub fn gather_sections(
     let flat = Error::check("flat", flat, 1.0, 2e7)?;
     Error::check_room("flats", flats.len(), lengths.len())?;
     let finished: f64 = lengths.iter().sum();
-    if flat < finished {
+    if below(flat, finished) {
         return Err(Error::no_solution("flat", flat, finished, f64::NAN));
     }
     for (place, &length) in flats.iter_mut().zip(lengths) {
@@ -179,7 +179,7 @@ pub struct Ruffle {
     /// Cloth that the strips take, lying side by side (mm).
     pub cloth_length: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Strips to cut for a ruffle along an edge.
@@ -261,7 +261,7 @@ pub struct KnifePleats {
     /// Flat over finished: 3 where pleats just touch (1).
     pub ratio: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 impl KnifePleats {

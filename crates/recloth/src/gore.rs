@@ -196,10 +196,10 @@ pub fn godet(length: f64, hem: f64, count: u32) -> Result<Godet, Error> {
     let length = Error::check("length", length, 1.0, 1e4)?;
     let hem = Error::check("hem", hem, 1.0, 1e5)?;
     let count = f64::from(Error::check_count("count", count, 1, 64)?);
-    let angle = hem / length;
-    if angle > PI {
+    if above(hem, PI * length) {
         return Err(Error::no_solution("hem", hem, 1.0, PI * length));
     }
+    let angle = hem / length;
     let sine = libm::sin(angle / 4.0);
     Ok(Godet {
         angle_deg: angle.to_degrees(),

@@ -52,6 +52,7 @@ pub mod panel;
 pub mod photo;
 pub mod pleat;
 pub mod quantity;
+mod refusal;
 pub mod seam;
 pub mod shade;
 pub mod skirt;

@@ -1,6 +1,7 @@
 //! Linings.
 
 use crate::Error;
+use crate::dust::above;
 
 /// Length of a lining that is sewn to the top of the shell's hem, with a fold.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -49,7 +50,7 @@ pub fn lining_length(length: f64, hem_depth: f64, clearance: f64) -> Result<Lini
     let length = Error::check("length", length, 1.0, 1e5)?;
     let hem_depth = Error::check("hem_depth", hem_depth, 0.0, 1e4)?;
     let clearance = Error::check("clearance", clearance, 0.0, 1e4)?;
-    if hem_depth > length {
+    if above(hem_depth, length) {
         return Err(Error::no_solution("hem_depth", hem_depth, 0.0, length));
     }
     if clearance >= hem_depth {
@@ -58,7 +59,7 @@ pub fn lining_length(length: f64, hem_depth: f64, clearance: f64) -> Result<Lini
     let fold = hem_depth - clearance;
     Ok(LiningLength {
         seam_to_seam: (length - clearance) + fold,
-        straight: length - hem_depth,
+        straight: (length - hem_depth).max(0.0),
         spare: 2.0 * fold,
         fold,
     })

@@ -24,7 +24,7 @@ pub struct OffCentreOpening {
     /// Dart from the wide front's button line (mm).
     pub dart_to_wide: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Widths of two fronts whose button line is shifted to one side of the centre front.

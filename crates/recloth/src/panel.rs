@@ -36,7 +36,7 @@ pub struct Trilaterate {
     /// How far across the base the point moves at worst, for each mm that both readings are off (1).
     pub across_per_mm: f64,
     /// `TRIANGLE_FLAT` when `across_per_mm` passes 5, `TRIANGLE_TALL` when `along_per_mm` does (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// A panel of corners measured by tape.
@@ -55,7 +55,7 @@ pub struct PanelByTriangles {
     /// How far that corner moves at worst along or across its base, for each mm that its readings are off (1).
     pub weakest_per_mm: f64,
     /// `TRIANGLE_FLAT` and `TRIANGLE_TALL` of any corner, `SPARE_MISFIT` when a spare reading misses by over 0.5 % (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Most corners of a panel: what a microcontroller's stack holds with ease.

@@ -13,7 +13,7 @@ pub struct PhotoMap {
     /// Largest length that one picture unit stands for at a point (mm).
     pub coarsest: f64,
     /// `PHOTO_REACH` when a point lies more than 1.5 sizes beyond the reference (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Sizes of the reference beyond which a point is doubted: common practice, no source.

@@ -26,7 +26,7 @@ pub struct BoxPleats {
     /// Flat over finished: 3 where the folds just meet behind (1).
     pub ratio: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 impl BoxPleats {
@@ -261,7 +261,7 @@ pub struct Tucks {
     /// Width left beside the first and the last stitching, together (mm).
     pub margin: f64,
     /// `PLEATS_OVERLAP` when tucks lie over each other (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Cloth and marking for tucks stitched an even distance apart.

@@ -139,9 +139,8 @@ pub fn snip_spacing(radius: f64, allowance: f64, opening: f64) -> Result<SnipSpa
     let radius = Error::check("radius", radius, 1.0, 1e6)?;
     let allowance = Error::check("allowance", allowance, 0.1, 1e3)?;
     let opening = Error::check("opening", opening, 0.1, 100.0)?;
-    let turn = opening / (2.0 * allowance);
-    if turn > FRAC_PI_2 {
-        let most = PI * allowance;
+    let most = PI * allowance;
+    if above(opening, most) {
         return Err(Error::no_solution("opening", opening, f64::NAN, most));
     }
     let spacing = opening * radius / (2.0 * allowance);
@@ -195,7 +194,7 @@ pub fn turned_hem(length: f64, depth: f64, turn_in: f64, roll: f64) -> Result<Tu
     let depth = Error::check("depth", depth, 0.0, 1e4)?;
     let turn_in = Error::check("turn_in", turn_in, 0.0, 1e4)?;
     let roll = Error::check("roll", roll, 0.0, 100.0)?;
-    if turn_in > depth {
+    if above(turn_in, depth) {
         return Err(Error::no_solution("turn_in", turn_in, 0.0, depth));
     }
     let folds = if turn_in > 0.0 { 2.0 } else { 1.0 };

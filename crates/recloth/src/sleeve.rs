@@ -135,7 +135,7 @@ pub struct PuffSpread {
     /// The ratio that the strip to be let in allows (1).
     pub strip_ratio: f64,
     /// `GATHERS_SCANT` when the smaller of the two ratios looks like a mistake (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Spread of a sleeve cap that is slashed and opened for gathers between two notches.

@@ -51,12 +51,16 @@ pub fn breadths(flat: f64, cloth_width: f64, allowance: f64) -> Result<Breadths,
     let flat = Error::check("flat", flat, 1.0, 1e6)?;
     let cloth_width = Error::check("cloth_width", cloth_width, 1.0, 1e5)?;
     let allowance = Error::check("allowance", allowance, 0.0, 1e3)?;
+    let largest = ((cloth_width - flat / MOST) / 2.0).max(0.0);
+    let refused = Err(Error::no_solution("allowance", allowance, 0.0, largest));
     let each = cloth_width - 2.0 * allowance;
+    if !above(each, 0.0) {
+        return refused;
+    }
     // Lengths given in inches may pass a whole number by a rounding.
     let count = libm::ceil(flat / each * (1.0 - 1e-12)).max(1.0);
-    if !above(each, 0.0) || count > MOST {
-        let largest = ((cloth_width - flat / MOST) / 2.0).max(0.0);
-        return Err(Error::no_solution("allowance", allowance, 0.0, largest));
+    if count > MOST {
+        return refused;
     }
     let round = count * each;
     Ok(Breadths {
@@ -78,7 +82,7 @@ pub struct Tiers {
     /// All tiers together, as one strip (mm).
     pub strip: f64,
     /// `GATHERS_SCANT` when any tier is gathered by less than 1.2 (bits).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 /// Way round each tier of a tiered skirt.

@@ -1,7 +1,25 @@
 //! Baths: liquor and what goes into it.
 
 use crate::Error;
-use crate::doubt::{BATH_RATIO, BATHS_DIFFER, HOT_BATH, LABEL_FIRST, OWF_LARGE, POWDER};
+use crate::doubt::{
+    BATH_RATIO, BATHS_DIFFER, CHLORINE_ALONE, HEAT_BEYOND_USUAL, HOT_BATH, LABEL_FIRST, MASS_SMALL,
+    OWF_LARGE, PERCENT_SMALL, POWDER, SHARE_LARGE, STRENGTH_BEYOND_USUAL, VOLUME_SMALL, when,
+};
+
+/// Doubts on a mass of goods: a swatch weighs some grams.
+pub(crate) fn mass_doubts(mass_g: f64) -> u64 {
+    when(mass_g < 2.0, MASS_SMALL)
+}
+
+/// Doubts on a liquor ratio.
+fn ratio_doubts(ratio: f64) -> u64 {
+    when(!(3.0..=40.0).contains(&ratio), BATH_RATIO)
+}
+
+/// Doubts on a pick-up: cloth spun dry still holds more than a tenth of its mass.
+pub(crate) fn pick_up_doubts(pick_up_pct: f64) -> u64 {
+    when(pick_up_pct > 0.0 && pick_up_pct < 10.0, PERCENT_SMALL)
+}
 
 /// What goes into a bath.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -11,15 +29,16 @@ pub struct Owf {
     /// Mass to weigh out (g).
     pub amount_g: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Mass of a dye, mordant or assistant from its percentage on weight of fibre.
 ///
 /// `amount = mass · pct / 100`, the mass being that of the dry goods. Say of a plant dyestuff whether it is weighed
-/// fresh, frozen or dry: the percentages differ by several times. Not for bleach, whose strength and time decide.
+/// fresh, frozen or dry: the percentages differ by several times. Not for bleach, whose strength and time decide. Above 100 %
+/// or below 0.1 %, and for goods of less than 2 g, there are doubts.
 ///
 /// | argument | unit | range     | default | meaning                                     |
 /// |----------|------|-----------|---------|---------------------------------------------|
@@ -30,7 +49,7 @@ pub struct Owf {
 /// `NotFinite` or `OutOfRange`, naming the argument.
 ///
 /// # Source
-/// E. M. Mairet, *A Book on Vegetable Dyes*, 1916, and *Vegetable Dyes*, 1924 (recipes by weight of wool and cotton).
+/// E. M. Mairet, *A Book on Vegetable Dyes*, 1916, and *Vegetable Dyes*, 1924 (recipes by weight of wool and cotton). Where doubts begin: common practice, no source.
 ///
 /// # Examples
 /// ```
@@ -46,7 +65,9 @@ pub fn owf(mass_g: f64, pct: f64) -> Result<Owf, Error> {
     let pct = Error::check("pct", pct, 0.0, 1000.0)?;
     Ok(Owf {
         amount_g: mass_g * pct / 100.0,
-        doubts: if pct > 100.0 { OWF_LARGE } else { 0 },
+        doubts: mass_doubts(mass_g)
+            | when(pct > 100.0, OWF_LARGE)
+            | when(pct > 0.0 && pct < 0.1, PERCENT_SMALL),
         cautions: LABEL_FIRST | POWDER,
     })
 }
@@ -59,9 +80,9 @@ pub struct BathVolume {
     /// Volume of liquor (ml).
     pub volume_ml: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Volume of a bath from the dry mass of goods and the liquor ratio.
@@ -91,10 +112,9 @@ pub struct BathVolume {
 pub fn bath_volume(mass_g: f64, ratio: f64) -> Result<BathVolume, Error> {
     let mass_g = Error::check("mass_g", mass_g, 0.01, 1e6)?;
     let ratio = Error::check("ratio", ratio, 1.0, 200.0)?;
-    let usual = (3.0..=40.0).contains(&ratio);
     Ok(BathVolume {
         volume_ml: mass_g * ratio,
-        doubts: if usual { 0 } else { BATH_RATIO },
+        doubts: mass_doubts(mass_g) | ratio_doubts(ratio),
         cautions: LABEL_FIRST | HOT_BATH,
     })
 }
@@ -112,8 +132,10 @@ pub struct Batches {
     pub capacity_g: f64,
     /// Heaviest bath (g).
     pub heaviest_g: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Which garment goes into which bath, when one vessel does not hold all.
@@ -196,13 +218,13 @@ pub fn batches(
         most.max(load(numbers, f64::from(bath)))
     });
     let total: f64 = masses.iter().sum();
-    let differ = if baths > 1 { BATHS_DIFFER } else { 0 };
     Ok(Batches {
         batches: baths,
         least: libm::ceil(total / room).max(1.0) as u32,
         capacity_g,
         heaviest_g,
-        cautions: LABEL_FIRST | HOT_BATH | differ,
+        doubts: mass_doubts(total) | ratio_doubts(ratio),
+        cautions: LABEL_FIRST | HOT_BATH | when(baths > 1, BATHS_DIFFER),
     })
 }
 
@@ -215,8 +237,10 @@ pub struct LiquorShares {
     pub bath_ml: f64,
     /// Fresh water to top all of them up (ml).
     pub water_ml: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// A pooled liquor shared by dry mass, and the water that brings every bath to one liquor ratio.
@@ -271,11 +295,11 @@ pub fn liquor_shares(
         shares_ml[index] = pooled * (mass / total);
         waters_ml[index] = (mass * ratio - shares_ml[index]).max(0.0);
     }
-    let differ = if masses.len() > 1 { BATHS_DIFFER } else { 0 };
     Ok(LiquorShares {
         bath_ml,
         water_ml: bath_ml - pooled,
-        cautions: LABEL_FIRST | HOT_BATH | differ,
+        doubts: mass_doubts(total) | ratio_doubts(ratio),
+        cautions: LABEL_FIRST | HOT_BATH | when(masses.len() > 1, BATHS_DIFFER),
     })
 }
 
@@ -289,7 +313,7 @@ pub struct PooledStrength {
     /// Volume (ml).
     pub volume_ml: f64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Strength of several liquors of one and the same stuff poured together.
@@ -325,7 +349,7 @@ pub fn pooled_strength(volumes_ml: &[f64], strengths_pct: &[f64]) -> Result<Pool
     Ok(PooledStrength {
         strength_pct: held / volume_ml,
         volume_ml,
-        cautions: LABEL_FIRST | POWDER,
+        cautions: LABEL_FIRST | POWDER | CHLORINE_ALONE,
     })
 }
 
@@ -338,14 +362,17 @@ pub struct MixTemperature {
     pub temperature_c: f64,
     /// Volume of liquor (ml).
     pub volume_ml: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Temperature of liquors of several temperatures poured together, with the goods.
 ///
 /// `T = sum(m c T) / sum(m c)`, water and liquor at 4.18 J/(g °C) and a gram a millilitre. What the vessel takes is left
-/// out, so the bath comes out nearer the room's temperature than this: measure it. Pour hot into cold, slowly.
+/// out, so the bath comes out nearer the room's temperature than this: measure it. Pour hot into cold, slowly. Goods warmer
+/// than 40 °C are doubted (68 may be in Fahrenheit), and so is less than 50 ml in all.
 ///
 /// | argument              | unit | range                          | default | meaning                             |
 /// |-----------------------|------|--------------------------------|---------|-------------------------------------|
@@ -360,7 +387,8 @@ pub struct MixTemperature {
 ///
 /// # Source
 /// Balance of heat. Cotton 1.22 to 1.35 J/(g °C): table of specific heats in a text on the physics of textile fibres. Water
-/// 4.18: from memory. Wet goods: give the liquor they hold as one of the liquors.
+/// 4.18: from memory. Wet goods: give the liquor they hold as one of the liquors. Where doubts begin: common practice, no
+/// source.
 ///
 /// # Examples
 /// ```
@@ -391,14 +419,29 @@ pub fn mix_temperature(
     Ok(MixTemperature {
         temperature_c: (warmth + goods * goods_c) / (volume_ml + goods),
         volume_ml,
+        doubts: when(goods_c > 40.0, HEAT_BEYOND_USUAL) | when(volume_ml < 50.0, VOLUME_SMALL),
         cautions: LABEL_FIRST | HOT_BATH,
     })
 }
 
 /// Liquor that goods carry out of a bath.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct CarriedLiquor {
+    /// Liquor carried (ml).
+    pub carried_ml: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
+    /// Cautions raised (bits).
+    pub cautions: u64,
+}
+
+/// Liquor that goods carry out of a bath.
 ///
 /// `carried = mass · pick_up / 100`, a litre taken as a kilogram. Weigh the goods dripping, drained and wrung: that is the
-/// pick-up, and it differs by several times. It decides how often to rinse.
+/// pick-up, and it differs by several times. It decides how often to rinse. Cloth spun dry holds more than 10 %, so less is
+/// doubted. Let hot goods cool before wringing.
 ///
 /// | argument      | unit | range      | default | meaning                                       |
 /// |---------------|------|------------|---------|-----------------------------------------------|
@@ -408,23 +451,25 @@ pub fn mix_temperature(
 /// # Errors
 /// `NotFinite` or `OutOfRange`, naming the argument.
 ///
-/// # Returns
-/// Liquor carried (ml).
-///
 /// # Source
-/// Definition of pick-up. `tests/vectors/carried_liquor.csv` has hand-worked rows.
+/// Definition of pick-up. `tests/vectors/carried_liquor.csv` has hand-worked rows. Where doubts begin: common practice, no
+/// source.
 ///
 /// # Examples
 /// ```
 /// use recloth::wet::carried_liquor;
-/// assert_eq!(carried_liquor(380.0, 90.0)?, 342.0);
+/// assert_eq!(carried_liquor(380.0, 90.0)?.carried_ml, 342.0);
 /// assert_eq!(carried_liquor(380.0, -90.0).unwrap_err().argument(), "pick_up_pct");
 /// # Ok::<(), recloth::Error>(())
 /// ```
-pub fn carried_liquor(mass_g: f64, pick_up_pct: f64) -> Result<f64, Error> {
+pub fn carried_liquor(mass_g: f64, pick_up_pct: f64) -> Result<CarriedLiquor, Error> {
     let mass_g = Error::check("mass_g", mass_g, 0.01, 1e6)?;
     let pick_up_pct = Error::check("pick_up_pct", pick_up_pct, 0.0, 1000.0)?;
-    Ok(mass_g * pick_up_pct / 100.0)
+    Ok(CarriedLiquor {
+        carried_ml: mass_g * pick_up_pct / 100.0,
+        doubts: mass_doubts(mass_g) | pick_up_doubts(pick_up_pct),
+        cautions: LABEL_FIRST | HOT_BATH,
+    })
 }
 
 /// Rinses, as a range.
@@ -440,8 +485,10 @@ pub struct Rinses {
     pub left: f64,
     /// Fresh water for the most rinses (ml).
     pub water_ml: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Most rinses counted: beyond this, wring better or take more water.
@@ -451,7 +498,8 @@ const MOST_RINSES: u32 = 100;
 ///
 /// Each rinse leaves `carried / (carried + fresh)` of it. What the goods carry between rinses is the main term and is never
 /// known well: give a low and a high. It tells of the liquor between the fibres only; what the fibre itself holds leaves
-/// in its own time, so rinse until the water runs clear, or has no smell, whatever is printed here.
+/// in its own time, so rinse until the water runs clear, or has no smell, whatever is printed here. Less fresh water than the
+/// goods carry is doubted (litres?), and so is a share above a half (1 for 1 %?). The first rinse after a hot bath is warm.
 ///
 /// | argument          | unit | range                     | default | meaning                                  |
 /// |-------------------|------|---------------------------|---------|------------------------------------------|
@@ -511,7 +559,8 @@ pub fn rinses(
         rinses_high,
         left,
         water_ml: f64::from(rinses_high) * fresh,
-        cautions: LABEL_FIRST,
+        doubts: when(fresh < high, VOLUME_SMALL) | when(share_left > 0.5, SHARE_LARGE),
+        cautions: LABEL_FIRST | HOT_BATH,
     })
 }
 
@@ -525,14 +574,15 @@ pub struct StockVolume {
     /// What that holds (g).
     pub amount_g: f64,
     /// Doubts raised (bits).
-    pub doubts: u32,
+    pub doubts: u64,
     /// Cautions raised (bits).
-    pub cautions: u32,
+    pub cautions: u64,
 }
 
 /// Volume of a stock solution for a percentage on weight of fibre.
 ///
-/// `stock = mass · pct / stock_pct`, the stock in grams in 100 ml. For dye, mordant or assistant; not for bleach.
+/// `stock = mass · pct / stock_pct`, the stock in grams in 100 ml. For dye, mordant or assistant; not for bleach. Usual is a
+/// stock of 0.05 to 50; outside it, and as for [`owf`], there are doubts.
 ///
 /// | argument    | unit | range       | default | meaning                                |
 /// |-------------|------|-------------|---------|----------------------------------------|
@@ -544,7 +594,7 @@ pub struct StockVolume {
 /// `NotFinite` or `OutOfRange`, naming the argument.
 ///
 /// # Source
-/// R. Sohel, textile calculation pages, 2014-12 to 2015-04.
+/// R. Sohel, textile calculation pages, 2014-12 to 2015-04. Where doubts begin: common practice, no source.
 ///
 /// # Examples
 /// ```
@@ -559,14 +609,15 @@ pub fn stock_volume(mass_g: f64, pct: f64, stock_pct: f64) -> Result<StockVolume
     Ok(StockVolume {
         stock_ml: 100.0 * goods.amount_g / stock_pct,
         amount_g: goods.amount_g,
-        doubts: goods.doubts,
+        doubts: goods.doubts | stock_doubts(stock_pct),
         cautions: goods.cautions,
     })
 }
 
 /// Volume of a stock solution for so many grams in a litre of bath.
 ///
-/// `stock = mass · ratio · grams / (10 · stock_pct)`: salt, soda and other assistants go by the bath, not by the goods.
+/// `stock = mass · ratio · grams / (10 · stock_pct)`: salt, soda and other assistants go by the bath, not by the goods. Usual
+/// are up to 100 g of salt; more than 150 g in a litre, and a stock outside 0.05 to 50, are doubted.
 ///
 /// | argument    | unit | range       | default | meaning                                |
 /// |-------------|------|-------------|---------|----------------------------------------|
@@ -579,7 +630,7 @@ pub fn stock_volume(mass_g: f64, pct: f64, stock_pct: f64) -> Result<StockVolume
 /// `NotFinite` or `OutOfRange`, naming the argument.
 ///
 /// # Source
-/// R. Sohel, textile calculation pages, 2014-12 and 2015-01.
+/// R. Sohel, textile calculation pages, 2014-12 and 2015-01. Where doubts begin: common practice, no source.
 ///
 /// # Examples
 /// ```
@@ -601,9 +652,14 @@ pub fn assistant_volume(
     Ok(StockVolume {
         stock_ml: 100.0 * amount_g / stock_pct,
         amount_g,
-        doubts: bath.doubts,
+        doubts: bath.doubts | stock_doubts(stock_pct) | when(grams > 150.0, STRENGTH_BEYOND_USUAL),
         cautions: bath.cautions | POWDER,
     })
+}
+
+/// Doubts on the strength of a stock: 0.01 may be a share, and little dissolves to more than half its water.
+fn stock_doubts(stock_pct: f64) -> u64 {
+    when(stock_pct < 0.05, PERCENT_SMALL) | when(stock_pct > 50.0, STRENGTH_BEYOND_USUAL)
 }
 
 #[cfg(test)]
@@ -625,7 +681,7 @@ mod tests {
     #[test]
     fn bits_are_distinct() {
         for list in [DOUBTS, CAUTIONS] {
-            let all = list.iter().fold(0u32, |seen, known| seen | known.bit);
+            let all = list.iter().fold(0u64, |seen, known| seen | known.bit);
             assert_eq!(all.count_ones() as usize, list.len());
         }
     }

@@ -66,7 +66,7 @@ fn bits(spec: &Spec, code: &mut String) {
         for bit in set {
             let _ = writeln!(
                 code,
-                "/// {}\npub const RECLOTH_{prefix}_{}: u32 = {};",
+                "/// {}\npub const RECLOTH_{prefix}_{}: u64 = {};",
                 bit.text, bit.name, bit.bit
             );
         }
@@ -118,12 +118,12 @@ fn record_type(record: &str, answer: &Answer, code: &mut String) {
         snake(record)
     );
     for field in &answer.fields {
-        let ty = if field.whole { "u32" } else { "f64" };
         let _ = writeln!(
             code,
-            "/// {}.\npub {}: {ty},",
+            "/// {}.\npub {}: {},",
             with_detail(&field.meaning, &field.unit, ""),
-            field.name
+            field.name,
+            field.rust_type()
         );
     }
     code.push_str("}\n");
@@ -182,8 +182,9 @@ fn export(function: &Function, code: &mut String) {
         };
     }
     let _ = match function.answer.kind {
-        AnswerKind::Number => write!(code, "out: *mut f64"),
-        AnswerKind::Count => write!(code, "out: *mut u32"),
+        AnswerKind::Number | AnswerKind::Count => {
+            write!(code, "out: *mut {}", function.answer.fields[0].rust_type())
+        }
         AnswerKind::Text => write!(code, "out: *mut c_char, out_count: usize"),
         AnswerKind::Record => write!(
             code,
@@ -284,16 +285,16 @@ fn argument_text(argument: &Argument) -> String {
 
 /// The constant strings of statuses, doubts and cautions.
 fn texts(spec: &Spec, code: &mut String) {
-    let set = |bits: &[crate::spec::Bit]| -> Vec<(i64, String)> {
+    let set = |bits: &[crate::spec::Bit]| -> Vec<(i128, String)> {
         bits.iter()
-            .map(|bit| (i64::from(bit.bit), bit.text.clone()))
+            .map(|bit| (i128::from(bit.bit), bit.text.clone()))
             .collect()
     };
     let mut statuses = vec![(0, "success".to_owned())];
     statuses.extend(
         spec.statuses
             .iter()
-            .map(|status| (i64::from(status.code), status.text.clone())),
+            .map(|status| (i128::from(status.code), status.text.clone())),
     );
     let tables = [
         (
@@ -306,14 +307,14 @@ fn texts(spec: &Spec, code: &mut String) {
         (
             "doubt",
             "bit",
-            "u32",
+            "u64",
             "The sentence of one doubt; NULL when the bit is none.",
             set(&spec.doubts),
         ),
         (
             "caution",
             "bit",
-            "u32",
+            "u64",
             "The sentence of one caution; NULL when the bit is none.",
             set(&spec.cautions),
         ),
@@ -420,8 +421,14 @@ pub(crate) fn dispatch(spec: &Spec) -> Code {
         }
         let _ = fills;
         match function.answer.kind {
-            AnswerKind::Number => body.push_str("  double out = 0;\n"),
-            AnswerKind::Count => body.push_str("  uint32_t out = 0;\n"),
+            AnswerKind::Number | AnswerKind::Count => {
+                let ty = match function.answer.fields[0].rust_type() {
+                    "f64" => "double",
+                    "u32" => "uint32_t",
+                    _ => "uint64_t",
+                };
+                let _ = writeln!(body, "  {ty} out = 0;");
+            }
             AnswerKind::Text => body.push_str("  char out[64] = \"\";\n"),
             AnswerKind::Record => {
                 let _ = writeln!(

@@ -4,7 +4,7 @@ use std::fmt::Write as _;
 
 use crate::{
     emit::{Code, HEADER},
-    spec::{AnswerKind, Argument, Default, Function, Items, Kind, Spec, snake},
+    spec::{AnswerKind, Argument, Default, Field, Function, Items, Kind, Spec, snake},
     vectors::Base,
 };
 
@@ -180,21 +180,19 @@ fn call(function: &Function, code: &mut String) {
     for fill in function.fills() {
         let _ = write!(code, "Got::Numbers({}), ", fill.name);
     }
-    let got = |value: &str, whole: bool| {
-        if whole {
-            format!("Got::Whole({value}.into()), ")
-        } else {
-            format!("Got::Number({value}), ")
-        }
+    let got = |value: &str, field: &Field| match field.rust_type() {
+        "f64" => format!("Got::Number({value}), "),
+        "u32" => format!("Got::Whole({value}.into()), "),
+        _ => format!("Got::Whole({value}), "),
     };
     match function.answer.kind {
         AnswerKind::Text => code.push_str("Got::Text(answer.to_string())"),
         AnswerKind::Record => {
             for field in &function.answer.fields {
-                code.push_str(&got(&format!("answer.{}", field.name), field.whole));
+                code.push_str(&got(&format!("answer.{}", field.name), field));
             }
         }
-        _ => code.push_str(&got("answer", function.answer.fields[0].whole)),
+        _ => code.push_str(&got("answer", &function.answer.fields[0])),
     }
     code.push_str("])\n}\n");
 }

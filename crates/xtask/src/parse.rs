@@ -532,7 +532,6 @@ fn argument(
     };
     if let Some(wanted) = wanted_unit
         && unit != wanted
-        && !(unit == "bits" && wanted == "count")
     {
         return Err(format!("its type wants the unit {wanted}, not {unit}"));
     }
@@ -660,8 +659,9 @@ fn read_range(argument: &mut Argument, text: &str, earlier: &[Argument]) -> Resu
 
 /// The answer from the return type; a record's fields from its struct.
 fn answer(sources: &[Source], output: &ReturnType, returns: &str) -> Result<Answer, String> {
-    let wrong =
-        || "the answer is Result<f64, u32, LengthText or a struct of the core, Error>".to_owned();
+    let wrong = || {
+        "the answer is Result<f64, u32, u64, LengthText or a struct of the core, Error>".to_owned()
+    };
     let ReturnType::Type(_, ty) = output else {
         return Err(wrong());
     };
@@ -678,7 +678,7 @@ fn answer(sources: &[Source], output: &ReturnType, returns: &str) -> Result<Answ
     let name = type_text(good);
     let kind = match name.as_str() {
         "f64" => AnswerKind::Number,
-        "u32" => AnswerKind::Count,
+        "u32" | "u64" => AnswerKind::Count,
         "LengthText" => AnswerKind::Text,
         _ => AnswerKind::Record,
     };
@@ -691,17 +691,20 @@ fn answer(sources: &[Source], output: &ReturnType, returns: &str) -> Result<Answ
         if meaning.is_empty() {
             return Err("the doc comment lacks `# Returns`".into());
         }
-        let whole = kind == AnswerKind::Count;
+        let field = Field {
+            name: "value".into(),
+            whole: kind == AnswerKind::Count,
+            unit,
+            meaning,
+        };
+        if kind != AnswerKind::Text {
+            typed(&field, &name)?;
+        }
         return Ok(Answer {
             kind,
             record: None,
             summary: String::new(),
-            fields: vec![Field {
-                name: "value".into(),
-                whole,
-                unit,
-                meaning,
-            }],
+            fields: vec![field],
         });
     }
     let item = sources
@@ -725,21 +728,15 @@ fn answer(sources: &[Source], output: &ReturnType, returns: &str) -> Result<Answ
                     "{name}::{field_name}: its doc comment must end in a known unit in parentheses"
                 )
             })?;
-        let whole = match type_text(&field.ty).as_str() {
-            "f64" => false,
-            "u32" => true,
-            other => {
-                return Err(format!(
-                    "{name}::{field_name}: a field is f64 or u32, not {other}"
-                ));
-            }
-        };
-        fields.push(Field {
+        let ty = type_text(&field.ty);
+        let field = Field {
             name: field_name,
-            whole,
+            whole: ty != "f64",
             unit,
             meaning,
-        });
+        };
+        typed(&field, &ty).map_err(|what| format!("{name}::{}: {what}", field.name))?;
+        fields.push(field);
     }
     Ok(Answer {
         kind,
@@ -747,6 +744,18 @@ fn answer(sources: &[Source], output: &ReturnType, returns: &str) -> Result<Answ
         summary: first_sentence(&doc(&item.attrs)),
         fields,
     })
+}
+
+/// A number is `f64`, a count `u32`, a set of bits `u64`.
+fn typed(field: &Field, ty: &str) -> Result<(), String> {
+    if ty == field.rust_type() {
+        Ok(())
+    } else {
+        Err(format!(
+            "with the unit {} it is f64, u32 (a count) or u64 (bits), not {ty}",
+            field.unit
+        ))
+    }
 }
 
 /// `Radius of the waist edge (mm).` as its meaning and its unit.

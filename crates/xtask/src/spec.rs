@@ -26,7 +26,7 @@ pub(crate) struct Status {
 
 #[derive(Debug, Serialize)]
 pub(crate) struct Bit {
-    pub(crate) bit: u32,
+    pub(crate) bit: u64,
     pub(crate) name: String,
     pub(crate) text: String,
 }
@@ -181,6 +181,21 @@ impl Function {
     /// The path of the function in Rust.
     pub(crate) fn path(&self) -> String {
         format!("recloth::{}::{}", self.module, self.name)
+    }
+}
+
+impl Field {
+    /// Its type in Rust: sets of bits are wider than counts.
+    pub(crate) fn rust_type(&self) -> &'static str {
+        match (self.whole, self.is_bits()) {
+            (false, _) => "f64",
+            (true, false) => "u32",
+            (true, true) => "u64",
+        }
+    }
+
+    pub(crate) fn is_bits(&self) -> bool {
+        self.unit == "bits"
     }
 }
 

@@ -63,8 +63,8 @@ def cautions(bits):
 
 
 def _sentences(function, bits, text):
-    bits = _numbers.whole(bits, function, "bits")
-    found = [text(1 << place) for place in range(32) if bits >> place & 1]
+    bits = _numbers.whole(bits, function, "bits", 2**64 - 1)
+    found = [text(1 << place) for place in range(64) if bits >> place & 1]
     if None in found:
         nan = math.nan
         what = f"bits = {bits} is no set of {function}"

@@ -143,7 +143,7 @@ def _of_polars(function, given):
     import polars
 
     record = _record(function)
-    kinds = {"d": polars.Float64, "I": polars.UInt32}
+    kinds = {"f8": polars.Float64, "u4": polars.UInt32, "u8": polars.UInt64}
     is_lazy = [isinstance(value, polars.Expr) for value in given]
     columns = [value.alias(str(place)) for place, value in enumerate(given) if is_lazy[place]]
 
@@ -152,6 +152,6 @@ def _of_polars(function, given):
         answer = _tuple(_call(function, *filled))
         return polars.DataFrame(dict(zip(record.names, answer))).cast(kinds_by_name).to_struct(struct.name)
 
-    kinds_by_name = {name: kinds[record[name].char] for name in record.names}
+    kinds_by_name = {name: kinds[record[name].str[1:]] for name in record.names}
     packed = polars.struct(columns).map_batches(rows, return_dtype=polars.Struct(kinds_by_name))
     return [packed.struct.field(name) for name in record.names]

@@ -316,20 +316,22 @@ StockVolume.doubts.__doc__ = "Doubts raised (bits)"
 StockVolume.cautions.__doc__ = "Cautions raised (bits)"
 
 
-AvailableChlorine = namedtuple("AvailableChlorine", ["available_pct", "trade_pct", "cautions"], module="recloth")
+AvailableChlorine = namedtuple("AvailableChlorine", ["available_pct", "trade_pct", "doubts", "cautions"], module="recloth")
 AvailableChlorine.__doc__ = "Strength of a bottle of bleach."
 AvailableChlorine.available_pct.__doc__ = "Available chlorine by mass (%)"
 AvailableChlorine.trade_pct.__doc__ = "Available chlorine in grams in 100 ml, which the trade also calls percent (%)"
+AvailableChlorine.doubts.__doc__ = "Doubts raised (bits)"
 AvailableChlorine.cautions.__doc__ = "Cautions raised (bits)"
 
 
-Batches = namedtuple("Batches", ["numbers", "batches", "least", "capacity_g", "heaviest_g", "cautions"], module="recloth")
+Batches = namedtuple("Batches", ["numbers", "batches", "least", "capacity_g", "heaviest_g", "doubts", "cautions"], module="recloth")
 Batches.__doc__ = "Goods shared out over several baths, no garment split."
 Batches.numbers.__doc__ = "number of each garment's bath, from 1"
 Batches.batches.__doc__ = "Baths needed, shared out as given"
 Batches.least.__doc__ = "Fewest that any sharing out could need, by total mass"
 Batches.capacity_g.__doc__ = "Most that the vessel takes at once (g)"
 Batches.heaviest_g.__doc__ = "Heaviest bath (g)"
+Batches.doubts.__doc__ = "Doubts raised (bits)"
 Batches.cautions.__doc__ = "Cautions raised (bits)"
 
 
@@ -355,12 +357,13 @@ BiasTube.length.__doc__ = "Length of the strip (mm)"
 BiasTube.leftover.__doc__ = "What is left over along the long side, less than one turn (mm)"
 
 
-BinderSolids = namedtuple("BinderSolids", ["bath_low_pct", "bath_high_pct", "owf_low_pct", "owf_high_pct", "cautions"], module="recloth")
+BinderSolids = namedtuple("BinderSolids", ["bath_low_pct", "bath_high_pct", "owf_low_pct", "owf_high_pct", "doubts", "cautions"], module="recloth")
 BinderSolids.__doc__ = "Solids of a binder laid on cloth."
 BinderSolids.bath_low_pct.__doc__ = "Solids in the diluted binder, least (%)"
 BinderSolids.bath_high_pct.__doc__ = "Solids in the diluted binder, most (%)"
 BinderSolids.owf_low_pct.__doc__ = "Solids on weight of fibre after all dips, least (%)"
 BinderSolids.owf_high_pct.__doc__ = "Solids on weight of fibre after all dips, most (%)"
+BinderSolids.doubts.__doc__ = "Doubts raised (bits)"
 BinderSolids.cautions.__doc__ = "Cautions raised (bits)"
 
 
@@ -370,19 +373,21 @@ BindingStrips.count.__doc__ = "Number of strips"
 BindingStrips.spare.__doc__ = "What the joined strips are longer than needed (mm)"
 
 
-BleachDilution = namedtuple("BleachDilution", ["bleach_ml", "water_ml", "parts_water", "cautions"], module="recloth")
+BleachDilution = namedtuple("BleachDilution", ["bleach_ml", "water_ml", "parts_water", "doubts", "cautions"], module="recloth")
 BleachDilution.__doc__ = "A bleach bath mixed from a bottle."
 BleachDilution.bleach_ml.__doc__ = "Bleach from the bottle (ml)"
 BleachDilution.water_ml.__doc__ = "Cold water it is added to (ml)"
 BleachDilution.parts_water.__doc__ = "Parts of water to one of bleach"
+BleachDilution.doubts.__doc__ = "Doubts raised (bits)"
 BleachDilution.cautions.__doc__ = "Cautions raised (bits)"
 
 
-BleachTime = namedtuple("BleachTime", ["time_min", "next_swatch_min", "rate", "cautions"], module="recloth")
+BleachTime = namedtuple("BleachTime", ["time_min", "next_swatch_min", "rate", "doubts", "cautions"], module="recloth")
 BleachTime.__doc__ = "Time in the bleach, from timed swatches."
 BleachTime.time_min.__doc__ = "Time to the shade wanted (min)"
 BleachTime.next_swatch_min.__doc__ = "Time for the next swatch: the time found, but never more than twice the longest swatch (min)"
 BleachTime.rate.__doc__ = "Share of the way to the floor gone in a minute, as a rate: the shade falls by e^-rate"
+BleachTime.doubts.__doc__ = "Doubts raised (bits)"
 BleachTime.cautions.__doc__ = "Cautions raised (bits)"
 
 
@@ -425,6 +430,13 @@ CapEase.ease.__doc__ = "What the cap is longer; negative when it is too short to
 CapEase.ease_pct.__doc__ = "The same over the armhole (%)"
 
 
+CarriedLiquor = namedtuple("CarriedLiquor", ["carried_ml", "doubts", "cautions"], module="recloth")
+CarriedLiquor.__doc__ = "Liquor that goods carry out of a bath."
+CarriedLiquor.carried_ml.__doc__ = "Liquor carried (ml)"
+CarriedLiquor.doubts.__doc__ = "Doubts raised (bits)"
+CarriedLiquor.cautions.__doc__ = "Cautions raised (bits)"
+
+
 Casing = namedtuple("Casing", ["depth", "allowance"], module="recloth")
 Casing.__doc__ = "A casing turned down at an edge."
 Casing.depth.__doc__ = "From the fold to the lower stitching (mm)"
@@ -449,10 +461,11 @@ CircleSkirtOnCloth.piece_angle_deg.__doc__ = "Angle of one piece (deg)"
 CircleSkirtOnCloth.cloth_length.__doc__ = "Cloth one piece takes along the grain (mm)"
 
 
-ComponentCheck = namedtuple("ComponentCheck", ["bears", "colour", "cautions"], module="recloth")
+ComponentCheck = namedtuple("ComponentCheck", ["bears", "colour", "doubts", "cautions"], module="recloth")
 ComponentCheck.__doc__ = "What one part of a garment makes of a bath."
 ComponentCheck.bears.__doc__ = "0: it bears the bath; 1: a swatch decides; 2: it does not, so take it off first"
 ComponentCheck.colour.__doc__ = "Colour it takes in this bath: 0 none, 1 some or not sure, 2 well"
+ComponentCheck.doubts.__doc__ = "Doubts raised (bits)"
 ComponentCheck.cautions.__doc__ = "Cautions raised (bits)"
 
 
@@ -677,12 +690,13 @@ LiningLength.spare.__doc__ = "What the lining is longer by, which lies in the fo
 LiningLength.fold.__doc__ = "Depth of the fold, from the hem's top seam down (mm)"
 
 
-LiquorShares = namedtuple("LiquorShares", ["shares_ml", "waters_ml", "bath_ml", "water_ml", "cautions"], module="recloth")
+LiquorShares = namedtuple("LiquorShares", ["shares_ml", "waters_ml", "bath_ml", "water_ml", "doubts", "cautions"], module="recloth")
 LiquorShares.__doc__ = "One liquor shared over several baths."
 LiquorShares.shares_ml.__doc__ = "pooled liquor for each bath (ml)"
 LiquorShares.waters_ml.__doc__ = "water added to each bath (ml)"
 LiquorShares.bath_ml.__doc__ = "All baths together, topped up (ml)"
 LiquorShares.water_ml.__doc__ = "Fresh water to top all of them up (ml)"
+LiquorShares.doubts.__doc__ = "Doubts raised (bits)"
 LiquorShares.cautions.__doc__ = "Cautions raised (bits)"
 
 
@@ -692,10 +706,11 @@ LoopSlack.slack.__doc__ = "What the loop is longer than the one that just passes
 LoopSlack.doubts.__doc__ = "Doubts raised (bits)"
 
 
-MixTemperature = namedtuple("MixTemperature", ["temperature_c", "volume_ml", "cautions"], module="recloth")
+MixTemperature = namedtuple("MixTemperature", ["temperature_c", "volume_ml", "doubts", "cautions"], module="recloth")
 MixTemperature.__doc__ = "Temperature of a bath put together."
 MixTemperature.temperature_c.__doc__ = "Temperature before the pot and the air have taken their part (degC)"
 MixTemperature.volume_ml.__doc__ = "Volume of liquor (ml)"
+MixTemperature.doubts.__doc__ = "Doubts raised (bits)"
 MixTemperature.cautions.__doc__ = "Cautions raised (bits)"
 
 
@@ -706,11 +721,12 @@ NegativeEase.ease.__doc__ = "Girth less the body's, so negative (mm)"
 NegativeEase.furthest.__doc__ = "Furthest girth that the cloth stretches to (mm)"
 
 
-Neutraliser = namedtuple("Neutraliser", ["chlorine_g", "amount_g", "ratio", "cautions"], module="recloth")
+Neutraliser = namedtuple("Neutraliser", ["chlorine_g", "amount_g", "ratio", "doubts", "cautions"], module="recloth")
 Neutraliser.__doc__ = "A neutralising bath."
 Neutraliser.chlorine_g.__doc__ = "Available chlorine the goods still carry (g)"
 Neutraliser.amount_g.__doc__ = "Neutraliser to weigh out, excess included (g)"
 Neutraliser.ratio.__doc__ = "Grams of the pure stuff for a gram of available chlorine, excess left out"
+Neutraliser.doubts.__doc__ = "Doubts raised (bits)"
 Neutraliser.cautions.__doc__ = "Cautions raised (bits)"
 
 
@@ -815,12 +831,13 @@ Ribbing.cut_width.__doc__ = "Width to cut, folded in two when sewn (mm)"
 Ribbing.stretch_pct.__doc__ = "Stretch that it is sewn on with (%)"
 
 
-Rinses = namedtuple("Rinses", ["rinses_low", "rinses_high", "left", "water_ml", "cautions"], module="recloth")
+Rinses = namedtuple("Rinses", ["rinses_low", "rinses_high", "left", "water_ml", "doubts", "cautions"], module="recloth")
 Rinses.__doc__ = "Rinses, as a range."
 Rinses.rinses_low.__doc__ = "Rinses where the goods carry least"
 Rinses.rinses_high.__doc__ = "Rinses where the goods carry most"
 Rinses.left.__doc__ = "Share of the first liquor left after the most rinses, where the goods carry most"
 Rinses.water_ml.__doc__ = "Fresh water for the most rinses (ml)"
+Rinses.doubts.__doc__ = "Doubts raised (bits)"
 Rinses.cautions.__doc__ = "Cautions raised (bits)"
 
 
@@ -1077,7 +1094,8 @@ def arc_from_rise(chord, rise):
 def assistant_volume(mass_g, ratio, grams, stock_pct):
     """Volume of a stock solution for so many grams in a litre of bath.
 
-    `stock = mass · ratio · grams / (10 · stock_pct)`: salt, soda and other assistants go by the bath, not by the goods.
+    `stock = mass · ratio · grams / (10 · stock_pct)`: salt, soda and other assistants go by the bath, not by the goods. Usual
+    are up to 100 g of salt; more than 150 g in a litre, and a stock outside 0.05 to 50, are doubted.
 
     Parameters
     ----------
@@ -1108,7 +1126,7 @@ def assistant_volume(mass_g, ratio, grams, stock_pct):
 
     Notes
     -----
-    Source: R. Sohel, textile calculation pages, 2014-12 and 2015-01.
+    Source: R. Sohel, textile calculation pages, 2014-12 and 2015-01. Where doubts begin: common practice, no source.
 
     Example: assistant_volume(mass_g=5, ratio=10, grams=20, stock_pct=25) gives stock_ml 4, amount_g 1, doubts 0, cautions 7
     """
@@ -1123,7 +1141,8 @@ def available_chlorine(naocl_pct, specific_gravity=1.1):
     `available = NaOCl · 70.906 / 74.442`. Labels mix three percentages: sodium hypochlorite by mass, available chlorine by
     mass, and grams of available chlorine in 100 ml; a bottle marked 10 or 12.5 usually means the last. Which one a label
     means changes the answer by up to a fifth. A public health table that takes 5 % hypochlorite as 5 % available chlorine
-    is 5 % off, on purpose. Bleach weakens in store: an old bottle is weaker than its label, never stronger.
+    is 5 % off, on purpose. Bleach weakens in store: an old bottle is weaker than its label, never stronger. Outside 1 to
+    15 % the strength is doubted: 0.05 may be a share for 5 %.
 
     Parameters
     ----------
@@ -1138,6 +1157,8 @@ def available_chlorine(naocl_pct, specific_gravity=1.1):
         Available chlorine by mass (%)
     trade_pct : float
         Available chlorine in grams in 100 ml, which the trade also calls percent (%)
+    doubts : int
+        Doubts raised (bits)
     cautions : int
         Cautions raised (bits)
 
@@ -1149,9 +1170,10 @@ def available_chlorine(naocl_pct, specific_gravity=1.1):
     Notes
     -----
     Source: Molar masses of Cl2 and NaOCl. *Handbook of Chlorination*, Van Nostrand Reinhold 1972, after a supplier's product
-    profile (trade percent). A specific gravity of 1.1: a worked example on a pool-chemistry forum.
+    profile (trade percent). A specific gravity of 1.1: a worked example on a pool-chemistry forum. Bottles of 1 to 15 %:
+    common practice, no source.
 
-    Example: available_chlorine(naocl_pct=5.25, specific_gravity=1.1) gives available_pct 5.0006, cautions 113
+    Example: available_chlorine(naocl_pct=5.25, specific_gravity=1.1) gives available_pct 5.0006, doubts 0, cautions 113
     """
     if type(naocl_pct) is float and type(specific_gravity) is float:
         return _new(AvailableChlorine, _core.one_available_chlorine(naocl_pct, specific_gravity))
@@ -1188,6 +1210,8 @@ def batches(masses_g, vessel_ml, ratio, fill=0.75):
         Most that the vessel takes at once (g)
     heaviest_g : float
         Heaviest bath (g)
+    doubts : int
+        Doubts raised (bits)
     cautions : int
         Cautions raised (bits)
 
@@ -1201,7 +1225,7 @@ def batches(masses_g, vessel_ml, ratio, fill=0.75):
     -----
     Source: Arithmetic; first fit decreasing is a usual method. Three quarters full is common practice, no source.
 
-    Example: batches(masses_g=[170, 380, 120, 200], vessel_ml=12000, ratio=18, fill=0.75) gives numbers 2 1 1 2, batches 2, least 2, capacity_g 500, heaviest_g 500, cautions 1029
+    Example: batches(masses_g=[170, 380, 120, 200], vessel_ml=12000, ratio=18, fill=0.75) gives numbers 2 1 1 2, batches 2, least 2, capacity_g 500, heaviest_g 500, doubts 0, cautions 517
     """
     masses_g = _numbers.list_of(masses_g, "batches", "masses_g")
     vessel_ml = _numbers.number(vessel_ml, "batches", "vessel_ml")
@@ -1451,7 +1475,8 @@ def binder_solids(low_pct, high_pct, parts_water, pick_up_pct, dips):
 
     `bath = solids / (1 + parts)`; each dip, dried between, leaves `bath · pick_up / 100` on weight of fibre. Homemade soymilk
     holds about 10 % of bean, bought 3 to 6 % of solids: the two are not the same measure, so read the label. A binder of
-    food goes off: make it fresh, keep it cool, throw it away when it smells, and tell those who have an allergy to it.
+    food goes off: make it fresh, keep it cool, throw it away when it smells, and tell those who have an allergy to it. Solids
+    outside 0.1 to 20 % and a pick-up below 10 % are doubted.
 
     Parameters
     ----------
@@ -1476,6 +1501,8 @@ def binder_solids(low_pct, high_pct, parts_water, pick_up_pct, dips):
         Solids on weight of fibre after all dips, least (%)
     owf_high_pct : float
         Solids on weight of fibre after all dips, most (%)
+    doubts : int
+        Doubts raised (bits)
     cautions : int
         Cautions raised (bits)
 
@@ -1486,9 +1513,10 @@ def binder_solids(low_pct, high_pct, parts_water, pick_up_pct, dips):
 
     Notes
     -----
-    Source: Arithmetic. Strengths and 1 part to 5 of water: vickifearon.com; rachelbakewell; tondro.com, 2009.
+    Source: Arithmetic. Strengths and 1 part to 5 of water: vickifearon.com; rachelbakewell; tondro.com, 2009. Where doubts begin:
+    common practice, no source.
 
-    Example: binder_solids(low_pct=3, high_pct=6, parts_water=5, pick_up_pct=90, dips=4) gives bath_low_pct 0.5, bath_high_pct 1, owf_low_pct 1.8, owf_high_pct 3.6, cautions 1
+    Example: binder_solids(low_pct=3, high_pct=6, parts_water=5, pick_up_pct=90, dips=4) gives bath_low_pct 0.5, bath_high_pct 1, owf_low_pct 1.8, owf_high_pct 3.6, doubts 0, cautions 1
     """
     if type(low_pct) is float and type(high_pct) is float and type(parts_water) is float and type(pick_up_pct) is float and type(dips) is int:
         return _new(BinderSolids, _core.one_binder_solids(low_pct, high_pct, parts_water, pick_up_pct, dips))
@@ -1584,6 +1612,8 @@ def bleach_dilution(volume_ml, target_pct, stock_pct, minutes, fibre, finish, sw
     at most, by the product's label and by your swatch, and sooner when the colour is reached. Test first: 15 ml bleach in
     60 ml water on a hidden seam for a minute, or better a row of timed swatches (`bleach_time`).
 
+    Usual are a target up to 0.46 %, a bottle of 1 to 15 %, up to 30 minutes and at least 50 ml; beyond that there are doubts.
+
     Parameters
     ----------
     volume_ml : array_like
@@ -1611,6 +1641,8 @@ def bleach_dilution(volume_ml, target_pct, stock_pct, minutes, fibre, finish, sw
         Cold water it is added to (ml)
     parts_water : float
         Parts of water to one of bleach
+    doubts : int
+        Doubts raised (bits)
     cautions : int
         Cautions raised (bits)
 
@@ -1624,10 +1656,11 @@ def bleach_dilution(volume_ml, target_pct, stock_pct, minutes, fibre, finish, sw
     Notes
     -----
     Source: WHO, *Infection Prevention and Control of Epidemic- and Pandemic-Prone Acute Respiratory Infections in Health Care*,
-    2014, Annex G (dilution; 30 minutes of immersion, above which a caution is raised). Northwestern Health Unit, Ontario
-    (everyday strengths: 0.01 to 0.45 %). Test on a hidden seam: a supplier's laundry sheet.
+    2014, Annex G (dilution; 30 minutes of immersion, above which there is a doubt). Northwestern Health Unit, Ontario
+    (everyday strengths: 0.01 to 0.45 %). Test on a hidden seam: a supplier's laundry sheet. Bottles of 1 to 15 %: common
+    practice, no source.
 
-    Example: bleach_dilution(volume_ml=10000, target_pct=0.05, stock_pct=5, minutes=10, fibre='linen', finish='plain', swatch='passed', in_bath='water_only') gives bleach_ml 100, water_ml 9900, parts_water 99, cautions 113
+    Example: bleach_dilution(volume_ml=10000, target_pct=0.05, stock_pct=5, minutes=10, fibre='linen', finish='plain', swatch='passed', in_bath='water_only') gives bleach_ml 100, water_ml 9900, parts_water 99, doubts 0, cautions 113
     """
     fibre = _call.choice(Fibre, fibre, "bleach_dilution", "fibre")
     finish = _call.choice(Finish, finish, "bleach_dilution", "finish")
@@ -1676,6 +1709,8 @@ def bleach_time(times_min, shades, target, limit_min, fibre, finish, swatch, in_
         Time for the next swatch: the time found, but never more than twice the longest swatch (min)
     rate : float
         Share of the way to the floor gone in a minute, as a rate: the shade falls by e^-rate
+    doubts : int
+        Doubts raised (bits)
     cautions : int
         Cautions raised (bits)
 
@@ -1688,10 +1723,10 @@ def bleach_time(times_min, shades, target, limit_min, fibre, finish, swatch, in_
 
     Notes
     -----
-    Source: First-order fading, fitted to the user's own swatches. WHO 2014, Annex G: 30 minutes of immersion, above which a
-    caution is raised.
+    Source: First-order fading, fitted to the user's own swatches. WHO 2014, Annex G: 30 minutes of immersion; a time or a swatch
+    longer than that is doubted.
 
-    Example: bleach_time(times_min=[0, 10], shades=[4, 2.4], target=1, limit_min=30, fibre='linen', finish='plain', swatch='passed', in_bath='water_only', floor=0) gives time_min 27.1, next_swatch_min 20, rate 0.0511, cautions 625
+    Example: bleach_time(times_min=[0, 10], shades=[4, 2.4], target=1, limit_min=30, fibre='linen', finish='plain', swatch='passed', in_bath='water_only', floor=0) gives time_min 27.1, next_swatch_min 20, rate 0.0511, doubts 0, cautions 369
     """
     times_min = _numbers.list_of(times_min, "bleach_time", "times_min")
     shades = _numbers.list_of(shades, "bleach_time", "shades")
@@ -2259,7 +2294,8 @@ def carried_liquor(mass_g, pick_up_pct):
     """Liquor that goods carry out of a bath.
 
     `carried = mass · pick_up / 100`, a litre taken as a kilogram. Weigh the goods dripping, drained and wrung: that is the
-    pick-up, and it differs by several times. It decides how often to rinse.
+    pick-up, and it differs by several times. It decides how often to rinse. Cloth spun dry holds more than 10 %, so less is
+    doubted. Let hot goods cool before wringing.
 
     Parameters
     ----------
@@ -2270,8 +2306,12 @@ def carried_liquor(mass_g, pick_up_pct):
 
     Returns
     -------
-    float
+    carried_ml : float
         Liquor carried (ml)
+    doubts : int
+        Doubts raised (bits)
+    cautions : int
+        Cautions raised (bits)
 
     Raises
     ------
@@ -2280,13 +2320,14 @@ def carried_liquor(mass_g, pick_up_pct):
 
     Notes
     -----
-    Source: Definition of pick-up. `tests/vectors/carried_liquor.csv` has hand-worked rows.
+    Source: Definition of pick-up. `tests/vectors/carried_liquor.csv` has hand-worked rows. Where doubts begin: common practice, no
+    source.
 
-    Example: carried_liquor(mass_g=380, pick_up_pct=90) gives 342
+    Example: carried_liquor(mass_g=380, pick_up_pct=90) gives carried_ml 342, doubts 0, cautions 5
     """
     if type(mass_g) is float and type(pick_up_pct) is float:
-        return _core.one_carried_liquor(mass_g, pick_up_pct)
-    return _call.scalars("carried_liquor", None, ("mass_g", "pick_up_pct",), (mass_g, pick_up_pct,))
+        return _new(CarriedLiquor, _core.one_carried_liquor(mass_g, pick_up_pct))
+    return _call.scalars("carried_liquor", CarriedLiquor, ("mass_g", "pick_up_pct",), (mass_g, pick_up_pct,))
 
 
 def casing(width, ease=3.2, turn_in=6.4, heading=0.0):
@@ -2605,6 +2646,9 @@ def component_check(fibre, finish, swatch, bath, temperature_c, minutes):
     ruins whatever the swatch (wool, silk, hair, leather, elastane, acetate, polyamide, rubber; colours not fast;
     flame-retardant finishes) stays refused. Thread and lining of polyester come out of a plant dye as they went in.
 
+    Usual are chlorine bleach up to 30 °C and 30 minutes, other baths up to 40 °C for an unknown fibre, 60 °C for rubber,
+    elastane, acetate and leather and 4 hours above 60 °C for any; beyond that there are doubts.
+
     To find a fibre out, a burn test tells the family only, and nothing of a blend, a coated or a fused cloth: a snip the
     size of a thread, in tweezers, over water or a metal tray, window open, hair tied back, no child near.
 
@@ -2629,6 +2673,8 @@ def component_check(fibre, finish, swatch, bath, temperature_c, minutes):
         0: it bears the bath; 1: a swatch decides; 2: it does not, so take it off first
     colour : int
         Colour it takes in this bath: 0 none, 1 some or not sure, 2 well
+    doubts : int
+        Doubts raised (bits)
     cautions : int
         Cautions raised (bits)
 
@@ -2641,10 +2687,9 @@ def component_check(fibre, finish, swatch, bath, temperature_c, minutes):
     -----
     Source: Colour: University of Borås, *Textile chemistry*, dye classes. Chlorine: laundry guides that agree (wool, silk, mohair,
     leather, spandex, colours not fast); thespruce.com, howtodothings.com (acetate, elastic, flame-retardant). From memory:
-    polyamide and resin finishes; that chlorine bleach above 30 °C or 30 minutes, rubber and acetate above 60 °C, and an
-    unknown fibre above 40 °C are beyond what is usual.
+    polyamide and resin finishes; where heat and time are beyond what is usual (30 minutes of bleach: WHO 2014, Annex G).
 
-    Example: component_check(fibre='cotton', finish='plain', swatch='untried', bath='chlorine_bleach', temperature_c=20, minutes=10) gives bears 1, colour 0, cautions 113
+    Example: component_check(fibre='cotton', finish='plain', swatch='untried', bath='chlorine_bleach', temperature_c=20, minutes=10) gives bears 1, colour 0, doubts 0, cautions 113
     """
     fibre = _call.choice(Fibre, fibre, "component_check", "fibre")
     finish = _call.choice(Finish, finish, "component_check", "finish")
@@ -4614,6 +4659,8 @@ def liquor_shares(masses_g, pooled_ml, ratio):
         All baths together, topped up (ml)
     water_ml : float
         Fresh water to top all of them up (ml)
+    doubts : int
+        Doubts raised (bits)
     cautions : int
         Cautions raised (bits)
 
@@ -4627,7 +4674,7 @@ def liquor_shares(masses_g, pooled_ml, ratio):
     -----
     Source: Proportion. `tests/vectors/liquor_shares.csv` has a hand-worked row.
 
-    Example: liquor_shares(masses_g=[380, 170], pooled_ml=7000, ratio=20) gives shares_ml 4836.36 2163.64, waters_ml 2763.64 1236.36, bath_ml 11000, water_ml 4000, cautions 1029
+    Example: liquor_shares(masses_g=[380, 170], pooled_ml=7000, ratio=20) gives shares_ml 4836.36 2163.64, waters_ml 2763.64 1236.36, bath_ml 11000, water_ml 4000, doubts 0, cautions 517
     """
     masses_g = _numbers.list_of(masses_g, "liquor_shares", "masses_g")
     pooled_ml = _numbers.number(pooled_ml, "liquor_shares", "pooled_ml")
@@ -4686,7 +4733,8 @@ def mix_temperature(volumes_ml, temperatures_c, goods_g=0.0, goods_temperature_c
     """Temperature of liquors of several temperatures poured together, with the goods.
 
     `T = sum(m c T) / sum(m c)`, water and liquor at 4.18 J/(g °C) and a gram a millilitre. What the vessel takes is left
-    out, so the bath comes out nearer the room's temperature than this: measure it. Pour hot into cold, slowly.
+    out, so the bath comes out nearer the room's temperature than this: measure it. Pour hot into cold, slowly. Goods warmer
+    than 40 °C are doubted (68 may be in Fahrenheit), and so is less than 50 ml in all.
 
     Parameters
     ----------
@@ -4707,6 +4755,8 @@ def mix_temperature(volumes_ml, temperatures_c, goods_g=0.0, goods_temperature_c
         Temperature before the pot and the air have taken their part (degC)
     volume_ml : float
         Volume of liquor (ml)
+    doubts : int
+        Doubts raised (bits)
     cautions : int
         Cautions raised (bits)
 
@@ -4718,9 +4768,10 @@ def mix_temperature(volumes_ml, temperatures_c, goods_g=0.0, goods_temperature_c
     Notes
     -----
     Source: Balance of heat. Cotton 1.22 to 1.35 J/(g °C): table of specific heats in a text on the physics of textile fibres. Water
-    4.18: from memory. Wet goods: give the liquor they hold as one of the liquors.
+    4.18: from memory. Wet goods: give the liquor they hold as one of the liquors. Where doubts begin: common practice, no
+    source.
 
-    Example: mix_temperature(volumes_ml=[3000, 1000], temperatures_c=[20, 100], goods_g=0, goods_temperature_c=20, goods_heat=1.3) gives temperature_c 40, volume_ml 4000, cautions 5
+    Example: mix_temperature(volumes_ml=[3000, 1000], temperatures_c=[20, 100], goods_g=0, goods_temperature_c=20, goods_heat=1.3) gives temperature_c 40, volume_ml 4000, doubts 0, cautions 5
     """
     volumes_ml = _numbers.list_of(volumes_ml, "mix_temperature", "volumes_ml")
     temperatures_c = _numbers.list_of(temperatures_c, "mix_temperature", "temperatures_c")
@@ -4818,6 +4869,9 @@ def neutraliser(carried_ml, chlorine_pct, reaction, stage, in_bath, purity_pct=1
     thiosulfate: 0.637 times as much. It is a separate bath of fresh water, and rinsing well is the main thing: this is for
     the rest. Fibre is not asked here, as goods that ought never have met bleach need it most.
 
+    Doubted are liquor of more than 0.1 % (rinse again first), peroxide of more than 50 % and any purity of 1 % or less, and
+    an excess below 1 %.
+
     Parameters
     ----------
     carried_ml : array_like
@@ -4843,6 +4897,8 @@ def neutraliser(carried_ml, chlorine_pct, reaction, stage, in_bath, purity_pct=1
         Neutraliser to weigh out, excess included (g)
     ratio : float
         Grams of the pure stuff for a gram of available chlorine, excess left out
+    doubts : int
+        Doubts raised (bits)
     cautions : int
         Cautions raised (bits)
 
@@ -4855,9 +4911,9 @@ def neutraliser(carried_ml, chlorine_pct, reaction, stage, in_bath, purity_pct=1
     Notes
     -----
     Source: Molar masses. Hach support document TE213 (7.0 mg of thiosulfate crystals for 1 mg of chlorine). AWWA, *Disinfection of
-    Pipelines and Storage Facilities Field Guide*, table 7-2 (field doses).
+    Pipelines and Storage Facilities Field Guide*, table 7-2 (field doses). Where doubts begin: common practice, no source.
 
-    Example: neutraliser(carried_ml=500, chlorine_pct=0.02, reaction='thiosulfate_to_tetrathionate', stage='fresh_bath', in_bath='water_only', purity_pct=100, excess_pct=0) gives chlorine_g 0.1, amount_g 0.7, ratio 7, cautions 177
+    Example: neutraliser(carried_ml=500, chlorine_pct=0.02, reaction='thiosulfate_to_tetrathionate', stage='fresh_bath', in_bath='water_only', purity_pct=100, excess_pct=0) gives chlorine_g 0.1, amount_g 0.7, ratio 7, doubts 0, cautions 177
     """
     reaction = _call.choice(Reaction, reaction, "neutraliser", "reaction")
     stage = _call.choice(Stage, stage, "neutraliser", "stage")
@@ -4976,7 +5032,8 @@ def owf(mass_g, pct):
     """Mass of a dye, mordant or assistant from its percentage on weight of fibre.
 
     `amount = mass · pct / 100`, the mass being that of the dry goods. Say of a plant dyestuff whether it is weighed
-    fresh, frozen or dry: the percentages differ by several times. Not for bleach, whose strength and time decide.
+    fresh, frozen or dry: the percentages differ by several times. Not for bleach, whose strength and time decide. Above 100 %
+    or below 0.1 %, and for goods of less than 2 g, there are doubts.
 
     Parameters
     ----------
@@ -5001,7 +5058,7 @@ def owf(mass_g, pct):
 
     Notes
     -----
-    Source: E. M. Mairet, *A Book on Vegetable Dyes*, 1916, and *Vegetable Dyes*, 1924 (recipes by weight of wool and cotton).
+    Source: E. M. Mairet, *A Book on Vegetable Dyes*, 1916, and *Vegetable Dyes*, 1924 (recipes by weight of wool and cotton). Where doubts begin: common practice, no source.
 
     Example: owf(mass_g=380, pct=15) gives amount_g 57, doubts 0, cautions 3
     """
@@ -5290,7 +5347,8 @@ def plant_dyestuff(mass_g, low_pct, high_pct, recipe, at_hand, fresh_per_dry_low
     `mass · pct / 100`, low and high; where the recipe weighs it otherwise than it is at hand, turned by the range of fresh
     to dry. Frozen counts as fresh. Season, soil, part of the plant and water decide the colour more than the scale: dye a
     swatch. More extractions of the same matter give paler baths of another hue, so they are not added up here. Not every
-    plant is harmless: know what it is, never cook it in vessels for food.
+    plant is harmless: know what it is, never cook it in vessels for food. Below 1 %, above 100 % of what is dry at hand, and
+    for goods of less than 2 g, there are doubts.
 
     Parameters
     ----------
@@ -5371,7 +5429,7 @@ def pooled_strength(volumes_ml, strengths_pct):
     -----
     Source: Balance of mass, volumes taken to add up.
 
-    Example: pooled_strength(volumes_ml=[4000, 3000], strengths_pct=[0.5, 1.2]) gives strength_pct 0.8, volume_ml 7000, cautions 3
+    Example: pooled_strength(volumes_ml=[4000, 3000], strengths_pct=[0.5, 1.2]) gives strength_pct 0.8, volume_ml 7000, cautions 35
     """
     volumes_ml = _numbers.list_of(volumes_ml, "pooled_strength", "volumes_ml")
     strengths_pct = _numbers.list_of(strengths_pct, "pooled_strength", "strengths_pct")
@@ -5621,7 +5679,8 @@ def rinses(carried_low_ml, carried_high_ml, fresh_ml, share_left=0.01):
 
     Each rinse leaves `carried / (carried + fresh)` of it. What the goods carry between rinses is the main term and is never
     known well: give a low and a high. It tells of the liquor between the fibres only; what the fibre itself holds leaves
-    in its own time, so rinse until the water runs clear, or has no smell, whatever is printed here.
+    in its own time, so rinse until the water runs clear, or has no smell, whatever is printed here. Less fresh water than the
+    goods carry is doubted (litres?), and so is a share above a half (1 for 1 %?). The first rinse after a hot bath is warm.
 
     Parameters
     ----------
@@ -5644,6 +5703,8 @@ def rinses(carried_low_ml, carried_high_ml, fresh_ml, share_left=0.01):
         Share of the first liquor left after the most rinses, where the goods carry most
     water_ml : float
         Fresh water for the most rinses (ml)
+    doubts : int
+        Doubts raised (bits)
     cautions : int
         Cautions raised (bits)
 
@@ -5657,7 +5718,7 @@ def rinses(carried_low_ml, carried_high_ml, fresh_ml, share_left=0.01):
     -----
     Source: Balance of mass, each rinse fully mixed. `tests/vectors/rinses.csv` has hand-worked rows.
 
-    Example: rinses(carried_low_ml=300, carried_high_ml=1000, fresh_ml=5000, share_left=0.01) gives rinses_low 2, rinses_high 3, left 0.00463, water_ml 15000, cautions 1
+    Example: rinses(carried_low_ml=300, carried_high_ml=1000, fresh_ml=5000, share_left=0.01) gives rinses_low 2, rinses_high 3, left 0.00463, water_ml 15000, doubts 0, cautions 5
     """
     if type(carried_low_ml) is float and type(carried_high_ml) is float and type(fresh_ml) is float and type(share_left) is float:
         return _new(Rinses, _core.one_rinses(carried_low_ml, carried_high_ml, fresh_ml, share_left))
@@ -6448,7 +6509,8 @@ def stitch_length(stitches_per_inch):
 def stock_volume(mass_g, pct, stock_pct):
     """Volume of a stock solution for a percentage on weight of fibre.
 
-    `stock = mass · pct / stock_pct`, the stock in grams in 100 ml. For dye, mordant or assistant; not for bleach.
+    `stock = mass · pct / stock_pct`, the stock in grams in 100 ml. For dye, mordant or assistant; not for bleach. Usual is a
+    stock of 0.05 to 50; outside it, and as for `owf`, there are doubts.
 
     Parameters
     ----------
@@ -6477,7 +6539,7 @@ def stock_volume(mass_g, pct, stock_pct):
 
     Notes
     -----
-    Source: R. Sohel, textile calculation pages, 2014-12 to 2015-04.
+    Source: R. Sohel, textile calculation pages, 2014-12 to 2015-04. Where doubts begin: common practice, no source.
 
     Example: stock_volume(mass_g=5, pct=2, stock_pct=0.5) gives stock_ml 20, amount_g 0.1, doubts 0, cautions 3
     """
@@ -7504,6 +7566,7 @@ __all__ = [
     "ButtonForHole",
     "ButtonLoop",
     "CapEase",
+    "CarriedLiquor",
     "Casing",
     "CircleSkirt",
     "CircleSkirtOnCloth",

@@ -27,6 +27,7 @@ assistant_volume = _functions.StockVolume(
 available_chlorine = _functions.AvailableChlorine(
     _core.available_chlorine__available_pct,
     _core.available_chlorine__trade_pct,
+    _core.available_chlorine__doubts,
     _core.available_chlorine__cautions,
 )
 bath_volume = _functions.BathVolume(
@@ -53,6 +54,7 @@ binder_solids = _functions.BinderSolids(
     _core.binder_solids__bath_high_pct,
     _core.binder_solids__owf_low_pct,
     _core.binder_solids__owf_high_pct,
+    _core.binder_solids__doubts,
     _core.binder_solids__cautions,
 )
 binding_strips = _functions.BindingStrips(
@@ -64,6 +66,7 @@ bleach_dilution = _functions.BleachDilution(
     _core.bleach_dilution__bleach_ml,
     _core.bleach_dilution__water_ml,
     _core.bleach_dilution__parts_water,
+    _core.bleach_dilution__doubts,
     _core.bleach_dilution__cautions,
 )
 body_length_doubts = _core.body_length_doubts
@@ -133,7 +136,11 @@ cap_ease = _functions.CapEase(
 )
 cap_for_ease = _core.cap_for_ease
 cap_width_bound = _core.cap_width_bound
-carried_liquor = _core.carried_liquor
+carried_liquor = _functions.CarriedLiquor(
+    _core.carried_liquor__carried_ml,
+    _core.carried_liquor__doubts,
+    _core.carried_liquor__cautions,
+)
 casing = _functions.Casing(
     _core.casing__depth,
     _core.casing__allowance,
@@ -167,6 +174,7 @@ cloth_to_buy = _core.cloth_to_buy
 component_check = _functions.ComponentCheck(
     _core.component_check__bears,
     _core.component_check__colour,
+    _core.component_check__doubts,
     _core.component_check__cautions,
 )
 cover_mark = _functions.CoverMark(
@@ -387,6 +395,7 @@ neutraliser = _functions.Neutraliser(
     _core.neutraliser__chlorine_g,
     _core.neutraliser__amount_g,
     _core.neutraliser__ratio,
+    _core.neutraliser__doubts,
     _core.neutraliser__cautions,
 )
 off_centre_opening = _functions.OffCentreOpening(
@@ -444,6 +453,7 @@ rinses = _functions.Rinses(
     _core.rinses__rinses_high,
     _core.rinses__left,
     _core.rinses__water_ml,
+    _core.rinses__doubts,
     _core.rinses__cautions,
 )
 round_to = _core.round_to

@@ -16,10 +16,10 @@ binding_strips: recloth.BindingStrips[np.ufunc, np.ufunc]
 binding_width: np.ufunc
 bleach_dilution: recloth.BleachDilution[np.ufunc, np.ufunc]
 body_length_doubts: np.ufunc
-box_pleats: recloth.BoxPleats[np.ufunc, np.ufunc]
-box_pleats_count: recloth.BoxPleats[np.ufunc, np.ufunc]
-box_pleats_depth: recloth.BoxPleats[np.ufunc, np.ufunc]
-box_pleats_finished: recloth.BoxPleats[np.ufunc, np.ufunc]
+box_pleats: recloth.BoxPleats[np.ufunc, np.ufunc, np.ufunc]
+box_pleats_count: recloth.BoxPleats[np.ufunc, np.ufunc, np.ufunc]
+box_pleats_depth: recloth.BoxPleats[np.ufunc, np.ufunc, np.ufunc]
+box_pleats_finished: recloth.BoxPleats[np.ufunc, np.ufunc, np.ufunc]
 breadths: recloth.Breadths[np.ufunc, np.ufunc]
 button_diameter: np.ufunc
 button_for_hole: recloth.ButtonForHole[np.ufunc]
@@ -28,7 +28,7 @@ buttonhole: np.ufunc
 cap_ease: recloth.CapEase[np.ufunc]
 cap_for_ease: np.ufunc
 cap_width_bound: np.ufunc
-carried_liquor: np.ufunc
+carried_liquor: recloth.CarriedLiquor[np.ufunc, np.ufunc]
 casing: recloth.Casing[np.ufunc]
 ciede2000: np.ufunc
 circle_skirt: recloth.CircleSkirt[np.ufunc]
@@ -36,7 +36,7 @@ circle_skirt_fraction: recloth.CircleSkirtOnCloth[np.ufunc]
 circle_skirt_longest: recloth.CircleSkirtOnCloth[np.ufunc]
 cloth_mass: np.ufunc
 cloth_to_buy: np.ufunc
-component_check: recloth.ComponentCheck[np.ufunc]
+component_check: recloth.ComponentCheck[np.ufunc, np.ufunc]
 cover_mark: recloth.CoverMark[np.ufunc]
 cut_for_change: recloth.CutForChange[np.ufunc, np.ufunc]
 cut_state: recloth.CutState[np.ufunc]
@@ -64,12 +64,12 @@ gsm_from_ounces: np.ufunc
 head_opening: recloth.HeadOpening[np.ufunc]
 hem_on_curve: recloth.HemOnCurve[np.ufunc]
 hip_waist_drop: recloth.HipWaistDrop[np.ufunc, np.ufunc]
-holes_left: recloth.HolesLeft[np.ufunc, np.ufunc]
+holes_left: recloth.HolesLeft[np.ufunc, np.ufunc, np.ufunc]
 k_over_s: np.ufunc
-knife_pleats: recloth.KnifePleats[np.ufunc, np.ufunc]
-knife_pleats_count: recloth.KnifePleats[np.ufunc, np.ufunc]
-knife_pleats_depth: recloth.KnifePleats[np.ufunc, np.ufunc]
-knife_pleats_finished: recloth.KnifePleats[np.ufunc, np.ufunc]
+knife_pleats: recloth.KnifePleats[np.ufunc, np.ufunc, np.ufunc]
+knife_pleats_count: recloth.KnifePleats[np.ufunc, np.ufunc, np.ufunc]
+knife_pleats_depth: recloth.KnifePleats[np.ufunc, np.ufunc, np.ufunc]
+knife_pleats_finished: recloth.KnifePleats[np.ufunc, np.ufunc, np.ufunc]
 lab_from_srgb: recloth.Lab[np.ufunc]
 lab_from_xyz: recloth.Lab[np.ufunc]
 lacing: np.ufunc
@@ -94,14 +94,14 @@ relative_strength: np.ufunc
 remaining_width: np.ufunc
 repeats: recloth.Repeats[np.ufunc, np.ufunc]
 ribbing: recloth.Ribbing[np.ufunc]
-rinses: recloth.Rinses[np.ufunc, np.ufunc]
+rinses: recloth.Rinses[np.ufunc, np.ufunc, np.ufunc]
 round_to: np.ufunc
-ruffle: recloth.Ruffle[np.ufunc, np.ufunc]
+ruffle: recloth.Ruffle[np.ufunc, np.ufunc, np.ufunc]
 screen_level: np.ufunc
 seam_pleat: recloth.SeamPleat[np.ufunc]
 shaped_band: recloth.ShapedBand[np.ufunc]
 share: np.ufunc
-shirring: recloth.Shirring[np.ufunc, np.ufunc]
+shirring: recloth.Shirring[np.ufunc, np.ufunc, np.ufunc]
 shrink_pair: recloth.ShrinkPair[np.ufunc, np.ufunc]
 size_step: recloth.SizeStep[np.ufunc]
 skew: np.ufunc

@@ -136,7 +136,7 @@ impl<'py> Measures<'_, 'py> {
 
 /// The pieces and the doubts of a draft, one of the classes of `recloth.draft`.
 #[pyfunction]
-pub(crate) fn draft<'py>(measures: &Bound<'py, PyAny>) -> PyResult<(Bound<'py, PyTuple>, u32)> {
+pub(crate) fn draft<'py>(measures: &Bound<'py, PyAny>) -> PyResult<(Bound<'py, PyTuple>, u64)> {
     let py = measures.py();
     let kind = measures.get_type().name()?.to_string();
     let draft = Measures(measures).draft(&kind)?;

@@ -57,11 +57,11 @@ pub struct Draft {
     /// The pieces.
     pub pieces: Vec<Piece>,
     /// Doubts raised (bits of [`crate::doubt`]).
-    pub doubts: u32,
+    pub doubts: u64,
 }
 
 impl Draft {
-    pub(crate) fn new(pieces: Vec<Piece>, doubts: u32) -> Draft {
+    pub(crate) fn new(pieces: Vec<Piece>, doubts: u64) -> Draft {
         Draft { pieces, doubts }
     }
 }

@@ -51,6 +51,32 @@ pub(crate) fn join(at: Point, this: Arm, next: Arm, corner: Corner) -> Vec<Point
     }
 }
 
+/// The same at an inward corner, where both parallels simply cross and what is past is trimmed: by way of the corner
+/// itself. Only where an edge itself is moved, and its parallel would end short of its neighbour, it runs on past it.
+pub(crate) fn inward(at: Point, this: Arm, next: Arm, corner: Corner) -> Vec<Point> {
+    let (sin, cos) = turn(this, next);
+    let runs_on = |arm: Arm, other: Arm| {
+        let run = (other.width - arm.width * cos) / sin;
+        // Well past, and also where it would just reach: the neighbour may curve away.
+        let wanted = run.abs() < 100.0 * arm.width && arm.width > other.width;
+        let past = run > -0.5 * arm.width;
+        (wanted && past).then(|| arm.end(at) + arm.along * (1.5 * run.max(0.0) + arm.width))
+    };
+    if corner
+        == (Corner::Pointed {
+            limit: f64::INFINITY,
+        })
+    {
+        if let Some(past) = runs_on(this, next) {
+            return vec![past, at];
+        }
+        if let Some(past) = runs_on(next, this) {
+            return vec![at, past];
+        }
+    }
+    vec![at]
+}
+
 /// Sine and cosine of the angle by which the ring turns at the corner.
 fn turn(a: Arm, b: Arm) -> (f64, f64) {
     (dot(a.along, b.out), dot(a.out, b.out))
@@ -62,6 +88,15 @@ fn pointed(at: Point, a: Arm, b: Arm, limit: f64) -> Vec<Point> {
     // How far each cut line runs past its square end to the point where both meet.
     let a_run = (b.width - a.width * cos) / sin;
     let b_run = (a.width - b.width * cos) / sin;
+    // No limit is asked where an edge itself is moved: the other runs on, well past where both meet, and what it passes is
+    // trimmed.
+    let past = limit.is_infinite() && a_run.min(b_run) > -100.0 * a.width.max(b.width);
+    if past && b_run < 0.0 && b.width > 0.0 {
+        return vec![a_end + a.along * (1.5 * a_run + b.width)];
+    }
+    if past && a_run < 0.0 && a.width > 0.0 {
+        return vec![b_end + b.along * (1.5 * b_run + a.width)];
+    }
     // Where one allowance is so much wider that the other's cut line runs into its end: a step.
     if b_run < 0.0 {
         return vec![a_end + a.along * (a.width * sin / cos)];

@@ -66,6 +66,16 @@ impl Curve {
         }
     }
 
+    /// The same curve between ends that are as good as its own.
+    pub(crate) fn between(mut self, start: Point, end: Point) -> Curve {
+        self.set_start(start);
+        match &mut self {
+            Curve::Segment(segment) => segment.end = end,
+            Curve::Cubic(cubic) => cubic.p3 = end,
+        }
+        self
+    }
+
     /// The same, walked the other way.
     pub fn reversed(&self) -> Curve {
         match self {
@@ -106,6 +116,41 @@ impl Curve {
         match self {
             Curve::Segment(segment) => segment.end_tangent(),
             Curve::Cubic(cubic) => cubic_tangent(cubic, 1.0),
+        }
+    }
+
+    /// The part from one distance to another (mm from the start, held to its ends).
+    pub fn part(&self, from: f64, to: f64) -> Curve {
+        match self {
+            Curve::Segment(segment) => {
+                let span = segment.length();
+                let (from, to) = (from.max(0.0).min(span), to.max(0.0).min(span));
+                let mut part = segment.part(from, to);
+                // The ends themselves, so that neighbours still meet.
+                if from == 0.0 {
+                    part.start = segment.start;
+                }
+                if to == span {
+                    part.end = segment.end;
+                }
+                Curve::Segment(part)
+            }
+            Curve::Cubic(cubic) => {
+                let ends = [from, to].map(|distance| cubic_parameter(cubic, distance));
+                Curve::Cubic(cubic_part(cubic, ends))
+            }
+        }
+    }
+
+    /// How far a point is from the curve (mm), and the place nearest to it, as a distance from the start (mm).
+    pub fn nearest(&self, point: impl Into<Point>) -> (f64, f64) {
+        let point = point.into();
+        match self {
+            Curve::Segment(segment) => segment.nearest(point),
+            Curve::Cubic(cubic) => {
+                let t = cubic_nearest(cubic, point);
+                (length(cubic.eval(t) - point), cubic_length(cubic, t))
+            }
         }
     }
 
@@ -269,6 +314,51 @@ fn cubic_parameter(c: &CubicBez, distance: f64) -> f64 {
         };
     }
     t
+}
+
+/// The part between two parameters: the same curve, with steering points a third along its new ends' derivatives.
+fn cubic_part(c: &CubicBez, [from, to]: [f64; 2]) -> CubicBez {
+    let third = (to - from) / 3.0;
+    let (start, end) = (c.eval(from), c.eval(to));
+    CubicBez::new(
+        if from == 0.0 { c.p0 } else { start },
+        start + cubic_derivative(c, from) * third,
+        end - cubic_derivative(c, to) * third,
+        if to == 1.0 { c.p3 } else { end },
+    )
+}
+
+/// Parameter of the place nearest to a point: the best of even steps, then narrowed by thirds.
+fn cubic_nearest(c: &CubicBez, point: Point) -> f64 {
+    const STEPS: u32 = 64;
+    let away = |t: f64| {
+        let gap = c.eval(t) - point;
+        gap.x * gap.x + gap.y * gap.y
+    };
+    let place = |step: u32| f64::from(step) / f64::from(STEPS);
+    let mut best = 0;
+    for step in 1..=STEPS {
+        if away(place(step)) < away(place(best)) {
+            best = step;
+        }
+    }
+    let (mut low, mut high) = (place(best.saturating_sub(1)), place((best + 1).min(STEPS)));
+    for _ in 0..80 {
+        let third = (high - low) / 3.0;
+        if away(low + third) <= away(high - third) {
+            high -= third;
+        } else {
+            low += third;
+        }
+    }
+    // The ends are reached exactly.
+    let mut nearest = (low + high) / 2.0;
+    for end in [0.0, 1.0] {
+        if away(end) <= away(nearest) {
+            nearest = end;
+        }
+    }
+    nearest
 }
 
 #[cfg(test)]

@@ -2,7 +2,6 @@
 
 use alloc::string::String;
 use alloc::vec::Vec;
-use core::f64::consts::FRAC_PI_2;
 use kurbo::{BezPath, Point, Rect};
 
 use super::cross::crossings;
@@ -125,26 +124,9 @@ pub(crate) fn segments_path<'a>(
             path.line_to(segment.end);
             continue;
         }
-        // A cubic over an arc of angle a, steered 4/3 tan(a/4) of the radius along its tangents, strays outward by
-        // r · 4/27 · sin⁶(a/4) / cos²(a/4) at most; cos²(22.5°) is over 0.85.
-        let radius = segment.radius();
-        let sixth = tolerance.max(1e-9) / radius * (27.0 / 4.0) * 0.85;
-        let largest = (4.0 * libm::cbrt(libm::sqrt(sixth))).min(FRAC_PI_2);
-        let parts = segment.parts(largest);
-        let span = segment.length();
-        for part in 0..parts {
-            let at = |index: u32| span * f64::from(index) / f64::from(parts);
-            let mut arc = segment.part(at(part), at(part + 1));
-            if part + 1 == parts {
-                arc.end = segment.end;
-            }
-            let reach = 4.0 / 3.0 * arc.bulge.abs() * arc.radius();
-            path.curve_to(
-                arc.start + arc.start_tangent() * reach,
-                arc.end - arc.end_tangent() * reach,
-                arc.end,
-            );
-        }
+        segment.as_cubics(tolerance.max(1e-9), |[_, first, second, end]| {
+            path.curve_to(first, second, end);
+        });
     }
     path.close_path();
     path
@@ -154,7 +136,7 @@ pub(crate) fn segments_path<'a>(
 const MOST_TRIED: usize = 32;
 
 /// How wide the allowance of an edge is on the side looked at.
-type Width<'a> = dyn Fn(&Edge) -> f64 + 'a;
+pub(crate) type Width<'a> = dyn Fn(&Edge) -> f64 + 'a;
 
 impl Piece {
     /// The line to cut along: every edge at its allowance outside the seam line, or where it is drawn if it is
@@ -214,7 +196,20 @@ impl Piece {
 
     /// The parallel outside the drawn ring; empty where there is none.
     fn outer(&self, tolerance: f64, width: &Width) -> Vec<CutSegment> {
-        let parts = self.parts(tolerance / 2.0, width);
+        self.outer_with(tolerance, width, None)
+    }
+
+    /// The same, with one corner treatment in place of the edges' own.
+    pub(crate) fn outer_with(
+        &self,
+        tolerance: f64,
+        width: &Width,
+        corner: Option<Corner>,
+    ) -> Vec<CutSegment> {
+        let mut parts = self.parts(tolerance / 2.0, width);
+        for part in &mut parts {
+            part.corner = part.corner.map(|own| corner.unwrap_or(own));
+        }
         trim(&raw(&parts), 0)
             .into_iter()
             .map(|bits| (ring::area(bits.iter().map(|bit| &bit.segment)), bits))
@@ -225,7 +220,17 @@ impl Piece {
     }
 
     /// The parallel inside the drawn ring; empty where there is none, or several rings.
-    fn inner(&self, tolerance: f64, width: &Width) -> Vec<CutSegment> {
+    pub(crate) fn inner(&self, tolerance: f64, width: &Width) -> Vec<CutSegment> {
+        self.inner_with(tolerance, width, Corner::default())
+    }
+
+    /// The same, with this treatment of inward corners.
+    pub(crate) fn inner_with(
+        &self,
+        tolerance: f64,
+        width: &Width,
+        corner: Corner,
+    ) -> Vec<CutSegment> {
         let mut parts = self.parts(tolerance / 2.0, width);
         // Walked the other way the piece's inside lies to the right, and everything but the piece is covered.
         parts.reverse();
@@ -235,7 +240,7 @@ impl Piece {
         let ends: Vec<bool> = parts.iter().map(|part| part.corner.is_some()).collect();
         let count = parts.len();
         for (index, part) in parts.iter_mut().enumerate() {
-            part.corner = ends[(index + 1) % count].then(Corner::default);
+            part.corner = ends[(index + 1) % count].then_some(corner);
         }
         let mut rings: Vec<Vec<Bit>> = trim(&raw(&parts), 1)
             .into_iter()

@@ -142,7 +142,7 @@ impl Piece {
 }
 
 /// Reflection about the line through two points.
-fn reflection(a: Point, b: Point) -> Affine {
+pub(crate) fn reflection(a: Point, b: Point) -> Affine {
     let u = unit(b - a);
     let (c, s) = (u.x * u.x - u.y * u.y, 2.0 * u.x * u.y);
     let turned = Vec2::new(c * a.x + s * a.y, s * a.x - c * a.y);
@@ -150,7 +150,7 @@ fn reflection(a: Point, b: Point) -> Affine {
 }
 
 /// The turn and shift that lays `from` on `to`, and the direction to `from_far` on that to `to_far`.
-fn laying(from: Point, from_far: Point, to: Point, to_far: Point) -> Affine {
+pub(crate) fn laying(from: Point, from_far: Point, to: Point, to_far: Point) -> Affine {
     let (u, v) = (unit(from_far - from), unit(to_far - to));
     let (c, s) = (dot(u, v), cross(u, v));
     let turned = Vec2::new(c * from.x - s * from.y, s * from.x + c * from.y);

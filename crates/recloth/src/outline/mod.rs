@@ -24,28 +24,46 @@
 //! # Ok::<(), recloth::Error>(())
 //! ```
 
+mod cap;
 mod corner;
 mod cross;
 mod curve;
 mod cut_line;
 mod edge;
+mod facing;
 mod fit;
+mod join;
 mod mark;
 mod mirror;
 mod parallel;
 mod piece;
+mod place;
+mod region;
 mod ring;
+mod scale;
 mod segment;
+mod shift;
+mod split;
+mod spread;
+mod swing;
+mod symmetry;
 mod vector;
 mod walk;
 
 pub use curve::Curve;
 pub use cut_line::{CutLine, CutNotch, CutSegment};
 pub use edge::{Corner, Drawn, Edge, Notch, POINT_LIMIT, Role};
+pub use facing::Facing;
+pub use join::Joined;
 pub use mark::{Dart, Mark};
 pub use piece::{Cutting, Hand, Piece, sentence};
+pub use place::Place;
 pub use segment::Segment;
-pub use walk::{Walk, WalkNotch, Way};
+pub use split::NewSeam;
+pub use spread::Slash;
+pub use swing::Opening;
+pub use symmetry::Symmetry;
+pub use walk::{Walk, WalkNotch, WalkSection, Way};
 
 #[cfg(test)]
 mod tests;

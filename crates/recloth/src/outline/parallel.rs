@@ -8,7 +8,7 @@
 use alloc::vec::Vec;
 use kurbo::{Point, Rect};
 
-use super::corner::{Arm, join};
+use super::corner::{Arm, inward, join};
 use super::cross::{boxes_meet, crossings};
 use super::edge::Corner;
 use super::ring::winding_boxed;
@@ -39,6 +39,8 @@ pub(crate) struct Bit {
 const SHORTEST: f64 = 1e-9;
 /// How far to the sides of a part is looked to see what it borders (mm).
 const ASIDE: f64 = 1e-7;
+/// A spike narrower than this is cut off (mm).
+const SPIKE: f64 = 1e-5;
 /// Parts are linked over gaps up to this (mm), which crossings at a small angle leave.
 const LINK: f64 = 1e-3;
 
@@ -89,7 +91,9 @@ pub(crate) fn raw(parts: &[Part]) -> Vec<Bit> {
         chain.to(this.end(corner));
         let turn = cross(out, next_out);
         if turn < -1e-9 || (turn < 0.0 && dot(out, next_out) > 0.0) {
-            chain.to(corner);
+            for point in inward(corner, this, after, part.corner.unwrap_or_default()) {
+                chain.to(point);
+            }
         } else if (turn > 1e-9 || dot(out, next_out) < 0.0)
             && part.distance.max(next.distance) > 0.0
         {
@@ -174,8 +178,36 @@ impl Chain {
                 last.segment.end = first;
             }
         }
-        self.bits
+        without_spikes(self.bits)
     }
+}
+
+/// The ring without lines that run on into one that comes back along them, one of both a corner's: an edge that ends
+/// square to its neighbour leaves such a spike along it. It covers nothing, and borders nothing that can be told from it.
+fn without_spikes(mut ring: Vec<Bit>) -> Vec<Bit> {
+    while let Some(at) = (0..ring.len()).find(|&at| folds_back(&ring, at)) {
+        let next = (at + 1) % ring.len();
+        let (a, b) = (ring[at].segment, ring[next].segment);
+        if b.length() <= a.length() {
+            ring[at].segment.end = b.end;
+            ring.remove(next);
+        } else {
+            ring[next].segment.start = a.start;
+            ring.remove(at);
+        }
+    }
+    ring
+}
+
+fn folds_back(ring: &[Bit], at: usize) -> bool {
+    let (a, b) = (&ring[at], &ring[(at + 1) % ring.len()]);
+    let corner = ring.len() > 3 && (a.edge.is_none() || b.edge.is_none());
+    if !(corner && a.segment.is_line() && b.segment.is_line()) {
+        return false;
+    }
+    let (u, v) = (a.segment.end_tangent(), b.segment.start_tangent());
+    let shorter = a.segment.length().min(b.segment.length());
+    dot(u, v) < 0.0 && cross(u, v).abs() * shorter < SPIKE
 }
 
 /// A stretch of one bit of a raw ring between two crossings.

@@ -290,6 +290,34 @@ impl Segment {
         points.push(self.end);
     }
 
+    /// Calls `found` with the ends and steering points of cubics that follow the arc within `tolerance` (mm), in order.
+    pub(crate) fn as_cubics(&self, tolerance: f64, mut found: impl FnMut([Point; 4])) {
+        // A cubic over an arc of angle a, steered 4/3 tan(a/4) of the radius along its tangents, strays outward by
+        // r · 4/27 · sin⁶(a/4) / cos²(a/4) at most; cos²(22.5°) is over 0.85.
+        let sixth = tolerance / self.radius() * (27.0 / 4.0) * 0.85;
+        let largest = (4.0 * libm::cbrt(libm::sqrt(sixth))).min(FRAC_PI_2);
+        let parts = self.parts(largest);
+        let span = self.length();
+        let at = |index: u32| span * f64::from(index) / f64::from(parts);
+        let mut start = self.start;
+        for part in 0..parts {
+            let mut arc = self.part(at(part), at(part + 1));
+            arc.start = start;
+            if part + 1 == parts {
+                arc.end = self.end;
+            }
+            let reach = 4.0 / 3.0 * arc.bulge.abs() * arc.radius();
+            let first = arc.start + arc.start_tangent() * reach;
+            found([
+                arc.start,
+                first,
+                arc.end - arc.end_tangent() * reach,
+                arc.end,
+            ]);
+            start = arc.end;
+        }
+    }
+
     /// Number of equal parts that each sweep at most `largest` radians; from 1 to 100 000.
     pub(crate) fn parts(&self, largest: f64) -> u32 {
         let parts = libm::ceil(self.sweep().abs() / largest);

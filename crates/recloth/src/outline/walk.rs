@@ -1,10 +1,13 @@
 //! Walking one edge along another: do they match, length and notch for notch?
 
+use core::f64::consts::PI;
+
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::edge::Edge;
+use super::edge::{Edge, Role};
 use super::piece::Piece;
+use super::swing::angle;
 use crate::Error;
 
 /// Which way the other edges run where both are sewn together.
@@ -32,6 +35,50 @@ pub struct Walk {
     pub difference: f64,
     /// The notches in the order met, then those that only the other edges have.
     pub notches: Vec<WalkNotch>,
+    /// Kink of the edges that run on across the seam where the walk starts, once it is sewn (degrees): 0 where they run
+    /// on smoothly, positive for a peak, negative for a dent. None where one of them lies on a fold.
+    pub start_kink_deg: Option<f64>,
+    /// The same where the walk ends.
+    pub end_kink_deg: Option<f64>,
+}
+
+/// A part of a walk, from one notch that both sides have, or the start, to the next, or the end.
+#[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct WalkSection {
+    /// Name of the notch at its end; none at the end of the walk.
+    pub to: Option<String>,
+    /// Length of these edges (mm).
+    pub length: f64,
+    /// Length of the other edges (mm); negative where their notches come in another order.
+    pub other_length: f64,
+    /// `length - other_length` (mm): what must be eased in, if positive.
+    pub difference: f64,
+}
+
+impl Walk {
+    /// The walk from notch to notch: where the ease lies.
+    pub fn sections(&self) -> Vec<WalkSection> {
+        let paired = self
+            .notches
+            .iter()
+            .filter_map(|notch| Some((Some(notch.name.clone()), notch.distance?, notch.other?)));
+        let mut last = (0.0, 0.0);
+        paired
+            .chain([(None, self.length, self.other_length)])
+            .map(|(to, distance, other)| {
+                let (length, other_length) = (distance - last.0, other - last.1);
+                last = (distance, other);
+                WalkSection {
+                    to,
+                    length,
+                    other_length,
+                    difference: length - other_length,
+                }
+            })
+            .collect()
+    }
 }
 
 /// A notch met on a walk. Distances are from where the walk starts.
@@ -56,7 +103,8 @@ impl WalkNotch {
 
 impl Piece {
     /// Walks edges of this piece along edges of another, by the drawn lines. Edges are listed in the order they are met;
-    /// the other's run `way`. Notches are paired by name, the first with the first.
+    /// the other's run `way`. Notches are paired by name, the first with the first. At both ends it is asked whether the
+    /// edges beside the seam run on smoothly once it is sewn.
     ///
     /// # Errors
     /// `Count`: no `edges` or `other_edges`. `OutOfRange`: no such `edge`.
@@ -74,6 +122,9 @@ impl Piece {
     /// let walk = strip(300.0)?.walk(&[0], &strip(290.0)?, &[0], Way::Against)?;
     /// assert_eq!(walk.difference, 10.0);
     /// assert_eq!(walk.notches[0].difference(), Some(5.0));
+    /// assert_eq!(walk.sections()[0].difference, 5.0);
+    /// // Both strips end square to the seam, so their ends run on in one line.
+    /// assert_eq!((walk.start_kink_deg, walk.end_kink_deg), (Some(0.0), Some(0.0)));
     /// # Ok::<(), recloth::Error>(())
     /// ```
     pub fn walk(
@@ -111,7 +162,46 @@ impl Piece {
             other_length,
             difference: length - other_length,
             notches,
+            start_kink_deg: kink(
+                self.corner_before(edges[0]),
+                match way {
+                    Way::Against => other.corner_after(other_edges[0]),
+                    Way::Along => other.corner_before(other_edges[0]),
+                },
+            ),
+            end_kink_deg: kink(
+                self.corner_after(edges[edges.len() - 1]),
+                match way {
+                    Way::Against => other.corner_before(other_edges[other_edges.len() - 1]),
+                    Way::Along => other.corner_after(other_edges[other_edges.len() - 1]),
+                },
+            ),
         })
+    }
+}
+
+/// Kink of the edge that two corners make when they are sewn side by side (degrees), from their inner angles in radians.
+fn kink(corner: Option<f64>, other: Option<f64>) -> Option<f64> {
+    Some((PI - corner? - other?).to_degrees())
+}
+
+impl Piece {
+    /// Inner angle of the corner where an edge starts, in radians; none beside a fold.
+    fn corner_before(&self, edge: usize) -> Option<f64> {
+        let count = self.edges().len();
+        self.inner_angle((edge + count - 1) % count, edge, (edge + count - 1) % count)
+    }
+
+    /// Inner angle of the corner where an edge ends, in radians; none beside a fold.
+    fn corner_after(&self, edge: usize) -> Option<f64> {
+        let next = (edge + 1) % self.edges().len();
+        self.inner_angle(edge, next, next)
+    }
+
+    fn inner_angle(&self, first: usize, second: usize, neighbour: usize) -> Option<f64> {
+        let [a, b] = [first, second].map(|index| &self.edges()[index].curve);
+        let turn = angle(a.end_tangent(), b.start_tangent());
+        (self.edges()[neighbour].role != Role::Fold).then_some(PI - turn)
     }
 }
 

@@ -39,7 +39,7 @@ pub(super) fn docstring(function: &Function, base: &Base, indent: &str) -> Strin
     for part in parts(function) {
         let ty = if part.list {
             "array"
-        } else if part.whole {
+        } else if part.rust_type != "f64" {
             "int"
         } else {
             "float"

@@ -5,7 +5,7 @@ use std::fmt::Write as _;
 use super::record::{is_record, ufunc_name};
 use crate::{
     emit::{Code, HEADER},
-    spec::{AnswerKind, Argument, Function, Items, Kind, Spec, plain, snake, with_detail},
+    spec::{AnswerKind, Argument, Field, Function, Items, Kind, Spec, plain, snake, with_detail},
 };
 
 /// `bindings/python/src/generated.rs`.
@@ -15,7 +15,7 @@ pub(crate) fn library(spec: &Spec) -> Code {
         "use numpy::{IntoPyArray, PyReadonlyArray1};\n\
          use pyo3::{prelude::*, IntoPyObjectExt};\n\
          use recloth::Error;\n\
-         use crate::{door, ufunc::{Scalar, add_every, add_one, add_status}};\n",
+         use crate::{door, ufunc::{Scalar, Type, add_every, add_one, add_status}};\n",
     );
     for choice in &spec.choices {
         let path = format!("recloth::{}::{}", choice.module, choice.name);
@@ -105,21 +105,25 @@ fn scalar(function: &Function, code: &mut String) {
     let name = &function.name;
     let inputs = function.arguments.len();
     let outputs = function.answer.fields.len();
-    let whole: Vec<_> = function
+    let types: Vec<_> = function
         .answer
         .fields
         .iter()
-        .map(|field| field.whole.to_string())
+        .map(|field| match field.rust_type() {
+            "f64" => "Type::Number",
+            "u32" => "Type::Count",
+            _ => "Type::Bits",
+        })
         .collect();
     // In braces it is no value, so that an argument may have its name.
     let _ = writeln!(
         code,
         "/// `{path}`.\n#[allow(non_camel_case_types)]\nstruct {name} {{}}\n\
          impl Scalar<{inputs}, {outputs}> for {name} {{\n\
-         const WHOLE: [bool; {outputs}] = [{}];\n\
+         const TYPES: [Type; {outputs}] = [{}];\n\
          #[inline]\nfn call(given: [f64; {inputs}]) -> Result<[f64; {outputs}], Error> {{\n\
          let [{}] = given;",
-        whole.join(", "),
+        types.join(", "),
         names(function).join(", "),
         path = function.path(),
     );
@@ -140,9 +144,9 @@ fn scalar(function: &Function, code: &mut String) {
             .answer
             .fields
             .iter()
-            .map(|field| wide(&format!("answer.{}", field.name), field.whole))
+            .map(|field| wide(&format!("answer.{}", field.name), field))
             .collect(),
-        _ => vec![wide("answer", function.answer.fields[0].whole)],
+        _ => vec![wide("answer", &function.answer.fields[0])],
     };
     let _ = writeln!(code, "Ok([{}])\n}}\n}}", values.join(", "));
     let parameters: Vec<_> = function
@@ -170,7 +174,7 @@ fn scalar(function: &Function, code: &mut String) {
         .enumerate()
         .map(|(place, field)| {
             if field.whole {
-                format!("answer[{place}] as u32")
+                format!("answer[{place}] as u64")
             } else {
                 format!("answer[{place}]")
             }
@@ -188,11 +192,12 @@ fn paren(value: &str) -> String {
     format!("({value})")
 }
 
-fn wide(value: &str, whole: bool) -> String {
-    if whole {
-        format!("f64::from({value})")
-    } else {
-        value.to_owned()
+/// Every answer crosses as a float: a set of bits too, which has at most 53.
+fn wide(value: &str, field: &Field) -> String {
+    match field.rust_type() {
+        "f64" => value.to_owned(),
+        "u32" => format!("f64::from({value})"),
+        _ => format!("{value} as f64"),
     }
 }
 

@@ -36,7 +36,8 @@ fn capital(word: &str) -> String {
 pub(super) struct Part {
     pub(super) name: String,
     pub(super) list: bool,
-    pub(super) whole: bool,
+    /// `f64`, `u32` or `u64`.
+    pub(super) rust_type: &'static str,
     pub(super) meaning: String,
 }
 
@@ -44,13 +45,13 @@ pub(super) fn parts(function: &Function) -> Vec<Part> {
     let fills = function.fills().map(|fill| Part {
         name: fill.name.clone(),
         list: true,
-        whole: false,
+        rust_type: "f64",
         meaning: with_detail(&fill.meaning, &fill.unit, ""),
     });
     let fields = function.answer.fields.iter().map(|field| Part {
         name: field.name.clone(),
         list: false,
-        whole: field.whole,
+        rust_type: field.rust_type(),
         meaning: with_detail(&field.meaning, &field.unit, ""),
     });
     fills.chain(fields).collect()

@@ -10,7 +10,7 @@ use super::{
 };
 use crate::{
     emit::Code,
-    spec::{Answer, AnswerKind, Argument, Function, Kind, Spec},
+    spec::{Answer, AnswerKind, Argument, Field, Function, Kind, Spec},
     vectors::Base,
 };
 
@@ -20,7 +20,7 @@ pub(crate) fn stub(spec: &Spec, hand: &str, base: &Base) -> Code {
         "{NOTE}from collections.abc import Sequence\nfrom enum import IntEnum\n\
          from typing import Any, Generic, NamedTuple, TypeVar, overload\n\n\
          import numpy as np\nfrom numpy._typing import _ArrayLikeFloat_co\nfrom numpy.typing import NDArray\n\n{hand}\n\
-         _N = TypeVar(\"_N\")\n_W = TypeVar(\"_W\")\n"
+         _N = TypeVar(\"_N\")\n_C = TypeVar(\"_C\")\n_B = TypeVar(\"_B\")\n"
     );
     for choice in &spec.choices {
         let _ = writeln!(code, "\nclass {}(IntEnum):", choice.name);
@@ -36,18 +36,17 @@ pub(crate) fn stub(spec: &Spec, hand: &str, base: &Base) -> Code {
     for (name, function) in records(spec) {
         let parts = parts(function);
         let generic = if function.is_scalar() {
-            generic(&function.answer)
+            format!(", Generic[{}]", join(&function.answer, |var| var.name))
         } else {
-            ""
+            String::new()
         };
         let _ = writeln!(code, "\nclass {name}(NamedTuple{generic}):");
         for part in parts {
-            let ty = match (part.list, part.whole, function.is_scalar()) {
-                (true, ..) => "NDArray[np.float64]",
-                (_, true, true) => "_W",
-                (_, false, true) => "_N",
-                (_, true, false) => "int",
-                (_, false, false) => "float",
+            let var = type_var(part.rust_type);
+            let ty = match (part.list, function.is_scalar()) {
+                (true, _) => "NDArray[np.float64]",
+                (_, true) => var.name,
+                (_, false) => var.one,
             };
             // Two names that every tuple has as methods.
             let hides = matches!(part.name.as_str(), "count" | "index");
@@ -89,25 +88,54 @@ fn hand_name(line: &str) -> Option<&str> {
     (declares && end > 0 && !hidden).then(|| &rest[..end])
 }
 
-fn generic(answer: &Answer) -> &'static str {
-    match (
-        answer.fields.iter().any(|field| !field.whole),
-        answer.fields.iter().any(|field| field.whole),
-    ) {
-        (true, true) => ", Generic[_N, _W]",
-        (false, true) => ", Generic[_W]",
-        _ => ", Generic[_N]",
-    }
+/// What stands for an answer of one Rust type in a generic record, and what it is for numbers and for arrays.
+pub(super) struct TypeVar {
+    rust_type: &'static str,
+    name: &'static str,
+    one: &'static str,
+    many: &'static str,
 }
 
-/// The named tuple of a function, with these types for its numbers and its whole numbers.
-pub(super) fn of_generic(function: &Function, number: &str, whole: &str) -> String {
-    let inner = match generic(&function.answer) {
-        ", Generic[_N, _W]" => format!("{number}, {whole}"),
-        ", Generic[_W]" => whole.to_owned(),
-        _ => number.to_owned(),
+const TYPE_VARS: [TypeVar; 3] = [
+    TypeVar {
+        rust_type: "f64",
+        name: "_N",
+        one: "float",
+        many: "NDArray[np.float64]",
+    },
+    TypeVar {
+        rust_type: "u32",
+        name: "_C",
+        one: "int",
+        many: "NDArray[np.uint32]",
+    },
+    TypeVar {
+        rust_type: "u64",
+        name: "_B",
+        one: "int",
+        many: "NDArray[np.uint64]",
+    },
+];
+
+fn type_var(rust_type: &str) -> &'static TypeVar {
+    let known = TYPE_VARS.iter().find(|var| var.rust_type == rust_type);
+    known.unwrap_or(&TYPE_VARS[0])
+}
+
+/// One word for each type of the record, in the order of the variables.
+fn join(answer: &Answer, word: impl Fn(&TypeVar) -> &'static str) -> String {
+    let used = |var: &&TypeVar| {
+        let mut types = answer.fields.iter().map(Field::rust_type);
+        types.any(|ty| ty == var.rust_type)
     };
-    format!("{}[{inner}]", record_name(function))
+    let words: Vec<_> = TYPE_VARS.iter().filter(used).map(word).collect();
+    words.join(", ")
+}
+
+/// The named tuple of a function, with these types for its numbers, counts and bits.
+pub(super) fn of_generic(function: &Function, word: impl Fn(&TypeVar) -> &'static str) -> String {
+    let types = join(&function.answer, word);
+    format!("{}[{types}]", record_name(function))
 }
 
 fn stub_function(function: &Function, base: &Base, code: &mut String) {
@@ -145,14 +173,11 @@ fn stub_function(function: &Function, base: &Base, code: &mut String) {
             (_, false) => ": float".into(),
             (_, true) => ": _ArrayLikeFloat_co".into(),
         };
-        let number = if many { "NDArray[np.float64]" } else { "float" };
-        let whole = if many { "NDArray[np.uint32]" } else { "int" };
+        let word = |var: &TypeVar| if many { var.many } else { var.one };
         let returns = if is_record(function) {
-            of_generic(function, number, whole)
-        } else if function.answer.kind == AnswerKind::Count {
-            whole.into()
+            of_generic(function, word)
         } else {
-            number.into()
+            join(&function.answer, word)
         };
         // A float is array-like too: the first overload that fits is meant.
         let ignore = if many {

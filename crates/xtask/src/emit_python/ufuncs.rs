@@ -65,7 +65,7 @@ pub(crate) fn ufuncs_stub(spec: &Spec) -> Code {
     let mut code = format!("{NOTE}import numpy as np\nimport recloth\n\n");
     for function in scalar_functions(spec) {
         let ty = match is_record(function) {
-            true => format!("recloth.{}", of_generic(function, "np.ufunc", "np.ufunc")),
+            true => format!("recloth.{}", of_generic(function, |_| "np.ufunc")),
             false => "np.ufunc".into(),
         };
         let _ = writeln!(code, "{}: {ty}", function.name);

@@ -4,7 +4,7 @@ use std::path::PathBuf;
 
 use super::run::{Context, Count, counted, quiet};
 
-const STRICT: &[&str] = &["-Wall", "-Wextra", "-Wpedantic", "-Werror", "-g"];
+pub(crate) const STRICT: &[&str] = &["-Wall", "-Wextra", "-Wpedantic", "-Werror", "-g"];
 const SANITIZED: &[&str] = &[
     "-fsanitize=address,undefined",
     "-fno-sanitize-recover=all",

@@ -1,10 +1,21 @@
 //! Machines without an operating system: the core for wasm32, and the C library for a Cortex-M0
 //! linked into a C program against recloth.h.
 
+use std::path::PathBuf;
+
 use super::run::{Context, Count, output, quiet};
 
 const WASM: &str = "wasm32-unknown-unknown";
 const CORTEX: &str = "thumbv6m-none-eabi";
+
+/// Builds the C library without std for a machine; where it lies.
+pub(crate) fn archive(context: &Context, target: &str) -> Result<PathBuf, String> {
+    quiet(context.cargo(&format!(
+        "rustc --quiet --profile device -p recloth-c --no-default-features --target {target} \
+         --crate-type staticlib"
+    )))?;
+    Ok(context.target.join(target).join("device/librecloth.a"))
+}
 
 pub(crate) fn tests(context: &Context) -> Result<Count, String> {
     for target in [WASM, CORTEX] {
@@ -19,10 +30,7 @@ pub(crate) fn tests(context: &Context) -> Result<Count, String> {
             "build --quiet --release -p recloth --target {WASM} {features}"
         )))?;
     }
-    quiet(context.cargo(&format!(
-        "rustc --quiet --release -p recloth-c --no-default-features --target {CORTEX} --crate-type staticlib"
-    )))?;
-    let archive = context.target.join(CORTEX).join("release/librecloth.a");
+    let archive = archive(context, CORTEX)?;
     let program = context.fresh("device")?.join("program.elf");
     // zig, from requirements.txt, is a C compiler for every target that needs nothing installed.
     let mut link = context.command(context.python()?, ["-m", "ziglang", "cc"]);

@@ -5,6 +5,7 @@ use std::{path::Path, time::Instant};
 mod c;
 mod device;
 mod doors;
+mod machines;
 mod python;
 mod run;
 mod rust;
@@ -26,6 +27,7 @@ const SECTIONS: &[Section] = &[
     ("python", python::tests),
     ("stubs", python::stubs),
     ("doors", doors::tests),
+    ("machines", machines::tests),
     ("oracles", python::oracles),
     ("book", python::book),
     ("demo", rust::demo),

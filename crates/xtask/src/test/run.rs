@@ -170,11 +170,14 @@ impl Context {
         quiet(self.command("rustup", ["target", "add", target]))
     }
 
-    /// Finds a program, installing its Debian package where that is allowed: as root under CI.
+    /// Finds a program (with the words it must take), installing its Debian package where that is
+    /// allowed: as root under CI.
     pub(crate) fn program(&self, name: &str, package: &str) -> Result<(), String> {
         static UPDATED: OnceLock<Result<(), String>> = OnceLock::new();
         let found = || {
-            Command::new(name)
+            let mut words = name.split_whitespace();
+            Command::new(words.next().unwrap_or_default())
+                .args(words)
                 .arg("--version")
                 .output()
                 .is_ok_and(|run| run.status.success())

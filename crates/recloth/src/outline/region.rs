@@ -1,0 +1,167 @@
+//! A piece cut into regions that are moved apart, and what becomes of its marks.
+
+use alloc::vec::Vec;
+use kurbo::{Affine, Line, Point};
+
+use super::cross::crossings;
+use super::curve::Curve;
+use super::edge::Edge;
+use super::fit::fit;
+use super::mark::{Dart, Mark};
+use super::piece::Piece;
+use super::ring;
+use super::segment::Segment;
+use crate::{Error, ErrorKind};
+
+/// How near arcs follow a cubic where it is asked on which side a mark lies (mm).
+const FINE: f64 = 1e-3;
+
+/// A part of a piece between cuts, and how it moves.
+pub(crate) struct Region {
+    /// The edges of the piece that border it, in order, as they were.
+    pub(crate) edges: Vec<Edge>,
+    /// Its whole border.
+    border: Vec<Segment>,
+    /// Where it goes: a turn and a shift.
+    pub(crate) motion: Affine,
+}
+
+impl Region {
+    /// A region of these edges, closed by these cuts, each a list of corners from the end of the edges on.
+    pub(crate) fn new(edges: Vec<Edge>, cut: &[Segment], motion: Affine) -> Region {
+        let mut border = Vec::new();
+        for edge in &edges {
+            fit(&edge.curve, FINE, &mut border);
+        }
+        border.extend_from_slice(cut);
+        Region {
+            edges,
+            border,
+            motion,
+        }
+    }
+
+    /// The edges where they go.
+    pub(crate) fn moved(&self) -> impl Iterator<Item = Edge> {
+        self.edges.iter().map(|edge| Edge {
+            curve: edge.curve.moved(self.motion, false),
+            ..edge.clone()
+        })
+    }
+
+    /// Length of its edges (mm).
+    pub(crate) fn length(&self) -> f64 {
+        self.edges.iter().map(Edge::length).sum()
+    }
+
+    /// How far outside it a point lies (mm); 0 within.
+    pub(crate) fn outside(&self, point: Point) -> f64 {
+        if ring::winding(&self.border, point) != 0 {
+            return 0.0;
+        }
+        let off = self.border.iter().map(|part| part.nearest(point).0);
+        off.fold(f64::INFINITY, f64::min)
+    }
+}
+
+/// The region that holds a point, or else the nearest.
+fn holding(regions: &[Region], point: Point) -> usize {
+    let mut best = (0, f64::INFINITY);
+    for (index, region) in regions.iter().enumerate() {
+        let off = region.outside(point);
+        if off < best.1 {
+            best = (index, off);
+        }
+    }
+    best.0
+}
+
+/// The marks of a piece, each with the region it lies in, as they were. Lines are cut where a cut crosses them; the
+/// dart named `but` is left out.
+///
+/// # Errors
+/// `NoSolution`, argument `mark`, `at` its index: a dart or a buttonhole that a cut runs through.
+pub(crate) fn share_marks(
+    piece: &Piece,
+    regions: &[Region],
+    cuts: &[Segment],
+    but: Option<usize>,
+) -> Result<Vec<(usize, Mark)>, Error> {
+    let mut shared = Vec::new();
+    for (index, mark) in piece.marks().iter().enumerate() {
+        if but == Some(index) {
+            continue;
+        }
+        let cut = || {
+            let nan = f64::NAN;
+            Err(Error::new(ErrorKind::NoSolution, "mark", nan, nan, nan).at_index(index))
+        };
+        match mark {
+            Mark::Drill { at, .. } => shared.push((holding(regions, *at), mark.clone())),
+            Mark::Line { name, curve } => {
+                for curve in pieces_of(curve, cuts) {
+                    let region = holding(regions, curve.at(curve.length() / 2.0).0);
+                    let name = name.clone();
+                    shared.push((region, Mark::Line { name, curve }));
+                }
+            }
+            Mark::Buttonhole { ends, .. } => {
+                if pieces_of(&Curve::line(ends[0], ends[1]), cuts).len() > 1 {
+                    return cut();
+                }
+                let middle = ends[0].midpoint(ends[1]);
+                shared.push((holding(regions, middle), mark.clone()));
+            }
+            Mark::Dart(Dart { point, legs, .. }) => {
+                let through = legs
+                    .iter()
+                    .any(|leg| pieces_of(&Curve::line(*point, *leg), cuts).len() > 1);
+                if through {
+                    return cut();
+                }
+                let inside = *point + (legs[0].midpoint(legs[1]) - *point) * 0.5;
+                shared.push((holding(regions, inside), mark.clone()));
+            }
+        }
+    }
+    Ok(shared)
+}
+
+/// The marks of `share_marks`, each moved with its region.
+pub(crate) fn moved_marks(shared: Vec<(usize, Mark)>, regions: &[Region]) -> Vec<Mark> {
+    let moved = |(region, mark): (usize, Mark)| mark.moved(regions[region].motion, false);
+    shared.into_iter().map(moved).collect()
+}
+
+/// The grain line, moved with the region that holds its middle.
+pub(crate) fn moved_grain(piece: &Piece, regions: &[Region]) -> Option<Line> {
+    let grain = piece.grain()?;
+    let motion = regions[holding(regions, grain.p0.midpoint(grain.p1))].motion;
+    Some(Line::new(motion * grain.p0, motion * grain.p1))
+}
+
+/// A curve cut where any of the cuts crosses it.
+fn pieces_of(curve: &Curve, cuts: &[Segment]) -> Vec<Curve> {
+    let mut bits = Vec::new();
+    fit(curve, FINE, &mut bits);
+    let mut places = Vec::new();
+    let mut before = 0.0;
+    for bit in &bits {
+        for cut in cuts {
+            crossings(bit, cut, |_, along, _| places.push(before + along));
+        }
+        before += bit.length();
+    }
+    let whole = curve.length();
+    places.retain(|place| *place > FINE && *place < whole - FINE);
+    places.sort_by(f64::total_cmp);
+    places.dedup_by(|a, b| (*a - *b).abs() < FINE);
+    let mut pieces = Vec::new();
+    let mut start = 0.0;
+    for place in places {
+        pieces.push(curve.part(start, place));
+        start = place;
+    }
+    pieces.push(curve.part(start, whole));
+    pieces
+}
