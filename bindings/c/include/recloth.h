@@ -3463,9 +3463,9 @@ recloth_status recloth_let_out(double garment,
 // Line at an even height above a curved hem that is kept.
 //
 // Height is measured from the hem on its radius, so the line is an arc about the same centre: `radius = hem_radius -
-// height`, its chord shrinks alike, and `sag = radius - √(radius² - chord² / 4)`. A straight line through its ends would
-// leave the new edge short by the sag in the middle. Radius and chord of the hem come from `arc_from_rise`. The panel
-// is a sector of less than half a ring.
+// height`, its chord shrinks alike, and `sag = radius - √(radius² - chord² / 4)`. A straight cut through its ends would
+// leave the panel too long by the sag in the middle; one through its middle, too short at the sides. Radius and chord of
+// the hem come from `arc_from_rise`. The panel is a sector of less than half a ring.
 //
 // - `hem_radius`: radius of the hem that is kept (mm, 1 to 1000000).
 // - `height`: height of the line above the hem (mm, 0 to 100000, < hem_radius).

@@ -4442,9 +4442,9 @@ def level_line(hem_radius, height, hem_chord):
     """Line at an even height above a curved hem that is kept.
 
     Height is measured from the hem on its radius, so the line is an arc about the same centre: `radius = hem_radius -
-    height`, its chord shrinks alike, and `sag = radius - √(radius² - chord² / 4)`. A straight line through its ends would
-    leave the new edge short by the sag in the middle. Radius and chord of the hem come from `arc_from_rise`. The panel
-    is a sector of less than half a ring.
+    height`, its chord shrinks alike, and `sag = radius - √(radius² - chord² / 4)`. A straight cut through its ends would
+    leave the panel too long by the sag in the middle; one through its middle, too short at the sides. Radius and chord of
+    the hem come from `arc_from_rise`. The panel is a sector of less than half a ring.
 
     Parameters
     ----------
