@@ -18,27 +18,72 @@ const LANGUAGES: [&str; 3] = ["rust", "python", "c"];
 /// # Errors
 /// A sentence, where a page or `spec.json` cannot be read.
 pub fn missing(root: &Path) -> Result<String, String> {
-    let read = |path: &Path| {
-        fs::read_to_string(path).map_err(|error| format!("{}: {error}", path.display()))
-    };
+    let examples = examples(root)?;
     let spec: Value = serde_json::from_str(&read(&root.join("../bindings/spec.json"))?)
         .map_err(|error| format!("spec.json: {error}"))?;
-    let mut blocks = Vec::new();
-    for page in crate::PAGES {
-        push_blocks(&mut blocks, &read(&root.join("pages").join(page))?);
-    }
     let mut out = String::new();
     let names = spec["functions"].as_array().into_iter().flatten();
     for name in names.filter_map(|function| function["name"].as_str()) {
         let lacks: Vec<&str> = LANGUAGES
             .into_iter()
-            .filter(|&language| !blocks.iter().any(|block| block.calls(language, name)))
+            .filter(|&language| {
+                let mut blocks = examples.0.iter().flat_map(|page| &page.blocks);
+                !blocks.any(|block| block.calls(language, name))
+            })
             .collect();
         if !lacks.is_empty() {
             out.push_str(&format!("{name}: {}\n", lacks.join(" ")));
         }
     }
     Ok(out)
+}
+
+/// The worked examples of the book, by page.
+pub struct Examples(Vec<Page>);
+
+struct Page {
+    file: &'static str,
+    title: String,
+    blocks: Vec<Block>,
+}
+
+impl Examples {
+    /// File and title of the pages that call the function, in the order of the book.
+    pub fn of(&self, name: &str) -> impl Iterator<Item = (&str, &str)> {
+        self.0
+            .iter()
+            .filter(move |page| {
+                page.blocks
+                    .iter()
+                    .any(|block| block.calls(block.language, name))
+            })
+            .map(|page| (page.file, page.title.as_str()))
+    }
+}
+
+/// The examples of every page.
+///
+/// # Errors
+/// A sentence, where a page cannot be read.
+pub fn examples(root: &Path) -> Result<Examples, String> {
+    let mut pages = Vec::new();
+    for file in crate::PAGES {
+        let text = read(&root.join("pages").join(file))?;
+        let title = text.lines().find_map(|line| line.strip_prefix("# "));
+        let title = title.unwrap_or(file).to_owned();
+        let mut blocks = Vec::new();
+        push_blocks(&mut blocks, &text);
+        pages.push(Page {
+            file,
+            title,
+            blocks,
+        });
+    }
+    Ok(Examples(pages))
+}
+
+fn read(path: &Path) -> Result<String, String> {
+    fs::read_to_string(path).map_err(|error| format!("{}: {error}", path.display()))
 }
 
 /// One fenced block, without its comments and hidden lines.

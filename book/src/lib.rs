@@ -4,7 +4,7 @@
 //! A page is Markdown with six additions, each handled by one module:
 //! - [`vector`]: `{{#vector FUNCTION ROW COLUMN DECIMALS}}`, a number out of the CSV row the tests check;
 //! - [`brief`]: `{{#brief PATH}}`, what the demo's brief says;
-//! - [`mod@reference`]: `{{#reference}}`, every function as its doc comment describes it;
+//! - [`mod@reference`]: `{{#reference}}`, the index of every function; the pages below it are made from their doc comments;
 //! - [`maths`]: LaTeX between dollar signs, shown as MathML;
 //! - [`doors`]: one example in Rust, Python and C in consecutive fenced blocks, shown as tabs;
 //! - [`figure`]: `{{#figure NAME Caption.}}`, a drawing made by recloth.
