@@ -75,7 +75,8 @@ mod tests {
 
     use super::PAGES;
 
-    /// Each page that asks a question answers it in all three languages and says where it got it from.
+    /// Each page that asks a question answers it in all three languages, says where it got it from, and ends with exercises
+    /// whose answers are run.
     #[test]
     fn every_chapter_has_all_its_parts() {
         let pages = Path::new(env!("CARGO_MANIFEST_DIR")).join("pages");
@@ -97,6 +98,8 @@ mod tests {
                 "\n## By hand\n",
                 "\n## Where it stops being true\n",
                 "\n## Sources\n",
+                "\n## Exercises\n",
+                "\n### Answers\n\n```python\n",
             ] {
                 assert!(text.contains(part), "{page} lacks `{}`", part.trim());
             }
