@@ -242,10 +242,8 @@ def wearing_ease(row):
         "hip": [(2, 2.75), (3, 3), (2, 3)],
         "shirt_chest": [(1.5, 2.5), (3, 3)],
     }[row.text("place")]
-    return {
-        "low": min(low for low, _ in authors) * INCH,
-        "high": max(high for _, high in authors) * INCH,
-    }
+    low, high = min(low for low, _ in authors) * INCH, max(high for _, high in authors) * INCH
+    return {"low": low, "high": high, "garment_low": low + row["body"], "garment_high": high + row["body"]}
 
 
 if __name__ == "__main__":

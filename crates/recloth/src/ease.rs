@@ -30,11 +30,15 @@ pub struct WearingEase {
     pub low: f64,
     /// The most that an author gives, all round (mm).
     pub high: f64,
+    /// Finished girth with the least (mm).
+    pub garment_low: f64,
+    /// Finished girth with the most (mm).
+    pub garment_high: f64,
 }
 
-/// Wearing ease of woven cloth, all round, as a range over the authors.
+/// Wearing ease of woven cloth, all round, as a range over the authors, and the girths it makes.
 ///
-/// It is what is needed to breathe, sit and reach; what the style has more is taste. Authors differ by as much as an inch:
+/// `garment = body + ease`. Ease is what is needed to breathe, sit and reach; what the style has more is taste. Authors differ by as much as an inch:
 ///
 /// - bust: 1 1/2 to 2 in (Robinson), 2 1/2 in (one cited in an encyclopedia), 2 to 3 in (a tailor's notes);
 /// - waist of a dress: 3/4 to 1 in, 1 in, 1 to 2 in, in that order;
@@ -45,12 +49,13 @@ pub struct WearingEase {
 /// The best ease is that of a garment that fits: measure it and take the body's girth off. Thick cloth and a lining need
 /// more, cloth that stretches less ([`negative_ease`](crate::stretch::negative_ease)).
 ///
-/// | argument | unit   | range | default | meaning          |
-/// |----------|--------|-------|---------|------------------|
-/// | `place`  | choice | -     | -       | where it is asked |
+/// | argument | unit   | range   | default | meaning                  |
+/// |----------|--------|---------|---------|--------------------------|
+/// | `body`   | mm     | 1..=1e5 | -       | girth of the body there  |
+/// | `place`  | choice | -       | -       | where it is asked        |
 ///
 /// # Errors
-/// None in Rust; through the other doors `Choice` where `place` is none of these.
+/// `NotFinite` or `OutOfRange`, naming the argument.
 ///
 /// # Source
 /// S. Robinson, costume text, Central Washington University, ch. 16; an encyclopedia's article "Ease (sewing)", first of its
@@ -59,20 +64,25 @@ pub struct WearingEase {
 /// # Examples
 /// ```
 /// use recloth::{ease::{EasePlace, wearing_ease}, units::INCH};
-/// let hip = wearing_ease(EasePlace::Hip)?;
+/// let hip = wearing_ease(38.0 * INCH, EasePlace::Hip)?;
 /// assert_eq!((hip.low, hip.high), (2.0 * INCH, 3.0 * INCH));
-/// assert!(wearing_ease(EasePlace::SkirtWaist)?.high < wearing_ease(EasePlace::Bust)?.low);
+/// assert!((hip.garment_high - 41.0 * INCH).abs() < 1e-9);
+/// assert_eq!(wearing_ease(0.0, EasePlace::Hip).unwrap_err().argument(), "body");
 /// # Ok::<(), recloth::Error>(())
 /// ```
-pub fn wearing_ease(place: EasePlace) -> Result<WearingEase, Error> {
+pub fn wearing_ease(body: f64, place: EasePlace) -> Result<WearingEase, Error> {
+    let body = Error::check("body", body, 1.0, 1e5)?;
     let (low, high) = match place {
         EasePlace::Bust | EasePlace::ShirtChest => (1.5, 3.0),
         EasePlace::DressWaist => (0.75, 2.0),
         EasePlace::SkirtWaist => (0.5, 0.75),
         EasePlace::Hip => (2.0, 3.0),
     };
+    let (low, high) = (low * INCH, high * INCH);
     Ok(WearingEase {
-        low: low * INCH,
-        high: high * INCH,
+        low,
+        high,
+        garment_low: body + low,
+        garment_high: body + high,
     })
 }

@@ -7,7 +7,7 @@ use kurbo::{Point, Vec2};
 use super::ring::{self, Place, Ring};
 use super::window::{self, Span};
 use crate::Error;
-use crate::dust::{DUST, above};
+use crate::dust::DUST;
 
 /// The most points an outline or a hole may have.
 const MOST_POINTS: usize = 10_000;
@@ -87,7 +87,8 @@ pub fn largest_rectangle(
     holes: &[Vec<Point>],
     grain_deg: f64,
 ) -> Result<PanelRectangle, Error> {
-    let rings = checked(outline, holes)?;
+    let mut rings = alloc::vec![Ring::new("outline", outline, MOST_POINTS, None)?.points];
+    rings.extend(checked_holes(holes)?);
     let grain_deg = Error::check("grain_deg", grain_deg, -360.0, 360.0)?;
     window::largest(&turned(&rings, grain_deg))
         .and_then(|span| proved(span, grain_deg, &rings))
@@ -109,8 +110,8 @@ pub fn largest_rectangle(
 /// | argument    | unit | range                             | default | meaning                                   |
 /// |-------------|------|-----------------------------------|---------|-------------------------------------------|
 /// | `outline`   | mm   | -1e5..=1e5 each, 3..=10000 points | -       | corners in order, either way round        |
-/// | `holes`     | mm   | -1e5..=1e5 each, 0..=1000 holes of 3..=10000 points | - | corners of each hole, either way round |
 /// | `width`     | mm   | 0.1..=2e5                         | -       | width across the grain, allowances included |
+/// | `holes`     | mm   | -1e5..=1e5 each, 0..=1000 holes of 3..=10000 points | - | corners of each hole, either way round |
 /// | `grain_deg` | deg  | -360..=360                        | 90      | the grain, counter-clockwise from the x axis; 90 is up |
 ///
 /// The rectangle may touch the outline and the holes, and is proved as [`largest_rectangle`]'s is: where rounding put a
@@ -131,43 +132,43 @@ pub fn largest_rectangle(
 /// ```
 /// use recloth::panel::tallest_rectangle;
 /// let gore = [(0.0, 0.0), (400.0, 0.0), (200.0, 600.0)].map(kurbo::Point::from);
-/// let rectangle = tallest_rectangle(&gore, &[], 100.0, 90.0)?;
+/// let rectangle = tallest_rectangle(&gore, 100.0, &[], 90.0)?;
 /// assert!((rectangle.width - 100.0).abs() < 1e-5);
 /// assert!((rectangle.height - 450.0).abs() < 1e-5);
-/// assert_eq!(tallest_rectangle(&gore, &[], 401.0, 90.0).unwrap_err().argument(), "width");
+/// assert_eq!(tallest_rectangle(&gore, 401.0, &[], 90.0).unwrap_err().argument(), "width");
 /// # Ok::<(), recloth::Error>(())
 /// ```
 pub fn tallest_rectangle(
     outline: &[Point],
-    holes: &[Vec<Point>],
     width: f64,
+    holes: &[Vec<Point>],
     grain_deg: f64,
 ) -> Result<PanelRectangle, Error> {
-    let rings = checked(outline, holes)?;
+    let mut rings = alloc::vec![Ring::new("outline", outline, MOST_POINTS, None)?.points];
     let width = Error::check("width", width, 0.1, 2e5)?;
+    rings.extend(checked_holes(holes)?);
     let grain_deg = Error::check("grain_deg", grain_deg, -360.0, 360.0)?;
     let turned = turned(&rings, grain_deg);
     let found = |width: f64| {
         window::tallest(&turned, width).and_then(|span| proved(span, grain_deg, &rings))
     };
+    let exact = found(width);
     // A width that only rounding makes too wide counts as had, wherever that gives a taller one.
-    let better = |exact: Option<PanelRectangle>, near: Option<PanelRectangle>| match (exact, near) {
-        (Some(exact), Some(near)) if above(near.height, exact.height + DRAWN_IN) => Some(near),
-        (exact, near) => exact.or(near),
-    };
-    better(found(width), found(width - DUST))
+    let height = exact.map_or(0.0, |exact| exact.height);
+    found(width - DUST)
+        .filter(|near| near.height > height + DRAWN_IN)
+        .or(exact)
         .ok_or_else(|| Error::no_solution("width", width, f64::NAN, f64::NAN))
 }
 
-/// The outline and the holes, each a ring that does not cross itself.
-fn checked(outline: &[Point], holes: &[Vec<Point>]) -> Result<Vec<Vec<Point>>, Error> {
-    let outline = Ring::new("outline", outline, MOST_POINTS, None)?;
+/// The holes, each a ring that does not cross itself.
+fn checked_holes(holes: &[Vec<Point>]) -> Result<Vec<Vec<Point>>, Error> {
     Error::check_items("holes", holes.len(), 0, 1000)?;
-    let mut rings = alloc::vec![outline.points];
-    for (index, hole) in holes.iter().enumerate() {
-        rings.push(Ring::new("holes", hole, MOST_POINTS, Some(index))?.points);
-    }
-    Ok(rings)
+    holes
+        .iter()
+        .enumerate()
+        .map(|(index, hole)| Ok(Ring::new("holes", hole, MOST_POINTS, Some(index))?.points))
+        .collect()
 }
 
 /// The rings with the grain along y.
