@@ -43,8 +43,10 @@ pub struct Gore {
 /// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `hip_depth` when it is not above the hem.
 ///
 /// # Source
-/// Plane geometry. The hip lies 5 to 7 in below the waist by L. I. Baldt, *Clothing for Women*, 1916, and 7 in by *The
-/// New Dressmaker*, Butterick, 1921. `tests/vectors/gore.csv` has hand-worked rows.
+/// Plane geometry. How far below the waist the hip lies is where authors differ, so `hip_depth` has no default: 5 to 7 in by
+/// L. I. Baldt, *Clothing for Women*, 1916, 6 in by I. D. Conover, *A Complete Course in Dressmaking*, v. 5, 7 in by *The New
+/// Dressmaker*, Butterick, 1921. On a gore flared as in the example the side edge changes by 0.2 mm from 5 to 7 in: it is the
+/// width there, not the length, that a slip spoils. `tests/vectors/gore.csv` has hand-worked rows.
 ///
 /// # Examples
 /// ```
