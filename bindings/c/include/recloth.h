@@ -3143,7 +3143,7 @@ recloth_status recloth_deepest_hem(double radius,
 
 // Dimensional change of cloth in the wash, in percent; minus is shrinkage.
 //
-// `change = 100 · (after - before) / before`. Mark at least 350 mm apart, 50 mm from the edges, along each grain.
+// `change = 100 · (after - before) / before`. A shrinkage stated as 8.57 % is a change of -8.57. Mark at least 350 mm apart, 50 mm from the edges, along each grain.
 //
 // - `before`: distance of the marks before washing (mm, 1 to 1000000).
 // - `after`: distance of the marks after washing (mm, 1 to 1000000).

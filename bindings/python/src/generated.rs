@@ -599,6 +599,7 @@ impl Scalar<4, 1> for binding_length {
 fn one_binding_length<'py>(
     py: Python<'py>,
     edge: f64,
+    #[pyo3(from_py_with = door::number)]
     corners: f64,
     corner: f64,
     finish: f64,
@@ -2628,6 +2629,7 @@ fn one_insert_strip<'py>(
     py: Python<'py>,
     lacking: f64,
     allowance: f64,
+    #[pyo3(from_py_with = door::number)]
     strips: f64,
     place: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
@@ -3326,6 +3328,7 @@ fn one_nap_layout<'py>(
     wide: f64,
     narrow: f64,
     length: f64,
+    #[pyo3(from_py_with = door::number)]
     count: f64,
     cloth_width: f64,
 ) -> PyResult<Bound<'py, PyAny>> {
@@ -3376,7 +3379,11 @@ impl Scalar<1, 2> for needle_blade {
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
-fn one_needle_blade<'py>(py: Python<'py>, metric: f64) -> PyResult<Bound<'py, PyAny>> {
+fn one_needle_blade<'py>(
+    py: Python<'py>,
+    #[pyo3(from_py_with = door::number)]
+    metric: f64,
+) -> PyResult<Bound<'py, PyAny>> {
     let answer = needle_blade::call([metric])
         .map_err(|error| door::raise(py, "needle_blade", &error))?;
     (answer[0], answer[1]).into_bound_py_any(py)
@@ -3400,7 +3407,11 @@ impl Scalar<1, 1> for needle_metric {
 }
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
-fn one_needle_metric<'py>(py: Python<'py>, us_size: f64) -> PyResult<Bound<'py, PyAny>> {
+fn one_needle_metric<'py>(
+    py: Python<'py>,
+    #[pyo3(from_py_with = door::number)]
+    us_size: f64,
+) -> PyResult<Bound<'py, PyAny>> {
     let answer = needle_metric::call([us_size])
         .map_err(|error| door::raise(py, "needle_metric", &error))?;
     (answer[0]).into_bound_py_any(py)
@@ -5735,6 +5746,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Length of binding for an edge, with what its corners and its two ends take.\n\nLength of binding (mm).\nInputs: edge (mm, 1 to 1000000); corners (0 to 1000); corner (mm, 0 to 1000); finish (mm, 0 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<binding_length, 4, 1>(module, c"all_binding_length")?;
+    add_status::<binding_length, 4, 1>(module, c"status_binding_length")?;
     module.add_function(wrap_pyfunction!(one_binding_length, module)?)?;
     add_one::<
         binding_strips,
@@ -6291,6 +6303,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Largest button for a stand there is.\n\nDiameter of the button (mm).\nInputs: extension (mm, 1 to 600); share (0.5 to 3).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<button_for_stand, 2, 1>(module, c"all_button_for_stand")?;
+    add_status::<button_for_stand, 2, 1>(module, c"status_button_for_stand")?;
     module.add_function(wrap_pyfunction!(one_button_for_stand, module)?)?;
     add_one::<
         button_loop,
@@ -6332,7 +6345,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"button_stand_extension",
+        c"button_stand__extension",
         c"Button stand for a button: from the line it sits on to the finished edge.\n\nFrom the button line to the finished edge (mm).\nInputs: diameter (mm, 1 to 200); share (0.5 to 3).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6342,7 +6355,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"button_stand_past_rim",
+        c"button_stand__past_rim",
         c"Button stand for a button: from the line it sits on to the finished edge.\n\nFrom the button's rim to the finished edge (mm).\nInputs: diameter (mm, 1 to 200); share (0.5 to 3).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6352,10 +6365,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"button_stand_overlap",
+        c"button_stand__overlap",
         c"Button stand for a button: from the line it sits on to the finished edge.\n\nHow far the two sides lie over each other when buttoned (mm).\nInputs: diameter (mm, 1 to 200); share (0.5 to 3).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<button_stand, 2, 3>(module, c"all_button_stand")?;
+    add_status::<button_stand, 2, 3>(module, c"status_button_stand")?;
     module.add_function(wrap_pyfunction!(one_button_stand, module)?)?;
     add_one::<
         buttonhole,
@@ -6797,7 +6811,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"curved_binding_seam",
+        c"curved_binding__seam",
         c"Stretch of a bias strip that is to lie flat on a curved edge.\n\nLength of the seam that sews the binding on (mm).\nInputs: edge (mm, 1 to 100000); radius (mm, 1 to 1000000); finished (mm, 0.5 to 1000); curve.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6807,7 +6821,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"curved_binding_stretch_pct",
+        c"curved_binding__stretch_pct",
         c"Stretch of a bias strip that is to lie flat on a curved edge.\n\nWhat the strip is stretched along that seam; negative where it is eased (%).\nInputs: edge (mm, 1 to 100000); radius (mm, 1 to 1000000); finished (mm, 0.5 to 1000); curve.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -6817,10 +6831,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"curved_binding_width_pct",
+        c"curved_binding__width_pct",
         c"Stretch of a bias strip that is to lie flat on a curved edge.\n\nWidth that a bias strip keeps where it is so stretched; above 100 where it is eased (%).\nInputs: edge (mm, 1 to 100000); radius (mm, 1 to 1000000); finished (mm, 0.5 to 1000); curve.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<curved_binding, 4, 3>(module, c"all_curved_binding")?;
+    add_status::<curved_binding, 4, 3>(module, c"status_curved_binding")?;
     module.add_function(wrap_pyfunction!(one_curved_binding, module)?)?;
     add_one::<
         cut_for_change,
@@ -7324,7 +7339,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"folded_band_cut_width",
+        c"folded_band__cut_width",
         c"Width of a strip that is folded along its middle to a band, a cuff or a placket, and where its fold lies.\n\nWidth to cut, raw edge to raw edge (mm).\nInputs: depth (mm, 1 to 10000); allowance (mm, 0 to 1000); turn (mm, 0 to 100); past (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7334,7 +7349,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"folded_band_fold_line",
+        c"folded_band__fold_line",
         c"Width of a strip that is folded along its middle to a band, a cuff or a placket, and where its fold lies.\n\nFold line from the raw edge that is sewn to the garment (mm).\nInputs: depth (mm, 1 to 10000); allowance (mm, 0 to 1000); turn (mm, 0 to 100); past (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7344,10 +7359,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"folded_band_inner",
+        c"folded_band__inner",
         c"Width of a strip that is folded along its middle to a band, a cuff or a placket, and where its fold lies.\n\nFrom the fold to the raw edge of the inner layer (mm).\nInputs: depth (mm, 1 to 10000); allowance (mm, 0 to 1000); turn (mm, 0 to 100); past (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<folded_band, 4, 3>(module, c"all_folded_band")?;
+    add_status::<folded_band, 4, 3>(module, c"status_folded_band")?;
     module.add_function(wrap_pyfunction!(one_folded_band, module)?)?;
     module.add_function(wrap_pyfunction!(one_format_length, module)?)?;
     add_one::<
@@ -7642,7 +7658,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"gusset_angle_deg",
+        c"gusset__angle_deg",
         c"Diamond gusset for two slits that meet in a seam, as under an arm.\n\nAngle at each slit's end (deg).\nInputs: slit (mm, 1 to 10000); added (mm, 0.1 to 20000); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7652,7 +7668,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"gusset_long_diagonal",
+        c"gusset__long_diagonal",
         c"Diamond gusset for two slits that meet in a seam, as under an arm.\n\nFrom slit's end to slit's end (mm).\nInputs: slit (mm, 1 to 10000); added (mm, 0.1 to 20000); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7662,7 +7678,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"gusset_cut_long",
+        c"gusset__cut_long",
         c"Diamond gusset for two slits that meet in a seam, as under an arm.\n\nCut from point to point the long way, allowances included (mm).\nInputs: slit (mm, 1 to 10000); added (mm, 0.1 to 20000); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7672,10 +7688,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"gusset_cut_short",
+        c"gusset__cut_short",
         c"Diamond gusset for two slits that meet in a seam, as under an arm.\n\nCut from point to point the short way, allowances included (mm).\nInputs: slit (mm, 1 to 10000); added (mm, 0.1 to 20000); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<gusset, 3, 4>(module, c"all_gusset")?;
+    add_status::<gusset, 3, 4>(module, c"status_gusset")?;
     module.add_function(wrap_pyfunction!(one_gusset, module)?)?;
     add_one::<
         head_opening,
@@ -7707,7 +7724,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"hem_let_down_left",
+        c"hem_let_down__left",
         c"What is left for a hem that is let down, and where its old crease and stitching will show.\n\nCloth left below the new edge for its hem or facing (mm).\nInputs: hem_depth (mm, 0 to 1000); turn_in (mm, 0 to 1000, <= hem_depth); lowered_by (mm, 0 to 2000); keep (mm, 0 to 1000); seam (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7717,7 +7734,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"hem_let_down_crease",
+        c"hem_let_down__crease",
         c"What is left for a hem that is let down, and where its old crease and stitching will show.\n\nThe old edge's crease above the new edge (mm).\nInputs: hem_depth (mm, 0 to 1000); turn_in (mm, 0 to 1000, <= hem_depth); lowered_by (mm, 0 to 2000); keep (mm, 0 to 1000); seam (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7727,7 +7744,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"hem_let_down_stitching",
+        c"hem_let_down__stitching",
         c"What is left for a hem that is let down, and where its old crease and stitching will show.\n\nThe old hem's stitching above the new edge (mm).\nInputs: hem_depth (mm, 0 to 1000); turn_in (mm, 0 to 1000, <= hem_depth); lowered_by (mm, 0 to 2000); keep (mm, 0 to 1000); seam (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7737,7 +7754,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"hem_let_down_longest",
+        c"hem_let_down__longest",
         c"What is left for a hem that is let down, and where its old crease and stitching will show.\n\nThe most it can be lowered with a hem of its own (mm).\nInputs: hem_depth (mm, 0 to 1000); turn_in (mm, 0 to 1000, <= hem_depth); lowered_by (mm, 0 to 2000); keep (mm, 0 to 1000); seam (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7747,10 +7764,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"hem_let_down_longest_faced",
+        c"hem_let_down__longest_faced",
         c"What is left for a hem that is let down, and where its old crease and stitching will show.\n\nThe most it can be lowered with a facing sewn on (mm).\nInputs: hem_depth (mm, 0 to 1000); turn_in (mm, 0 to 1000, <= hem_depth); lowered_by (mm, 0 to 2000); keep (mm, 0 to 1000); seam (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<hem_let_down, 5, 5>(module, c"all_hem_let_down")?;
+    add_status::<hem_let_down, 5, 5>(module, c"status_hem_let_down")?;
     module.add_function(wrap_pyfunction!(one_hem_let_down, module)?)?;
     add_one::<
         hem_on_curve,
@@ -7858,7 +7876,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"insert_strip_finished",
+        c"insert_strip__finished",
         c"Strip to let into a garment for what is lacking in its width.\n\nFinished width of each strip (mm).\nInputs: lacking (mm, 0.1 to 10000); allowance (mm, 0 to 1000); strips (1 to 64); place.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7868,7 +7886,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"insert_strip_cut_width",
+        c"insert_strip__cut_width",
         c"Strip to let into a garment for what is lacking in its width.\n\nWidth to cut each strip (mm).\nInputs: lacking (mm, 0.1 to 10000); allowance (mm, 0 to 1000); strips (1 to 64); place.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -7878,10 +7896,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"insert_strip_cloth",
+        c"insert_strip__cloth",
         c"Strip to let into a garment for what is lacking in its width.\n\nCloth that all strips take side by side (mm).\nInputs: lacking (mm, 0.1 to 10000); allowance (mm, 0 to 1000); strips (1 to 64); place.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<insert_strip, 4, 3>(module, c"all_insert_strip")?;
+    add_status::<insert_strip, 4, 3>(module, c"status_insert_strip")?;
     module.add_function(wrap_pyfunction!(one_insert_strip, module)?)?;
     add_one::<
         k_over_s,
@@ -8549,7 +8568,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"nap_layout_across_one_way",
+        c"nap_layout__across_one_way",
         c"Length of cloth for equal tapered panels with a nap and without.\n\nPanels side by side when all lie one way up.\nInputs: wide (mm, 1 to 100000); narrow (mm, 0 to 100000, <= wide); length (mm, 1 to 100000); count (1 to 1000); cloth_width (mm, 1 to 100000, >= wide).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8559,7 +8578,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"nap_layout_across_turned",
+        c"nap_layout__across_turned",
         c"Length of cloth for equal tapered panels with a nap and without.\n\nPanels side by side when every other is turned upside down.\nInputs: wide (mm, 1 to 100000); narrow (mm, 0 to 100000, <= wide); length (mm, 1 to 100000); count (1 to 1000); cloth_width (mm, 1 to 100000, >= wide).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8569,7 +8588,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"nap_layout_length_one_way",
+        c"nap_layout__length_one_way",
         c"Length of cloth for equal tapered panels with a nap and without.\n\nLength of cloth when all lie one way up (mm).\nInputs: wide (mm, 1 to 100000); narrow (mm, 0 to 100000, <= wide); length (mm, 1 to 100000); count (1 to 1000); cloth_width (mm, 1 to 100000, >= wide).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8579,7 +8598,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"nap_layout_length_turned",
+        c"nap_layout__length_turned",
         c"Length of cloth for equal tapered panels with a nap and without.\n\nLength of cloth when every other is turned (mm).\nInputs: wide (mm, 1 to 100000); narrow (mm, 0 to 100000, <= wide); length (mm, 1 to 100000); count (1 to 1000); cloth_width (mm, 1 to 100000, >= wide).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8589,10 +8608,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"nap_layout_nap_extra",
+        c"nap_layout__nap_extra",
         c"Length of cloth for equal tapered panels with a nap and without.\n\nWhat the nap takes: the one length less the other (mm).\nInputs: wide (mm, 1 to 100000); narrow (mm, 0 to 100000, <= wide); length (mm, 1 to 100000); count (1 to 1000); cloth_width (mm, 1 to 100000, >= wide).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<nap_layout, 5, 5>(module, c"all_nap_layout")?;
+    add_status::<nap_layout, 5, 5>(module, c"status_nap_layout")?;
     module.add_function(wrap_pyfunction!(one_nap_layout, module)?)?;
     add_one::<
         neck_bust_doubts,
@@ -8614,7 +8634,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"needle_blade_blade",
+        c"needle_blade__blade",
         c"Blade of a machine needle, and the thickest thread for it, from its metric number.\n\nDiameter of the blade above the scarf (mm).\nInputs: metric (20 to 300).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -8624,10 +8644,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"needle_blade_thread",
+        c"needle_blade__thread",
         c"Blade of a machine needle, and the thickest thread for it, from its metric number.\n\nThickest thread that runs freely in its long groove (mm).\nInputs: metric (20 to 300).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<needle_blade, 1, 2>(module, c"all_needle_blade")?;
+    add_status::<needle_blade, 1, 2>(module, c"status_needle_blade")?;
     module.add_function(wrap_pyfunction!(one_needle_blade, module)?)?;
     add_one::<
         needle_metric,
@@ -8640,6 +8661,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Metric number of a machine needle from its US size.\n\nMetric number, hundredths of a millimetre.\nInputs: us_size (8 to 18).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<needle_metric, 1, 1>(module, c"all_needle_metric")?;
+    add_status::<needle_metric, 1, 1>(module, c"status_needle_metric")?;
     module.add_function(wrap_pyfunction!(one_needle_metric, module)?)?;
     add_one::<
         negative_ease,
@@ -10173,7 +10195,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"wearing_ease_low",
+        c"wearing_ease__low",
         c"Wearing ease of woven cloth, all round, as a range over the authors, and the girths it makes.\n\nThe least that an author gives, all round (mm).\nInputs: body (mm, 1 to 100000); place.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -10183,7 +10205,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"wearing_ease_high",
+        c"wearing_ease__high",
         c"Wearing ease of woven cloth, all round, as a range over the authors, and the girths it makes.\n\nThe most that an author gives, all round (mm).\nInputs: body (mm, 1 to 100000); place.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -10193,7 +10215,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"wearing_ease_garment_low",
+        c"wearing_ease__garment_low",
         c"Wearing ease of woven cloth, all round, as a range over the authors, and the girths it makes.\n\nFinished girth with the least (mm).\nInputs: body (mm, 1 to 100000); place.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -10203,10 +10225,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"wearing_ease_garment_high",
+        c"wearing_ease__garment_high",
         c"Wearing ease of woven cloth, all round, as a range over the authors, and the girths it makes.\n\nFinished girth with the most (mm).\nInputs: body (mm, 1 to 100000); place.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<wearing_ease, 2, 4>(module, c"all_wearing_ease")?;
+    add_status::<wearing_ease, 2, 4>(module, c"status_wearing_ease")?;
     module.add_function(wrap_pyfunction!(one_wearing_ease, module)?)?;
     add_one::<
         width_conversion,
@@ -10410,7 +10433,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         0,
     >(
         module,
-        c"zip_length_needed",
+        c"zip_length__needed",
         c"Zip for an opening: its length from stop to stop, and where the stops lie.\n\nLength needed, top stop to bottom stop (mm).\nInputs: opening (mm, 10 to 5000); gap (mm, 0 to 500, < opening); beyond (mm, 0 to 500); allowance (mm, 0 to 1000); graduation (mm, 1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -10420,7 +10443,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         1,
     >(
         module,
-        c"zip_length_buy",
+        c"zip_length__buy",
         c"Zip for an opening: its length from stop to stop, and where the stops lie.\n\nLength to buy, the next that is sold (mm).\nInputs: opening (mm, 10 to 5000); gap (mm, 0 to 500, < opening); beyond (mm, 0 to 500); allowance (mm, 0 to 1000); graduation (mm, 1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -10430,7 +10453,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         2,
     >(
         module,
-        c"zip_length_shorten",
+        c"zip_length__shorten",
         c"Zip for an opening: its length from stop to stop, and where the stops lie.\n\nWhat that is too long, to be taken off by a new bottom stop (mm).\nInputs: opening (mm, 10 to 5000); gap (mm, 0 to 500, < opening); beyond (mm, 0 to 500); allowance (mm, 0 to 1000); graduation (mm, 1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -10440,7 +10463,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         3,
     >(
         module,
-        c"zip_length_top_stop",
+        c"zip_length__top_stop",
         c"Zip for an opening: its length from stop to stop, and where the stops lie.\n\nTop stop from the raw edge at the top (mm).\nInputs: opening (mm, 10 to 5000); gap (mm, 0 to 500, < opening); beyond (mm, 0 to 500); allowance (mm, 0 to 1000); graduation (mm, 1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
@@ -10450,10 +10473,11 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         4,
     >(
         module,
-        c"zip_length_bottom_stop",
+        c"zip_length__bottom_stop",
         c"Zip for an opening: its length from stop to stop, and where the stops lie.\n\nBottom stop from the raw edge at the top (mm).\nInputs: opening (mm, 10 to 5000); gap (mm, 0 to 500, < opening); beyond (mm, 0 to 500); allowance (mm, 0 to 1000); graduation (mm, 1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<zip_length, 5, 5>(module, c"all_zip_length")?;
+    add_status::<zip_length, 5, 5>(module, c"status_zip_length")?;
     module.add_function(wrap_pyfunction!(one_zip_length, module)?)?;
     add_one::<
         zip_opening,
@@ -10466,6 +10490,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
         c"Opening that a zip there is serves.\n\nSeam line at the top to the lower end of the opening (mm).\nInputs: zip (mm, 10 to 5000); gap (mm, 0 to 500); beyond (mm, 0 to 500).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<zip_opening, 3, 1>(module, c"all_zip_opening")?;
+    add_status::<zip_opening, 3, 1>(module, c"status_zip_opening")?;
     module.add_function(wrap_pyfunction!(one_zip_opening, module)?)?;
     Ok(())
 }

@@ -2699,7 +2699,8 @@ def circle_skirt(waist, length, fraction=1.0):
     Notes
     -----
     Source: Arc length of a sector. `tests/vectors/circle_skirt.csv` has published and hand-worked rows. Handed-down tables that
-    divide the girth by 7 rather than by 2π hide a seam allowance in the radius; this function never does.
+    divide the girth by 7 rather than by 2π hide a seam allowance in the radius: a square-dance handout gives 4 in where a
+    girth of 28 in has 4.456, so 11.6 mm less. This function never does: take the allowance off the radius yourself.
 
     Example: circle_skirt(waist=710, length=600, fraction=0.5) gives waist_radius 226.00, hem_radius 826.00, hem_length 2594.96
     """
@@ -3170,7 +3171,11 @@ def cut_state(drawn, allowance, cut_edges):
 
     Notes
     -----
-    Source: Arithmetic. For a band folded along its middle see `straight_band_depth`(crate::band::straight_band_depth).
+    Source: Arithmetic. How wide an allowance is, is habit, so there is no default: 5/8 in in home patterns (common practice, no
+    source), 1/2 in on straight seams and 1/4 in on curves in industry (course cards on ASTM D6193), 3/8 in in Butterick's
+    patterns of 1916, 1 in on the long seams of a wool bodice by L. I. Baldt, 1916. Taken for one another, a 1/4 and a 5/8 in
+    allowance are 3/4 in (19 mm) apart over the two edges of one piece. For a band folded along its middle see
+    `straight_band_depth`(crate::band::straight_band_depth).
     `tests/vectors/cut_state.csv` has hand-worked rows.
 
     Example: cut_state(drawn=50, allowance=10, cut_edges=2) gives finished 30, cut 50
@@ -3460,7 +3465,7 @@ def deepest_hem(radius, excess_pct=5.0):
 def dimensional_change(before, after):
     """Dimensional change of cloth in the wash, in percent; minus is shrinkage.
 
-    `change = 100 · (after - before) / before`. Mark at least 350 mm apart, 50 mm from the edges, along each grain.
+    `change = 100 · (after - before) / before`. A shrinkage stated as 8.57 % is a change of -8.57. Mark at least 350 mm apart, 50 mm from the edges, along each grain.
 
     Parameters
     ----------
@@ -4118,8 +4123,10 @@ def gore(waist, hip, hem, length, hip_depth, count):
 
     Notes
     -----
-    Source: Plane geometry. The hip lies 5 to 7 in below the waist by L. I. Baldt, *Clothing for Women*, 1916, and 7 in by *The
-    New Dressmaker*, Butterick, 1921. `tests/vectors/gore.csv` has hand-worked rows.
+    Source: Plane geometry. How far below the waist the hip lies is where authors differ, so `hip_depth` has no default: 5 to 7 in by
+    L. I. Baldt, *Clothing for Women*, 1916, 6 in by I. D. Conover, *A Complete Course in Dressmaking*, v. 5, 7 in by *The New
+    Dressmaker*, Butterick, 1921. On a gore flared as in the example the side edge changes by 0.2 mm from 5 to 7 in: it is the
+    width there, not the length, that a slip spoils. `tests/vectors/gore.csv` has hand-worked rows.
 
     Example: gore(waist=720, hip=1020, hem=1980, length=700, hip_depth=200, count=6) gives waist_width 120, hip_width 170, hem_width 330, side_length 707.9, flare_deg 9.09, hem_rise 7.9
     """
@@ -4936,9 +4943,12 @@ def length_chain_shares(lengths, factors, errors, total, unknown, total_error=0.
 
     Example: length_chain_shares(lengths=[640, 10, 0], factors=[1, -2, 1], errors=[2, 1, 0], total=680, unknown=2, total_error=3) gives parts 640 -20 60, misses 2 2 0, value 60, worst 7, likely 4.1231, largest 3, largest_part 3
     """
-    lengths = _call.numbers_of(lengths, "length_chain_shares", "lengths")
-    factors = _call.numbers_of(factors, "length_chain_shares", "factors")
-    errors = _call.numbers_of(errors, "length_chain_shares", "errors")
+    lengths = _numbers.list_of(lengths, "length_chain_shares", "lengths")
+    factors = _numbers.list_of(factors, "length_chain_shares", "factors")
+    errors = _numbers.list_of(errors, "length_chain_shares", "errors")
+    total = _numbers.number(total, "length_chain_shares", "total")
+    unknown = _numbers.number(unknown, "length_chain_shares", "unknown")
+    total_error = _numbers.number(total_error, "length_chain_shares", "total_error")
     return _new(ChainShares, _core.one_length_chain_shares(lengths, factors, errors, total, unknown, total_error))
 
 
@@ -6021,7 +6031,9 @@ def pieced_length(lengths, allowance, needed):
 
     Example: pieced_length(lengths=[420, 260], allowance=10, needed=640) gives joined 660, spare 20, joins 1, fewest 2
     """
-    lengths = _call.numbers_of(lengths, "pieced_length", "lengths")
+    lengths = _numbers.list_of(lengths, "pieced_length", "lengths")
+    allowance = _numbers.number(allowance, "pieced_length", "allowance")
+    needed = _numbers.number(needed, "pieced_length", "needed")
     return _new(PiecedLength, _core.one_pieced_length(lengths, allowance, needed))
 
 
@@ -6632,7 +6644,8 @@ def seam_pleat(depth, allowance):
     Notes
     -----
     Source: L. I. Baldt, *Clothing for Women*, 1916, Outer Garments pt 4 (inverted pleat at a gored seam: 1 pleat width and a seam on
-    the first edge, 3 and a seam on the next).
+    the first edge, 3 and a seam on the next). A pleat that deepens to the hem is asked for twice, at the waist and at the
+    hem: the same author adds 2 to 3 in at the waist for a back pleat and twice that at the hem.
 
     Example: seam_pleat(depth=50, allowance=10) gives first_edge 60, next_edge 160, intake 200
     """
@@ -7913,8 +7926,10 @@ def turned_hem(length, depth, turn_in=6.0, roll=0.0):
 
     Notes
     -----
-    Source: Arithmetic; a turn of 1/4 in by L. I. Baldt, *Clothing for Women*, 1916, "Simple Dress of Wool" (6 mm here). Depths: T.
-    Johnson, *It's Fun to Sew a Cotton School Dress*, 2 to 3 in on moderate flare, 1 1/2 in on more.
+    Source: Arithmetic; a turn of 1/4 in by L. I. Baldt, *Clothing for Women*, 1916, "Simple Dress of Wool" (6 mm here). Depths are
+    habit, and authors differ: T. Johnson, *It's Fun to Sew a Cotton School Dress*, 2 to 3 in on moderate flare, 1 1/2 in on
+    more, 1/4 in or a rolled hem on a circle; bellasunshinedesigns.com 1 1/2 to 2 in straight, 1 1/2 A-line, 1 half circle, 1/2
+    circle. What a flare bears, `hem_on_curve` says.
 
     Example: turned_hem(length=600, depth=40, turn_in=6, roll=0) gives allowance 46, cut_length 646
     """
