@@ -55,6 +55,28 @@ impl Random {
         }
         points
     }
+
+    /// A panel of one of three kinds, up to two holes in it, and a grain.
+    fn panel(&mut self, case: usize) -> (Vec<Point>, Vec<Vec<Point>>, f64) {
+        let count = 3 + case % 10;
+        let outline = match case % 3 {
+            0 => self.tangle(200.0, count),
+            1 => self.star(Point::ZERO, 200.0, count),
+            _ => self.steps(count),
+        };
+        let holes: Vec<Vec<Point>> = (0..(case / 3) % 3)
+            .map(|_| {
+                let centre = self.point(100.0);
+                self.star(centre, 50.0, 5)
+            })
+            .collect();
+        let grain_deg = if case % 2 == 0 {
+            90.0
+        } else {
+            self.between(-360.0, 360.0)
+        };
+        (outline, holes, grain_deg)
+    }
 }
 
 fn edges(ring: &[Point]) -> Vec<(Point, Point)> {
@@ -366,23 +388,7 @@ fn assert_inside(rectangle: &PanelRectangle, outline: &[Point], holes: &[Vec<Poi
 fn rectangles_are_inside_and_none_found_is_larger() {
     let mut random = Random(2);
     for case in 0..160 {
-        let count = 3 + case % 10;
-        let outline = match case % 3 {
-            0 => random.tangle(200.0, count),
-            1 => random.star(Point::ZERO, 200.0, count),
-            _ => random.steps(count),
-        };
-        let holes: Vec<Vec<Point>> = (0..(case / 3) % 3)
-            .map(|_| {
-                let centre = random.point(100.0);
-                random.star(centre, 50.0, 5)
-            })
-            .collect();
-        let grain_deg = if case % 2 == 0 {
-            90.0
-        } else {
-            random.between(-360.0, 360.0)
-        };
+        let (outline, holes, grain_deg) = random.panel(case);
         let rectangle = match largest_rectangle(&outline, &holes, grain_deg) {
             Ok(rectangle) => rectangle,
             Err(error) => panic!("{case}: {error}"),
@@ -440,23 +446,7 @@ fn tall_rectangles_are_inside_and_none_found_is_taller() {
     let mut random = Random(7);
     let (mut found, mut tried) = (0, 0);
     for case in 0..160 {
-        let count = 3 + case % 10;
-        let outline = match case % 3 {
-            0 => random.tangle(200.0, count),
-            1 => random.star(Point::ZERO, 200.0, count),
-            _ => random.steps(count),
-        };
-        let holes: Vec<Vec<Point>> = (0..(case / 3) % 3)
-            .map(|_| {
-                let centre = random.point(100.0);
-                random.star(centre, 50.0, 5)
-            })
-            .collect();
-        let grain_deg = if case % 2 == 0 {
-            90.0
-        } else {
-            random.between(-360.0, 360.0)
-        };
+        let (outline, holes, grain_deg) = random.panel(case);
         let largest = largest_rectangle(&outline, &holes, grain_deg).unwrap();
         let rings: Vec<Vec<Point>> = [&outline]
             .into_iter()

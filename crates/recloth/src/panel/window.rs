@@ -193,6 +193,22 @@ fn between(x: f64, xs: [f64; 2], ys: [f64; 2]) -> f64 {
     }
 }
 
+/// Lowest and highest level of a rectangle from one place in its first cell to one in its last, between two others.
+fn levels(
+    ((xs1, cell1), x1): (End, f64),
+    ((xs2, cell2), x2): (End, f64),
+    low: f64,
+    high: f64,
+) -> (f64, f64) {
+    let bottom = low
+        .max(between(x1, xs1, cell1.low))
+        .max(between(x2, xs2, cell2.low));
+    let top = high
+        .min(between(x1, xs1, cell1.high))
+        .min(between(x2, xs2, cell2.high));
+    (bottom, top)
+}
+
 /// Tries the rectangles from `x1` in the first cell to `x2` in the last, between `low` and `high`.
 ///
 /// Its top is the least of three levels: the first cell's line at `x1`, `high`, and the last cell's line at `x2`; its
@@ -204,12 +220,7 @@ fn best_between(first: End, last: End, low: f64, high: f64, best: &mut Largest) 
     let ((xs1, cell1), (xs2, cell2)) = (first, last);
     let mut attempt = |x1: f64, x2: f64| {
         let (x1, x2) = (x1.clamp(xs1[0], xs1[1]), x2.clamp(xs2[0], xs2[1]));
-        let top = high
-            .min(between(x1, xs1, cell1.high))
-            .min(between(x2, xs2, cell2.high));
-        let bottom = low
-            .max(between(x1, xs1, cell1.low))
-            .max(between(x2, xs2, cell2.low));
+        let (bottom, top) = levels((first, x1), (last, x2), low, high);
         let area = (x2 - x1) * (top - bottom);
         // Two negative sides would make a positive area.
         if x2 > x1 && top > bottom && area > best.area {
@@ -307,12 +318,7 @@ fn tallest_between(first: End, last: End, low: f64, high: f64, best: &mut Talles
             return;
         }
         let x2 = (x1 + width).clamp(xs2[0], xs2[1]);
-        let top = high
-            .min(between(x1, xs1, cell1.high))
-            .min(between(x2, xs2, cell2.high));
-        let bottom = low
-            .max(between(x1, xs1, cell1.low))
-            .max(between(x2, xs2, cell2.low));
+        let (bottom, top) = levels((first, x1), (last, x2), low, high);
         if x2 > x1 && top - bottom > best.height {
             best.height = top - bottom;
             best.span = Some(Span {
