@@ -581,7 +581,7 @@ fn one_binder_solids<'py>(
 #[allow(non_camel_case_types)]
 struct binding_length {}
 impl Scalar<4, 1> for binding_length {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 1], Error> {
         let [edge, corners, corner, finish] = given;
@@ -1126,7 +1126,7 @@ fn one_button_for_hole<'py>(
 #[allow(non_camel_case_types)]
 struct button_for_stand {}
 impl Scalar<2, 1> for button_for_stand {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [extension, share] = given;
@@ -1198,7 +1198,7 @@ fn one_button_loop<'py>(
 #[allow(non_camel_case_types)]
 struct button_stand {}
 impl Scalar<2, 3> for button_stand {
-    const WHOLE: [bool; 3] = [false, false, false];
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
         let [diameter, share] = given;
@@ -1670,7 +1670,7 @@ fn one_curved_band<'py>(
 #[allow(non_camel_case_types)]
 struct curved_binding {}
 impl Scalar<4, 3> for curved_binding {
-    const WHOLE: [bool; 3] = [false, false, false];
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
         let [edge, radius, finished, curve] = given;
@@ -2172,7 +2172,7 @@ fn one_flounce<'py>(
 #[allow(non_camel_case_types)]
 struct folded_band {}
 impl Scalar<4, 3> for folded_band {
-    const WHOLE: [bool; 3] = [false, false, false];
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
         let [depth, allowance, turn, past] = given;
@@ -2451,7 +2451,7 @@ fn one_gsm_from_ounces<'py>(
 #[allow(non_camel_case_types)]
 struct gusset {}
 impl Scalar<3, 4> for gusset {
-    const WHOLE: [bool; 4] = [false, false, false, false];
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [slit, added, allowance] = given;
@@ -2500,7 +2500,13 @@ fn one_head_opening<'py>(
 #[allow(non_camel_case_types)]
 struct hem_let_down {}
 impl Scalar<5, 5> for hem_let_down {
-    const WHOLE: [bool; 5] = [false, false, false, false, false];
+    const TYPES: [Type; 5] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+    ];
     #[inline]
     fn call(given: [f64; 5]) -> Result<[f64; 5], Error> {
         let [hem_depth, turn_in, lowered_by, keep, seam] = given;
@@ -2609,7 +2615,7 @@ fn one_holes_left<'py>(
 #[allow(non_camel_case_types)]
 struct insert_strip {}
 impl Scalar<4, 3> for insert_strip {
-    const WHOLE: [bool; 3] = [false, false, false];
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
         let [lacking, allowance, strips, place] = given;
@@ -3302,7 +3308,13 @@ fn one_mix_temperature<'py>(
 #[allow(non_camel_case_types)]
 struct nap_layout {}
 impl Scalar<5, 5> for nap_layout {
-    const WHOLE: [bool; 5] = [true, true, false, false, false];
+    const TYPES: [Type; 5] = [
+        Type::Count,
+        Type::Count,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+    ];
     #[inline]
     fn call(given: [f64; 5]) -> Result<[f64; 5], Error> {
         let [wide, narrow, length, count, cloth_width] = given;
@@ -3334,7 +3346,7 @@ fn one_nap_layout<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = nap_layout::call([wide, narrow, length, count, cloth_width])
         .map_err(|error| door::raise(py, "nap_layout", &error))?;
-    (answer[0] as u32, answer[1] as u32, answer[2], answer[3], answer[4])
+    (answer[0] as u64, answer[1] as u64, answer[2], answer[3], answer[4])
         .into_bound_py_any(py)
 }
 /// `recloth::body::neck_bust_doubts`.
@@ -3364,7 +3376,7 @@ fn one_neck_bust_doubts<'py>(
 #[allow(non_camel_case_types)]
 struct needle_blade {}
 impl Scalar<1, 2> for needle_blade {
-    const WHOLE: [bool; 2] = [false, false];
+    const TYPES: [Type; 2] = [Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 2], Error> {
         let [metric] = given;
@@ -3392,7 +3404,7 @@ fn one_needle_blade<'py>(
 #[allow(non_camel_case_types)]
 struct needle_metric {}
 impl Scalar<1, 1> for needle_metric {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [us_size] = given;
@@ -5173,7 +5185,7 @@ fn one_washes<'py>(
 #[allow(non_camel_case_types)]
 struct wearing_ease {}
 impl Scalar<2, 4> for wearing_ease {
-    const WHOLE: [bool; 4] = [false, false, false, false];
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Number];
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 4], Error> {
         let [body, place] = given;
@@ -5344,7 +5356,13 @@ fn one_zigzag_buttonhole<'py>(
 #[allow(non_camel_case_types)]
 struct zip_length {}
 impl Scalar<5, 5> for zip_length {
-    const WHOLE: [bool; 5] = [false, false, false, false, false];
+    const TYPES: [Type; 5] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+    ];
     #[inline]
     fn call(given: [f64; 5]) -> Result<[f64; 5], Error> {
         let [opening, gap, beyond, allowance, graduation] = given;
@@ -5382,7 +5400,7 @@ fn one_zip_length<'py>(
 #[allow(non_camel_case_types)]
 struct zip_opening {}
 impl Scalar<3, 1> for zip_opening {
-    const WHOLE: [bool; 1] = [false];
+    const TYPES: [Type; 1] = [Type::Number];
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [zip, gap, beyond] = given;
