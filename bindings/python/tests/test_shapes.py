@@ -282,8 +282,8 @@ def test_the_tallest_rectangle_is_as_wide_as_asked():
     assert found.width == pytest.approx(100) and found.height == pytest.approx(450)
     across = recloth.tallest_rectangle(rectangle(420, 700), 200, grain_deg=0)
     assert (across.width, across.height) == (200, 420)
-    holed = recloth.tallest_rectangle(rectangle(100, 100), 50, [rectangle(20, 20, 40, 40)])
-    assert holed.height == pytest.approx(100) and holed.corner[0] >= 40
+    holed = recloth.tallest_rectangle(rectangle(100, 100), 50, [rectangle(20, 20, 10, 40)])
+    assert holed.height == pytest.approx(100) and holed.corner[0] >= 30
 
 
 @pytest.mark.parametrize(
