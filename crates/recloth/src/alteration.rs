@@ -350,7 +350,7 @@ pub fn hem_let_down(
     let lowered_by = Error::check("lowered_by", lowered_by, 0.0, 2e3)?;
     let keep = Error::check("keep", keep, 0.0, 1e3)?;
     let seam = Error::check("seam", seam, 0.0, 1e3)?;
-    if turn_in > hem_depth {
+    if above(turn_in, hem_depth) {
         return Err(Error::no_solution("turn_in", turn_in, 0.0, hem_depth));
     }
     let held = hem_depth + turn_in;

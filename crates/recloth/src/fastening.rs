@@ -209,7 +209,7 @@ pub fn zip_length(
     let beyond = Error::check("beyond", beyond, 0.0, 500.0)?;
     let allowance = Error::check("allowance", allowance, 0.0, 1e3)?;
     let graduation = Error::check("graduation", graduation, 1.0, 1e3)?;
-    if gap >= opening {
+    if !above(opening, gap) {
         return Err(Error::no_solution("gap", gap, 0.0, opening));
     }
     let needed = opening - gap + beyond;

@@ -67,7 +67,7 @@ pub fn nap_layout(
     let length = Error::check("length", length, 1.0, 1e5)?;
     let count = f64::from(Error::check_count("count", count, 1, 1000)?);
     let cloth_width = Error::check("cloth_width", cloth_width, 1.0, 1e5)?;
-    if narrow > wide {
+    if above(narrow, wide) {
         return Err(Error::no_solution("narrow", narrow, 0.0, wide));
     }
     if above(wide, cloth_width) {
