@@ -106,5 +106,38 @@ def largest_rectangle(row):
     }
 
 
+def tallest_rectangle(row):
+    (outline,) = rings(row.text("outline"))
+    grain, width = float(row["grain_deg"]), float(row["width"])
+    cloth = Polygon(outline)
+    for hole in rings(row.text("holes")):
+        cloth = cloth.difference(Polygon(hole))
+    upright = affinity.rotate(cloth, 90 - grain, origin=(0, 0))
+    left, _, right, _ = upright.bounds
+    # A hair narrower, lest the strip of a rectangle that just fits is called blocked.
+    hair = 1e-7
+
+    def height(x):
+        area, bottom, top = best_at(upright, x + hair, x + width - hair)
+        return top - bottom, bottom
+
+    corners = [x for part in getattr(upright, "geoms", [upright]) for ring in [part.exterior, *part.interiors] for x, _ in ring.coords]
+    net = {left + (right - left) * step / 400 for step in range(401)} | set(corners) | {x - width for x in corners}
+    starts = sorted(((height(x)[0], x) for x in net if left - hair <= x <= right - width + hair), reverse=True)
+    best = max(starts)
+    for found, x in starts[:12]:
+        step = (right - left) / 400
+        while step > 1e-8:
+            better = max((height(place)[0], place) for place in (x - step, x + step))
+            if better[0] > found:
+                found, x = better
+            else:
+                step /= 2
+        best = max(best, (found, x))
+    found, x = best
+    corner = affinity.rotate(Point(x, height(x)[1]), grain - 90, origin=(0, 0))
+    return {"x": mpf(corner.x), "y": mpf(corner.y), "height": mpf(found), "area_mm2": mpf(found * width)}
+
+
 if __name__ == "__main__":
-    sys.exit(common.main(usable_panel, largest_rectangle))
+    sys.exit(common.main(usable_panel, largest_rectangle, tallest_rectangle))

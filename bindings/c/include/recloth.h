@@ -341,6 +341,50 @@ typedef int32_t recloth_button_shape;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
+// Where on a garment of woven cloth the ease is asked.
+enum recloth_ease_place
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+  // The bust of a bodice or a dress.
+  RECLOTH_EASE_PLACE_BUST = 0,
+  // The waist of a dress or a bodice.
+  RECLOTH_EASE_PLACE_DRESS_WAIST = 1,
+  // The waist of a skirt or of trousers, which holds them up.
+  RECLOTH_EASE_PLACE_SKIRT_WAIST = 2,
+  // The hip of any garment.
+  RECLOTH_EASE_PLACE_HIP = 3,
+  // The chest of a man's shirt, from fitted to classic.
+  RECLOTH_EASE_PLACE_SHIRT_CHEST = 4,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum recloth_ease_place recloth_ease_place;
+#else
+typedef int32_t recloth_ease_place;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// Which way an edge curves, seen from the cloth.
+enum recloth_edge_curve
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+  // Into the cloth: a neck, an armhole.
+  RECLOTH_EDGE_CURVE_INWARD = 0,
+  // Out of the cloth: a rounded corner, a scallop.
+  RECLOTH_EDGE_CURVE_OUTWARD = 1,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum recloth_edge_curve recloth_edge_curve;
+#else
+typedef int32_t recloth_edge_curve;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
 // What a cloth, thread or trim is made of. A blend counts as its most delicate part: ask for each.
 enum recloth_fibre
 #if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
@@ -437,6 +481,25 @@ enum recloth_in_bath
 typedef enum recloth_in_bath recloth_in_bath;
 #else
 typedef int32_t recloth_in_bath;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// Where a strip is let in.
+enum recloth_insert_place
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+  // A seam that is opened: its edges have their allowances.
+  RECLOTH_INSERT_PLACE_SEAM = 0,
+  // A cut through the cloth: its edges lose theirs to the new seams.
+  RECLOTH_INSERT_PLACE_SLASH = 1,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum recloth_insert_place recloth_insert_place;
+#else
+typedef int32_t recloth_insert_place;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
@@ -868,6 +931,16 @@ typedef struct {
   uint64_t cautions;
 } recloth_button_loop_t;
 
+// The strip beyond a button line.
+typedef struct {
+  // From the button line to the finished edge (mm).
+  double extension;
+  // From the button's rim to the finished edge (mm).
+  double past_rim;
+  // How far the two sides lie over each other when buttoned (mm).
+  double overlap;
+} recloth_button_stand_t;
+
 // How a sleeve cap compares with its armhole.
 typedef struct {
   // What the cap is longer; negative when it is too short to be sewn in (mm).
@@ -959,6 +1032,16 @@ typedef struct {
   // Height of the longest section's lower arc above the straight line between its ends (mm).
   double sagitta;
 } recloth_curved_band_t;
+
+// A bias binding on a curved edge.
+typedef struct {
+  // Length of the seam that sews the binding on (mm).
+  double seam;
+  // What the strip is stretched along that seam; negative where it is eased (%).
+  double stretch_pct;
+  // Width that a bias strip keeps where it is so stretched; above 100 where it is eased (%).
+  double width_pct;
+} recloth_curved_binding_t;
 
 // A length to cut so that washing brings it to size.
 typedef struct {
@@ -1080,6 +1163,16 @@ typedef struct {
   double square;
 } recloth_flounce_t;
 
+// The strip a folded band is cut from, with its lines.
+typedef struct {
+  // Width to cut, raw edge to raw edge (mm).
+  double cut_width;
+  // Fold line from the raw edge that is sewn to the garment (mm).
+  double fold_line;
+  // From the fold to the raw edge of the inner layer (mm).
+  double inner;
+} recloth_folded_band_t;
+
 // A cone, or a part of one between two level cuts, unrolled.
 typedef struct {
   // From edge to edge along the cloth (mm).
@@ -1144,6 +1237,18 @@ typedef struct {
   double hem_rise;
 } recloth_gore_t;
 
+// A diamond let into two slits.
+typedef struct {
+  // Angle at each slit's end (deg).
+  double angle_deg;
+  // From slit's end to slit's end (mm).
+  double long_diagonal;
+  // Cut from point to point the long way, allowances included (mm).
+  double cut_long;
+  // Cut from point to point the short way, allowances included (mm).
+  double cut_short;
+} recloth_gusset_t;
+
 // An opening that a head, or the widest part of a body, must pass.
 typedef struct {
   // Least length of the slit; 0 where none is needed (mm).
@@ -1151,6 +1256,20 @@ typedef struct {
   // What the opening is wider than needed; negative when it does not pass (mm).
   double spare;
 } recloth_head_opening_t;
+
+// A hem that is let down.
+typedef struct {
+  // Cloth left below the new edge for its hem or facing (mm).
+  double left;
+  // The old edge's crease above the new edge (mm).
+  double crease;
+  // The old hem's stitching above the new edge (mm).
+  double stitching;
+  // The most it can be lowered with a hem of its own (mm).
+  double longest;
+  // The most it can be lowered with a facing sewn on (mm).
+  double longest_faced;
+} recloth_hem_let_down_t;
 
 // Cloth that a curved hem has too much of when it is turned up.
 typedef struct {
@@ -1181,6 +1300,16 @@ typedef struct {
   // Doubts raised (bits).
   uint64_t doubts;
 } recloth_holes_left_t;
+
+// A strip let into a garment that is too narrow.
+typedef struct {
+  // Finished width of each strip (mm).
+  double finished;
+  // Width to cut each strip (mm).
+  double cut_width;
+  // Cloth that all strips take side by side (mm).
+  double cloth;
+} recloth_insert_strip_t;
 
 // A set of equal knife pleats.
 typedef struct {
@@ -1227,6 +1356,20 @@ typedef struct {
   // How far the value is off in the usual case, for each mm that every known length may be off.
   double likely_per_mm;
 } recloth_length_chain_t;
+
+// How sure the unknown of a chain of lengths is, and which term does most to it.
+typedef struct {
+  // The length sought (mm).
+  double value;
+  // How far it is off when every error falls the same way (mm).
+  double worst;
+  // How far it is off when they fall by chance: the root of the sum of their squares (mm).
+  double likely;
+  // Index of the term whose error moves it most, of equals the first; their number is the total.
+  uint32_t largest;
+  // What that term's error adds to the worst case (mm).
+  double largest_part;
+} recloth_chain_shares_t;
 
 // What the allowances of a garment give when they are let out.
 typedef struct {
@@ -1295,6 +1438,28 @@ typedef struct {
   // Cautions raised (bits).
   uint64_t cautions;
 } recloth_mix_temperature_t;
+
+// Panels wider at one end, laid across the cloth all one way up, or turned every other.
+typedef struct {
+  // Panels side by side when all lie one way up.
+  uint32_t across_one_way;
+  // Panels side by side when every other is turned upside down.
+  uint32_t across_turned;
+  // Length of cloth when all lie one way up (mm).
+  double length_one_way;
+  // Length of cloth when every other is turned (mm).
+  double length_turned;
+  // What the nap takes: the one length less the other (mm).
+  double nap_extra;
+} recloth_nap_layout_t;
+
+// A machine needle's blade.
+typedef struct {
+  // Diameter of the blade above the scarf (mm).
+  double blade;
+  // Thickest thread that runs freely in its long groove (mm).
+  double thread;
+} recloth_needle_blade_t;
 
 // A garment smaller than the body it is worn on.
 typedef struct {
@@ -1401,6 +1566,18 @@ typedef struct {
   // `PHOTO_REACH` when a point lies more than 1.5 sizes beyond the reference (bits).
   uint64_t doubts;
 } recloth_photo_map_t;
+
+// Scraps joined to one length.
+typedef struct {
+  // Length of all scraps joined, free ends raw (mm).
+  double joined;
+  // What that is longer than needed; negative when it does not reach (mm).
+  double spare;
+  // Number of joins when all are used.
+  uint32_t joins;
+  // Fewest scraps that reach, the longest taken first; 0 when all together do not.
+  uint32_t fewest;
+} recloth_pieced_length_t;
 
 // Plant matter to collect.
 typedef struct {
@@ -1736,6 +1913,18 @@ typedef struct {
   uint64_t doubts;
 } recloth_washes_t;
 
+// Ease that authors give, from the least of them to the most.
+typedef struct {
+  // The least that an author gives, all round (mm).
+  double low;
+  // The most that an author gives, all round (mm).
+  double high;
+  // Finished girth with the least (mm).
+  double garment_low;
+  // Finished girth with the most (mm).
+  double garment_high;
+} recloth_wearing_ease_t;
+
 // A length of cloth turned into one of another width: a range, for a layout does not scale.
 typedef struct {
   // Length of the same area (mm).
@@ -1781,6 +1970,20 @@ typedef struct {
   // Stitches of the two sides together.
   uint32_t stitches;
 } recloth_zigzag_buttonhole_t;
+
+// A zip for an opening.
+typedef struct {
+  // Length needed, top stop to bottom stop (mm).
+  double needed;
+  // Length to buy, the next that is sold (mm).
+  double buy;
+  // What that is too long, to be taken off by a new bottom stop (mm).
+  double shorten;
+  // Top stop from the raw edge at the top (mm).
+  double top_stop;
+  // Bottom stop from the raw edge at the top (mm).
+  double bottom_stop;
+} recloth_zip_length_t;
 
 #ifdef __cplusplus
 extern "C" {
@@ -2032,6 +2235,31 @@ recloth_status recloth_binder_solids(double low_pct,
                                      uint32_t dips,
                                      recloth_binder_solids_t *out,
                                      recloth_error_t *error);
+
+// Length of binding for an edge, with what its corners and its two ends take.
+//
+// `length = edge + corners · corner + finish`. A corner turned outward with a mitre takes, by the geometry of its fold, no
+// more than the edge itself; what makers allow is for handling and for a fold that is sewn over. One tutorial allows about
+// 16 in over the perimeter of a square for everything; the defaults are that, shared 2 in to a corner and 8 in to the two
+// ends, a share of ours. A neck or an armhole has no corners and takes two allowances to finish. How many strips give the
+// length, with what each join loses: `binding_strips`(crate::bias::binding_strips).
+//
+// - `edge`: length of the edge to be bound (mm, 1 to 1000000).
+// - `corners`: corners to be mitred (0 to 1000).
+// - `corner`: allowed for each of them (mm, 0 to 1000).
+// - `finish`: for joining or finishing the two ends (mm, 0 to 10000).
+// - `out`: receives the answer. Length of binding (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_binding_length(double edge,
+                                      uint32_t corners,
+                                      double corner,
+                                      double finish,
+                                      double *out,
+                                      recloth_error_t *error);
 
 // Number of strips of one length to join for a binding.
 //
@@ -2300,6 +2528,24 @@ recloth_status recloth_button_for_hole(double slit,
                                        recloth_button_for_hole_t *out,
                                        recloth_error_t *error);
 
+// Largest button for a stand there is.
+//
+// `button_stand` the other way: `diameter = extension / share`. An old front keeps its stand; a button larger than the
+// stand allows hangs over the edge.
+//
+// - `extension`: from the button line to the finished edge (mm, 1 to 600).
+// - `share`: extension over diameter (0.5 to 3).
+// - `out`: receives the answer. Diameter of the button (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_button_for_stand(double extension,
+                                        double share,
+                                        double *out,
+                                        recloth_error_t *error);
+
 // Loop of cord that just passes over a button.
 //
 // The way round the button is `P = 2 · (diameter + thickness)` for a flat one, `π · diameter` for a ball; the middle of
@@ -2329,6 +2575,26 @@ recloth_status recloth_button_loop(double diameter,
                                    int32_t shape,
                                    recloth_button_loop_t *out,
                                    recloth_error_t *error);
+
+// Button stand for a button: from the line it sits on to the finished edge.
+//
+// `extension = share · diameter`, `past_rim = extension - diameter / 2`, `overlap = 2 · extension`. Authors differ: half the
+// diameter brings the rim to the very edge, a machine manual asks for at least three quarters, others for the whole; for a
+// button of 20 mm that is 10, 15 or 20 mm. Both sides have the same stand, and a waistband's overlap must equal it. A facing
+// or a turn behind it is extra.
+//
+// - `diameter`: diameter of the button (mm, 1 to 200).
+// - `share`: extension over diameter (0.5 to 3).
+// - `out`: receives the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_button_stand(double diameter,
+                                    double share,
+                                    recloth_button_stand_t *out,
+                                    recloth_error_t *error);
 
 // Length of the slit for a flat button.
 //
@@ -2668,6 +2934,35 @@ recloth_status recloth_curved_band(const double *lengths,
                                    recloth_curved_band_t *out,
                                    recloth_error_t *error);
 
+// Stretch of a bias strip that is to lie flat on a curved edge.
+//
+// The strip is cut as long as the finished edge, where its fold will lie. Its seam lies `finished` further into the cloth:
+// round a neck that is a longer arc, `seam = edge · (radius + finished) / radius`, and the strip is stretched to it by
+// `100 · finished / radius` percent; round an outward corner a shorter one, and it is eased. Cut as long as the seam instead,
+// a neck's binding stands away. A stretched bias strip grows narrower: as a net of threads that keep their length it keeps
+// `√(2 - (1 + stretch)²)` of its width; press it to shape before sewing, and cut it so much wider. A stretch of 41 % would
+// close the net.
+//
+// Handed-down rules cut the strip 5 to 10 % shorter than the edge whatever the curve (common practice, no source): that is
+// right for a binding of 7 mm at radii of 70 to 140 mm, too much on a straighter edge, too little on a tighter one.
+//
+// - `edge`: length of the finished edge (mm, 1 to 100000).
+// - `radius`: its radius (mm, 1 to 1000000).
+// - `finished`: width of the binding that shows (mm, 0.5 to 1000).
+// - `curve`: which way the edge curves (one of `recloth_edge_curve`).
+// - `out`: receives the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_curved_binding(double edge,
+                                      double radius,
+                                      double finished,
+                                      int32_t curve,
+                                      recloth_curved_binding_t *out,
+                                      recloth_error_t *error);
+
 // Length to cut so that washing brings it to a finished length.
 //
 // `cut = finished / (1 + change / 100)`. Adding the percentage to the finished length is the usual slip and comes out
@@ -2848,7 +3143,7 @@ recloth_status recloth_deepest_hem(double radius,
 
 // Dimensional change of cloth in the wash, in percent; minus is shrinkage.
 //
-// `change = 100 · (after - before) / before`. Mark at least 350 mm apart, 50 mm from the edges, along each grain.
+// `change = 100 · (after - before) / before`. A shrinkage stated as 8.57 % is a change of -8.57. Mark at least 350 mm apart, 50 mm from the edges, along each grain.
 //
 // - `before`: distance of the marks before washing (mm, 1 to 1000000).
 // - `after`: distance of the marks after washing (mm, 1 to 1000000).
@@ -2968,6 +3263,31 @@ recloth_status recloth_flounce(double edge,
                                double allowance,
                                recloth_flounce_t *out,
                                recloth_error_t *error);
+
+// Width of a strip that is folded along its middle to a band, a cuff or a placket, and where its fold lies.
+//
+// `cut_width = 2 · depth + 2 · allowance + turn + past`, `fold_line = allowance + depth + turn / 2`. The turn is the cloth
+// that the fold takes by its thickness, half from either side. An inner layer that is caught by stitching in the seam from
+// the right side must reach `past` below it; sewn down by hand, 0. Interfacing ends at the fold line or goes over it as the
+// cloth asks. For the strip's length see `straight_band`; for the depth of a strip there is,
+// `straight_band_depth` of its width less `past`.
+//
+// - `depth`: finished depth (mm, 1 to 10000).
+// - `allowance`: seam allowance at each long edge (mm, 0 to 1000).
+// - `turn`: cloth taken by the thickness of the fold (mm, 0 to 100).
+// - `past`: what the inner layer reaches past the seam (mm, 0 to 100).
+// - `out`: receives the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_folded_band(double depth,
+                                   double allowance,
+                                   double turn,
+                                   double past,
+                                   recloth_folded_band_t *out,
+                                   recloth_error_t *error);
 
 // A length as text, rounded to the nearest graduation of the style.
 //
@@ -3164,6 +3484,29 @@ recloth_status recloth_gsm_from_ounces(double ounces,
                                        double *out,
                                        recloth_error_t *error);
 
+// Diamond gusset for two slits that meet in a seam, as under an arm.
+//
+// Its four sides are as long as the slits, its short diagonal is what the opened slits add across:
+// `angle = 2 · asin(added / (2 · slit))`, `long_diagonal = √(4 · slit² - added²)`. Cut, an allowance all round makes the long
+// way `2 · allowance / sin(angle / 2)` longer and the short way `2 · allowance / cos(angle / 2)`: sharp points need much
+// cloth. Face the slit's end before it is cut, for it has no allowance there; cut last and only after a try in scrap cloth.
+// The gusset lies on the bias where slits are on grain.
+//
+// - `slit`: length of each slit, seam to its end (mm, 1 to 10000).
+// - `added`: what is to be added across, where they meet (mm, 0.1 to 20000).
+// - `allowance`: seam allowance all round the gusset (mm, 0 to 100).
+// - `out`: receives the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_gusset(double slit,
+                              double added,
+                              double allowance,
+                              recloth_gusset_t *out,
+                              recloth_error_t *error);
+
 // Whether a neck with a slit passes over the head, and the least slit.
 //
 // A slit opens by its length on both sides: `neck + 2 · slit >= head + ease`. The same sum serves a skirt with a zip that
@@ -3186,6 +3529,33 @@ recloth_status recloth_head_opening(double head,
                                     double slit,
                                     double ease,
                                     recloth_head_opening_t *out,
+                                    recloth_error_t *error);
+
+// What is left for a hem that is let down, and where its old crease and stitching will show.
+//
+// The old hem holds `hem_depth + turn_in` of cloth below its edge. Lowered by `lowered_by`, the new edge has
+// `left = hem_depth + turn_in - lowered_by` for its hem; with less than `keep`, a facing is sewn on (a false hem), which
+// needs `seam`. The old crease lies `lowered_by` above the new edge on the right side, and the old stitching
+// `hem_depth + lowered_by`: a crease that has worn or faded stays, and is covered by a tuck, a braid or stitching, or the hem
+// is left. Unpick and press a hand's breadth before deciding.
+//
+// - `hem_depth`: depth of the old hem as it is sewn (mm, 0 to 1000).
+// - `turn_in`: turned in at its raw edge; 0 where it is overcast (mm, 0 to 1000, <= hem_depth).
+// - `lowered_by`: what the garment is to be longer (mm, 0 to 2000).
+// - `keep`: least for a hem of its own, its turn included (mm, 0 to 1000).
+// - `seam`: least for the seam of a facing (mm, 0 to 1000).
+// - `out`: receives the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_hem_let_down(double hem_depth,
+                                    double turn_in,
+                                    double lowered_by,
+                                    double keep,
+                                    double seam,
+                                    recloth_hem_let_down_t *out,
                                     recloth_error_t *error);
 
 // Fullness to ease into a hem that is turned up on a flared edge.
@@ -3247,6 +3617,30 @@ recloth_status recloth_holes_left(double edge,
                                   double pitch,
                                   recloth_holes_left_t *out,
                                   recloth_error_t *error);
+
+// Strip to let into a garment for what is lacking in its width.
+//
+// Each strip must add its share: `finished = lacking / strips`. In an opened seam the old edges are sewn on their old lines,
+// and `cut_width = finished + 2 · allowance`. In a cut through the cloth both new edges lose an allowance as well, so
+// `cut_width = finished + 4 · allowance`: a strip cut for a seam and let into a slash is two allowances short. Cut it on the
+// garment's own grain, of cloth washed as often. What can be let out first, `let_out` says.
+//
+// - `lacking`: what the garment is too narrow by, all round (mm, 0.1 to 10000).
+// - `allowance`: seam allowance at each edge (mm, 0 to 1000).
+// - `strips`: number of strips that share it (1 to 64).
+// - `place`: where they are let in (one of `recloth_insert_place`).
+// - `out`: receives the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_insert_strip(double lacking,
+                                    double allowance,
+                                    uint32_t strips,
+                                    int32_t place,
+                                    recloth_insert_strip_t *out,
+                                    recloth_error_t *error);
 
 // K/S, the depth of shade, of a reflectance.
 //
@@ -3433,6 +3827,44 @@ recloth_status recloth_length_chain(const double *lengths,
                                     uint32_t unknown,
                                     recloth_length_chain_t *out,
                                     recloth_error_t *error);
+
+// Each term's part in a chain of lengths and in its error.
+//
+// The chain and its unknown are those of `length_chain`; each length has besides how far it may be off. `parts` says
+// what each term adds to the total, `factor · length`, minus where it is lost; the unknown's own part among them.
+// `misses` says how far each term's error alone moves the unknown: `|factor| · error / |factor of the unknown|`. They add
+// up to the worst case, the total's own among them; the unknown's own is 0. The largest of them is where a second
+// measuring pays.
+//
+// - `lengths`: the lengths (mm, 0 to 100000, 1 to 1000 items).
+// - `factors`: how many times each counts, minus where lost (-100 to 100, as many as lengths).
+// - `errors`: how far each may be off (mm, 0 to 1000, as many as lengths).
+// - `total`: what they come to (mm, 0 to 10000000000).
+// - `unknown`: index of the length sought; their number: total (0 to 1000).
+// - `parts`: filled: what each adds to the total (mm, as many as lengths).
+// - `misses`: filled: how far the error of each moves the unknown (mm, as many as lengths).
+// - `total_error`: how far the total may be off (mm, 0 to 1000).
+// - `out`: receives the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_length_chain_shares(const double *lengths,
+                                           size_t lengths_count,
+                                           const double *factors,
+                                           size_t factors_count,
+                                           const double *errors,
+                                           size_t errors_count,
+                                           double total,
+                                           uint32_t unknown,
+                                           double *parts,
+                                           size_t parts_count,
+                                           double *misses,
+                                           size_t misses_count,
+                                           double total_error,
+                                           recloth_chain_shares_t *out,
+                                           recloth_error_t *error);
 
 // What to let out at each edge of a garment that is too narrow, and what is still short.
 //
@@ -3641,6 +4073,33 @@ recloth_status recloth_mix_temperature(const double *volumes_ml,
                                        recloth_mix_temperature_t *out,
                                        recloth_error_t *error);
 
+// Length of cloth for equal tapered panels with a nap and without.
+//
+// All one way up, each panel takes its wide end of the cloth's width: `floor(cloth_width / wide)` side by side. Turned
+// every other, a narrow end lies beside each wide one and `n` panels take `wide + (n - 1) · (wide + narrow) / 2`. Either
+// way a row takes the panel's length, and there are as many rows as the count asks. On napped cloth (velvet, corduroy,
+// brushed cloth, some satins) and one-way prints a turned panel is of another shade: it cannot be put right afterwards. The
+// habit of a quarter of a yard more for a nap is sometimes nothing and sometimes a whole row: count.
+//
+// - `wide`: width of a panel at its wide end, allowances included (mm, 1 to 100000).
+// - `narrow`: width at its narrow end, allowances included (mm, 0 to 100000, <= wide).
+// - `length`: length of a panel, allowances included (mm, 1 to 100000).
+// - `count`: number of panels (1 to 1000).
+// - `cloth_width`: width of the cloth between its selvedges (mm, 1 to 100000, >= wide).
+// - `out`: receives the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_nap_layout(double wide,
+                                  double narrow,
+                                  double length,
+                                  uint32_t count,
+                                  double cloth_width,
+                                  recloth_nap_layout_t *out,
+                                  recloth_error_t *error);
+
 // Doubts on a neck and a bust together.
 //
 // A neck of more than half the bust (`NECK_OVER_HALF_BUST`) may be the two in each other's place, or half a bust.
@@ -3657,6 +4116,40 @@ recloth_status recloth_neck_bust_doubts(double neck,
                                         double bust,
                                         uint64_t *out,
                                         recloth_error_t *error);
+
+// Blade of a machine needle, and the thickest thread for it, from its metric number.
+//
+// `blade = metric / 100`, `thread = 0.4 · blade`. A thread too thick for its needle frays and skips; a needle too thick for
+// its cloth leaves holes that stay, which old seams of silk, leather and coated cloth show for ever. A broken needle can
+// fly: change a bent one at once.
+//
+// - `metric`: the larger number on a packet, 80 of 80/12 (20 to 300).
+// - `out`: receives the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_needle_blade(uint32_t metric,
+                                    recloth_needle_blade_t *out,
+                                    recloth_error_t *error);
+
+// Metric number of a machine needle from its US size.
+//
+// `metric = 60 + 5 · (us_size - 8)`: 8 is 60, 11 is 75, 18 is 110. The number is the blade's diameter in hundredths of a
+// millimetre (`needle_blade`). From 19 up the two scales no longer run together, so these sizes are not offered; read the
+// packet.
+//
+// - `us_size`: the smaller number on a packet (8 to 18).
+// - `out`: receives the answer. Metric number, hundredths of a millimetre.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_needle_metric(uint32_t us_size,
+                                     double *out,
+                                     recloth_error_t *error);
 
 // Girth of a garment of stretching cloth, from the share of its stretch that wearing is to use.
 //
@@ -3939,6 +4432,29 @@ recloth_status recloth_photo_map(const double *picture_x,
                                  size_t scales_count,
                                  recloth_photo_map_t *out,
                                  recloth_error_t *error);
+
+// Length that scraps give when they are joined end to end, and how few of them reach.
+//
+// Each join takes an allowance off both its scraps: `joined = sum of lengths - 2 · allowance · (scraps - 1)`. Two allowances
+// a join are easily forgotten, and then the strip is short when it is too late. Count in `needed` what its own ends take.
+// Keep joins off dart points, pockets and the middle of a back; under a band, in gathers or at a seam they are not seen.
+// Grain, face and nap must run alike in all scraps.
+//
+// - `lengths`: the scraps, raw edge to raw edge (mm, 1 to 100000, 1 to 100 items).
+// - `allowance`: seam allowance at each edge of a join (mm, 0 to 1000).
+// - `needed`: length needed, allowances of its ends included (mm, 1 to 1000000).
+// - `out`: receives the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_pieced_length(const double *lengths,
+                                     size_t lengths_count,
+                                     double allowance,
+                                     double needed,
+                                     recloth_pieced_length_t *out,
+                                     recloth_error_t *error);
 
 // Width of the strip that covers a cord for piping.
 //
@@ -4971,6 +5487,32 @@ recloth_status recloth_washes(double length,
                               recloth_washes_t *out,
                               recloth_error_t *error);
 
+// Wearing ease of woven cloth, all round, as a range over the authors, and the girths it makes.
+//
+// `garment = body + ease`. Ease is what is needed to breathe, sit and reach; what the style has more is taste. Authors differ by as much as an inch:
+//
+// - bust: 1 1/2 to 2 in (Robinson), 2 1/2 in (one cited in an encyclopedia), 2 to 3 in (a tailor's notes);
+// - waist of a dress: 3/4 to 1 in, 1 in, 1 to 2 in, in that order;
+// - waist of a skirt or trousers: 1/2 to 3/4 in (Robinson; the others do not tell it apart);
+// - hip: 2 to 2 3/4 in, 3 in, 2 to 3 in;
+// - a man's shirt at the chest: 1 1/2 to 2 1/2 in fitted, up to 3 in classic (Robinson).
+//
+// The best ease is that of a garment that fits: measure it and take the body's girth off. Thick cloth and a lining need
+// more, cloth that stretches less (`negative_ease`(crate::stretch::negative_ease)).
+//
+// - `body`: girth of the body there (mm, 1 to 100000).
+// - `place`: where it is asked (one of `recloth_ease_place`).
+// - `out`: receives the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_wearing_ease(double body,
+                                    int32_t place,
+                                    recloth_wearing_ease_t *out,
+                                    recloth_error_t *error);
+
 // Length of cloth of one width that does for a length of another, as a range.
 //
 // `by_area = length · width / new_width`. Tables handed down for this follow no formula: over all their cells they give
@@ -5072,6 +5614,53 @@ recloth_status recloth_zigzag_buttonhole(double slit,
                                          double spacing,
                                          recloth_zigzag_buttonhole_t *out,
                                          recloth_error_t *error);
+
+// Zip for an opening: its length from stop to stop, and where the stops lie.
+//
+// `needed = opening - gap + beyond`, bought in the next length that is sold. The gap leaves room above the slider for a hook
+// or for the turn of a facing; where the teeth end at a band's seam it is small. A concealed zip is sewn before the seam
+// below it and must run on beyond the opening, or its slider cannot be brought down past the last stitch. A zip is shortened
+// at the bottom, by a bar of stitches over the teeth; an open-ended one at the top only. Whether the opening passes the hip
+// is asked of `head_opening`(crate::neck::head_opening).
+//
+// - `opening`: seam line at the top to the lower end of the opening (mm, 10 to 5000).
+// - `gap`: seam line at the top down to the top stop (mm, 0 to 500, < opening).
+// - `beyond`: what the zip runs on below the opening; some 25 if concealed (mm, 0 to 500).
+// - `allowance`: raw edge to seam line at the top (mm, 0 to 1000).
+// - `graduation`: step between the lengths that are sold (mm, 1 to 1000).
+// - `out`: receives the answer.
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_zip_length(double opening,
+                                  double gap,
+                                  double beyond,
+                                  double allowance,
+                                  double graduation,
+                                  recloth_zip_length_t *out,
+                                  recloth_error_t *error);
+
+// Opening that a zip there is serves.
+//
+// `zip_length` the other way: `opening = zip + gap - beyond`. For a zip saved from the old garment: run it a hundred times
+// first, and see that both stops hold.
+//
+// - `zip`: length of the zip, top stop to bottom stop (mm, 10 to 5000).
+// - `gap`: seam line at the top down to the top stop (mm, 0 to 500).
+// - `beyond`: what the zip runs on below the opening (mm, 0 to 500).
+// - `out`: receives the answer. Seam line at the top to the lower end of the opening (mm).
+// - `error`: on failure what was wrong; may be NULL.
+//
+// Nothing but `error` is written on failure.
+//
+// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+recloth_status recloth_zip_opening(double zip,
+                                   double gap,
+                                   double beyond,
+                                   double *out,
+                                   recloth_error_t *error);
 
 // One general sentence for a status; NULL for a number that is none. A constant string.
 const char *recloth_status_text(int32_t status);

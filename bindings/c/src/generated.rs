@@ -291,6 +291,58 @@ fn read_button_shape(
         }
     }
 }
+/// Where on a garment of woven cloth the ease is asked.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[repr(i32)]
+pub enum recloth_ease_place {
+    /// The bust of a bodice or a dress.
+    Bust = 0,
+    /// The waist of a dress or a bodice.
+    DressWaist = 1,
+    /// The waist of a skirt or of trousers, which holds them up.
+    SkirtWaist = 2,
+    /// The hip of any garment.
+    Hip = 3,
+    /// The chest of a man's shirt, from fitted to classic.
+    ShirtChest = 4,
+}
+fn read_ease_place(
+    argument: &'static str,
+    value: i32,
+) -> (recloth::ease::EasePlace, Option<Error>) {
+    match value {
+        0 => (recloth::ease::EasePlace::Bust, None),
+        1 => (recloth::ease::EasePlace::DressWaist, None),
+        2 => (recloth::ease::EasePlace::SkirtWaist, None),
+        3 => (recloth::ease::EasePlace::Hip, None),
+        4 => (recloth::ease::EasePlace::ShirtChest, None),
+        _ => (recloth::ease::EasePlace::Bust, Some(door::bad_choice(argument, value))),
+    }
+}
+/// Which way an edge curves, seen from the cloth.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[repr(i32)]
+pub enum recloth_edge_curve {
+    /// Into the cloth: a neck, an armhole.
+    Inward = 0,
+    /// Out of the cloth: a rounded corner, a scallop.
+    Outward = 1,
+}
+fn read_edge_curve(
+    argument: &'static str,
+    value: i32,
+) -> (recloth::binding::EdgeCurve, Option<Error>) {
+    match value {
+        0 => (recloth::binding::EdgeCurve::Inward, None),
+        1 => (recloth::binding::EdgeCurve::Outward, None),
+        _ => {
+            (
+                recloth::binding::EdgeCurve::Inward,
+                Some(door::bad_choice(argument, value)),
+            )
+        }
+    }
+}
 /// What a cloth, thread or trim is made of. A blend counts as its most delicate part: ask for each.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(i32)]
@@ -409,6 +461,30 @@ fn read_in_bath(
         6 => (recloth::bleach::InBath::Neutraliser, None),
         7 => (recloth::bleach::InBath::Other, None),
         _ => (recloth::bleach::InBath::Unknown, Some(door::bad_choice(argument, value))),
+    }
+}
+/// Where a strip is let in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[repr(i32)]
+pub enum recloth_insert_place {
+    /// A seam that is opened: its edges have their allowances.
+    Seam = 0,
+    /// A cut through the cloth: its edges lose theirs to the new seams.
+    Slash = 1,
+}
+fn read_insert_place(
+    argument: &'static str,
+    value: i32,
+) -> (recloth::alteration::InsertPlace, Option<Error>) {
+    match value {
+        0 => (recloth::alteration::InsertPlace::Seam, None),
+        1 => (recloth::alteration::InsertPlace::Slash, None),
+        _ => {
+            (
+                recloth::alteration::InsertPlace::Seam,
+                Some(door::bad_choice(argument, value)),
+            )
+        }
     }
 }
 /// What takes the last chlorine away, and what it turns into: the same salt has more than one answer.
@@ -830,6 +906,17 @@ pub struct recloth_button_loop_t {
     /// Cautions raised (bits).
     pub cautions: u64,
 }
+/// The strip beyond a button line.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_button_stand_t {
+    /// From the button line to the finished edge (mm).
+    pub extension: f64,
+    /// From the button's rim to the finished edge (mm).
+    pub past_rim: f64,
+    /// How far the two sides lie over each other when buttoned (mm).
+    pub overlap: f64,
+}
 /// How a sleeve cap compares with its armhole.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[repr(C)]
@@ -929,6 +1016,17 @@ pub struct recloth_curved_band_t {
     pub angle_deg: f64,
     /// Height of the longest section's lower arc above the straight line between its ends (mm).
     pub sagitta: f64,
+}
+/// A bias binding on a curved edge.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_curved_binding_t {
+    /// Length of the seam that sews the binding on (mm).
+    pub seam: f64,
+    /// What the strip is stretched along that seam; negative where it is eased (%).
+    pub stretch_pct: f64,
+    /// Width that a bias strip keeps where it is so stretched; above 100 where it is eased (%).
+    pub width_pct: f64,
 }
 /// A length to cut so that washing brings it to size.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1060,6 +1158,17 @@ pub struct recloth_flounce_t {
     /// Side of the square of cloth that each ring takes, without hem allowance (mm).
     pub square: f64,
 }
+/// The strip a folded band is cut from, with its lines.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_folded_band_t {
+    /// Width to cut, raw edge to raw edge (mm).
+    pub cut_width: f64,
+    /// Fold line from the raw edge that is sewn to the garment (mm).
+    pub fold_line: f64,
+    /// From the fold to the raw edge of the inner layer (mm).
+    pub inner: f64,
+}
 /// A cone, or a part of one between two level cuts, unrolled.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[repr(C)]
@@ -1129,6 +1238,19 @@ pub struct recloth_gore_t {
     /// What each side edge is longer than the middle, taken off at the hem's ends so that it hangs level (mm).
     pub hem_rise: f64,
 }
+/// A diamond let into two slits.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_gusset_t {
+    /// Angle at each slit's end (deg).
+    pub angle_deg: f64,
+    /// From slit's end to slit's end (mm).
+    pub long_diagonal: f64,
+    /// Cut from point to point the long way, allowances included (mm).
+    pub cut_long: f64,
+    /// Cut from point to point the short way, allowances included (mm).
+    pub cut_short: f64,
+}
 /// An opening that a head, or the widest part of a body, must pass.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[repr(C)]
@@ -1137,6 +1259,21 @@ pub struct recloth_head_opening_t {
     pub least_slit: f64,
     /// What the opening is wider than needed; negative when it does not pass (mm).
     pub spare: f64,
+}
+/// A hem that is let down.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_hem_let_down_t {
+    /// Cloth left below the new edge for its hem or facing (mm).
+    pub left: f64,
+    /// The old edge's crease above the new edge (mm).
+    pub crease: f64,
+    /// The old hem's stitching above the new edge (mm).
+    pub stitching: f64,
+    /// The most it can be lowered with a hem of its own (mm).
+    pub longest: f64,
+    /// The most it can be lowered with a facing sewn on (mm).
+    pub longest_faced: f64,
 }
 /// Cloth that a curved hem has too much of when it is turned up.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1170,6 +1307,17 @@ pub struct recloth_holes_left_t {
     pub to_end: f64,
     /// Doubts raised (bits).
     pub doubts: u64,
+}
+/// A strip let into a garment that is too narrow.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_insert_strip_t {
+    /// Finished width of each strip (mm).
+    pub finished: f64,
+    /// Width to cut each strip (mm).
+    pub cut_width: f64,
+    /// Cloth that all strips take side by side (mm).
+    pub cloth: f64,
 }
 /// A set of equal knife pleats.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1219,6 +1367,21 @@ pub struct recloth_length_chain_t {
     pub worst_per_mm: f64,
     /// How far the value is off in the usual case, for each mm that every known length may be off.
     pub likely_per_mm: f64,
+}
+/// How sure the unknown of a chain of lengths is, and which term does most to it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_chain_shares_t {
+    /// The length sought (mm).
+    pub value: f64,
+    /// How far it is off when every error falls the same way (mm).
+    pub worst: f64,
+    /// How far it is off when they fall by chance: the root of the sum of their squares (mm).
+    pub likely: f64,
+    /// Index of the term whose error moves it most, of equals the first; their number is the total.
+    pub largest: u32,
+    /// What that term's error adds to the worst case (mm).
+    pub largest_part: f64,
 }
 /// What the allowances of a garment give when they are let out.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1293,6 +1456,30 @@ pub struct recloth_mix_temperature_t {
     pub doubts: u64,
     /// Cautions raised (bits).
     pub cautions: u64,
+}
+/// Panels wider at one end, laid across the cloth all one way up, or turned every other.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_nap_layout_t {
+    /// Panels side by side when all lie one way up.
+    pub across_one_way: u32,
+    /// Panels side by side when every other is turned upside down.
+    pub across_turned: u32,
+    /// Length of cloth when all lie one way up (mm).
+    pub length_one_way: f64,
+    /// Length of cloth when every other is turned (mm).
+    pub length_turned: f64,
+    /// What the nap takes: the one length less the other (mm).
+    pub nap_extra: f64,
+}
+/// A machine needle's blade.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_needle_blade_t {
+    /// Diameter of the blade above the scarf (mm).
+    pub blade: f64,
+    /// Thickest thread that runs freely in its long groove (mm).
+    pub thread: f64,
 }
 /// A garment smaller than the body it is worn on.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1407,6 +1594,19 @@ pub struct recloth_photo_map_t {
     pub coarsest: f64,
     /// `PHOTO_REACH` when a point lies more than 1.5 sizes beyond the reference (bits).
     pub doubts: u64,
+}
+/// Scraps joined to one length.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_pieced_length_t {
+    /// Length of all scraps joined, free ends raw (mm).
+    pub joined: f64,
+    /// What that is longer than needed; negative when it does not reach (mm).
+    pub spare: f64,
+    /// Number of joins when all are used.
+    pub joins: u32,
+    /// Fewest scraps that reach, the longest taken first; 0 when all together do not.
+    pub fewest: u32,
 }
 /// Plant matter to collect.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1771,6 +1971,19 @@ pub struct recloth_washes_t {
     /// Doubts raised (bits).
     pub doubts: u64,
 }
+/// Ease that authors give, from the least of them to the most.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_wearing_ease_t {
+    /// The least that an author gives, all round (mm).
+    pub low: f64,
+    /// The most that an author gives, all round (mm).
+    pub high: f64,
+    /// Finished girth with the least (mm).
+    pub garment_low: f64,
+    /// Finished girth with the most (mm).
+    pub garment_high: f64,
+}
 /// A length of cloth turned into one of another width: a range, for a layout does not scale.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[repr(C)]
@@ -1820,6 +2033,21 @@ pub struct recloth_zigzag_buttonhole_t {
     pub width: f64,
     /// Stitches of the two sides together.
     pub stitches: u32,
+}
+/// A zip for an opening.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[repr(C)]
+pub struct recloth_zip_length_t {
+    /// Length needed, top stop to bottom stop (mm).
+    pub needed: f64,
+    /// Length to buy, the next that is sold (mm).
+    pub buy: f64,
+    /// What that is too long, to be taken off by a new bottom stop (mm).
+    pub shorten: f64,
+    /// Top stop from the raw edge at the top (mm).
+    pub top_stop: f64,
+    /// Bottom stop from the raw edge at the top (mm).
+    pub bottom_stop: f64,
 }
 /// Radius and length of the curve that rises so far over its chord.
 ///
@@ -2285,6 +2513,51 @@ pub unsafe extern "C" fn recloth_binder_solids(
                     doubts: answer.doubts,
                     cautions: answer.cautions,
                 });
+                Ok(())
+            },
+        )
+    }
+}
+/// Length of binding for an edge, with what its corners and its two ends take.
+///
+/// `length = edge + corners · corner + finish`. A corner turned outward with a mitre takes, by the geometry of its fold, no
+/// more than the edge itself; what makers allow is for handling and for a fold that is sewn over. One tutorial allows about
+/// 16 in over the perimeter of a square for everything; the defaults are that, shared 2 in to a corner and 8 in to the two
+/// ends, a share of ours. A neck or an armhole has no corners and takes two allowances to finish. How many strips give the
+/// length, with what each join loses: `binding_strips`(crate::bias::binding_strips).
+///
+/// - `edge`: length of the edge to be bound (mm, 1 to 1000000).
+/// - `corners`: corners to be mitred (0 to 1000).
+/// - `corner`: allowed for each of them (mm, 0 to 1000).
+/// - `finish`: for joining or finishing the two ends (mm, 0 to 10000).
+/// - `out`: receives the answer. Length of binding (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_binding_length(
+    edge: f64,
+    corners: u32,
+    corner: f64,
+    finish: f64,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::binding::binding_length(
+                    edge,
+                    corners,
+                    corner,
+                    finish,
+                )?;
+                out.write(answer);
                 Ok(())
             },
         )
@@ -2860,6 +3133,39 @@ pub unsafe extern "C" fn recloth_button_for_hole(
         )
     }
 }
+/// Largest button for a stand there is.
+///
+/// `button_stand` the other way: `diameter = extension / share`. An old front keeps its stand; a button larger than the
+/// stand allows hangs over the edge.
+///
+/// - `extension`: from the button line to the finished edge (mm, 1 to 600).
+/// - `share`: extension over diameter (0.5 to 3).
+/// - `out`: receives the answer. Diameter of the button (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_button_for_stand(
+    extension: f64,
+    share: f64,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::fastening::button_for_stand(extension, share)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
 /// Loop of cord that just passes over a button.
 ///
 /// The way round the button is `P = 2 · (diameter + thickness)` for a flat one, `π · diameter` for a ball; the middle of
@@ -2924,6 +3230,45 @@ pub unsafe extern "C" fn recloth_button_loop(
                     visible: answer.visible,
                     cut: answer.cut,
                     cautions: answer.cautions,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Button stand for a button: from the line it sits on to the finished edge.
+///
+/// `extension = share · diameter`, `past_rim = extension - diameter / 2`, `overlap = 2 · extension`. Authors differ: half the
+/// diameter brings the rim to the very edge, a machine manual asks for at least three quarters, others for the whole; for a
+/// button of 20 mm that is 10, 15 or 20 mm. Both sides have the same stand, and a waistband's overlap must equal it. A facing
+/// or a turn behind it is extra.
+///
+/// - `diameter`: diameter of the button (mm, 1 to 200).
+/// - `share`: extension over diameter (0.5 to 3).
+/// - `out`: receives the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_button_stand(
+    diameter: f64,
+    share: f64,
+    out: *mut recloth_button_stand_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::fastening::button_stand(diameter, share)?;
+                out.write(recloth_button_stand_t {
+                    extension: answer.extension,
+                    past_rim: answer.past_rim,
+                    overlap: answer.overlap,
                 });
                 Ok(())
             },
@@ -3571,6 +3916,59 @@ pub unsafe extern "C" fn recloth_curved_band(
         )
     }
 }
+/// Stretch of a bias strip that is to lie flat on a curved edge.
+///
+/// The strip is cut as long as the finished edge, where its fold will lie. Its seam lies `finished` further into the cloth:
+/// round a neck that is a longer arc, `seam = edge · (radius + finished) / radius`, and the strip is stretched to it by
+/// `100 · finished / radius` percent; round an outward corner a shorter one, and it is eased. Cut as long as the seam instead,
+/// a neck's binding stands away. A stretched bias strip grows narrower: as a net of threads that keep their length it keeps
+/// `√(2 - (1 + stretch)²)` of its width; press it to shape before sewing, and cut it so much wider. A stretch of 41 % would
+/// close the net.
+///
+/// Handed-down rules cut the strip 5 to 10 % shorter than the edge whatever the curve (common practice, no source): that is
+/// right for a binding of 7 mm at radii of 70 to 140 mm, too much on a straighter edge, too little on a tighter one.
+///
+/// - `edge`: length of the finished edge (mm, 1 to 100000).
+/// - `radius`: its radius (mm, 1 to 1000000).
+/// - `finished`: width of the binding that shows (mm, 0.5 to 1000).
+/// - `curve`: which way the edge curves (one of `recloth_edge_curve`).
+/// - `out`: receives the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_curved_binding(
+    edge: f64,
+    radius: f64,
+    finished: f64,
+    curve: i32,
+    out: *mut recloth_curved_binding_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let (curve, curve_bad) = read_edge_curve("curve", curve);
+                let answer = door::settle(
+                    recloth::binding::curved_binding(edge, radius, finished, curve),
+                    &["edge", "radius", "finished", "curve"],
+                    &[curve_bad],
+                )?;
+                out.write(recloth_curved_binding_t {
+                    seam: answer.seam,
+                    stretch_pct: answer.stretch_pct,
+                    width_pct: answer.width_pct,
+                });
+                Ok(())
+            },
+        )
+    }
+}
 /// Length to cut so that washing brings it to a finished length.
 ///
 /// `cut = finished / (1 + change / 100)`. Adding the percentage to the finished length is the usual slip and comes out
@@ -3920,7 +4318,7 @@ pub unsafe extern "C" fn recloth_deepest_hem(
 }
 /// Dimensional change of cloth in the wash, in percent; minus is shrinkage.
 ///
-/// `change = 100 · (after - before) / before`. Mark at least 350 mm apart, 50 mm from the edges, along each grain.
+/// `change = 100 · (after - before) / before`. A shrinkage stated as 8.57 % is a change of -8.57. Mark at least 350 mm apart, 50 mm from the edges, along each grain.
 ///
 /// - `before`: distance of the marks before washing (mm, 1 to 1000000).
 /// - `after`: distance of the marks after washing (mm, 1 to 1000000).
@@ -4151,6 +4549,50 @@ pub unsafe extern "C" fn recloth_flounce(
                     hem: answer.hem,
                     ratio: answer.ratio,
                     square: answer.square,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Width of a strip that is folded along its middle to a band, a cuff or a placket, and where its fold lies.
+///
+/// `cut_width = 2 · depth + 2 · allowance + turn + past`, `fold_line = allowance + depth + turn / 2`. The turn is the cloth
+/// that the fold takes by its thickness, half from either side. An inner layer that is caught by stitching in the seam from
+/// the right side must reach `past` below it; sewn down by hand, 0. Interfacing ends at the fold line or goes over it as the
+/// cloth asks. For the strip's length see `straight_band`; for the depth of a strip there is,
+/// `straight_band_depth` of its width less `past`.
+///
+/// - `depth`: finished depth (mm, 1 to 10000).
+/// - `allowance`: seam allowance at each long edge (mm, 0 to 1000).
+/// - `turn`: cloth taken by the thickness of the fold (mm, 0 to 100).
+/// - `past`: what the inner layer reaches past the seam (mm, 0 to 100).
+/// - `out`: receives the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_folded_band(
+    depth: f64,
+    allowance: f64,
+    turn: f64,
+    past: f64,
+    out: *mut recloth_folded_band_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::band::folded_band(depth, allowance, turn, past)?;
+                out.write(recloth_folded_band_t {
+                    cut_width: answer.cut_width,
+                    fold_line: answer.fold_line,
+                    inner: answer.inner,
                 });
                 Ok(())
             },
@@ -4552,6 +4994,49 @@ pub unsafe extern "C" fn recloth_gsm_from_ounces(
         )
     }
 }
+/// Diamond gusset for two slits that meet in a seam, as under an arm.
+///
+/// Its four sides are as long as the slits, its short diagonal is what the opened slits add across:
+/// `angle = 2 · asin(added / (2 · slit))`, `long_diagonal = √(4 · slit² - added²)`. Cut, an allowance all round makes the long
+/// way `2 · allowance / sin(angle / 2)` longer and the short way `2 · allowance / cos(angle / 2)`: sharp points need much
+/// cloth. Face the slit's end before it is cut, for it has no allowance there; cut last and only after a try in scrap cloth.
+/// The gusset lies on the bias where slits are on grain.
+///
+/// - `slit`: length of each slit, seam to its end (mm, 1 to 10000).
+/// - `added`: what is to be added across, where they meet (mm, 0.1 to 20000).
+/// - `allowance`: seam allowance all round the gusset (mm, 0 to 100).
+/// - `out`: receives the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_gusset(
+    slit: f64,
+    added: f64,
+    allowance: f64,
+    out: *mut recloth_gusset_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::gore::gusset(slit, added, allowance)?;
+                out.write(recloth_gusset_t {
+                    angle_deg: answer.angle_deg,
+                    long_diagonal: answer.long_diagonal,
+                    cut_long: answer.cut_long,
+                    cut_short: answer.cut_short,
+                });
+                Ok(())
+            },
+        )
+    }
+}
 /// Whether a neck with a slit passes over the head, and the least slit.
 ///
 /// A slit opens by its length on both sides: `neck + 2 · slit >= head + ease`. The same sum serves a skirt with a zip that
@@ -4588,6 +5073,60 @@ pub unsafe extern "C" fn recloth_head_opening(
                 out.write(recloth_head_opening_t {
                     least_slit: answer.least_slit,
                     spare: answer.spare,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// What is left for a hem that is let down, and where its old crease and stitching will show.
+///
+/// The old hem holds `hem_depth + turn_in` of cloth below its edge. Lowered by `lowered_by`, the new edge has
+/// `left = hem_depth + turn_in - lowered_by` for its hem; with less than `keep`, a facing is sewn on (a false hem), which
+/// needs `seam`. The old crease lies `lowered_by` above the new edge on the right side, and the old stitching
+/// `hem_depth + lowered_by`: a crease that has worn or faded stays, and is covered by a tuck, a braid or stitching, or the hem
+/// is left. Unpick and press a hand's breadth before deciding.
+///
+/// - `hem_depth`: depth of the old hem as it is sewn (mm, 0 to 1000).
+/// - `turn_in`: turned in at its raw edge; 0 where it is overcast (mm, 0 to 1000, <= hem_depth).
+/// - `lowered_by`: what the garment is to be longer (mm, 0 to 2000).
+/// - `keep`: least for a hem of its own, its turn included (mm, 0 to 1000).
+/// - `seam`: least for the seam of a facing (mm, 0 to 1000).
+/// - `out`: receives the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_hem_let_down(
+    hem_depth: f64,
+    turn_in: f64,
+    lowered_by: f64,
+    keep: f64,
+    seam: f64,
+    out: *mut recloth_hem_let_down_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::alteration::hem_let_down(
+                    hem_depth,
+                    turn_in,
+                    lowered_by,
+                    keep,
+                    seam,
+                )?;
+                out.write(recloth_hem_let_down_t {
+                    left: answer.left,
+                    crease: answer.crease,
+                    stitching: answer.stitching,
+                    longest: answer.longest,
+                    longest_faced: answer.longest_faced,
                 });
                 Ok(())
             },
@@ -4705,6 +5244,54 @@ pub unsafe extern "C" fn recloth_holes_left(
                     last: answer.last,
                     to_end: answer.to_end,
                     doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Strip to let into a garment for what is lacking in its width.
+///
+/// Each strip must add its share: `finished = lacking / strips`. In an opened seam the old edges are sewn on their old lines,
+/// and `cut_width = finished + 2 · allowance`. In a cut through the cloth both new edges lose an allowance as well, so
+/// `cut_width = finished + 4 · allowance`: a strip cut for a seam and let into a slash is two allowances short. Cut it on the
+/// garment's own grain, of cloth washed as often. What can be let out first, `let_out` says.
+///
+/// - `lacking`: what the garment is too narrow by, all round (mm, 0.1 to 10000).
+/// - `allowance`: seam allowance at each edge (mm, 0 to 1000).
+/// - `strips`: number of strips that share it (1 to 64).
+/// - `place`: where they are let in (one of `recloth_insert_place`).
+/// - `out`: receives the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_insert_strip(
+    lacking: f64,
+    allowance: f64,
+    strips: u32,
+    place: i32,
+    out: *mut recloth_insert_strip_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let (place, place_bad) = read_insert_place("place", place);
+                let answer = door::settle(
+                    recloth::alteration::insert_strip(lacking, allowance, strips, place),
+                    &["lacking", "allowance", "strips", "place"],
+                    &[place_bad],
+                )?;
+                out.write(recloth_insert_strip_t {
+                    finished: answer.finished,
+                    cut_width: answer.cut_width,
+                    cloth: answer.cloth,
                 });
                 Ok(())
             },
@@ -5099,6 +5686,79 @@ pub unsafe extern "C" fn recloth_length_chain(
                     minus: answer.minus,
                     worst_per_mm: answer.worst_per_mm,
                     likely_per_mm: answer.likely_per_mm,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Each term's part in a chain of lengths and in its error.
+///
+/// The chain and its unknown are those of `length_chain`; each length has besides how far it may be off. `parts` says
+/// what each term adds to the total, `factor · length`, minus where it is lost; the unknown's own part among them.
+/// `misses` says how far each term's error alone moves the unknown: `|factor| · error / |factor of the unknown|`. They add
+/// up to the worst case, the total's own among them; the unknown's own is 0. The largest of them is where a second
+/// measuring pays.
+///
+/// - `lengths`: the lengths (mm, 0 to 100000, 1 to 1000 items).
+/// - `factors`: how many times each counts, minus where lost (-100 to 100, as many as lengths).
+/// - `errors`: how far each may be off (mm, 0 to 1000, as many as lengths).
+/// - `total`: what they come to (mm, 0 to 10000000000).
+/// - `unknown`: index of the length sought; their number: total (0 to 1000).
+/// - `parts`: filled: what each adds to the total (mm, as many as lengths).
+/// - `misses`: filled: how far the error of each moves the unknown (mm, as many as lengths).
+/// - `total_error`: how far the total may be off (mm, 0 to 1000).
+/// - `out`: receives the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_length_chain_shares(
+    lengths: *const f64,
+    lengths_count: usize,
+    factors: *const f64,
+    factors_count: usize,
+    errors: *const f64,
+    errors_count: usize,
+    total: f64,
+    unknown: u32,
+    parts: *mut f64,
+    parts_count: usize,
+    misses: *mut f64,
+    misses_count: usize,
+    total_error: f64,
+    out: *mut recloth_chain_shares_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let lengths = door::list("lengths", lengths, lengths_count)?;
+                let factors = door::list("factors", factors, factors_count)?;
+                let errors = door::list("errors", errors, errors_count)?;
+                let parts = door::list_to_fill("parts", parts, parts_count)?;
+                let misses = door::list_to_fill("misses", misses, misses_count)?;
+                let answer = recloth::chain::length_chain_shares(
+                    lengths,
+                    factors,
+                    errors,
+                    total,
+                    unknown,
+                    parts,
+                    misses,
+                    total_error,
+                )?;
+                out.write(recloth_chain_shares_t {
+                    value: answer.value,
+                    worst: answer.worst,
+                    likely: answer.likely,
+                    largest: answer.largest,
+                    largest_part: answer.largest_part,
                 });
                 Ok(())
             },
@@ -5545,6 +6205,60 @@ pub unsafe extern "C" fn recloth_mix_temperature(
         )
     }
 }
+/// Length of cloth for equal tapered panels with a nap and without.
+///
+/// All one way up, each panel takes its wide end of the cloth's width: `floor(cloth_width / wide)` side by side. Turned
+/// every other, a narrow end lies beside each wide one and `n` panels take `wide + (n - 1) · (wide + narrow) / 2`. Either
+/// way a row takes the panel's length, and there are as many rows as the count asks. On napped cloth (velvet, corduroy,
+/// brushed cloth, some satins) and one-way prints a turned panel is of another shade: it cannot be put right afterwards. The
+/// habit of a quarter of a yard more for a nap is sometimes nothing and sometimes a whole row: count.
+///
+/// - `wide`: width of a panel at its wide end, allowances included (mm, 1 to 100000).
+/// - `narrow`: width at its narrow end, allowances included (mm, 0 to 100000, <= wide).
+/// - `length`: length of a panel, allowances included (mm, 1 to 100000).
+/// - `count`: number of panels (1 to 1000).
+/// - `cloth_width`: width of the cloth between its selvedges (mm, 1 to 100000, >= wide).
+/// - `out`: receives the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_nap_layout(
+    wide: f64,
+    narrow: f64,
+    length: f64,
+    count: u32,
+    cloth_width: f64,
+    out: *mut recloth_nap_layout_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::nap::nap_layout(
+                    wide,
+                    narrow,
+                    length,
+                    count,
+                    cloth_width,
+                )?;
+                out.write(recloth_nap_layout_t {
+                    across_one_way: answer.across_one_way,
+                    across_turned: answer.across_turned,
+                    length_one_way: answer.length_one_way,
+                    length_turned: answer.length_turned,
+                    nap_extra: answer.nap_extra,
+                });
+                Ok(())
+            },
+        )
+    }
+}
 /// Doubts on a neck and a bust together.
 ///
 /// A neck of more than half the bust (`NECK_OVER_HALF_BUST`) may be the two in each other's place, or half a bust.
@@ -5571,6 +6285,73 @@ pub unsafe extern "C" fn recloth_neck_bust_doubts(
             || {
                 door::not_null("out", out)?;
                 let answer = recloth::body::neck_bust_doubts(neck, bust)?;
+                out.write(answer);
+                Ok(())
+            },
+        )
+    }
+}
+/// Blade of a machine needle, and the thickest thread for it, from its metric number.
+///
+/// `blade = metric / 100`, `thread = 0.4 · blade`. A thread too thick for its needle frays and skips; a needle too thick for
+/// its cloth leaves holes that stay, which old seams of silk, leather and coated cloth show for ever. A broken needle can
+/// fly: change a bent one at once.
+///
+/// - `metric`: the larger number on a packet, 80 of 80/12 (20 to 300).
+/// - `out`: receives the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_needle_blade(
+    metric: u32,
+    out: *mut recloth_needle_blade_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::needle::needle_blade(metric)?;
+                out.write(recloth_needle_blade_t {
+                    blade: answer.blade,
+                    thread: answer.thread,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Metric number of a machine needle from its US size.
+///
+/// `metric = 60 + 5 · (us_size - 8)`: 8 is 60, 11 is 75, 18 is 110. The number is the blade's diameter in hundredths of a
+/// millimetre (`needle_blade`). From 19 up the two scales no longer run together, so these sizes are not offered; read the
+/// packet.
+///
+/// - `us_size`: the smaller number on a packet (8 to 18).
+/// - `out`: receives the answer. Metric number, hundredths of a millimetre.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_needle_metric(
+    us_size: u32,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::needle::needle_metric(us_size)?;
                 out.write(answer);
                 Ok(())
             },
@@ -6135,6 +6916,54 @@ pub unsafe extern "C" fn recloth_photo_map(
                     reach: answer.reach,
                     coarsest: answer.coarsest,
                     doubts: answer.doubts,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Length that scraps give when they are joined end to end, and how few of them reach.
+///
+/// Each join takes an allowance off both its scraps: `joined = sum of lengths - 2 · allowance · (scraps - 1)`. Two allowances
+/// a join are easily forgotten, and then the strip is short when it is too late. Count in `needed` what its own ends take.
+/// Keep joins off dart points, pockets and the middle of a back; under a band, in gathers or at a seam they are not seen.
+/// Grain, face and nap must run alike in all scraps.
+///
+/// - `lengths`: the scraps, raw edge to raw edge (mm, 1 to 100000, 1 to 100 items).
+/// - `allowance`: seam allowance at each edge of a join (mm, 0 to 1000).
+/// - `needed`: length needed, allowances of its ends included (mm, 1 to 1000000).
+/// - `out`: receives the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_pieced_length(
+    lengths: *const f64,
+    lengths_count: usize,
+    allowance: f64,
+    needed: f64,
+    out: *mut recloth_pieced_length_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let lengths = door::list("lengths", lengths, lengths_count)?;
+                let answer = recloth::piecing::pieced_length(
+                    lengths,
+                    allowance,
+                    needed,
+                )?;
+                out.write(recloth_pieced_length_t {
+                    joined: answer.joined,
+                    spare: answer.spare,
+                    joins: answer.joins,
+                    fewest: answer.fewest,
                 });
                 Ok(())
             },
@@ -8181,6 +9010,57 @@ pub unsafe extern "C" fn recloth_washes(
         )
     }
 }
+/// Wearing ease of woven cloth, all round, as a range over the authors, and the girths it makes.
+///
+/// `garment = body + ease`. Ease is what is needed to breathe, sit and reach; what the style has more is taste. Authors differ by as much as an inch:
+///
+/// - bust: 1 1/2 to 2 in (Robinson), 2 1/2 in (one cited in an encyclopedia), 2 to 3 in (a tailor's notes);
+/// - waist of a dress: 3/4 to 1 in, 1 in, 1 to 2 in, in that order;
+/// - waist of a skirt or trousers: 1/2 to 3/4 in (Robinson; the others do not tell it apart);
+/// - hip: 2 to 2 3/4 in, 3 in, 2 to 3 in;
+/// - a man's shirt at the chest: 1 1/2 to 2 1/2 in fitted, up to 3 in classic (Robinson).
+///
+/// The best ease is that of a garment that fits: measure it and take the body's girth off. Thick cloth and a lining need
+/// more, cloth that stretches less (`negative_ease`(crate::stretch::negative_ease)).
+///
+/// - `body`: girth of the body there (mm, 1 to 100000).
+/// - `place`: where it is asked (one of `recloth_ease_place`).
+/// - `out`: receives the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_wearing_ease(
+    body: f64,
+    place: i32,
+    out: *mut recloth_wearing_ease_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let (place, place_bad) = read_ease_place("place", place);
+                let answer = door::settle(
+                    recloth::ease::wearing_ease(body, place),
+                    &["body", "place"],
+                    &[place_bad],
+                )?;
+                out.write(recloth_wearing_ease_t {
+                    low: answer.low,
+                    high: answer.high,
+                    garment_low: answer.garment_low,
+                    garment_high: answer.garment_high,
+                });
+                Ok(())
+            },
+        )
+    }
+}
 /// Length of cloth of one width that does for a length of another, as a range.
 ///
 /// `by_area = length · width / new_width`. Tables handed down for this follow no formula: over all their cells they give
@@ -8386,6 +9266,95 @@ pub unsafe extern "C" fn recloth_zigzag_buttonhole(
                     width: answer.width,
                     stitches: answer.stitches,
                 });
+                Ok(())
+            },
+        )
+    }
+}
+/// Zip for an opening: its length from stop to stop, and where the stops lie.
+///
+/// `needed = opening - gap + beyond`, bought in the next length that is sold. The gap leaves room above the slider for a hook
+/// or for the turn of a facing; where the teeth end at a band's seam it is small. A concealed zip is sewn before the seam
+/// below it and must run on beyond the opening, or its slider cannot be brought down past the last stitch. A zip is shortened
+/// at the bottom, by a bar of stitches over the teeth; an open-ended one at the top only. Whether the opening passes the hip
+/// is asked of `head_opening`(crate::neck::head_opening).
+///
+/// - `opening`: seam line at the top to the lower end of the opening (mm, 10 to 5000).
+/// - `gap`: seam line at the top down to the top stop (mm, 0 to 500, < opening).
+/// - `beyond`: what the zip runs on below the opening; some 25 if concealed (mm, 0 to 500).
+/// - `allowance`: raw edge to seam line at the top (mm, 0 to 1000).
+/// - `graduation`: step between the lengths that are sold (mm, 1 to 1000).
+/// - `out`: receives the answer.
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_zip_length(
+    opening: f64,
+    gap: f64,
+    beyond: f64,
+    allowance: f64,
+    graduation: f64,
+    out: *mut recloth_zip_length_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::fastening::zip_length(
+                    opening,
+                    gap,
+                    beyond,
+                    allowance,
+                    graduation,
+                )?;
+                out.write(recloth_zip_length_t {
+                    needed: answer.needed,
+                    buy: answer.buy,
+                    shorten: answer.shorten,
+                    top_stop: answer.top_stop,
+                    bottom_stop: answer.bottom_stop,
+                });
+                Ok(())
+            },
+        )
+    }
+}
+/// Opening that a zip there is serves.
+///
+/// `zip_length` the other way: `opening = zip + gap - beyond`. For a zip saved from the old garment: run it a hundred times
+/// first, and see that both stops hold.
+///
+/// - `zip`: length of the zip, top stop to bottom stop (mm, 10 to 5000).
+/// - `gap`: seam line at the top down to the top stop (mm, 0 to 500).
+/// - `beyond`: what the zip runs on below the opening (mm, 0 to 500).
+/// - `out`: receives the answer. Seam line at the top to the lower end of the opening (mm).
+/// - `error`: on failure what was wrong; may be NULL.
+///
+/// Nothing but `error` is written on failure.
+///
+/// # Safety
+/// Each pointer is NULL or valid for its count of items, and no list overlaps another.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_zip_opening(
+    zip: f64,
+    gap: f64,
+    beyond: f64,
+    out: *mut f64,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    unsafe {
+        door::boundary(
+            error,
+            || {
+                door::not_null("out", out)?;
+                let answer = recloth::fastening::zip_opening(zip, gap, beyond)?;
+                out.write(answer);
                 Ok(())
             },
         )
@@ -8606,6 +9575,7 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "a1",
     "a2",
     "across",
+    "added",
     "after",
     "allowance",
     "along",
@@ -8620,6 +9590,7 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "bath",
     "bead",
     "before",
+    "beyond",
     "blue",
     "body",
     "brief",
@@ -8634,8 +9605,11 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "clearance",
     "cloth_width",
     "cord",
+    "corner",
+    "corners",
     "cotton_count",
     "count",
+    "curve",
     "cut_edges",
     "cut_width",
     "dart_distance",
@@ -8709,6 +9683,7 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "l",
     "l1",
     "l2",
+    "lacking",
     "larger",
     "largest_intake",
     "last",
@@ -8729,16 +9704,21 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "low_pct",
     "lower",
     "lower_diameter",
+    "lowered_by",
     "make",
     "mark",
     "mass_g",
     "masses_g",
+    "metric",
     "metric_count",
     "minutes",
     "misfits",
+    "misses",
     "name",
     "naocl_pct",
+    "narrow",
     "neck",
+    "needed",
     "new_leg",
     "new_width",
     "numbers",
@@ -8753,6 +9733,7 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "panel_width",
     "parts",
     "parts_water",
+    "past",
     "pct",
     "pick_up_pct",
     "picture_x",
@@ -8760,6 +9741,7 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "piece",
     "pieces",
     "pitch",
+    "place",
     "places",
     "pleat",
     "plies",
@@ -8819,6 +9801,7 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "stretch",
     "stretch_pct",
     "strip",
+    "strips",
     "style",
     "swatch",
     "tail",
@@ -8835,6 +9818,7 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "top",
     "tops",
     "total",
+    "total_error",
     "true_x",
     "true_y",
     "tucks",
@@ -8843,6 +9827,7 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "unknown",
     "upper",
     "upper_diameter",
+    "us_size",
     "vessel_ml",
     "volume_ml",
     "volumes_ml",
@@ -8854,11 +9839,13 @@ pub(crate) const ARGUMENTS: &[&str] = &[
     "way",
     "white_x",
     "white_y",
+    "wide",
     "wide_panel",
     "widest",
     "width",
     "x",
     "y",
     "z",
+    "zip",
     "zone",
 ];

@@ -5,9 +5,12 @@ static const char *const basis_words[] = {"fresh", "dry", NULL};
 static const char *const bath_words[] = {"water", "chlorine_bleach", "direct", "reactive", "acid", "vat", "sulphur", "azoic", "metal_complex", "disperse", "basic", "natural", NULL};
 static const char *const binding_fold_words[] = {"single", "double", NULL};
 static const char *const button_shape_words[] = {"flat", "ball", NULL};
+static const char *const ease_place_words[] = {"bust", "dress_waist", "skirt_waist", "hip", "shirt_chest", NULL};
+static const char *const edge_curve_words[] = {"inward", "outward", NULL};
 static const char *const fibre_words[] = {"unknown", "cotton", "linen", "viscose", "polyester", "acrylic", "polyamide", "acetate", "elastane", "rubber", "wool", "silk", "mohair", "leather", NULL};
 static const char *const finish_words[] = {"unknown", "plain", "not_fast", "flame_retardant", "resin", NULL};
 static const char *const in_bath_words[] = {"unknown", "water_only", "acid", "ammonia", "alcohol", "peroxide", "neutraliser", "other", NULL};
+static const char *const insert_place_words[] = {"seam", "slash", NULL};
 static const char *const reaction_words[] = {"thiosulfate_to_tetrathionate", "thiosulfate_to_sulfur", "thiosulfate_to_sulfate", "bisulfite", "metabisulfite", "sulfite", "ascorbic_acid", "peroxide", NULL};
 static const char *const rounding_words[] = {"nearest", "up", "down", NULL};
 static const char *const square_ends_words[] = {"neither", "first", "last", "both", NULL};
@@ -128,6 +131,14 @@ static recloth_status call_binder_solids(const cell_t *in, outcome_t *got, reclo
   got_number(got, out.owf_high_pct);
   got_count(got, out.doubts);
   got_count(got, out.cautions);
+  return status;
+}
+
+static recloth_status call_binding_length(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_binding_length(in[0].number, (uint32_t)in[1].number, in[2].number, in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
   return status;
 }
 
@@ -271,6 +282,14 @@ static recloth_status call_button_for_hole(const cell_t *in, outcome_t *got, rec
   return status;
 }
 
+static recloth_status call_button_for_stand(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_button_for_stand(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
 static recloth_status call_button_loop(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_button_loop_t out;
   recloth_status status = recloth_button_loop(in[0].number, in[1].number, in[2].number, in[3].number, in[4].number, in[5].number, word(in[6].text, button_shape_words), &out, error);
@@ -278,6 +297,16 @@ static recloth_status call_button_loop(const cell_t *in, outcome_t *got, recloth
   got_number(got, out.visible);
   got_number(got, out.cut);
   got_count(got, out.cautions);
+  return status;
+}
+
+static recloth_status call_button_stand(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_button_stand_t out;
+  recloth_status status = recloth_button_stand(in[0].number, in[1].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.extension);
+  got_number(got, out.past_rim);
+  got_number(got, out.overlap);
   return status;
 }
 
@@ -431,6 +460,16 @@ static recloth_status call_curved_band(const cell_t *in, outcome_t *got, recloth
   return status;
 }
 
+static recloth_status call_curved_binding(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_curved_binding_t out;
+  recloth_status status = recloth_curved_binding(in[0].number, in[1].number, in[2].number, word(in[3].text, edge_curve_words), &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.seam);
+  got_number(got, out.stretch_pct);
+  got_number(got, out.width_pct);
+  return status;
+}
+
 static recloth_status call_cut_for_change(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_cut_for_change_t out;
   recloth_status status = recloth_cut_for_change(in[0].number, in[1].number, &out, error);
@@ -581,6 +620,16 @@ static recloth_status call_flounce(const cell_t *in, outcome_t *got, recloth_err
   return status;
 }
 
+static recloth_status call_folded_band(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_folded_band_t out;
+  recloth_status status = recloth_folded_band(in[0].number, in[1].number, in[2].number, in[3].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.cut_width);
+  got_number(got, out.fold_line);
+  got_number(got, out.inner);
+  return status;
+}
+
 static recloth_status call_format_length(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   char out[64] = "";
   recloth_status status = recloth_format_length(in[0].number, word(in[1].text, style_words), out, sizeof out, error);
@@ -683,12 +732,35 @@ static recloth_status call_gsm_from_ounces(const cell_t *in, outcome_t *got, rec
   return status;
 }
 
+static recloth_status call_gusset(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_gusset_t out;
+  recloth_status status = recloth_gusset(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.angle_deg);
+  got_number(got, out.long_diagonal);
+  got_number(got, out.cut_long);
+  got_number(got, out.cut_short);
+  return status;
+}
+
 static recloth_status call_head_opening(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_head_opening_t out;
   recloth_status status = recloth_head_opening(in[0].number, in[1].number, in[2].number, in[3].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_number(got, out.least_slit);
   got_number(got, out.spare);
+  return status;
+}
+
+static recloth_status call_hem_let_down(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_hem_let_down_t out;
+  recloth_status status = recloth_hem_let_down(in[0].number, in[1].number, in[2].number, in[3].number, in[4].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.left);
+  got_number(got, out.crease);
+  got_number(got, out.stitching);
+  got_number(got, out.longest);
+  got_number(got, out.longest_faced);
   return status;
 }
 
@@ -719,6 +791,16 @@ static recloth_status call_holes_left(const cell_t *in, outcome_t *got, recloth_
   got_number(got, out.last);
   got_number(got, out.to_end);
   got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_insert_strip(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_insert_strip_t out;
+  recloth_status status = recloth_insert_strip(in[0].number, in[1].number, (uint32_t)in[2].number, word(in[3].text, insert_place_words), &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.finished);
+  got_number(got, out.cut_width);
+  got_number(got, out.cloth);
   return status;
 }
 
@@ -834,6 +916,22 @@ static recloth_status call_length_chain(const cell_t *in, outcome_t *got, reclot
   return status;
 }
 
+static recloth_status call_length_chain_shares(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  size_t parts_count = room_for((double)in[0].count, 0);
+  double *parts = got_list(got, parts_count);
+  size_t misses_count = room_for((double)in[0].count, 0);
+  double *misses = got_list(got, misses_count);
+  recloth_chain_shares_t out;
+  recloth_status status = recloth_length_chain_shares(in[0].numbers, in[0].count, in[1].numbers, in[1].count, in[2].numbers, in[2].count, in[3].number, (uint32_t)in[4].number, parts, parts_count, misses, misses_count, in[5].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.value);
+  got_number(got, out.worst);
+  got_number(got, out.likely);
+  got_count(got, out.largest);
+  got_number(got, out.largest_part);
+  return status;
+}
+
 static recloth_status call_let_out(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_let_out_t out;
   recloth_status status = recloth_let_out(in[0].number, in[1].number, in[2].number, in[3].number, (uint32_t)in[4].number, in[5].number, &out, error);
@@ -926,11 +1024,40 @@ static recloth_status call_mix_temperature(const cell_t *in, outcome_t *got, rec
   return status;
 }
 
+static recloth_status call_nap_layout(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_nap_layout_t out;
+  recloth_status status = recloth_nap_layout(in[0].number, in[1].number, in[2].number, (uint32_t)in[3].number, in[4].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_count(got, out.across_one_way);
+  got_count(got, out.across_turned);
+  got_number(got, out.length_one_way);
+  got_number(got, out.length_turned);
+  got_number(got, out.nap_extra);
+  return status;
+}
+
 static recloth_status call_neck_bust_doubts(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   uint64_t out = 0;
   recloth_status status = recloth_neck_bust_doubts(in[0].number, in[1].number, &out, error);
   if (status != RECLOTH_STATUS_OK) return status;
   got_count(got, out);
+  return status;
+}
+
+static recloth_status call_needle_blade(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_needle_blade_t out;
+  recloth_status status = recloth_needle_blade((uint32_t)in[0].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.blade);
+  got_number(got, out.thread);
+  return status;
+}
+
+static recloth_status call_needle_metric(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_needle_metric((uint32_t)in[0].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
   return status;
 }
 
@@ -1048,6 +1175,17 @@ static recloth_status call_photo_map(const cell_t *in, outcome_t *got, recloth_e
   got_number(got, out.reach);
   got_number(got, out.coarsest);
   got_count(got, out.doubts);
+  return status;
+}
+
+static recloth_status call_pieced_length(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_pieced_length_t out;
+  recloth_status status = recloth_pieced_length(in[0].numbers, in[0].count, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.joined);
+  got_number(got, out.spare);
+  got_count(got, out.joins);
+  got_count(got, out.fewest);
   return status;
 }
 
@@ -1537,6 +1675,17 @@ static recloth_status call_washes(const cell_t *in, outcome_t *got, recloth_erro
   return status;
 }
 
+static recloth_status call_wearing_ease(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_wearing_ease_t out;
+  recloth_status status = recloth_wearing_ease(in[0].number, word(in[1].text, ease_place_words), &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.low);
+  got_number(got, out.high);
+  got_number(got, out.garment_low);
+  got_number(got, out.garment_high);
+  return status;
+}
+
 static recloth_status call_width_conversion(const cell_t *in, outcome_t *got, recloth_error_t *error) {
   recloth_width_conversion_t out;
   recloth_status status = recloth_width_conversion(in[0].number, in[1].number, in[2].number, &out, error);
@@ -1590,6 +1739,26 @@ static recloth_status call_zigzag_buttonhole(const cell_t *in, outcome_t *got, r
   return status;
 }
 
+static recloth_status call_zip_length(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  recloth_zip_length_t out;
+  recloth_status status = recloth_zip_length(in[0].number, in[1].number, in[2].number, in[3].number, in[4].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out.needed);
+  got_number(got, out.buy);
+  got_number(got, out.shorten);
+  got_number(got, out.top_stop);
+  got_number(got, out.bottom_stop);
+  return status;
+}
+
+static recloth_status call_zip_opening(const cell_t *in, outcome_t *got, recloth_error_t *error) {
+  double out = 0;
+  recloth_status status = recloth_zip_opening(in[0].number, in[1].number, in[2].number, &out, error);
+  if (status != RECLOTH_STATUS_OK) return status;
+  got_number(got, out);
+  return status;
+}
+
 static const function_t functions[] = {
   {"arc_from_rise", "nn", 3, call_arc_from_rise},
   {"assistant_volume", "nnnn", 4, call_assistant_volume},
@@ -1602,6 +1771,7 @@ static const function_t functions[] = {
   {"bias_strips", "nnnnn", 4, call_bias_strips},
   {"bias_tube", "nnnn", 3, call_bias_tube},
   {"binder_solids", "nnnnn", 6, call_binder_solids},
+  {"binding_length", "nnnn", 1, call_binding_length},
   {"binding_strips", "nnn", 2, call_binding_strips},
   {"binding_width", "nnnt", 1, call_binding_width},
   {"bleach_dilution", "nnnntttt", 5, call_bleach_dilution},
@@ -1614,7 +1784,9 @@ static const function_t functions[] = {
   {"breadths", "nnn", 3, call_breadths},
   {"button_diameter", "n", 1, call_button_diameter},
   {"button_for_hole", "nnn", 2, call_button_for_hole},
+  {"button_for_stand", "nn", 1, call_button_for_stand},
   {"button_loop", "nnnnnnt", 3, call_button_loop},
+  {"button_stand", "nn", 3, call_button_stand},
   {"buttonhole", "nnn", 1, call_buttonhole},
   {"cap_ease", "nn", 2, call_cap_ease},
   {"cap_for_ease", "nn", 1, call_cap_for_ease},
@@ -1630,6 +1802,7 @@ static const function_t functions[] = {
   {"component_check", "ttttnn", 4, call_component_check},
   {"cover_mark", "nnn", 5, call_cover_mark},
   {"curved_band", "lnn", 5, call_curved_band},
+  {"curved_binding", "nnnt", 3, call_curved_binding},
   {"cut_for_change", "nn", 3, call_cut_for_change},
   {"cut_state", "nnn", 2, call_cut_state},
   {"dart", "nn", 2, call_dart},
@@ -1645,6 +1818,7 @@ static const function_t functions[] = {
   {"even_spacing", "nnn", 1, call_even_spacing},
   {"five_gores", "nn", 6, call_five_gores},
   {"flounce", "nnnn", 5, call_flounce},
+  {"folded_band", "nnnn", 3, call_folded_band},
   {"format_length", "nt", 1, call_format_length},
   {"front_back_doubts", "nn", 1, call_front_back_doubts},
   {"frustum", "nnn", 5, call_frustum},
@@ -1655,10 +1829,13 @@ static const function_t functions[] = {
   {"godet", "nnn", 4, call_godet},
   {"gore", "nnnnnn", 6, call_gore},
   {"gsm_from_ounces", "n", 1, call_gsm_from_ounces},
+  {"gusset", "nnn", 4, call_gusset},
   {"head_opening", "nnnn", 2, call_head_opening},
+  {"hem_let_down", "nnnnn", 5, call_hem_let_down},
   {"hem_on_curve", "nnn", 3, call_hem_on_curve},
   {"hip_waist_drop", "nn", 2, call_hip_waist_drop},
   {"holes_left", "nnn", 4, call_holes_left},
+  {"insert_strip", "nnnt", 3, call_insert_strip},
   {"k_over_s", "n", 1, call_k_over_s},
   {"knife_pleats", "nnn", 9, call_knife_pleats},
   {"knife_pleats_count", "nnn", 9, call_knife_pleats_count},
@@ -1668,6 +1845,7 @@ static const function_t functions[] = {
   {"lab_from_xyz", "nnnnn", 3, call_lab_from_xyz},
   {"lacing", "nnnn", 1, call_lacing},
   {"length_chain", "llnn", 5, call_length_chain},
+  {"length_chain_shares", "lllnnn", 7, call_length_chain_shares},
   {"let_out", "nnnnnn", 4, call_let_out},
   {"level_line", "nnn", 4, call_level_line},
   {"linear_light", "n", 1, call_linear_light},
@@ -1677,7 +1855,10 @@ static const function_t functions[] = {
   {"liquor_shares", "lnn", 6, call_liquor_shares},
   {"loop_slack", "nnnnnnt", 2, call_loop_slack},
   {"mix_temperature", "llnnn", 4, call_mix_temperature},
+  {"nap_layout", "nnnnn", 5, call_nap_layout},
   {"neck_bust_doubts", "nn", 1, call_neck_bust_doubts},
+  {"needle_blade", "n", 2, call_needle_blade},
+  {"needle_metric", "n", 1, call_needle_metric},
   {"negative_ease", "nnnn", 3, call_negative_ease},
   {"neutraliser", "nntttnn", 5, call_neutraliser},
   {"off_centre_opening", "nnnnnn", 8, call_off_centre_opening},
@@ -1687,6 +1868,7 @@ static const function_t functions[] = {
   {"panel_by_triangles", "nccllcccl", 9, call_panel_by_triangles},
   {"parse_length", "t", 1, call_parse_length},
   {"photo_map", "llllll", 6, call_photo_map},
+  {"pieced_length", "lnn", 4, call_pieced_length},
   {"piping_width", "nnn", 1, call_piping_width},
   {"plant_dyestuff", "nnnttnn", 4, call_plant_dyestuff},
   {"pooled_strength", "ll", 3, call_pooled_strength},
@@ -1736,10 +1918,13 @@ static const function_t functions[] = {
   {"v_neck", "nnn", 3, call_v_neck},
   {"waist_hip_doubts", "nn", 1, call_waist_hip_doubts},
   {"washes", "nnnn", 3, call_washes},
+  {"wearing_ease", "nt", 4, call_wearing_ease},
   {"width_conversion", "nnn", 3, call_width_conversion},
   {"wrap_skirt", "nnn", 6, call_wrap_skirt},
   {"xyz_from_lab", "nnn", 3, call_xyz_from_lab},
   {"xyz_from_srgb", "nnn", 3, call_xyz_from_srgb},
   {"zigzag_buttonhole", "nnnnn", 3, call_zigzag_buttonhole},
+  {"zip_length", "nnnnn", 5, call_zip_length},
+  {"zip_opening", "nnn", 1, call_zip_opening},
   {NULL, NULL, 0, NULL},
 };

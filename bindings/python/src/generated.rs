@@ -70,6 +70,34 @@ fn read_button_shape(
         }
     }
 }
+fn read_ease_place(
+    argument: &'static str,
+    value: f64,
+) -> (recloth::ease::EasePlace, Option<Error>) {
+    match value {
+        0.0 => (recloth::ease::EasePlace::Bust, None),
+        1.0 => (recloth::ease::EasePlace::DressWaist, None),
+        2.0 => (recloth::ease::EasePlace::SkirtWaist, None),
+        3.0 => (recloth::ease::EasePlace::Hip, None),
+        4.0 => (recloth::ease::EasePlace::ShirtChest, None),
+        _ => (recloth::ease::EasePlace::Bust, Some(door::bad_choice(argument, value))),
+    }
+}
+fn read_edge_curve(
+    argument: &'static str,
+    value: f64,
+) -> (recloth::binding::EdgeCurve, Option<Error>) {
+    match value {
+        0.0 => (recloth::binding::EdgeCurve::Inward, None),
+        1.0 => (recloth::binding::EdgeCurve::Outward, None),
+        _ => {
+            (
+                recloth::binding::EdgeCurve::Inward,
+                Some(door::bad_choice(argument, value)),
+            )
+        }
+    }
+}
 fn read_fibre(
     argument: &'static str,
     value: f64,
@@ -119,6 +147,21 @@ fn read_in_bath(
         6.0 => (recloth::bleach::InBath::Neutraliser, None),
         7.0 => (recloth::bleach::InBath::Other, None),
         _ => (recloth::bleach::InBath::Unknown, Some(door::bad_choice(argument, value))),
+    }
+}
+fn read_insert_place(
+    argument: &'static str,
+    value: f64,
+) -> (recloth::alteration::InsertPlace, Option<Error>) {
+    match value {
+        0.0 => (recloth::alteration::InsertPlace::Seam, None),
+        1.0 => (recloth::alteration::InsertPlace::Slash, None),
+        _ => {
+            (
+                recloth::alteration::InsertPlace::Seam,
+                Some(door::bad_choice(argument, value)),
+            )
+        }
     }
 }
 fn read_reaction(
@@ -533,6 +576,37 @@ fn one_binder_solids<'py>(
         .map_err(|error| door::raise(py, "binder_solids", &error))?;
     (answer[0], answer[1], answer[2], answer[3], answer[4] as u64, answer[5] as u64)
         .into_bound_py_any(py)
+}
+/// `recloth::binding::binding_length`.
+#[allow(non_camel_case_types)]
+struct binding_length {}
+impl Scalar<4, 1> for binding_length {
+    const TYPES: [Type; 1] = [Type::Number];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 1], Error> {
+        let [edge, corners, corner, finish] = given;
+        let (corners, corners_bad) = door::count("corners", corners, 0);
+        let answer = door::settle(
+            recloth::binding::binding_length(edge, corners, corner, finish),
+            &["edge", "corners", "corner", "finish"],
+            &[corners_bad],
+        )?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_binding_length<'py>(
+    py: Python<'py>,
+    edge: f64,
+    #[pyo3(from_py_with = door::number)]
+    corners: f64,
+    corner: f64,
+    finish: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = binding_length::call([edge, corners, corner, finish])
+        .map_err(|error| door::raise(py, "binding_length", &error))?;
+    (answer[0]).into_bound_py_any(py)
 }
 /// `recloth::bias::binding_strips`.
 #[allow(non_camel_case_types)]
@@ -1048,6 +1122,29 @@ fn one_button_for_hole<'py>(
         .map_err(|error| door::raise(py, "button_for_hole", &error))?;
     (answer[0], answer[1]).into_bound_py_any(py)
 }
+/// `recloth::fastening::button_for_stand`.
+#[allow(non_camel_case_types)]
+struct button_for_stand {}
+impl Scalar<2, 1> for button_for_stand {
+    const TYPES: [Type; 1] = [Type::Number];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
+        let [extension, share] = given;
+        let answer = recloth::fastening::button_for_stand(extension, share)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_button_for_stand<'py>(
+    py: Python<'py>,
+    extension: f64,
+    share: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = button_for_stand::call([extension, share])
+        .map_err(|error| door::raise(py, "button_for_stand", &error))?;
+    (answer[0]).into_bound_py_any(py)
+}
 /// `recloth::closure::button_loop`.
 #[allow(non_camel_case_types)]
 struct button_loop {}
@@ -1096,6 +1193,29 @@ fn one_button_loop<'py>(
         ])
         .map_err(|error| door::raise(py, "button_loop", &error))?;
     (answer[0], answer[1], answer[2] as u64).into_bound_py_any(py)
+}
+/// `recloth::fastening::button_stand`.
+#[allow(non_camel_case_types)]
+struct button_stand {}
+impl Scalar<2, 3> for button_stand {
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
+        let [diameter, share] = given;
+        let answer = recloth::fastening::button_stand(diameter, share)?;
+        Ok([answer.extension, answer.past_rim, answer.overlap])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_button_stand<'py>(
+    py: Python<'py>,
+    diameter: f64,
+    share: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = button_stand::call([diameter, share])
+        .map_err(|error| door::raise(py, "button_stand", &error))?;
+    (answer[0], answer[1], answer[2]).into_bound_py_any(py)
 }
 /// `recloth::closure::buttonhole`.
 #[allow(non_camel_case_types)]
@@ -1545,6 +1665,36 @@ fn one_curved_band<'py>(
         answer.sagitta,
     )
         .into_bound_py_any(py)
+}
+/// `recloth::binding::curved_binding`.
+#[allow(non_camel_case_types)]
+struct curved_binding {}
+impl Scalar<4, 3> for curved_binding {
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
+        let [edge, radius, finished, curve] = given;
+        let (curve, curve_bad) = read_edge_curve("curve", curve);
+        let answer = door::settle(
+            recloth::binding::curved_binding(edge, radius, finished, curve),
+            &["edge", "radius", "finished", "curve"],
+            &[curve_bad],
+        )?;
+        Ok([answer.seam, answer.stretch_pct, answer.width_pct])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_curved_binding<'py>(
+    py: Python<'py>,
+    edge: f64,
+    radius: f64,
+    finished: f64,
+    curve: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = curved_binding::call([edge, radius, finished, curve])
+        .map_err(|error| door::raise(py, "curved_binding", &error))?;
+    (answer[0], answer[1], answer[2]).into_bound_py_any(py)
 }
 /// `recloth::cloth::cut_for_change`.
 #[allow(non_camel_case_types)]
@@ -2018,6 +2168,31 @@ fn one_flounce<'py>(
         .map_err(|error| door::raise(py, "flounce", &error))?;
     (answer[0], answer[1], answer[2], answer[3], answer[4]).into_bound_py_any(py)
 }
+/// `recloth::band::folded_band`.
+#[allow(non_camel_case_types)]
+struct folded_band {}
+impl Scalar<4, 3> for folded_band {
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
+        let [depth, allowance, turn, past] = given;
+        let answer = recloth::band::folded_band(depth, allowance, turn, past)?;
+        Ok([answer.cut_width, answer.fold_line, answer.inner])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_folded_band<'py>(
+    py: Python<'py>,
+    depth: f64,
+    allowance: f64,
+    turn: f64,
+    past: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = folded_band::call([depth, allowance, turn, past])
+        .map_err(|error| door::raise(py, "folded_band", &error))?;
+    (answer[0], answer[1], answer[2]).into_bound_py_any(py)
+}
 #[pyfunction]
 #[allow(clippy::too_many_arguments)]
 fn one_format_length<'py>(
@@ -2272,6 +2447,30 @@ fn one_gsm_from_ounces<'py>(
         .map_err(|error| door::raise(py, "gsm_from_ounces", &error))?;
     (answer[0]).into_bound_py_any(py)
 }
+/// `recloth::gore::gusset`.
+#[allow(non_camel_case_types)]
+struct gusset {}
+impl Scalar<3, 4> for gusset {
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Number];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
+        let [slit, added, allowance] = given;
+        let answer = recloth::gore::gusset(slit, added, allowance)?;
+        Ok([answer.angle_deg, answer.long_diagonal, answer.cut_long, answer.cut_short])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_gusset<'py>(
+    py: Python<'py>,
+    slit: f64,
+    added: f64,
+    allowance: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = gusset::call([slit, added, allowance])
+        .map_err(|error| door::raise(py, "gusset", &error))?;
+    (answer[0], answer[1], answer[2], answer[3]).into_bound_py_any(py)
+}
 /// `recloth::neck::head_opening`.
 #[allow(non_camel_case_types)]
 struct head_opening {}
@@ -2296,6 +2495,50 @@ fn one_head_opening<'py>(
     let answer = head_opening::call([head, neck, slit, ease])
         .map_err(|error| door::raise(py, "head_opening", &error))?;
     (answer[0], answer[1]).into_bound_py_any(py)
+}
+/// `recloth::alteration::hem_let_down`.
+#[allow(non_camel_case_types)]
+struct hem_let_down {}
+impl Scalar<5, 5> for hem_let_down {
+    const TYPES: [Type; 5] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+    ];
+    #[inline]
+    fn call(given: [f64; 5]) -> Result<[f64; 5], Error> {
+        let [hem_depth, turn_in, lowered_by, keep, seam] = given;
+        let answer = recloth::alteration::hem_let_down(
+            hem_depth,
+            turn_in,
+            lowered_by,
+            keep,
+            seam,
+        )?;
+        Ok([
+            answer.left,
+            answer.crease,
+            answer.stitching,
+            answer.longest,
+            answer.longest_faced,
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_hem_let_down<'py>(
+    py: Python<'py>,
+    hem_depth: f64,
+    turn_in: f64,
+    lowered_by: f64,
+    keep: f64,
+    seam: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = hem_let_down::call([hem_depth, turn_in, lowered_by, keep, seam])
+        .map_err(|error| door::raise(py, "hem_let_down", &error))?;
+    (answer[0], answer[1], answer[2], answer[3], answer[4]).into_bound_py_any(py)
 }
 /// `recloth::seam::hem_on_curve`.
 #[allow(non_camel_case_types)]
@@ -2367,6 +2610,38 @@ fn one_holes_left<'py>(
     let answer = holes_left::call([edge, first, pitch])
         .map_err(|error| door::raise(py, "holes_left", &error))?;
     (answer[0] as u64, answer[1], answer[2], answer[3] as u64).into_bound_py_any(py)
+}
+/// `recloth::alteration::insert_strip`.
+#[allow(non_camel_case_types)]
+struct insert_strip {}
+impl Scalar<4, 3> for insert_strip {
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
+    #[inline]
+    fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
+        let [lacking, allowance, strips, place] = given;
+        let (strips, strips_bad) = door::count("strips", strips, 1);
+        let (place, place_bad) = read_insert_place("place", place);
+        let answer = door::settle(
+            recloth::alteration::insert_strip(lacking, allowance, strips, place),
+            &["lacking", "allowance", "strips", "place"],
+            &[strips_bad, place_bad],
+        )?;
+        Ok([answer.finished, answer.cut_width, answer.cloth])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_insert_strip<'py>(
+    py: Python<'py>,
+    lacking: f64,
+    allowance: f64,
+    #[pyo3(from_py_with = door::number)]
+    strips: f64,
+    place: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = insert_strip::call([lacking, allowance, strips, place])
+        .map_err(|error| door::raise(py, "insert_strip", &error))?;
+    (answer[0], answer[1], answer[2]).into_bound_py_any(py)
 }
 /// `recloth::shade::k_over_s`.
 #[allow(non_camel_case_types)]
@@ -2727,6 +3002,58 @@ fn one_length_chain<'py>(
     (answer.value, answer.plus, answer.minus, answer.worst_per_mm, answer.likely_per_mm)
         .into_bound_py_any(py)
 }
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_length_chain_shares<'py>(
+    py: Python<'py>,
+    lengths: PyReadonlyArray1<'py, f64>,
+    factors: PyReadonlyArray1<'py, f64>,
+    errors: PyReadonlyArray1<'py, f64>,
+    total: f64,
+    unknown: f64,
+    total_error: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let lengths = lengths.as_slice()?;
+    let factors = factors.as_slice()?;
+    let errors = errors.as_slice()?;
+    let (unknown, unknown_bad) = door::count("unknown", unknown, 0);
+    let mut parts = vec![0.0; door::room(lengths.len(), 0, usize::MAX)];
+    let mut misses = vec![0.0; door::room(lengths.len(), 0, usize::MAX)];
+    let answer = door::settle(
+            recloth::chain::length_chain_shares(
+                lengths,
+                factors,
+                errors,
+                total,
+                unknown,
+                &mut parts,
+                &mut misses,
+                total_error,
+            ),
+            &[
+                "lengths",
+                "factors",
+                "errors",
+                "total",
+                "unknown",
+                "parts",
+                "misses",
+                "total_error",
+            ],
+            &[unknown_bad],
+        )
+        .map_err(|error| door::raise(py, "length_chain_shares", &error))?;
+    (
+        parts.into_pyarray(py),
+        misses.into_pyarray(py),
+        answer.value,
+        answer.worst,
+        answer.likely,
+        answer.largest,
+        answer.largest_part,
+    )
+        .into_bound_py_any(py)
+}
 /// `recloth::alteration::let_out`.
 #[allow(non_camel_case_types)]
 struct let_out {}
@@ -2977,6 +3304,51 @@ fn one_mix_temperature<'py>(
     (answer.temperature_c, answer.volume_ml, answer.doubts, answer.cautions)
         .into_bound_py_any(py)
 }
+/// `recloth::nap::nap_layout`.
+#[allow(non_camel_case_types)]
+struct nap_layout {}
+impl Scalar<5, 5> for nap_layout {
+    const TYPES: [Type; 5] = [
+        Type::Count,
+        Type::Count,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+    ];
+    #[inline]
+    fn call(given: [f64; 5]) -> Result<[f64; 5], Error> {
+        let [wide, narrow, length, count, cloth_width] = given;
+        let (count, count_bad) = door::count("count", count, 1);
+        let answer = door::settle(
+            recloth::nap::nap_layout(wide, narrow, length, count, cloth_width),
+            &["wide", "narrow", "length", "count", "cloth_width"],
+            &[count_bad],
+        )?;
+        Ok([
+            f64::from(answer.across_one_way),
+            f64::from(answer.across_turned),
+            answer.length_one_way,
+            answer.length_turned,
+            answer.nap_extra,
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_nap_layout<'py>(
+    py: Python<'py>,
+    wide: f64,
+    narrow: f64,
+    length: f64,
+    #[pyo3(from_py_with = door::number)]
+    count: f64,
+    cloth_width: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = nap_layout::call([wide, narrow, length, count, cloth_width])
+        .map_err(|error| door::raise(py, "nap_layout", &error))?;
+    (answer[0] as u64, answer[1] as u64, answer[2], answer[3], answer[4])
+        .into_bound_py_any(py)
+}
 /// `recloth::body::neck_bust_doubts`.
 #[allow(non_camel_case_types)]
 struct neck_bust_doubts {}
@@ -2999,6 +3371,62 @@ fn one_neck_bust_doubts<'py>(
     let answer = neck_bust_doubts::call([neck, bust])
         .map_err(|error| door::raise(py, "neck_bust_doubts", &error))?;
     (answer[0] as u64).into_bound_py_any(py)
+}
+/// `recloth::needle::needle_blade`.
+#[allow(non_camel_case_types)]
+struct needle_blade {}
+impl Scalar<1, 2> for needle_blade {
+    const TYPES: [Type; 2] = [Type::Number, Type::Number];
+    #[inline]
+    fn call(given: [f64; 1]) -> Result<[f64; 2], Error> {
+        let [metric] = given;
+        let (metric, metric_bad) = door::count("metric", metric, 20);
+        let answer = door::settle(
+            recloth::needle::needle_blade(metric),
+            &["metric"],
+            &[metric_bad],
+        )?;
+        Ok([answer.blade, answer.thread])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_needle_blade<'py>(
+    py: Python<'py>,
+    #[pyo3(from_py_with = door::number)]
+    metric: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = needle_blade::call([metric])
+        .map_err(|error| door::raise(py, "needle_blade", &error))?;
+    (answer[0], answer[1]).into_bound_py_any(py)
+}
+/// `recloth::needle::needle_metric`.
+#[allow(non_camel_case_types)]
+struct needle_metric {}
+impl Scalar<1, 1> for needle_metric {
+    const TYPES: [Type; 1] = [Type::Number];
+    #[inline]
+    fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
+        let [us_size] = given;
+        let (us_size, us_size_bad) = door::count("us_size", us_size, 8);
+        let answer = door::settle(
+            recloth::needle::needle_metric(us_size),
+            &["us_size"],
+            &[us_size_bad],
+        )?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_needle_metric<'py>(
+    py: Python<'py>,
+    #[pyo3(from_py_with = door::number)]
+    us_size: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = needle_metric::call([us_size])
+        .map_err(|error| door::raise(py, "needle_metric", &error))?;
+    (answer[0]).into_bound_py_any(py)
 }
 /// `recloth::stretch::negative_ease`.
 #[allow(non_camel_case_types)]
@@ -3343,6 +3771,19 @@ fn one_photo_map<'py>(
         answer.doubts,
     )
         .into_bound_py_any(py)
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_pieced_length<'py>(
+    py: Python<'py>,
+    lengths: PyReadonlyArray1<'py, f64>,
+    allowance: f64,
+    needed: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let lengths = lengths.as_slice()?;
+    let answer = recloth::piecing::pieced_length(lengths, allowance, needed)
+        .map_err(|error| door::raise(py, "pieced_length", &error))?;
+    (answer.joined, answer.spare, answer.joins, answer.fewest).into_bound_py_any(py)
 }
 /// `recloth::bias::piping_width`.
 #[allow(non_camel_case_types)]
@@ -4740,6 +5181,34 @@ fn one_washes<'py>(
         .map_err(|error| door::raise(py, "washes", &error))?;
     (answer[0], answer[1], answer[2] as u64).into_bound_py_any(py)
 }
+/// `recloth::ease::wearing_ease`.
+#[allow(non_camel_case_types)]
+struct wearing_ease {}
+impl Scalar<2, 4> for wearing_ease {
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Number];
+    #[inline]
+    fn call(given: [f64; 2]) -> Result<[f64; 4], Error> {
+        let [body, place] = given;
+        let (place, place_bad) = read_ease_place("place", place);
+        let answer = door::settle(
+            recloth::ease::wearing_ease(body, place),
+            &["body", "place"],
+            &[place_bad],
+        )?;
+        Ok([answer.low, answer.high, answer.garment_low, answer.garment_high])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_wearing_ease<'py>(
+    py: Python<'py>,
+    body: f64,
+    place: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = wearing_ease::call([body, place])
+        .map_err(|error| door::raise(py, "wearing_ease", &error))?;
+    (answer[0], answer[1], answer[2], answer[3]).into_bound_py_any(py)
+}
 /// `recloth::quantity::width_conversion`.
 #[allow(non_camel_case_types)]
 struct width_conversion {}
@@ -4882,6 +5351,74 @@ fn one_zigzag_buttonhole<'py>(
     let answer = zigzag_buttonhole::call([slit, bead, gap, bar, spacing])
         .map_err(|error| door::raise(py, "zigzag_buttonhole", &error))?;
     (answer[0], answer[1], answer[2] as u64).into_bound_py_any(py)
+}
+/// `recloth::fastening::zip_length`.
+#[allow(non_camel_case_types)]
+struct zip_length {}
+impl Scalar<5, 5> for zip_length {
+    const TYPES: [Type; 5] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+    ];
+    #[inline]
+    fn call(given: [f64; 5]) -> Result<[f64; 5], Error> {
+        let [opening, gap, beyond, allowance, graduation] = given;
+        let answer = recloth::fastening::zip_length(
+            opening,
+            gap,
+            beyond,
+            allowance,
+            graduation,
+        )?;
+        Ok([
+            answer.needed,
+            answer.buy,
+            answer.shorten,
+            answer.top_stop,
+            answer.bottom_stop,
+        ])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_zip_length<'py>(
+    py: Python<'py>,
+    opening: f64,
+    gap: f64,
+    beyond: f64,
+    allowance: f64,
+    graduation: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = zip_length::call([opening, gap, beyond, allowance, graduation])
+        .map_err(|error| door::raise(py, "zip_length", &error))?;
+    (answer[0], answer[1], answer[2], answer[3], answer[4]).into_bound_py_any(py)
+}
+/// `recloth::fastening::zip_opening`.
+#[allow(non_camel_case_types)]
+struct zip_opening {}
+impl Scalar<3, 1> for zip_opening {
+    const TYPES: [Type; 1] = [Type::Number];
+    #[inline]
+    fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
+        let [zip, gap, beyond] = given;
+        let answer = recloth::fastening::zip_opening(zip, gap, beyond)?;
+        Ok([answer])
+    }
+}
+#[pyfunction]
+#[allow(clippy::too_many_arguments)]
+fn one_zip_opening<'py>(
+    py: Python<'py>,
+    zip: f64,
+    gap: f64,
+    beyond: f64,
+) -> PyResult<Bound<'py, PyAny>> {
+    let answer = zip_opening::call([zip, gap, beyond])
+        .map_err(|error| door::raise(py, "zip_opening", &error))?;
+    (answer[0]).into_bound_py_any(py)
 }
 /// Adds everything generated to the compiled module.
 pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
@@ -5216,6 +5753,19 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<binder_solids, 5, 6>(module, c"all_binder_solids")?;
     add_status::<binder_solids, 5, 6>(module, c"status_binder_solids")?;
     module.add_function(wrap_pyfunction!(one_binder_solids, module)?)?;
+    add_one::<
+        binding_length,
+        4,
+        1,
+        0,
+    >(
+        module,
+        c"binding_length",
+        c"Length of binding for an edge, with what its corners and its two ends take.\n\nLength of binding (mm).\nInputs: edge (mm, 1 to 1000000); corners (0 to 1000); corner (mm, 0 to 1000); finish (mm, 0 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<binding_length, 4, 1>(module, c"all_binding_length")?;
+    add_status::<binding_length, 4, 1>(module, c"status_binding_length")?;
+    module.add_function(wrap_pyfunction!(one_binding_length, module)?)?;
     add_one::<
         binding_strips,
         3,
@@ -5761,6 +6311,19 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_status::<button_for_hole, 3, 2>(module, c"status_button_for_hole")?;
     module.add_function(wrap_pyfunction!(one_button_for_hole, module)?)?;
     add_one::<
+        button_for_stand,
+        2,
+        1,
+        0,
+    >(
+        module,
+        c"button_for_stand",
+        c"Largest button for a stand there is.\n\nDiameter of the button (mm).\nInputs: extension (mm, 1 to 600); share (0.5 to 3).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<button_for_stand, 2, 1>(module, c"all_button_for_stand")?;
+    add_status::<button_for_stand, 2, 1>(module, c"status_button_for_stand")?;
+    module.add_function(wrap_pyfunction!(one_button_for_stand, module)?)?;
+    add_one::<
         button_loop,
         7,
         3,
@@ -5793,6 +6356,39 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<button_loop, 7, 3>(module, c"all_button_loop")?;
     add_status::<button_loop, 7, 3>(module, c"status_button_loop")?;
     module.add_function(wrap_pyfunction!(one_button_loop, module)?)?;
+    add_one::<
+        button_stand,
+        2,
+        3,
+        0,
+    >(
+        module,
+        c"button_stand__extension",
+        c"Button stand for a button: from the line it sits on to the finished edge.\n\nFrom the button line to the finished edge (mm).\nInputs: diameter (mm, 1 to 200); share (0.5 to 3).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        button_stand,
+        2,
+        3,
+        1,
+    >(
+        module,
+        c"button_stand__past_rim",
+        c"Button stand for a button: from the line it sits on to the finished edge.\n\nFrom the button's rim to the finished edge (mm).\nInputs: diameter (mm, 1 to 200); share (0.5 to 3).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        button_stand,
+        2,
+        3,
+        2,
+    >(
+        module,
+        c"button_stand__overlap",
+        c"Button stand for a button: from the line it sits on to the finished edge.\n\nHow far the two sides lie over each other when buttoned (mm).\nInputs: diameter (mm, 1 to 200); share (0.5 to 3).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<button_stand, 2, 3>(module, c"all_button_stand")?;
+    add_status::<button_stand, 2, 3>(module, c"status_button_stand")?;
+    module.add_function(wrap_pyfunction!(one_button_stand, module)?)?;
     add_one::<
         buttonhole,
         3,
@@ -6226,6 +6822,39 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_status::<cover_mark, 3, 5>(module, c"status_cover_mark")?;
     module.add_function(wrap_pyfunction!(one_cover_mark, module)?)?;
     module.add_function(wrap_pyfunction!(one_curved_band, module)?)?;
+    add_one::<
+        curved_binding,
+        4,
+        3,
+        0,
+    >(
+        module,
+        c"curved_binding__seam",
+        c"Stretch of a bias strip that is to lie flat on a curved edge.\n\nLength of the seam that sews the binding on (mm).\nInputs: edge (mm, 1 to 100000); radius (mm, 1 to 1000000); finished (mm, 0.5 to 1000); curve.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        curved_binding,
+        4,
+        3,
+        1,
+    >(
+        module,
+        c"curved_binding__stretch_pct",
+        c"Stretch of a bias strip that is to lie flat on a curved edge.\n\nWhat the strip is stretched along that seam; negative where it is eased (%).\nInputs: edge (mm, 1 to 100000); radius (mm, 1 to 1000000); finished (mm, 0.5 to 1000); curve.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        curved_binding,
+        4,
+        3,
+        2,
+    >(
+        module,
+        c"curved_binding__width_pct",
+        c"Stretch of a bias strip that is to lie flat on a curved edge.\n\nWidth that a bias strip keeps where it is so stretched; above 100 where it is eased (%).\nInputs: edge (mm, 1 to 100000); radius (mm, 1 to 1000000); finished (mm, 0.5 to 1000); curve.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<curved_binding, 4, 3>(module, c"all_curved_binding")?;
+    add_status::<curved_binding, 4, 3>(module, c"status_curved_binding")?;
+    module.add_function(wrap_pyfunction!(one_curved_binding, module)?)?;
     add_one::<
         cut_for_change,
         2,
@@ -6721,6 +7350,39 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<flounce, 4, 5>(module, c"all_flounce")?;
     add_status::<flounce, 4, 5>(module, c"status_flounce")?;
     module.add_function(wrap_pyfunction!(one_flounce, module)?)?;
+    add_one::<
+        folded_band,
+        4,
+        3,
+        0,
+    >(
+        module,
+        c"folded_band__cut_width",
+        c"Width of a strip that is folded along its middle to a band, a cuff or a placket, and where its fold lies.\n\nWidth to cut, raw edge to raw edge (mm).\nInputs: depth (mm, 1 to 10000); allowance (mm, 0 to 1000); turn (mm, 0 to 100); past (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        folded_band,
+        4,
+        3,
+        1,
+    >(
+        module,
+        c"folded_band__fold_line",
+        c"Width of a strip that is folded along its middle to a band, a cuff or a placket, and where its fold lies.\n\nFold line from the raw edge that is sewn to the garment (mm).\nInputs: depth (mm, 1 to 10000); allowance (mm, 0 to 1000); turn (mm, 0 to 100); past (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        folded_band,
+        4,
+        3,
+        2,
+    >(
+        module,
+        c"folded_band__inner",
+        c"Width of a strip that is folded along its middle to a band, a cuff or a placket, and where its fold lies.\n\nFrom the fold to the raw edge of the inner layer (mm).\nInputs: depth (mm, 1 to 10000); allowance (mm, 0 to 1000); turn (mm, 0 to 100); past (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<folded_band, 4, 3>(module, c"all_folded_band")?;
+    add_status::<folded_band, 4, 3>(module, c"status_folded_band")?;
+    module.add_function(wrap_pyfunction!(one_folded_band, module)?)?;
     module.add_function(wrap_pyfunction!(one_format_length, module)?)?;
     add_one::<
         front_back_doubts,
@@ -7008,6 +7670,49 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_status::<gsm_from_ounces, 1, 1>(module, c"status_gsm_from_ounces")?;
     module.add_function(wrap_pyfunction!(one_gsm_from_ounces, module)?)?;
     add_one::<
+        gusset,
+        3,
+        4,
+        0,
+    >(
+        module,
+        c"gusset__angle_deg",
+        c"Diamond gusset for two slits that meet in a seam, as under an arm.\n\nAngle at each slit's end (deg).\nInputs: slit (mm, 1 to 10000); added (mm, 0.1 to 20000); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        gusset,
+        3,
+        4,
+        1,
+    >(
+        module,
+        c"gusset__long_diagonal",
+        c"Diamond gusset for two slits that meet in a seam, as under an arm.\n\nFrom slit's end to slit's end (mm).\nInputs: slit (mm, 1 to 10000); added (mm, 0.1 to 20000); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        gusset,
+        3,
+        4,
+        2,
+    >(
+        module,
+        c"gusset__cut_long",
+        c"Diamond gusset for two slits that meet in a seam, as under an arm.\n\nCut from point to point the long way, allowances included (mm).\nInputs: slit (mm, 1 to 10000); added (mm, 0.1 to 20000); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        gusset,
+        3,
+        4,
+        3,
+    >(
+        module,
+        c"gusset__cut_short",
+        c"Diamond gusset for two slits that meet in a seam, as under an arm.\n\nCut from point to point the short way, allowances included (mm).\nInputs: slit (mm, 1 to 10000); added (mm, 0.1 to 20000); allowance (mm, 0 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<gusset, 3, 4>(module, c"all_gusset")?;
+    add_status::<gusset, 3, 4>(module, c"status_gusset")?;
+    module.add_function(wrap_pyfunction!(one_gusset, module)?)?;
+    add_one::<
         head_opening,
         4,
         2,
@@ -7030,6 +7735,59 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<head_opening, 4, 2>(module, c"all_head_opening")?;
     add_status::<head_opening, 4, 2>(module, c"status_head_opening")?;
     module.add_function(wrap_pyfunction!(one_head_opening, module)?)?;
+    add_one::<
+        hem_let_down,
+        5,
+        5,
+        0,
+    >(
+        module,
+        c"hem_let_down__left",
+        c"What is left for a hem that is let down, and where its old crease and stitching will show.\n\nCloth left below the new edge for its hem or facing (mm).\nInputs: hem_depth (mm, 0 to 1000); turn_in (mm, 0 to 1000, <= hem_depth); lowered_by (mm, 0 to 2000); keep (mm, 0 to 1000); seam (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        hem_let_down,
+        5,
+        5,
+        1,
+    >(
+        module,
+        c"hem_let_down__crease",
+        c"What is left for a hem that is let down, and where its old crease and stitching will show.\n\nThe old edge's crease above the new edge (mm).\nInputs: hem_depth (mm, 0 to 1000); turn_in (mm, 0 to 1000, <= hem_depth); lowered_by (mm, 0 to 2000); keep (mm, 0 to 1000); seam (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        hem_let_down,
+        5,
+        5,
+        2,
+    >(
+        module,
+        c"hem_let_down__stitching",
+        c"What is left for a hem that is let down, and where its old crease and stitching will show.\n\nThe old hem's stitching above the new edge (mm).\nInputs: hem_depth (mm, 0 to 1000); turn_in (mm, 0 to 1000, <= hem_depth); lowered_by (mm, 0 to 2000); keep (mm, 0 to 1000); seam (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        hem_let_down,
+        5,
+        5,
+        3,
+    >(
+        module,
+        c"hem_let_down__longest",
+        c"What is left for a hem that is let down, and where its old crease and stitching will show.\n\nThe most it can be lowered with a hem of its own (mm).\nInputs: hem_depth (mm, 0 to 1000); turn_in (mm, 0 to 1000, <= hem_depth); lowered_by (mm, 0 to 2000); keep (mm, 0 to 1000); seam (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        hem_let_down,
+        5,
+        5,
+        4,
+    >(
+        module,
+        c"hem_let_down__longest_faced",
+        c"What is left for a hem that is let down, and where its old crease and stitching will show.\n\nThe most it can be lowered with a facing sewn on (mm).\nInputs: hem_depth (mm, 0 to 1000); turn_in (mm, 0 to 1000, <= hem_depth); lowered_by (mm, 0 to 2000); keep (mm, 0 to 1000); seam (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<hem_let_down, 5, 5>(module, c"all_hem_let_down")?;
+    add_status::<hem_let_down, 5, 5>(module, c"status_hem_let_down")?;
+    module.add_function(wrap_pyfunction!(one_hem_let_down, module)?)?;
     add_one::<
         hem_on_curve,
         3,
@@ -7129,6 +7887,39 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<holes_left, 3, 4>(module, c"all_holes_left")?;
     add_status::<holes_left, 3, 4>(module, c"status_holes_left")?;
     module.add_function(wrap_pyfunction!(one_holes_left, module)?)?;
+    add_one::<
+        insert_strip,
+        4,
+        3,
+        0,
+    >(
+        module,
+        c"insert_strip__finished",
+        c"Strip to let into a garment for what is lacking in its width.\n\nFinished width of each strip (mm).\nInputs: lacking (mm, 0.1 to 10000); allowance (mm, 0 to 1000); strips (1 to 64); place.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        insert_strip,
+        4,
+        3,
+        1,
+    >(
+        module,
+        c"insert_strip__cut_width",
+        c"Strip to let into a garment for what is lacking in its width.\n\nWidth to cut each strip (mm).\nInputs: lacking (mm, 0.1 to 10000); allowance (mm, 0 to 1000); strips (1 to 64); place.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        insert_strip,
+        4,
+        3,
+        2,
+    >(
+        module,
+        c"insert_strip__cloth",
+        c"Strip to let into a garment for what is lacking in its width.\n\nCloth that all strips take side by side (mm).\nInputs: lacking (mm, 0.1 to 10000); allowance (mm, 0 to 1000); strips (1 to 64); place.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<insert_strip, 4, 3>(module, c"all_insert_strip")?;
+    add_status::<insert_strip, 4, 3>(module, c"status_insert_strip")?;
+    module.add_function(wrap_pyfunction!(one_insert_strip, module)?)?;
     add_one::<
         k_over_s,
         1,
@@ -7594,6 +8385,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_status::<lacing, 4, 1>(module, c"status_lacing")?;
     module.add_function(wrap_pyfunction!(one_lacing, module)?)?;
     module.add_function(wrap_pyfunction!(one_length_chain, module)?)?;
+    module.add_function(wrap_pyfunction!(one_length_chain_shares, module)?)?;
     add_one::<
         let_out,
         6,
@@ -7788,6 +8580,59 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(one_loop_slack, module)?)?;
     module.add_function(wrap_pyfunction!(one_mix_temperature, module)?)?;
     add_one::<
+        nap_layout,
+        5,
+        5,
+        0,
+    >(
+        module,
+        c"nap_layout__across_one_way",
+        c"Length of cloth for equal tapered panels with a nap and without.\n\nPanels side by side when all lie one way up.\nInputs: wide (mm, 1 to 100000); narrow (mm, 0 to 100000, <= wide); length (mm, 1 to 100000); count (1 to 1000); cloth_width (mm, 1 to 100000, >= wide).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        nap_layout,
+        5,
+        5,
+        1,
+    >(
+        module,
+        c"nap_layout__across_turned",
+        c"Length of cloth for equal tapered panels with a nap and without.\n\nPanels side by side when every other is turned upside down.\nInputs: wide (mm, 1 to 100000); narrow (mm, 0 to 100000, <= wide); length (mm, 1 to 100000); count (1 to 1000); cloth_width (mm, 1 to 100000, >= wide).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        nap_layout,
+        5,
+        5,
+        2,
+    >(
+        module,
+        c"nap_layout__length_one_way",
+        c"Length of cloth for equal tapered panels with a nap and without.\n\nLength of cloth when all lie one way up (mm).\nInputs: wide (mm, 1 to 100000); narrow (mm, 0 to 100000, <= wide); length (mm, 1 to 100000); count (1 to 1000); cloth_width (mm, 1 to 100000, >= wide).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        nap_layout,
+        5,
+        5,
+        3,
+    >(
+        module,
+        c"nap_layout__length_turned",
+        c"Length of cloth for equal tapered panels with a nap and without.\n\nLength of cloth when every other is turned (mm).\nInputs: wide (mm, 1 to 100000); narrow (mm, 0 to 100000, <= wide); length (mm, 1 to 100000); count (1 to 1000); cloth_width (mm, 1 to 100000, >= wide).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        nap_layout,
+        5,
+        5,
+        4,
+    >(
+        module,
+        c"nap_layout__nap_extra",
+        c"Length of cloth for equal tapered panels with a nap and without.\n\nWhat the nap takes: the one length less the other (mm).\nInputs: wide (mm, 1 to 100000); narrow (mm, 0 to 100000, <= wide); length (mm, 1 to 100000); count (1 to 1000); cloth_width (mm, 1 to 100000, >= wide).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<nap_layout, 5, 5>(module, c"all_nap_layout")?;
+    add_status::<nap_layout, 5, 5>(module, c"status_nap_layout")?;
+    module.add_function(wrap_pyfunction!(one_nap_layout, module)?)?;
+    add_one::<
         neck_bust_doubts,
         2,
         1,
@@ -7800,6 +8645,42 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<neck_bust_doubts, 2, 1>(module, c"all_neck_bust_doubts")?;
     add_status::<neck_bust_doubts, 2, 1>(module, c"status_neck_bust_doubts")?;
     module.add_function(wrap_pyfunction!(one_neck_bust_doubts, module)?)?;
+    add_one::<
+        needle_blade,
+        1,
+        2,
+        0,
+    >(
+        module,
+        c"needle_blade__blade",
+        c"Blade of a machine needle, and the thickest thread for it, from its metric number.\n\nDiameter of the blade above the scarf (mm).\nInputs: metric (20 to 300).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        needle_blade,
+        1,
+        2,
+        1,
+    >(
+        module,
+        c"needle_blade__thread",
+        c"Blade of a machine needle, and the thickest thread for it, from its metric number.\n\nThickest thread that runs freely in its long groove (mm).\nInputs: metric (20 to 300).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<needle_blade, 1, 2>(module, c"all_needle_blade")?;
+    add_status::<needle_blade, 1, 2>(module, c"status_needle_blade")?;
+    module.add_function(wrap_pyfunction!(one_needle_blade, module)?)?;
+    add_one::<
+        needle_metric,
+        1,
+        1,
+        0,
+    >(
+        module,
+        c"needle_metric",
+        c"Metric number of a machine needle from its US size.\n\nMetric number, hundredths of a millimetre.\nInputs: us_size (8 to 18).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<needle_metric, 1, 1>(module, c"all_needle_metric")?;
+    add_status::<needle_metric, 1, 1>(module, c"status_needle_metric")?;
+    module.add_function(wrap_pyfunction!(one_needle_metric, module)?)?;
     add_one::<
         negative_ease,
         4,
@@ -8049,6 +8930,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(one_panel_by_triangles, module)?)?;
     module.add_function(wrap_pyfunction!(one_parse_length, module)?)?;
     module.add_function(wrap_pyfunction!(one_photo_map, module)?)?;
+    module.add_function(wrap_pyfunction!(one_pieced_length, module)?)?;
     add_one::<
         piping_width,
         3,
@@ -9325,6 +10207,49 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_status::<washes, 4, 3>(module, c"status_washes")?;
     module.add_function(wrap_pyfunction!(one_washes, module)?)?;
     add_one::<
+        wearing_ease,
+        2,
+        4,
+        0,
+    >(
+        module,
+        c"wearing_ease__low",
+        c"Wearing ease of woven cloth, all round, as a range over the authors, and the girths it makes.\n\nThe least that an author gives, all round (mm).\nInputs: body (mm, 1 to 100000); place.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        wearing_ease,
+        2,
+        4,
+        1,
+    >(
+        module,
+        c"wearing_ease__high",
+        c"Wearing ease of woven cloth, all round, as a range over the authors, and the girths it makes.\n\nThe most that an author gives, all round (mm).\nInputs: body (mm, 1 to 100000); place.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        wearing_ease,
+        2,
+        4,
+        2,
+    >(
+        module,
+        c"wearing_ease__garment_low",
+        c"Wearing ease of woven cloth, all round, as a range over the authors, and the girths it makes.\n\nFinished girth with the least (mm).\nInputs: body (mm, 1 to 100000); place.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        wearing_ease,
+        2,
+        4,
+        3,
+    >(
+        module,
+        c"wearing_ease__garment_high",
+        c"Wearing ease of woven cloth, all round, as a range over the authors, and the girths it makes.\n\nFinished girth with the most (mm).\nInputs: body (mm, 1 to 100000); place.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<wearing_ease, 2, 4>(module, c"all_wearing_ease")?;
+    add_status::<wearing_ease, 2, 4>(module, c"status_wearing_ease")?;
+    module.add_function(wrap_pyfunction!(one_wearing_ease, module)?)?;
+    add_one::<
         width_conversion,
         3,
         3,
@@ -9519,5 +10444,71 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_every::<zigzag_buttonhole, 5, 3>(module, c"all_zigzag_buttonhole")?;
     add_status::<zigzag_buttonhole, 5, 3>(module, c"status_zigzag_buttonhole")?;
     module.add_function(wrap_pyfunction!(one_zigzag_buttonhole, module)?)?;
+    add_one::<
+        zip_length,
+        5,
+        5,
+        0,
+    >(
+        module,
+        c"zip_length__needed",
+        c"Zip for an opening: its length from stop to stop, and where the stops lie.\n\nLength needed, top stop to bottom stop (mm).\nInputs: opening (mm, 10 to 5000); gap (mm, 0 to 500, < opening); beyond (mm, 0 to 500); allowance (mm, 0 to 1000); graduation (mm, 1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        zip_length,
+        5,
+        5,
+        1,
+    >(
+        module,
+        c"zip_length__buy",
+        c"Zip for an opening: its length from stop to stop, and where the stops lie.\n\nLength to buy, the next that is sold (mm).\nInputs: opening (mm, 10 to 5000); gap (mm, 0 to 500, < opening); beyond (mm, 0 to 500); allowance (mm, 0 to 1000); graduation (mm, 1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        zip_length,
+        5,
+        5,
+        2,
+    >(
+        module,
+        c"zip_length__shorten",
+        c"Zip for an opening: its length from stop to stop, and where the stops lie.\n\nWhat that is too long, to be taken off by a new bottom stop (mm).\nInputs: opening (mm, 10 to 5000); gap (mm, 0 to 500, < opening); beyond (mm, 0 to 500); allowance (mm, 0 to 1000); graduation (mm, 1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        zip_length,
+        5,
+        5,
+        3,
+    >(
+        module,
+        c"zip_length__top_stop",
+        c"Zip for an opening: its length from stop to stop, and where the stops lie.\n\nTop stop from the raw edge at the top (mm).\nInputs: opening (mm, 10 to 5000); gap (mm, 0 to 500, < opening); beyond (mm, 0 to 500); allowance (mm, 0 to 1000); graduation (mm, 1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        zip_length,
+        5,
+        5,
+        4,
+    >(
+        module,
+        c"zip_length__bottom_stop",
+        c"Zip for an opening: its length from stop to stop, and where the stops lie.\n\nBottom stop from the raw edge at the top (mm).\nInputs: opening (mm, 10 to 5000); gap (mm, 0 to 500, < opening); beyond (mm, 0 to 500); allowance (mm, 0 to 1000); graduation (mm, 1 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<zip_length, 5, 5>(module, c"all_zip_length")?;
+    add_status::<zip_length, 5, 5>(module, c"status_zip_length")?;
+    module.add_function(wrap_pyfunction!(one_zip_length, module)?)?;
+    add_one::<
+        zip_opening,
+        3,
+        1,
+        0,
+    >(
+        module,
+        c"zip_opening",
+        c"Opening that a zip there is serves.\n\nSeam line at the top to the lower end of the opening (mm).\nInputs: zip (mm, 10 to 5000); gap (mm, 0 to 500); beyond (mm, 0 to 500).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<zip_opening, 3, 1>(module, c"all_zip_opening")?;
+    add_status::<zip_opening, 3, 1>(module, c"status_zip_opening")?;
+    module.add_function(wrap_pyfunction!(one_zip_opening, module)?)?;
     Ok(())
 }

@@ -409,7 +409,7 @@ class UsablePanel:
 
 @final
 class PanelRectangle:
-    """A rectangle on grain in a panel, made by largest_rectangle (mm)."""
+    """A rectangle on grain in a panel, made by largest_rectangle or tallest_rectangle (mm)."""
 
     __hash__: ClassVar[None]  # type: ignore[assignment]
     @property
@@ -524,6 +524,11 @@ def largest_rectangle(
     outline: _Points, holes: Iterable[_Points] | None = None, grain_deg: float = 90.0
 ) -> PanelRectangle:
     """Largest rectangle, one side on grain, that a panel of any shape holds (mm)."""
+
+def tallest_rectangle(
+    outline: _Points, width: float, holes: Iterable[_Points] | None = None, grain_deg: float = 90.0
+) -> PanelRectangle:
+    """Tallest rectangle of a given width, one side on grain, that a panel of any shape holds (mm)."""
 
 def fit(
     parts: Iterable[Piece | Part | _Fields],

@@ -277,6 +277,15 @@ def test_the_largest_rectangle_in_a_triangle_is_half_of_it():
     assert holed.area_mm2 == pytest.approx(100 * 40)
 
 
+def test_the_tallest_rectangle_is_as_wide_as_asked():
+    found = recloth.tallest_rectangle([(0, 0), (400, 0), (200, 600)], 100)
+    assert found.width == pytest.approx(100) and found.height == pytest.approx(450)
+    across = recloth.tallest_rectangle(rectangle(420, 700), 200, grain_deg=0)
+    assert (across.width, across.height) == (200, 420)
+    holed = recloth.tallest_rectangle(rectangle(100, 100), 50, [rectangle(20, 20, 10, 40)])
+    assert holed.height == pytest.approx(100) and holed.corner[0] >= 30
+
+
 @pytest.mark.parametrize(
     ("make", "kind", "argument"),
     [
@@ -285,6 +294,8 @@ def test_the_largest_rectangle_in_a_triangle_is_half_of_it():
         (lambda: recloth.usable_panel([], 1), "Count", "outline"),
         (lambda: recloth.largest_rectangle([(0, 0), (9, 9), (9, 0), (0, 8)]), "Outline", "outline"),
         (lambda: recloth.largest_rectangle(STRIP, grain_deg=math.nan), "NotFinite", "grain_deg"),
+        (lambda: recloth.tallest_rectangle([(0, 0), (400, 0), (200, 600)], 401), "NoSolution", "width"),
+        (lambda: recloth.tallest_rectangle(rectangle(420, 700), 0), "OutOfRange", "width"),
     ],
 )
 def test_errors_of_panels(make, kind, argument):

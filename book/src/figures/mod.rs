@@ -5,6 +5,7 @@ mod band_sections;
 mod bath_lots;
 mod bias;
 mod binder_dips;
+mod binding;
 mod bleach_time;
 mod body_panels;
 mod buttonhole;
@@ -19,6 +20,7 @@ mod flared_hem;
 mod gape;
 mod gathers;
 mod gore;
+mod gusset;
 mod house_coat_lay;
 mod lacing;
 mod level_line;
@@ -46,6 +48,7 @@ const FIGURES: &[(&str, Draw)] = &[
     ("bath-lots", bath_lots::drawing),
     ("bias", bias::drawing),
     ("binder-dips", binder_dips::drawing),
+    ("binding", binding::drawing),
     ("bleach-time", bleach_time::drawing),
     ("body-panels", body_panels::drawing),
     ("buttonhole", buttonhole::drawing),
@@ -59,6 +62,7 @@ const FIGURES: &[(&str, Draw)] = &[
     ("gape", gape::drawing),
     ("gathers", gathers::drawing),
     ("gore", gore::drawing),
+    ("gusset", gusset::drawing),
     ("house-coat-lay", house_coat_lay::drawing),
     ("lacing", lacing::drawing),
     ("level-line", level_line::drawing),

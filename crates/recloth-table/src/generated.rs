@@ -153,6 +153,61 @@ fn read_button_shape(given: &Given) -> recloth::closure::ButtonShape {
         _ => recloth::closure::ButtonShape::Ball,
     }
 }
+static EASE_PLACE: Choice = Choice {
+    name: "EasePlace",
+    summary: "Where on a garment of woven cloth the ease is asked.",
+    variants: &[
+        Variant {
+            word: "bust",
+            meaning: "The bust of a bodice or a dress.",
+        },
+        Variant {
+            word: "dress_waist",
+            meaning: "The waist of a dress or a bodice.",
+        },
+        Variant {
+            word: "skirt_waist",
+            meaning: "The waist of a skirt or of trousers, which holds them up.",
+        },
+        Variant {
+            word: "hip",
+            meaning: "The hip of any garment.",
+        },
+        Variant {
+            word: "shirt_chest",
+            meaning: "The chest of a man's shirt, from fitted to classic.",
+        },
+    ],
+};
+fn read_ease_place(given: &Given) -> recloth::ease::EasePlace {
+    match given.text() {
+        "bust" => recloth::ease::EasePlace::Bust,
+        "dress_waist" => recloth::ease::EasePlace::DressWaist,
+        "skirt_waist" => recloth::ease::EasePlace::SkirtWaist,
+        "hip" => recloth::ease::EasePlace::Hip,
+        _ => recloth::ease::EasePlace::ShirtChest,
+    }
+}
+static EDGE_CURVE: Choice = Choice {
+    name: "EdgeCurve",
+    summary: "Which way an edge curves, seen from the cloth.",
+    variants: &[
+        Variant {
+            word: "inward",
+            meaning: "Into the cloth: a neck, an armhole.",
+        },
+        Variant {
+            word: "outward",
+            meaning: "Out of the cloth: a rounded corner, a scallop.",
+        },
+    ],
+};
+fn read_edge_curve(given: &Given) -> recloth::binding::EdgeCurve {
+    match given.text() {
+        "inward" => recloth::binding::EdgeCurve::Inward,
+        _ => recloth::binding::EdgeCurve::Outward,
+    }
+}
 static FIBRE: Choice = Choice {
     name: "Fibre",
     summary: "What a cloth, thread or trim is made of. A blend counts as its most delicate part: ask for each.",
@@ -316,6 +371,26 @@ fn read_in_bath(given: &Given) -> recloth::bleach::InBath {
         "peroxide" => recloth::bleach::InBath::Peroxide,
         "neutraliser" => recloth::bleach::InBath::Neutraliser,
         _ => recloth::bleach::InBath::Other,
+    }
+}
+static INSERT_PLACE: Choice = Choice {
+    name: "InsertPlace",
+    summary: "Where a strip is let in.",
+    variants: &[
+        Variant {
+            word: "seam",
+            meaning: "A seam that is opened: its edges have their allowances.",
+        },
+        Variant {
+            word: "slash",
+            meaning: "A cut through the cloth: its edges lose theirs to the new seams.",
+        },
+    ],
+};
+fn read_insert_place(given: &Given) -> recloth::alteration::InsertPlace {
+    match given.text() {
+        "seam" => recloth::alteration::InsertPlace::Seam,
+        _ => recloth::alteration::InsertPlace::Slash,
     }
 }
 static REACTION: Choice = Choice {
@@ -703,6 +778,15 @@ fn binder_solids(given: &[Given]) -> Result<Vec<Got>, Error> {
         ],
     )
 }
+fn binding_length(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::binding::binding_length(
+        given[0].number(),
+        given[1].count(),
+        given[2].number(),
+        given[3].number(),
+    )?;
+    Ok(vec![Got::Number(answer),])
+}
 fn binding_strips(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::bias::binding_strips(
         given[0].number(),
@@ -848,6 +932,13 @@ fn button_for_hole(given: &[Given]) -> Result<Vec<Got>, Error> {
     )?;
     Ok(vec![Got::Number(answer.diameter), Got::Number(answer.creep),])
 }
+fn button_for_stand(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::fastening::button_for_stand(
+        given[0].number(),
+        given[1].number(),
+    )?;
+    Ok(vec![Got::Number(answer),])
+}
 fn button_loop(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::closure::button_loop(
         given[0].number(),
@@ -862,6 +953,15 @@ fn button_loop(given: &[Given]) -> Result<Vec<Got>, Error> {
         vec![
             Got::Number(answer.visible), Got::Number(answer.cut), Got::Whole(answer
             .cautions),
+        ],
+    )
+}
+fn button_stand(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::fastening::button_stand(given[0].number(), given[1].number())?;
+    Ok(
+        vec![
+            Got::Number(answer.extension), Got::Number(answer.past_rim),
+            Got::Number(answer.overlap),
         ],
     )
 }
@@ -1020,6 +1120,20 @@ fn curved_band(given: &[Given]) -> Result<Vec<Got>, Error> {
         ],
     )
 }
+fn curved_binding(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::binding::curved_binding(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        read_edge_curve(&given[3]),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.seam), Got::Number(answer.stretch_pct), Got::Number(answer
+            .width_pct),
+        ],
+    )
+}
 fn cut_for_change(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::cloth::cut_for_change(given[0].number(), given[1].number())?;
     Ok(
@@ -1166,6 +1280,20 @@ fn flounce(given: &[Given]) -> Result<Vec<Got>, Error> {
         ],
     )
 }
+fn folded_band(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::band::folded_band(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.cut_width), Got::Number(answer.fold_line),
+            Got::Number(answer.inner),
+        ],
+    )
+}
 fn format_length(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::tape::format_length(given[0].number(), read_style(&given[1]))?;
     Ok(vec![Got::Text(answer.to_string())])
@@ -1258,6 +1386,19 @@ fn gsm_from_ounces(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::quantity::gsm_from_ounces(given[0].number())?;
     Ok(vec![Got::Number(answer),])
 }
+fn gusset(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::gore::gusset(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.angle_deg), Got::Number(answer.long_diagonal),
+            Got::Number(answer.cut_long), Got::Number(answer.cut_short),
+        ],
+    )
+}
 fn head_opening(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::neck::head_opening(
         given[0].number(),
@@ -1266,6 +1407,21 @@ fn head_opening(given: &[Given]) -> Result<Vec<Got>, Error> {
         given[3].number(),
     )?;
     Ok(vec![Got::Number(answer.least_slit), Got::Number(answer.spare),])
+}
+fn hem_let_down(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::alteration::hem_let_down(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+        given[4].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.left), Got::Number(answer.crease), Got::Number(answer
+            .stitching), Got::Number(answer.longest), Got::Number(answer.longest_faced),
+        ],
+    )
 }
 fn hem_on_curve(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::seam::hem_on_curve(
@@ -1294,6 +1450,20 @@ fn holes_left(given: &[Given]) -> Result<Vec<Got>, Error> {
         vec![
             Got::Whole(answer.count.into()), Got::Number(answer.last), Got::Number(answer
             .to_end), Got::Whole(answer.doubts),
+        ],
+    )
+}
+fn insert_strip(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::alteration::insert_strip(
+        given[0].number(),
+        given[1].number(),
+        given[2].count(),
+        read_insert_place(&given[3]),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.finished), Got::Number(answer.cut_width),
+            Got::Number(answer.cloth),
         ],
     )
 }
@@ -1399,6 +1569,27 @@ fn length_chain(given: &[Given]) -> Result<Vec<Got>, Error> {
         vec![
             Got::Number(answer.value), Got::Number(answer.plus), Got::Number(answer
             .minus), Got::Number(answer.worst_per_mm), Got::Number(answer.likely_per_mm),
+        ],
+    )
+}
+fn length_chain_shares(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let mut parts = given[0].room(0, 100000);
+    let mut misses = given[0].room(0, 100000);
+    let answer = recloth::chain::length_chain_shares(
+        given[0].numbers(),
+        given[1].numbers(),
+        given[2].numbers(),
+        given[3].number(),
+        given[4].count(),
+        &mut parts,
+        &mut misses,
+        given[5].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Numbers(parts), Got::Numbers(misses), Got::Number(answer.value),
+            Got::Number(answer.worst), Got::Number(answer.likely), Got::Whole(answer
+            .largest.into()), Got::Number(answer.largest_part),
         ],
     )
 }
@@ -1510,9 +1701,33 @@ fn mix_temperature(given: &[Given]) -> Result<Vec<Got>, Error> {
         ],
     )
 }
+fn nap_layout(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::nap::nap_layout(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].count(),
+        given[4].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Whole(answer.across_one_way.into()), Got::Whole(answer.across_turned
+            .into()), Got::Number(answer.length_one_way), Got::Number(answer
+            .length_turned), Got::Number(answer.nap_extra),
+        ],
+    )
+}
 fn neck_bust_doubts(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::body::neck_bust_doubts(given[0].number(), given[1].number())?;
     Ok(vec![Got::Whole(answer),])
+}
+fn needle_blade(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::needle::needle_blade(given[0].count())?;
+    Ok(vec![Got::Number(answer.blade), Got::Number(answer.thread),])
+}
+fn needle_metric(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::needle::needle_metric(given[0].count())?;
+    Ok(vec![Got::Number(answer),])
 }
 fn negative_ease(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::stretch::negative_ease(
@@ -1655,6 +1870,19 @@ fn photo_map(given: &[Given]) -> Result<Vec<Got>, Error> {
             Got::Numbers(along), Got::Numbers(across), Got::Numbers(scales),
             Got::Number(answer.reach), Got::Number(answer.coarsest), Got::Whole(answer
             .doubts),
+        ],
+    )
+}
+fn pieced_length(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::piecing::pieced_length(
+        given[0].numbers(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.joined), Got::Number(answer.spare), Got::Whole(answer
+            .joins.into()), Got::Whole(answer.fewest.into()),
         ],
     )
 }
@@ -2170,6 +2398,18 @@ fn washes(given: &[Given]) -> Result<Vec<Got>, Error> {
         ],
     )
 }
+fn wearing_ease(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::ease::wearing_ease(
+        given[0].number(),
+        read_ease_place(&given[1]),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.low), Got::Number(answer.high), Got::Number(answer
+            .garment_low), Got::Number(answer.garment_high),
+        ],
+    )
+}
 fn width_conversion(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::quantity::width_conversion(
         given[0].number(),
@@ -2228,6 +2468,29 @@ fn zigzag_buttonhole(given: &[Given]) -> Result<Vec<Got>, Error> {
         ],
     )
 }
+fn zip_length(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::fastening::zip_length(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+        given[3].number(),
+        given[4].number(),
+    )?;
+    Ok(
+        vec![
+            Got::Number(answer.needed), Got::Number(answer.buy), Got::Number(answer
+            .shorten), Got::Number(answer.top_stop), Got::Number(answer.bottom_stop),
+        ],
+    )
+}
+fn zip_opening(given: &[Given]) -> Result<Vec<Got>, Error> {
+    let answer = recloth::fastening::zip_opening(
+        given[0].number(),
+        given[1].number(),
+        given[2].number(),
+    )?;
+    Ok(vec![Got::Number(answer),])
+}
 /// Every file of the core with functions, in the order of the work.
 pub static MODULES: &[Module] = &[
     Module {
@@ -2259,8 +2522,16 @@ pub static MODULES: &[Module] = &[
         summary: "Body measures: sharing a girth over panels, and doubts on measures.",
     },
     Module {
+        name: "ease",
+        summary: "Wearing ease: what a garment has more than the body, as authors give it.",
+    },
+    Module {
         name: "alteration",
         summary: "Taking in, letting out, and the step from size to size.",
+    },
+    Module {
+        name: "piecing",
+        summary: "A length made of scraps joined end to end.",
     },
     Module {
         name: "dart",
@@ -2304,7 +2575,7 @@ pub static MODULES: &[Module] = &[
     },
     Module {
         name: "fastening",
-        summary: "Rows of buttons by pitch, worked buttonholes and lacing.",
+        summary: "Rows of buttons by pitch, button stands, worked buttonholes, zips and lacing.",
     },
     Module {
         name: "fullness",
@@ -2323,6 +2594,10 @@ pub static MODULES: &[Module] = &[
         summary: "Strips cut on the bias.",
     },
     Module {
+        name: "binding",
+        summary: "Bindings: how long a strip, and how it goes round a curve.",
+    },
+    Module {
         name: "seam",
         summary: "Seams and hems: allowances on curves, turned hems, drawn and cut sizes, turning through, thread.",
     },
@@ -2331,12 +2606,20 @@ pub static MODULES: &[Module] = &[
         summary: "Sewing thread.",
     },
     Module {
+        name: "needle",
+        summary: "Machine needles: sizes, blades, and the thread that goes with them.",
+    },
+    Module {
         name: "cloth",
         summary: "Cloth in the wash: dimensional change and skew.",
     },
     Module {
         name: "quantity",
         summary: "How much cloth: mass, other widths, repeats, what to buy.",
+    },
+    Module {
+        name: "nap",
+        summary: "Cloth with a nap, or printed one way: what it takes that all pieces lie the same way up.",
     },
     Module {
         name: "stretch",
@@ -3037,6 +3320,65 @@ pub static FUNCTIONS: &[Function] = &[
         source: "Arithmetic. Strengths and 1 part to 5 of water: vickifearon.com; rachelbakewell; tondro.com, 2009. Where doubts begin:\ncommon practice, no source.",
         example: &["3", "6", "5", "90", "4"],
         call: binder_solids,
+    },
+    Function {
+        name: "binding_length",
+        module: "binding",
+        summary: "Length of binding for an edge, with what its corners and its two ends take.",
+        description: "`length = edge + corners · corner + finish`. A corner turned outward with a mitre takes, by the geometry of its fold, no\nmore than the edge itself; what makers allow is for handling and for a fold that is sewn over. One tutorial allows about\n16 in over the perimeter of a square for everything; the defaults are that, shared 2 in to a corner and 8 in to the two\nends, a share of ours. A neck or an armhole has no corners and takes two allowances to finish. How many strips give the\nlength, with what each join loses: `binding_strips`(crate::bias::binding_strips).",
+        arguments: &[
+            Argument {
+                name: "edge",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([1.0, 1000000.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "length of the edge to be bound",
+            },
+            Argument {
+                name: "corners",
+                kind: Kind::Count,
+                unit: "count",
+                range: Some([0.0, 1000.0]),
+                conditions: &[],
+                items: None,
+                default: Some(Default::Number(0.0)),
+                meaning: "corners to be mitred",
+            },
+            Argument {
+                name: "corner",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.0, 1000.0]),
+                conditions: &[],
+                items: None,
+                default: Some(Default::Number(50.8)),
+                meaning: "allowed for each of them",
+            },
+            Argument {
+                name: "finish",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.0, 10000.0]),
+                conditions: &[],
+                items: None,
+                default: Some(Default::Number(203.2)),
+                meaning: "for joining or finishing the two ends",
+            },
+        ],
+        answers: &[
+            Answer {
+                name: "value",
+                unit: "mm",
+                meaning: "Length of binding",
+            },
+        ],
+        errors: "`NotFinite` or `OutOfRange`, naming the argument.",
+        source: "Arithmetic; quiltingboard.com, post 8276918 (64 in square: 256 in and about 16). `tests/vectors/binding_length.csv`.",
+        example: &["6502.4", "4", "50.8", "203.2"],
+        call: binding_length,
     },
     Function {
         name: "binding_strips",
@@ -3937,6 +4279,45 @@ pub static FUNCTIONS: &[Function] = &[
         call: button_for_hole,
     },
     Function {
+        name: "button_for_stand",
+        module: "fastening",
+        summary: "Largest button for a stand there is.",
+        description: "`button_stand` the other way: `diameter = extension / share`. An old front keeps its stand; a button larger than the\nstand allows hangs over the edge.",
+        arguments: &[
+            Argument {
+                name: "extension",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([1.0, 600.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "from the button line to the finished edge",
+            },
+            Argument {
+                name: "share",
+                kind: Kind::Number,
+                unit: "1",
+                range: Some([0.5, 3.0]),
+                conditions: &[],
+                items: None,
+                default: Some(Default::Number(0.75)),
+                meaning: "extension over diameter",
+            },
+        ],
+        answers: &[
+            Answer {
+                name: "value",
+                unit: "mm",
+                meaning: "Diameter of the button",
+            },
+        ],
+        errors: "`NotFinite` or `OutOfRange`, naming the argument.",
+        source: "As `button_stand`.",
+        example: &["15", "0.75"],
+        call: button_for_stand,
+    },
+    Function {
         name: "button_loop",
         module: "closure",
         summary: "Loop of cord that just passes over a button.",
@@ -4034,6 +4415,55 @@ pub static FUNCTIONS: &[Function] = &[
         source: "Plane geometry. `tests/vectors/button_loop.csv` has hand-worked rows. Any stretch raises the caution `ELASTIC_BATH`.",
         example: &["10", "3", "1.5", "4", "0", "12", "flat"],
         call: button_loop,
+    },
+    Function {
+        name: "button_stand",
+        module: "fastening",
+        summary: "Button stand for a button: from the line it sits on to the finished edge.",
+        description: "`extension = share · diameter`, `past_rim = extension - diameter / 2`, `overlap = 2 · extension`. Authors differ: half the\ndiameter brings the rim to the very edge, a machine manual asks for at least three quarters, others for the whole; for a\nbutton of 20 mm that is 10, 15 or 20 mm. Both sides have the same stand, and a waistband's overlap must equal it. A facing\nor a turn behind it is extra.",
+        arguments: &[
+            Argument {
+                name: "diameter",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([1.0, 200.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "diameter of the button",
+            },
+            Argument {
+                name: "share",
+                kind: Kind::Number,
+                unit: "1",
+                range: Some([0.5, 3.0]),
+                conditions: &[],
+                items: None,
+                default: Some(Default::Number(0.75)),
+                meaning: "extension over diameter",
+            },
+        ],
+        answers: &[
+            Answer {
+                name: "extension",
+                unit: "mm",
+                meaning: "From the button line to the finished edge",
+            },
+            Answer {
+                name: "past_rim",
+                unit: "mm",
+                meaning: "From the button's rim to the finished edge",
+            },
+            Answer {
+                name: "overlap",
+                unit: "mm",
+                meaning: "How far the two sides lie over each other when buttoned",
+            },
+        ],
+        errors: "`NotFinite` or `OutOfRange`, naming the argument.",
+        source: "Sewing-machine manual, model 1288 (at least 3/4 of the diameter); a half to the whole is common practice, no source.\n`tests/vectors/button_stand.csv`.",
+        example: &["20", "0.75"],
+        call: button_stand,
     },
     Function {
         name: "buttonhole",
@@ -4453,7 +4883,7 @@ pub static FUNCTIONS: &[Function] = &[
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument.",
-        source: "Arc length of a sector. `tests/vectors/circle_skirt.csv` has published and hand-worked rows. Handed-down tables that\ndivide the girth by 7 rather than by 2π hide a seam allowance in the radius; this function never does.",
+        source: "Arc length of a sector. `tests/vectors/circle_skirt.csv` has published and hand-worked rows. Handed-down tables that\ndivide the girth by 7 rather than by 2π hide a seam allowance in the radius: a square-dance handout gives 4 in where a\ngirth of 28 in has 4.456, so 11.6 mm less. This function never does: take the allowance off the radius yourself.",
         example: &["710", "600", "0.5"],
         call: circle_skirt,
     },
@@ -4976,6 +5406,75 @@ pub static FUNCTIONS: &[Function] = &[
         call: curved_band,
     },
     Function {
+        name: "curved_binding",
+        module: "binding",
+        summary: "Stretch of a bias strip that is to lie flat on a curved edge.",
+        description: "The strip is cut as long as the finished edge, where its fold will lie. Its seam lies `finished` further into the cloth:\nround a neck that is a longer arc, `seam = edge · (radius + finished) / radius`, and the strip is stretched to it by\n`100 · finished / radius` percent; round an outward corner a shorter one, and it is eased. Cut as long as the seam instead,\na neck's binding stands away. A stretched bias strip grows narrower: as a net of threads that keep their length it keeps\n`√(2 - (1 + stretch)²)` of its width; press it to shape before sewing, and cut it so much wider. A stretch of 41 % would\nclose the net.\n\nHanded-down rules cut the strip 5 to 10 % shorter than the edge whatever the curve (common practice, no source): that is\nright for a binding of 7 mm at radii of 70 to 140 mm, too much on a straighter edge, too little on a tighter one.",
+        arguments: &[
+            Argument {
+                name: "edge",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([1.0, 100000.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "length of the finished edge",
+            },
+            Argument {
+                name: "radius",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([1.0, 1000000.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "its radius",
+            },
+            Argument {
+                name: "finished",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.5, 1000.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "width of the binding that shows",
+            },
+            Argument {
+                name: "curve",
+                kind: Kind::Choice(&EDGE_CURVE),
+                unit: "choice",
+                range: None,
+                conditions: &[],
+                items: None,
+                default: Some(Default::Word("inward")),
+                meaning: "which way the edge curves",
+            },
+        ],
+        answers: &[
+            Answer {
+                name: "seam",
+                unit: "mm",
+                meaning: "Length of the seam that sews the binding on",
+            },
+            Answer {
+                name: "stretch_pct",
+                unit: "%",
+                meaning: "What the strip is stretched along that seam; negative where it is eased",
+            },
+            Answer {
+                name: "width_pct",
+                unit: "%",
+                meaning: "Width that a bias strip keeps where it is so stretched; above 100 where it is eased",
+            },
+        ],
+        errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `finished` when bias cannot stretch so far, or when\nthe binding reaches the centre of an outward curve.",
+        source: "Arcs about one centre; a net of threads of fixed length, turned from 45° (plane geometry: real cloth gives a little more\nalong its threads). `tests/vectors/curved_binding.csv` has hand-worked rows.",
+        example: &["300", "100", "8", "inward"],
+        call: curved_binding,
+    },
+    Function {
         name: "cut_for_change",
         module: "cloth",
         summary: "Length to cut so that washing brings it to a finished length.",
@@ -5074,7 +5573,7 @@ pub static FUNCTIONS: &[Function] = &[
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `allowance` when nothing is left between the\nseams.",
-        source: "Arithmetic. For a band folded along its middle see `straight_band_depth`(crate::band::straight_band_depth).\n`tests/vectors/cut_state.csv` has hand-worked rows.",
+        source: "Arithmetic. How wide an allowance is, is habit, so there is no default: 5/8 in in home patterns (common practice, no\nsource), 1/2 in on straight seams and 1/4 in on curves in industry (course cards on ASTM D6193), 3/8 in in Butterick's\npatterns of 1916, 1 in on the long seams of a wool bodice by L. I. Baldt, 1916. Taken for one another, a 1/4 and a 5/8 in\nallowance are 3/4 in (19 mm) apart over the two edges of one piece. For a band folded along its middle see\n`straight_band_depth`(crate::band::straight_band_depth).\n`tests/vectors/cut_state.csv` has hand-worked rows.",
         example: &["50", "10", "2"],
         call: cut_state,
     },
@@ -5470,7 +5969,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "dimensional_change",
         module: "cloth",
         summary: "Dimensional change of cloth in the wash, in percent; minus is shrinkage.",
-        description: "`change = 100 · (after - before) / before`. Mark at least 350 mm apart, 50 mm from the edges, along each grain.",
+        description: "`change = 100 · (after - before) / before`. A shrinkage stated as 8.57 % is a change of -8.57. Mark at least 350 mm apart, 50 mm from the edges, along each grain.",
         arguments: &[
             Argument {
                 name: "before",
@@ -5849,6 +6348,75 @@ pub static FUNCTIONS: &[Function] = &[
         source: "Arc length of a ring. `tests/vectors/flounce.csv` has hand-worked rows.",
         example: &["1200", "120", "3", "10"],
         call: flounce,
+    },
+    Function {
+        name: "folded_band",
+        module: "band",
+        summary: "Width of a strip that is folded along its middle to a band, a cuff or a placket, and where its fold lies.",
+        description: "`cut_width = 2 · depth + 2 · allowance + turn + past`, `fold_line = allowance + depth + turn / 2`. The turn is the cloth\nthat the fold takes by its thickness, half from either side. An inner layer that is caught by stitching in the seam from\nthe right side must reach `past` below it; sewn down by hand, 0. Interfacing ends at the fold line or goes over it as the\ncloth asks. For the strip's length see `straight_band`; for the depth of a strip there is,\n`straight_band_depth` of its width less `past`.",
+        arguments: &[
+            Argument {
+                name: "depth",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([1.0, 10000.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "finished depth",
+            },
+            Argument {
+                name: "allowance",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.0, 1000.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "seam allowance at each long edge",
+            },
+            Argument {
+                name: "turn",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.0, 100.0]),
+                conditions: &[],
+                items: None,
+                default: Some(Default::Number(0.0)),
+                meaning: "cloth taken by the thickness of the fold",
+            },
+            Argument {
+                name: "past",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.0, 100.0]),
+                conditions: &[],
+                items: None,
+                default: Some(Default::Number(0.0)),
+                meaning: "what the inner layer reaches past the seam",
+            },
+        ],
+        answers: &[
+            Answer {
+                name: "cut_width",
+                unit: "mm",
+                meaning: "Width to cut, raw edge to raw edge",
+            },
+            Answer {
+                name: "fold_line",
+                unit: "mm",
+                meaning: "Fold line from the raw edge that is sewn to the garment",
+            },
+            Answer {
+                name: "inner",
+                unit: "mm",
+                meaning: "From the fold to the raw edge of the inner layer",
+            },
+        ],
+        errors: "`NotFinite` or `OutOfRange`, naming the argument.",
+        source: "Arithmetic; the turn is common practice, no source: fold a sample to learn it. `tests/vectors/folded_band.csv` has\nhand-worked rows.",
+        example: &["25", "10", "2", "0"],
+        call: folded_band,
     },
     Function {
         name: "format_length",
@@ -6352,7 +6920,7 @@ pub static FUNCTIONS: &[Function] = &[
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `hip_depth` when it is not above the hem.",
-        source: "Plane geometry. The hip lies 5 to 7 in below the waist by L. I. Baldt, *Clothing for Women*, 1916, and 7 in by *The\nNew Dressmaker*, Butterick, 1921. `tests/vectors/gore.csv` has hand-worked rows.",
+        source: "Plane geometry. How far below the waist the hip lies is where authors differ, so `hip_depth` has no default: 5 to 7 in by\nL. I. Baldt, *Clothing for Women*, 1916, 6 in by I. D. Conover, *A Complete Course in Dressmaking*, v. 5, 7 in by *The New\nDressmaker*, Butterick, 1921. On a gore flared as in the example the side edge changes by 0.2 mm from 5 to 7 in: it is the\nwidth there, not the length, that a slip spoils. `tests/vectors/gore.csv` has hand-worked rows.",
         example: &["720", "1020", "1980", "700", "200", "6"],
         call: gore,
     },
@@ -6384,6 +6952,70 @@ pub static FUNCTIONS: &[Function] = &[
         source: "Definitions of ounce and yard. NIST SP 811, appendix B.8 (3.390575e-2 kg/m2; figure from memory).",
         example: &["6"],
         call: gsm_from_ounces,
+    },
+    Function {
+        name: "gusset",
+        module: "gore",
+        summary: "Diamond gusset for two slits that meet in a seam, as under an arm.",
+        description: "Its four sides are as long as the slits, its short diagonal is what the opened slits add across:\n`angle = 2 · asin(added / (2 · slit))`, `long_diagonal = √(4 · slit² - added²)`. Cut, an allowance all round makes the long\nway `2 · allowance / sin(angle / 2)` longer and the short way `2 · allowance / cos(angle / 2)`: sharp points need much\ncloth. Face the slit's end before it is cut, for it has no allowance there; cut last and only after a try in scrap cloth.\nThe gusset lies on the bias where slits are on grain.",
+        arguments: &[
+            Argument {
+                name: "slit",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([1.0, 10000.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "length of each slit, seam to its end",
+            },
+            Argument {
+                name: "added",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.1, 20000.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "what is to be added across, where they meet",
+            },
+            Argument {
+                name: "allowance",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.0, 100.0]),
+                conditions: &[],
+                items: None,
+                default: Some(Default::Number(10.0)),
+                meaning: "seam allowance all round the gusset",
+            },
+        ],
+        answers: &[
+            Answer {
+                name: "angle_deg",
+                unit: "deg",
+                meaning: "Angle at each slit's end",
+            },
+            Answer {
+                name: "long_diagonal",
+                unit: "mm",
+                meaning: "From slit's end to slit's end",
+            },
+            Answer {
+                name: "cut_long",
+                unit: "mm",
+                meaning: "Cut from point to point the long way, allowances included",
+            },
+            Answer {
+                name: "cut_short",
+                unit: "mm",
+                meaning: "Cut from point to point the short way, allowances included",
+            },
+        ],
+        errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `added` when it is as much as both slits.",
+        source: "Plane geometry of a rhombus. `tests/vectors/gusset.csv` has hand-worked rows.",
+        example: &["100", "120", "10"],
+        call: gusset,
     },
     Function {
         name: "head_opening",
@@ -6448,6 +7080,95 @@ pub static FUNCTIONS: &[Function] = &[
         source: "Arithmetic; the ease of 20 mm is common practice, no source. `tests/vectors/head_opening.csv` has hand-worked rows.",
         example: &["520", "440", "60", "20"],
         call: head_opening,
+    },
+    Function {
+        name: "hem_let_down",
+        module: "alteration",
+        summary: "What is left for a hem that is let down, and where its old crease and stitching will show.",
+        description: "The old hem holds `hem_depth + turn_in` of cloth below its edge. Lowered by `lowered_by`, the new edge has\n`left = hem_depth + turn_in - lowered_by` for its hem; with less than `keep`, a facing is sewn on (a false hem), which\nneeds `seam`. The old crease lies `lowered_by` above the new edge on the right side, and the old stitching\n`hem_depth + lowered_by`: a crease that has worn or faded stays, and is covered by a tuck, a braid or stitching, or the hem\nis left. Unpick and press a hand's breadth before deciding.",
+        arguments: &[
+            Argument {
+                name: "hem_depth",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.0, 1000.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "depth of the old hem as it is sewn",
+            },
+            Argument {
+                name: "turn_in",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.0, 1000.0]),
+                conditions: &["<= hem_depth"],
+                items: None,
+                default: None,
+                meaning: "turned in at its raw edge; 0 where it is overcast",
+            },
+            Argument {
+                name: "lowered_by",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.0, 2000.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "what the garment is to be longer",
+            },
+            Argument {
+                name: "keep",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.0, 1000.0]),
+                conditions: &[],
+                items: None,
+                default: Some(Default::Number(20.0)),
+                meaning: "least for a hem of its own, its turn included",
+            },
+            Argument {
+                name: "seam",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.0, 1000.0]),
+                conditions: &[],
+                items: None,
+                default: Some(Default::Number(6.0)),
+                meaning: "least for the seam of a facing",
+            },
+        ],
+        answers: &[
+            Answer {
+                name: "left",
+                unit: "mm",
+                meaning: "Cloth left below the new edge for its hem or facing",
+            },
+            Answer {
+                name: "crease",
+                unit: "mm",
+                meaning: "The old edge's crease above the new edge",
+            },
+            Answer {
+                name: "stitching",
+                unit: "mm",
+                meaning: "The old hem's stitching above the new edge",
+            },
+            Answer {
+                name: "longest",
+                unit: "mm",
+                meaning: "The most it can be lowered with a hem of its own",
+            },
+            Answer {
+                name: "longest_faced",
+                unit: "mm",
+                meaning: "The most it can be lowered with a facing sewn on",
+            },
+        ],
+        errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `turn_in` when it is deeper than the hem; naming\n`lowered_by` when not even a facing can be sewn on, with the most as `max`; naming `seam` when the old hem holds less.",
+        source: "Arithmetic; what is least is common practice, no source. `tests/vectors/hem_let_down.csv` has hand-worked rows.",
+        example: &["50", "6", "30", "20", "6"],
+        call: hem_let_down,
     },
     Function {
         name: "hem_on_curve",
@@ -6615,6 +7336,75 @@ pub static FUNCTIONS: &[Function] = &[
         source: "Arithmetic; the 12 mm behind the doubt are common practice, no source. `tests/vectors/holes_left.csv` has hand-worked\nrows.",
         example: &["610", "30", "90"],
         call: holes_left,
+    },
+    Function {
+        name: "insert_strip",
+        module: "alteration",
+        summary: "Strip to let into a garment for what is lacking in its width.",
+        description: "Each strip must add its share: `finished = lacking / strips`. In an opened seam the old edges are sewn on their old lines,\nand `cut_width = finished + 2 · allowance`. In a cut through the cloth both new edges lose an allowance as well, so\n`cut_width = finished + 4 · allowance`: a strip cut for a seam and let into a slash is two allowances short. Cut it on the\ngarment's own grain, of cloth washed as often. What can be let out first, `let_out` says.",
+        arguments: &[
+            Argument {
+                name: "lacking",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.1, 10000.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "what the garment is too narrow by, all round",
+            },
+            Argument {
+                name: "allowance",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.0, 1000.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "seam allowance at each edge",
+            },
+            Argument {
+                name: "strips",
+                kind: Kind::Count,
+                unit: "count",
+                range: Some([1.0, 64.0]),
+                conditions: &[],
+                items: None,
+                default: Some(Default::Number(1.0)),
+                meaning: "number of strips that share it",
+            },
+            Argument {
+                name: "place",
+                kind: Kind::Choice(&INSERT_PLACE),
+                unit: "choice",
+                range: None,
+                conditions: &[],
+                items: None,
+                default: Some(Default::Word("seam")),
+                meaning: "where they are let in",
+            },
+        ],
+        answers: &[
+            Answer {
+                name: "finished",
+                unit: "mm",
+                meaning: "Finished width of each strip",
+            },
+            Answer {
+                name: "cut_width",
+                unit: "mm",
+                meaning: "Width to cut each strip",
+            },
+            Answer {
+                name: "cloth",
+                unit: "mm",
+                meaning: "Cloth that all strips take side by side",
+            },
+        ],
+        errors: "`NotFinite` or `OutOfRange`, naming the argument.",
+        source: "Arithmetic. `tests/vectors/insert_strip.csv` has hand-worked rows.",
+        example: &["60", "10", "2", "seam"],
+        call: insert_strip,
     },
     Function {
         name: "k_over_s",
@@ -7278,6 +8068,115 @@ pub static FUNCTIONS: &[Function] = &[
         call: length_chain,
     },
     Function {
+        name: "length_chain_shares",
+        module: "chain",
+        summary: "Each term's part in a chain of lengths and in its error.",
+        description: "The chain and its unknown are those of `length_chain`; each length has besides how far it may be off. `parts` says\nwhat each term adds to the total, `factor · length`, minus where it is lost; the unknown's own part among them.\n`misses` says how far each term's error alone moves the unknown: `|factor| · error / |factor of the unknown|`. They add\nup to the worst case, the total's own among them; the unknown's own is 0. The largest of them is where a second\nmeasuring pays.",
+        arguments: &[
+            Argument {
+                name: "lengths",
+                kind: Kind::Numbers,
+                unit: "mm",
+                range: Some([0.0, 100000.0]),
+                conditions: &[],
+                items: Some(Items::Between(1, 1000)),
+                default: None,
+                meaning: "the lengths",
+            },
+            Argument {
+                name: "factors",
+                kind: Kind::Numbers,
+                unit: "1",
+                range: Some([-100.0, 100.0]),
+                conditions: &[],
+                items: Some(Items::As("lengths")),
+                default: None,
+                meaning: "how many times each counts, minus where lost",
+            },
+            Argument {
+                name: "errors",
+                kind: Kind::Numbers,
+                unit: "mm",
+                range: Some([0.0, 1000.0]),
+                conditions: &[],
+                items: Some(Items::As("lengths")),
+                default: None,
+                meaning: "how far each may be off",
+            },
+            Argument {
+                name: "total",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.0, 10000000000.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "what they come to",
+            },
+            Argument {
+                name: "unknown",
+                kind: Kind::Count,
+                unit: "count",
+                range: Some([0.0, 1000.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "index of the length sought; their number: total",
+            },
+            Argument {
+                name: "total_error",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.0, 1000.0]),
+                conditions: &[],
+                items: None,
+                default: Some(Default::Number(0.0)),
+                meaning: "how far the total may be off",
+            },
+        ],
+        answers: &[
+            Answer {
+                name: "parts",
+                unit: "mm",
+                meaning: "what each adds to the total",
+            },
+            Answer {
+                name: "misses",
+                unit: "mm",
+                meaning: "how far the error of each moves the unknown",
+            },
+            Answer {
+                name: "value",
+                unit: "mm",
+                meaning: "The length sought",
+            },
+            Answer {
+                name: "worst",
+                unit: "mm",
+                meaning: "How far it is off when every error falls the same way",
+            },
+            Answer {
+                name: "likely",
+                unit: "mm",
+                meaning: "How far it is off when they fall by chance: the root of the sum of their squares",
+            },
+            Answer {
+                name: "largest",
+                unit: "count",
+                meaning: "Index of the term whose error moves it most, of equals the first; their number is the total",
+            },
+            Answer {
+                name: "largest_part",
+                unit: "mm",
+                meaning: "What that term's error adds to the worst case",
+            },
+        ],
+        errors: "`NotFinite`, `OutOfRange`, `Count` or `Room`, naming the argument. `NoSolution` as `length_chain`.",
+        source: "Arithmetic; errors that fall by chance add as the root of the sum of their squares: JCGM 100:2008, *Guide to the\nexpression of uncertainty in measurement*, 5.1.2. `tests/vectors/length_chain_shares.csv` has hand-worked rows.",
+        example: &["640 10 0", "1 -2 1", "2 1 0", "680", "2", "3"],
+        call: length_chain_shares,
+    },
+    Function {
         name: "let_out",
         module: "alteration",
         summary: "What to let out at each edge of a garment that is too narrow, and what is still short.",
@@ -7889,6 +8788,95 @@ pub static FUNCTIONS: &[Function] = &[
         call: mix_temperature,
     },
     Function {
+        name: "nap_layout",
+        module: "nap",
+        summary: "Length of cloth for equal tapered panels with a nap and without.",
+        description: "All one way up, each panel takes its wide end of the cloth's width: `floor(cloth_width / wide)` side by side. Turned\nevery other, a narrow end lies beside each wide one and `n` panels take `wide + (n - 1) · (wide + narrow) / 2`. Either\nway a row takes the panel's length, and there are as many rows as the count asks. On napped cloth (velvet, corduroy,\nbrushed cloth, some satins) and one-way prints a turned panel is of another shade: it cannot be put right afterwards. The\nhabit of a quarter of a yard more for a nap is sometimes nothing and sometimes a whole row: count.",
+        arguments: &[
+            Argument {
+                name: "wide",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([1.0, 100000.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "width of a panel at its wide end, allowances included",
+            },
+            Argument {
+                name: "narrow",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.0, 100000.0]),
+                conditions: &["<= wide"],
+                items: None,
+                default: None,
+                meaning: "width at its narrow end, allowances included",
+            },
+            Argument {
+                name: "length",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([1.0, 100000.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "length of a panel, allowances included",
+            },
+            Argument {
+                name: "count",
+                kind: Kind::Count,
+                unit: "count",
+                range: Some([1.0, 1000.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "number of panels",
+            },
+            Argument {
+                name: "cloth_width",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([1.0, 100000.0]),
+                conditions: &[">= wide"],
+                items: None,
+                default: None,
+                meaning: "width of the cloth between its selvedges",
+            },
+        ],
+        answers: &[
+            Answer {
+                name: "across_one_way",
+                unit: "count",
+                meaning: "Panels side by side when all lie one way up",
+            },
+            Answer {
+                name: "across_turned",
+                unit: "count",
+                meaning: "Panels side by side when every other is turned upside down",
+            },
+            Answer {
+                name: "length_one_way",
+                unit: "mm",
+                meaning: "Length of cloth when all lie one way up",
+            },
+            Answer {
+                name: "length_turned",
+                unit: "mm",
+                meaning: "Length of cloth when every other is turned",
+            },
+            Answer {
+                name: "nap_extra",
+                unit: "mm",
+                meaning: "What the nap takes: the one length less the other",
+            },
+        ],
+        errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `narrow` when it is the wider end; naming\n`cloth_width` when one panel is wider.",
+        source: "Plane geometry of trapezia with level ends; rows are not nested in each other. A quarter of a yard for one-way cloth:\nsewwithsarah.com. `tests/vectors/nap_layout.csv` has hand-worked rows.",
+        example: &["400", "180", "720", "8", "1400"],
+        call: nap_layout,
+    },
+    Function {
         name: "neck_bust_doubts",
         module: "body",
         summary: "Doubts on a neck and a bust together.",
@@ -7926,6 +8914,69 @@ pub static FUNCTIONS: &[Function] = &[
         source: "Common practice, no source. The 95th percentile of neck is below half the 5th of chest, women 363 and 824 mm, men 443\nand 922 mm, in Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*, NATICK/TR-15/007, 2014.",
         example: &["328", "940"],
         call: neck_bust_doubts,
+    },
+    Function {
+        name: "needle_blade",
+        module: "needle",
+        summary: "Blade of a machine needle, and the thickest thread for it, from its metric number.",
+        description: "`blade = metric / 100`, `thread = 0.4 · blade`. A thread too thick for its needle frays and skips; a needle too thick for\nits cloth leaves holes that stay, which old seams of silk, leather and coated cloth show for ever. A broken needle can\nfly: change a bent one at once.",
+        arguments: &[
+            Argument {
+                name: "metric",
+                kind: Kind::Count,
+                unit: "count",
+                range: Some([20.0, 300.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "the larger number on a packet, 80 of 80/12",
+            },
+        ],
+        answers: &[
+            Answer {
+                name: "blade",
+                unit: "mm",
+                meaning: "Diameter of the blade above the scarf",
+            },
+            Answer {
+                name: "thread",
+                unit: "mm",
+                meaning: "Thickest thread that runs freely in its long groove",
+            },
+        ],
+        errors: "`OutOfRange`, naming the argument.",
+        source: "DIN 5325:1953 (the number), as told at apparelscience.com; a needle maker's dictionary, schmetzneedles.com, \"long groove\"\n(thread at most 40 % of the needle).",
+        example: &["75"],
+        call: needle_blade,
+    },
+    Function {
+        name: "needle_metric",
+        module: "needle",
+        summary: "Metric number of a machine needle from its US size.",
+        description: "`metric = 60 + 5 · (us_size - 8)`: 8 is 60, 11 is 75, 18 is 110. The number is the blade's diameter in hundredths of a\nmillimetre (`needle_blade`). From 19 up the two scales no longer run together, so these sizes are not offered; read the\npacket.",
+        arguments: &[
+            Argument {
+                name: "us_size",
+                kind: Kind::Count,
+                unit: "count",
+                range: Some([8.0, 18.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "the smaller number on a packet",
+            },
+        ],
+        answers: &[
+            Answer {
+                name: "value",
+                unit: "1",
+                meaning: "Metric number, hundredths of a millimetre",
+            },
+        ],
+        errors: "`OutOfRange`, naming the argument.",
+        source: "apparelscience.com, needle number system; pairs as commonly printed on packets. `tests/vectors/needle_metric.csv` has\nthem all.",
+        example: &["12"],
+        call: needle_metric,
     },
     Function {
         name: "negative_ease",
@@ -8707,6 +9758,70 @@ pub static FUNCTIONS: &[Function] = &[
             "200",
         ],
         call: photo_map,
+    },
+    Function {
+        name: "pieced_length",
+        module: "piecing",
+        summary: "Length that scraps give when they are joined end to end, and how few of them reach.",
+        description: "Each join takes an allowance off both its scraps: `joined = sum of lengths - 2 · allowance · (scraps - 1)`. Two allowances\na join are easily forgotten, and then the strip is short when it is too late. Count in `needed` what its own ends take.\nKeep joins off dart points, pockets and the middle of a back; under a band, in gathers or at a seam they are not seen.\nGrain, face and nap must run alike in all scraps.",
+        arguments: &[
+            Argument {
+                name: "lengths",
+                kind: Kind::Numbers,
+                unit: "mm",
+                range: Some([1.0, 100000.0]),
+                conditions: &[],
+                items: Some(Items::Between(1, 100)),
+                default: None,
+                meaning: "the scraps, raw edge to raw edge",
+            },
+            Argument {
+                name: "allowance",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.0, 1000.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "seam allowance at each edge of a join",
+            },
+            Argument {
+                name: "needed",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([1.0, 1000000.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "length needed, allowances of its ends included",
+            },
+        ],
+        answers: &[
+            Answer {
+                name: "joined",
+                unit: "mm",
+                meaning: "Length of all scraps joined, free ends raw",
+            },
+            Answer {
+                name: "spare",
+                unit: "mm",
+                meaning: "What that is longer than needed; negative when it does not reach",
+            },
+            Answer {
+                name: "joins",
+                unit: "count",
+                meaning: "Number of joins when all are used",
+            },
+            Answer {
+                name: "fewest",
+                unit: "count",
+                meaning: "Fewest scraps that reach, the longest taken first; 0 when all together do not",
+            },
+        ],
+        errors: "`NotFinite`, `OutOfRange` or `Count`, naming the argument. `NoSolution` naming `lengths` and the scrap that two allowances\nwould swallow: leave it out.",
+        source: "Arithmetic. `tests/vectors/pieced_length.csv` has hand-worked rows.",
+        example: &["420 260", "10", "640"],
+        call: pieced_length,
     },
     Function {
         name: "piping_width",
@@ -9619,7 +10734,7 @@ pub static FUNCTIONS: &[Function] = &[
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument.",
-        source: "L. I. Baldt, *Clothing for Women*, 1916, Outer Garments pt 4 (inverted pleat at a gored seam: 1 pleat width and a seam on\nthe first edge, 3 and a seam on the next).",
+        source: "L. I. Baldt, *Clothing for Women*, 1916, Outer Garments pt 4 (inverted pleat at a gored seam: 1 pleat width and a seam on\nthe first edge, 3 and a seam on the next). A pleat that deepens to the hem is asked for twice, at the waist and at the\nhem: the same author adds 2 to 3 in at the waist for a back pleat and twice that at the hem.",
         example: &["50", "10"],
         call: seam_pleat,
     },
@@ -11448,7 +12563,7 @@ pub static FUNCTIONS: &[Function] = &[
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `turn_in` when it is deeper than the hem.",
-        source: "Arithmetic; a turn of 1/4 in by L. I. Baldt, *Clothing for Women*, 1916, \"Simple Dress of Wool\" (6 mm here). Depths: T.\nJohnson, *It's Fun to Sew a Cotton School Dress*, 2 to 3 in on moderate flare, 1 1/2 in on more.",
+        source: "Arithmetic; a turn of 1/4 in by L. I. Baldt, *Clothing for Women*, 1916, \"Simple Dress of Wool\" (6 mm here). Depths are\nhabit, and authors differ: T. Johnson, *It's Fun to Sew a Cotton School Dress*, 2 to 3 in on moderate flare, 1 1/2 in on\nmore, 1/4 in or a rolled hem on a circle; bellasunshinedesigns.com 1 1/2 to 2 in straight, 1 1/2 A-line, 1 half circle, 1/2\ncircle. What a flare bears, `hem_on_curve` says.",
         example: &["600", "40", "6", "0"],
         call: turned_hem,
     },
@@ -11618,6 +12733,60 @@ pub static FUNCTIONS: &[Function] = &[
         source: "ISO 5077:2007 (definition of a change), repeated. `tests/vectors/washes.csv` has hand-worked rows.",
         example: &["600", "-5", "-1", "3"],
         call: washes,
+    },
+    Function {
+        name: "wearing_ease",
+        module: "ease",
+        summary: "Wearing ease of woven cloth, all round, as a range over the authors, and the girths it makes.",
+        description: "`garment = body + ease`. Ease is what is needed to breathe, sit and reach; what the style has more is taste. Authors differ by as much as an inch:\n\n- bust: 1 1/2 to 2 in (Robinson), 2 1/2 in (one cited in an encyclopedia), 2 to 3 in (a tailor's notes);\n- waist of a dress: 3/4 to 1 in, 1 in, 1 to 2 in, in that order;\n- waist of a skirt or trousers: 1/2 to 3/4 in (Robinson; the others do not tell it apart);\n- hip: 2 to 2 3/4 in, 3 in, 2 to 3 in;\n- a man's shirt at the chest: 1 1/2 to 2 1/2 in fitted, up to 3 in classic (Robinson).\n\nThe best ease is that of a garment that fits: measure it and take the body's girth off. Thick cloth and a lining need\nmore, cloth that stretches less (`negative_ease`(crate::stretch::negative_ease)).",
+        arguments: &[
+            Argument {
+                name: "body",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([1.0, 100000.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "girth of the body there",
+            },
+            Argument {
+                name: "place",
+                kind: Kind::Choice(&EASE_PLACE),
+                unit: "choice",
+                range: None,
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "where it is asked",
+            },
+        ],
+        answers: &[
+            Answer {
+                name: "low",
+                unit: "mm",
+                meaning: "The least that an author gives, all round",
+            },
+            Answer {
+                name: "high",
+                unit: "mm",
+                meaning: "The most that an author gives, all round",
+            },
+            Answer {
+                name: "garment_low",
+                unit: "mm",
+                meaning: "Finished girth with the least",
+            },
+            Answer {
+                name: "garment_high",
+                unit: "mm",
+                meaning: "Finished girth with the most",
+            },
+        ],
+        errors: "`NotFinite` or `OutOfRange`, naming the argument.",
+        source: "S. Robinson, costume text, Central Washington University, ch. 16; an encyclopedia's article \"Ease (sewing)\", first of its\ntwo cited sources; vintagetailor.blogspot.com, 2012. `tests/vectors/wearing_ease.csv` has each.",
+        example: &["1000", "bust"],
+        call: wearing_ease,
     },
     Function {
         name: "width_conversion",
@@ -11948,5 +13117,143 @@ pub static FUNCTIONS: &[Function] = &[
         source: "Arithmetic; the defaults are from memory of home machines, no source: measure a hole of your own. Only a bound hole is\notherwise: at most 6 mm wide, each welt 3 mm (frkbustad.blogspot.com, 2010).",
         example: &["22", "2", "0.5", "2", "0.4"],
         call: zigzag_buttonhole,
+    },
+    Function {
+        name: "zip_length",
+        module: "fastening",
+        summary: "Zip for an opening: its length from stop to stop, and where the stops lie.",
+        description: "`needed = opening - gap + beyond`, bought in the next length that is sold. The gap leaves room above the slider for a hook\nor for the turn of a facing; where the teeth end at a band's seam it is small. A concealed zip is sewn before the seam\nbelow it and must run on beyond the opening, or its slider cannot be brought down past the last stitch. A zip is shortened\nat the bottom, by a bar of stitches over the teeth; an open-ended one at the top only. Whether the opening passes the hip\nis asked of `head_opening`(crate::neck::head_opening).",
+        arguments: &[
+            Argument {
+                name: "opening",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([10.0, 5000.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "seam line at the top to the lower end of the opening",
+            },
+            Argument {
+                name: "gap",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.0, 500.0]),
+                conditions: &["< opening"],
+                items: None,
+                default: Some(Default::Number(6.0)),
+                meaning: "seam line at the top down to the top stop",
+            },
+            Argument {
+                name: "beyond",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.0, 500.0]),
+                conditions: &[],
+                items: None,
+                default: Some(Default::Number(0.0)),
+                meaning: "what the zip runs on below the opening; some 25 if concealed",
+            },
+            Argument {
+                name: "allowance",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.0, 1000.0]),
+                conditions: &[],
+                items: None,
+                default: Some(Default::Number(15.0)),
+                meaning: "raw edge to seam line at the top",
+            },
+            Argument {
+                name: "graduation",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([1.0, 1000.0]),
+                conditions: &[],
+                items: None,
+                default: Some(Default::Number(20.0)),
+                meaning: "step between the lengths that are sold",
+            },
+        ],
+        answers: &[
+            Answer {
+                name: "needed",
+                unit: "mm",
+                meaning: "Length needed, top stop to bottom stop",
+            },
+            Answer {
+                name: "buy",
+                unit: "mm",
+                meaning: "Length to buy, the next that is sold",
+            },
+            Answer {
+                name: "shorten",
+                unit: "mm",
+                meaning: "What that is too long, to be taken off by a new bottom stop",
+            },
+            Answer {
+                name: "top_stop",
+                unit: "mm",
+                meaning: "Top stop from the raw edge at the top",
+            },
+            Answer {
+                name: "bottom_stop",
+                unit: "mm",
+                meaning: "Bottom stop from the raw edge at the top",
+            },
+        ],
+        errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `gap` when it is the whole opening.",
+        source: "Arithmetic; the defaults are common practice, no source. `tests/vectors/zip_length.csv` has hand-worked rows.",
+        example: &["200", "6", "0", "15", "20"],
+        call: zip_length,
+    },
+    Function {
+        name: "zip_opening",
+        module: "fastening",
+        summary: "Opening that a zip there is serves.",
+        description: "`zip_length` the other way: `opening = zip + gap - beyond`. For a zip saved from the old garment: run it a hundred times\nfirst, and see that both stops hold.",
+        arguments: &[
+            Argument {
+                name: "zip",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([10.0, 5000.0]),
+                conditions: &[],
+                items: None,
+                default: None,
+                meaning: "length of the zip, top stop to bottom stop",
+            },
+            Argument {
+                name: "gap",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.0, 500.0]),
+                conditions: &[],
+                items: None,
+                default: Some(Default::Number(6.0)),
+                meaning: "seam line at the top down to the top stop",
+            },
+            Argument {
+                name: "beyond",
+                kind: Kind::Number,
+                unit: "mm",
+                range: Some([0.0, 500.0]),
+                conditions: &[],
+                items: None,
+                default: Some(Default::Number(0.0)),
+                meaning: "what the zip runs on below the opening",
+            },
+        ],
+        answers: &[
+            Answer {
+                name: "value",
+                unit: "mm",
+                meaning: "Seam line at the top to the lower end of the opening",
+            },
+        ],
+        errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `beyond` when nothing of the opening is left.",
+        source: "As `zip_length`.",
+        example: &["200", "6", "25"],
+        call: zip_opening,
     },
 ];

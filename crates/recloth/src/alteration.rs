@@ -213,6 +213,168 @@ pub fn size_step(smaller: f64, larger: f64, steps: u32, edges: u32) -> Result<Si
     })
 }
 
+/// A strip let into a garment that is too narrow.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct InsertStrip {
+    /// Finished width of each strip (mm).
+    pub finished: f64,
+    /// Width to cut each strip (mm).
+    pub cut_width: f64,
+    /// Cloth that all strips take side by side (mm).
+    pub cloth: f64,
+}
+
+/// Where a strip is let in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+#[repr(i32)]
+pub enum InsertPlace {
+    /// A seam that is opened: its edges have their allowances.
+    Seam = 0,
+    /// A cut through the cloth: its edges lose theirs to the new seams.
+    Slash = 1,
+}
+
+/// Strip to let into a garment for what is lacking in its width.
+///
+/// Each strip must add its share: `finished = lacking / strips`. In an opened seam the old edges are sewn on their old lines,
+/// and `cut_width = finished + 2 · allowance`. In a cut through the cloth both new edges lose an allowance as well, so
+/// `cut_width = finished + 4 · allowance`: a strip cut for a seam and let into a slash is two allowances short. Cut it on the
+/// garment's own grain, of cloth washed as often. What can be let out first, [`let_out`] says.
+///
+/// | argument    | unit   | range     | default | meaning                                      |
+/// |-------------|--------|-----------|---------|----------------------------------------------|
+/// | `lacking`   | mm     | 0.1..=1e4 | -       | what the garment is too narrow by, all round |
+/// | `allowance` | mm     | 0..=1e3   | -       | seam allowance at each edge                  |
+/// | `strips`    | count  | 1..=64    | 1       | number of strips that share it               |
+/// | `place`     | choice | -         | seam    | where they are let in                        |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument.
+///
+/// # Source
+/// Arithmetic. `tests/vectors/insert_strip.csv` has hand-worked rows.
+///
+/// # Examples
+/// ```
+/// use recloth::alteration::{InsertPlace, insert_strip};
+/// let sides = insert_strip(60.0, 10.0, 2, InsertPlace::Seam)?;
+/// assert_eq!((sides.finished, sides.cut_width, sides.cloth), (30.0, 50.0, 100.0));
+/// assert_eq!(insert_strip(60.0, 10.0, 2, InsertPlace::Slash)?.cut_width, 70.0);
+/// assert_eq!(insert_strip(0.0, 10.0, 2, InsertPlace::Seam).unwrap_err().argument(), "lacking");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn insert_strip(
+    lacking: f64,
+    allowance: f64,
+    strips: u32,
+    place: InsertPlace,
+) -> Result<InsertStrip, Error> {
+    let lacking = Error::check("lacking", lacking, 0.1, 1e4)?;
+    let allowance = Error::check("allowance", allowance, 0.0, 1e3)?;
+    let strips = f64::from(Error::check_count("strips", strips, 1, 64)?);
+    let edges = match place {
+        InsertPlace::Seam => 2.0,
+        InsertPlace::Slash => 4.0,
+    };
+    let finished = lacking / strips;
+    let cut_width = finished + edges * allowance;
+    Ok(InsertStrip {
+        finished,
+        cut_width,
+        cloth: strips * cut_width,
+    })
+}
+
+/// A hem that is let down.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct HemLetDown {
+    /// Cloth left below the new edge for its hem or facing (mm).
+    pub left: f64,
+    /// The old edge's crease above the new edge (mm).
+    pub crease: f64,
+    /// The old hem's stitching above the new edge (mm).
+    pub stitching: f64,
+    /// The most it can be lowered with a hem of its own (mm).
+    pub longest: f64,
+    /// The most it can be lowered with a facing sewn on (mm).
+    pub longest_faced: f64,
+}
+
+/// What is left for a hem that is let down, and where its old crease and stitching will show.
+///
+/// The old hem holds `hem_depth + turn_in` of cloth below its edge. Lowered by `lowered_by`, the new edge has
+/// `left = hem_depth + turn_in - lowered_by` for its hem; with less than `keep`, a facing is sewn on (a false hem), which
+/// needs `seam`. The old crease lies `lowered_by` above the new edge on the right side, and the old stitching
+/// `hem_depth + lowered_by`: a crease that has worn or faded stays, and is covered by a tuck, a braid or stitching, or the hem
+/// is left. Unpick and press a hand's breadth before deciding.
+///
+/// | argument     | unit | range                | default | meaning                                            |
+/// |--------------|------|----------------------|---------|----------------------------------------------------|
+/// | `hem_depth`  | mm   | 0..=1e3              | -       | depth of the old hem as it is sewn                 |
+/// | `turn_in`    | mm   | 0..=1e3, <= hem_depth | -      | turned in at its raw edge; 0 where it is overcast  |
+/// | `lowered_by` | mm   | 0..=2e3              | -       | what the garment is to be longer                   |
+/// | `keep`       | mm   | 0..=1e3              | 20      | least for a hem of its own, its turn included      |
+/// | `seam`       | mm   | 0..=1e3              | 6       | least for the seam of a facing                     |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `turn_in` when it is deeper than the hem; naming
+/// `lowered_by` when not even a facing can be sewn on, with the most as `max`; naming `seam` when the old hem holds less.
+///
+/// # Source
+/// Arithmetic; what is least is common practice, no source. `tests/vectors/hem_let_down.csv` has hand-worked rows.
+///
+/// # Examples
+/// ```
+/// use recloth::alteration::hem_let_down;
+/// let skirt = hem_let_down(50.0, 6.0, 30.0, 20.0, 6.0)?;
+/// assert_eq!((skirt.left, skirt.crease, skirt.stitching), (26.0, 30.0, 80.0));
+/// assert_eq!((skirt.longest, skirt.longest_faced), (36.0, 50.0));
+/// assert_eq!(hem_let_down(50.0, 6.0, 60.0, 20.0, 6.0).unwrap_err().max(), 50.0);
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn hem_let_down(
+    hem_depth: f64,
+    turn_in: f64,
+    lowered_by: f64,
+    keep: f64,
+    seam: f64,
+) -> Result<HemLetDown, Error> {
+    let hem_depth = Error::check("hem_depth", hem_depth, 0.0, 1e3)?;
+    let turn_in = Error::check("turn_in", turn_in, 0.0, 1e3)?;
+    let lowered_by = Error::check("lowered_by", lowered_by, 0.0, 2e3)?;
+    let keep = Error::check("keep", keep, 0.0, 1e3)?;
+    let seam = Error::check("seam", seam, 0.0, 1e3)?;
+    if above(turn_in, hem_depth) {
+        return Err(Error::no_solution("turn_in", turn_in, 0.0, hem_depth));
+    }
+    let held = hem_depth + turn_in;
+    if above(seam, held) {
+        return Err(Error::no_solution("seam", seam, 0.0, held));
+    }
+    let longest_faced = (held - seam).max(0.0);
+    if above(lowered_by, longest_faced) {
+        return Err(Error::no_solution(
+            "lowered_by",
+            lowered_by,
+            0.0,
+            longest_faced,
+        ));
+    }
+    Ok(HemLetDown {
+        left: held - lowered_by,
+        crease: lowered_by,
+        stitching: hem_depth + lowered_by,
+        longest: (held - keep).max(0.0),
+        longest_faced,
+    })
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

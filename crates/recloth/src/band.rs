@@ -140,6 +140,62 @@ pub fn straight_band_depth(
     })
 }
 
+/// The strip a folded band is cut from, with its lines.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct FoldedBand {
+    /// Width to cut, raw edge to raw edge (mm).
+    pub cut_width: f64,
+    /// Fold line from the raw edge that is sewn to the garment (mm).
+    pub fold_line: f64,
+    /// From the fold to the raw edge of the inner layer (mm).
+    pub inner: f64,
+}
+
+/// Width of a strip that is folded along its middle to a band, a cuff or a placket, and where its fold lies.
+///
+/// `cut_width = 2 · depth + 2 · allowance + turn + past`, `fold_line = allowance + depth + turn / 2`. The turn is the cloth
+/// that the fold takes by its thickness, half from either side. An inner layer that is caught by stitching in the seam from
+/// the right side must reach `past` below it; sewn down by hand, 0. Interfacing ends at the fold line or goes over it as the
+/// cloth asks. For the strip's length see [`straight_band`]; for the depth of a strip there is,
+/// [`straight_band_depth`] of its width less `past`.
+///
+/// | argument    | unit | range   | default | meaning                                         |
+/// |-------------|------|---------|---------|-------------------------------------------------|
+/// | `depth`     | mm   | 1..=1e4 | -       | finished depth                                  |
+/// | `allowance` | mm   | 0..=1e3 | -       | seam allowance at each long edge                |
+/// | `turn`      | mm   | 0..=100 | 0       | cloth taken by the thickness of the fold        |
+/// | `past`      | mm   | 0..=100 | 0       | what the inner layer reaches past the seam      |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument.
+///
+/// # Source
+/// Arithmetic; the turn is common practice, no source: fold a sample to learn it. `tests/vectors/folded_band.csv` has
+/// hand-worked rows.
+///
+/// # Examples
+/// ```
+/// use recloth::band::folded_band;
+/// let band = folded_band(25.0, 10.0, 2.0, 0.0)?;
+/// assert_eq!((band.cut_width, band.fold_line, band.inner), (72.0, 36.0, 36.0));
+/// assert_eq!(folded_band(0.0, 10.0, 2.0, 0.0).unwrap_err().argument(), "depth");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn folded_band(depth: f64, allowance: f64, turn: f64, past: f64) -> Result<FoldedBand, Error> {
+    let depth = Error::check("depth", depth, 1.0, 1e4)?;
+    let allowance = Error::check("allowance", allowance, 0.0, 1e3)?;
+    let turn = Error::check("turn", turn, 0.0, 100.0)?;
+    let past = Error::check("past", past, 0.0, 100.0)?;
+    let outer = allowance + depth + turn / 2.0;
+    Ok(FoldedBand {
+        cut_width: 2.0 * outer + past,
+        fold_line: outer,
+        inner: outer + past,
+    })
+}
+
 /// A band cut as part of a ring.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
@@ -446,6 +502,24 @@ mod tests {
                 straight_band_depth(band.cut_width, 12.0, 1.5, make),
                 Ok(42.0)
             );
+        }
+    }
+
+    #[test]
+    fn both_ways_to_a_folded_band_agree() {
+        for (depth, allowance, turn, past) in [(25.0, 10.0, 2.0, 0.0), (31.75, 15.875, 1.5, 3.0)] {
+            let band = folded_band(depth, allowance, turn, past).unwrap();
+            let strip =
+                straight_band(710.0, 30.0, depth, allowance, turn, BandMake::Folded).unwrap();
+            approx::assert_abs_diff_eq!(band.cut_width, strip.cut_width + past, epsilon = 1e-12);
+            approx::assert_abs_diff_eq!(
+                band.fold_line + band.inner,
+                band.cut_width,
+                epsilon = 1e-12
+            );
+            let back =
+                straight_band_depth(band.cut_width - past, allowance, turn, BandMake::Folded);
+            approx::assert_abs_diff_eq!(back.unwrap(), depth, epsilon = 1e-12);
         }
     }
 

@@ -1,5 +1,9 @@
 //! Body measures: sharing a girth over panels, and doubts on measures.
 //!
+//! Where the tape goes is where authors differ. The waist is midway between the lowest rib and the hip bone by ISO 8559-1,
+//! where a belt settles by the trade, at the navel in the army survey of 2012 that stands behind the doubts; the hip tape
+//! goes 5 to 7 in below the waist. So every measure here is the caller's own, taken where the garment is to sit.
+//!
 //! Lone measures betray a slip of the unit; pairs betray one measure taken twice, by half, or in the other's place. A
 //! doubt is a question, never an error: bodies differ more than tables.
 

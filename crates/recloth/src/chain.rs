@@ -153,6 +153,128 @@ pub fn length_chain(
     })
 }
 
+/// How sure the unknown of a chain of lengths is, and which term does most to it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct ChainShares {
+    /// The length sought (mm).
+    pub value: f64,
+    /// How far it is off when every error falls the same way (mm).
+    pub worst: f64,
+    /// How far it is off when they fall by chance: the root of the sum of their squares (mm).
+    pub likely: f64,
+    /// Index of the term whose error moves it most, of equals the first; their number is the total (count).
+    pub largest: u32,
+    /// What that term's error adds to the worst case (mm).
+    pub largest_part: f64,
+}
+
+/// Each term's part in a chain of lengths and in its error.
+///
+/// The chain and its unknown are those of [`length_chain`]; each length has besides how far it may be off. `parts` says
+/// what each term adds to the total, `factor · length`, minus where it is lost; the unknown's own part among them.
+/// `misses` says how far each term's error alone moves the unknown: `|factor| · error / |factor of the unknown|`. They add
+/// up to the worst case, the total's own among them; the unknown's own is 0. The largest of them is where a second
+/// measuring pays.
+///
+/// | argument      | unit  | range                        | default | meaning                                         |
+/// |---------------|-------|------------------------------|---------|-------------------------------------------------|
+/// | `lengths`     | mm    | 0..=1e5 each, 1..=1000 items | -       | the lengths                                     |
+/// | `factors`     | 1     | -100..=100 each, as lengths  | -       | how many times each counts, minus where lost    |
+/// | `errors`      | mm    | 0..=1000 each, as lengths    | -       | how far each may be off                         |
+/// | `total`       | mm    | 0..=1e10                     | -       | what they come to                               |
+/// | `unknown`     | count | 0..=1000                     | -       | index of the length sought; their number: total |
+/// | `parts`       | mm    | out, as lengths              | -       | what each adds to the total                     |
+/// | `misses`      | mm    | out, as lengths              | -       | how far the error of each moves the unknown     |
+/// | `total_error` | mm    | 0..=1000                     | 0       | how far the total may be off                    |
+///
+/// # Errors
+/// `NotFinite`, `OutOfRange`, `Count` or `Room`, naming the argument. `NoSolution` as [`length_chain`].
+///
+/// # Source
+/// Arithmetic; errors that fall by chance add as the root of the sum of their squares: JCGM 100:2008, *Guide to the
+/// expression of uncertainty in measurement*, 5.1.2. `tests/vectors/length_chain_shares.csv` has hand-worked rows.
+///
+/// # Examples
+/// ```
+/// use recloth::chain::length_chain_shares;
+/// // A skirt of 680: a panel of 640 to 2 mm, a seam that takes 10 to 1 mm from both edges, and a band.
+/// let (mut parts, mut misses) = ([0.0; 3], [0.0; 3]);
+/// let (lengths, factors, errors) = ([640.0, 10.0, 0.0], [1.0, -2.0, 1.0], [2.0, 1.0, 0.0]);
+/// let band = length_chain_shares(&lengths, &factors, &errors, 680.0, 2, &mut parts, &mut misses, 3.0)?;
+/// assert_eq!((band.value, parts), (60.0, [640.0, -20.0, 60.0]));
+/// assert_eq!((band.worst, misses), (7.0, [2.0, 2.0, 0.0]));
+/// // The total asked for is the least sure of all.
+/// assert_eq!((band.largest, band.largest_part), (3, 3.0));
+/// let long = length_chain_shares(&lengths, &factors, &[2.0], 680.0, 2, &mut parts, &mut misses, 3.0);
+/// assert_eq!(long.unwrap_err().argument(), "errors");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+#[allow(
+    clippy::too_many_arguments,
+    reason = "a chain with its errors, and two lists to fill"
+)]
+pub fn length_chain_shares(
+    lengths: &[f64],
+    factors: &[f64],
+    errors: &[f64],
+    total: f64,
+    unknown: u32,
+    parts: &mut [f64],
+    misses: &mut [f64],
+    total_error: f64,
+) -> Result<ChainShares, Error> {
+    let count = lengths.len();
+    Error::check_list("lengths", lengths, 0.0, 1e5, (1, 1000))?;
+    Error::check_list("factors", factors, -100.0, 100.0, (count, count))?;
+    Error::check_list("errors", errors, 0.0, 1000.0, (count, count))?;
+    let total = Error::check("total", total, 0.0, 1e10)?;
+    Error::check_count("unknown", unknown, 0, 1000)?;
+    Error::check_room("parts", parts.len(), count)?;
+    Error::check_room("misses", misses.len(), count)?;
+    let total_error = Error::check("total_error", total_error, 0.0, 1000.0)?;
+    let value = length_chain(lengths, factors, total, unknown)?.value;
+
+    let sought = unknown as usize;
+    let size = factors.get(sought).map_or(1.0, |factor| factor.abs());
+    let total_miss = if sought < count {
+        total_error / size
+    } else {
+        0.0
+    };
+    let (mut worst, mut squares) = (0.0, 0.0);
+    let (mut largest, mut largest_part) = (0, 0.0);
+    for (index, (&length, (&factor, &error))) in
+        lengths.iter().zip(factors.iter().zip(errors)).enumerate()
+    {
+        let known = index != sought;
+        let miss = if known {
+            factor.abs() * error / size
+        } else {
+            0.0
+        };
+        // Adding zero turns -0 into 0.
+        parts[index] = factor * (if known { length } else { value }) + 0.0;
+        misses[index] = miss;
+        worst += miss;
+        squares += miss * miss;
+        if miss > largest_part {
+            (largest, largest_part) = (index, miss);
+        }
+    }
+    if total_miss > largest_part {
+        (largest, largest_part) = (count, total_miss);
+    }
+    Ok(ChainShares {
+        value,
+        worst: worst + total_miss,
+        likely: libm::sqrt(squares + total_miss * total_miss),
+        largest: largest as u32,
+        largest_part,
+    })
+}
+
 /// What rounding may leave of a sum that should be nothing, for terms of this size together.
 fn dust(size: f64) -> f64 {
     size * 1e-12
@@ -271,6 +393,51 @@ mod tests {
             says(&[640.0], &[1.0], 0.0, 2),
             "unknown = 2 leaves no solution: it must be between 0 and 1"
         );
+    }
+
+    #[test]
+    fn parts_make_the_total_and_misses_the_worst_case() {
+        let (lengths, factors) = ([640.0, 10.0, 35.0, 118.65], [1.0, -2.0, 0.5, 3.0]);
+        let errors = [2.0, 0.5, 1.0, 0.25];
+        for unknown in 0..=4 {
+            let (mut parts, mut misses) = ([0.0; 4], [0.0; 5]);
+            let total = length_chain(&lengths, &factors, 0.0, 4).unwrap().value;
+            let shares = length_chain_shares(
+                &lengths,
+                &factors,
+                &errors,
+                total,
+                unknown,
+                &mut parts,
+                &mut misses,
+                1.5,
+            )
+            .unwrap();
+            approx::assert_abs_diff_eq!(parts.iter().sum::<f64>(), total, epsilon = 1e-9);
+            let own = if unknown < 4 {
+                1.5 / factors[unknown as usize].abs()
+            } else {
+                0.0
+            };
+            let sum: f64 = misses.iter().sum();
+            approx::assert_abs_diff_eq!(sum + own, shares.worst, epsilon = 1e-12);
+            assert!(shares.likely <= shares.worst && shares.largest_part <= shares.likely);
+            // Errors of 1 everywhere are what `length_chain` says for each mm.
+            let same = length_chain_shares(
+                &lengths,
+                &factors,
+                &[1.0; 4],
+                total,
+                unknown,
+                &mut parts,
+                &mut misses,
+                1.0,
+            )
+            .unwrap();
+            let chain = length_chain(&lengths, &factors, total, unknown).unwrap();
+            approx::assert_abs_diff_eq!(same.worst, chain.worst_per_mm, epsilon = 1e-12);
+            approx::assert_abs_diff_eq!(same.likely, chain.likely_per_mm, epsilon = 1e-12);
+        }
     }
 
     #[test]

@@ -9,7 +9,7 @@ const LARGE_PCT: f64 = 15.0;
 
 /// Dimensional change of cloth in the wash, in percent; minus is shrinkage.
 ///
-/// `change = 100 · (after - before) / before`. Mark at least 350 mm apart, 50 mm from the edges, along each grain.
+/// `change = 100 · (after - before) / before`. A shrinkage stated as 8.57 % is a change of -8.57. Mark at least 350 mm apart, 50 mm from the edges, along each grain.
 ///
 /// | argument | unit | range   | default | meaning                               |
 /// |----------|------|---------|---------|---------------------------------------|

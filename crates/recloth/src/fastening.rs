@@ -1,6 +1,7 @@
-//! Rows of buttons by pitch, worked buttonholes and lacing.
+//! Rows of buttons by pitch, button stands, worked buttonholes, zips and lacing.
 
 use crate::Error;
+use crate::dust::above;
 
 /// Buttons or holes at nearly a wanted pitch.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -63,6 +64,201 @@ pub fn spacing_by_pitch(first: f64, last: f64, pitch: f64) -> Result<SpacingByPi
         count: spaces as u32 + 1,
         pitch: length / spaces,
     })
+}
+
+/// The strip beyond a button line.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct ButtonStand {
+    /// From the button line to the finished edge (mm).
+    pub extension: f64,
+    /// From the button's rim to the finished edge (mm).
+    pub past_rim: f64,
+    /// How far the two sides lie over each other when buttoned (mm).
+    pub overlap: f64,
+}
+
+/// Button stand for a button: from the line it sits on to the finished edge.
+///
+/// `extension = share · diameter`, `past_rim = extension - diameter / 2`, `overlap = 2 · extension`. Authors differ: half the
+/// diameter brings the rim to the very edge, a machine manual asks for at least three quarters, others for the whole; for a
+/// button of 20 mm that is 10, 15 or 20 mm. Both sides have the same stand, and a waistband's overlap must equal it. A facing
+/// or a turn behind it is extra.
+///
+/// | argument   | unit | range   | default | meaning                       |
+/// |------------|------|---------|---------|-------------------------------|
+/// | `diameter` | mm   | 1..=200 | -       | diameter of the button        |
+/// | `share`    | 1    | 0.5..=3 | 0.75    | extension over diameter       |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument.
+///
+/// # Source
+/// Sewing-machine manual, model 1288 (at least 3/4 of the diameter); a half to the whole is common practice, no source.
+/// `tests/vectors/button_stand.csv`.
+///
+/// # Examples
+/// ```
+/// use recloth::fastening::button_stand;
+/// let front = button_stand(20.0, 0.75)?;
+/// assert_eq!((front.extension, front.past_rim, front.overlap), (15.0, 5.0, 30.0));
+/// assert_eq!(button_stand(20.0, 0.4).unwrap_err().argument(), "share");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn button_stand(diameter: f64, share: f64) -> Result<ButtonStand, Error> {
+    let diameter = Error::check("diameter", diameter, 1.0, 200.0)?;
+    let share = Error::check("share", share, 0.5, 3.0)?;
+    let extension = share * diameter;
+    Ok(ButtonStand {
+        extension,
+        past_rim: extension - diameter / 2.0,
+        overlap: 2.0 * extension,
+    })
+}
+
+/// Largest button for a stand there is.
+///
+/// [`button_stand`] the other way: `diameter = extension / share`. An old front keeps its stand; a button larger than the
+/// stand allows hangs over the edge.
+///
+/// | argument    | unit | range   | default | meaning                                   |
+/// |-------------|------|---------|---------|-------------------------------------------|
+/// | `extension` | mm   | 1..=600 | -       | from the button line to the finished edge |
+/// | `share`     | 1    | 0.5..=3 | 0.75    | extension over diameter                   |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument.
+///
+/// # Returns
+/// Diameter of the button (mm).
+///
+/// # Source
+/// As [`button_stand`].
+///
+/// # Examples
+/// ```
+/// use recloth::fastening::button_for_stand;
+/// assert_eq!(button_for_stand(15.0, 0.75)?, 20.0);
+/// assert_eq!(button_for_stand(0.0, 0.75).unwrap_err().argument(), "extension");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn button_for_stand(extension: f64, share: f64) -> Result<f64, Error> {
+    let extension = Error::check("extension", extension, 1.0, 600.0)?;
+    let share = Error::check("share", share, 0.5, 3.0)?;
+    Ok(extension / share)
+}
+
+/// A zip for an opening.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct ZipLength {
+    /// Length needed, top stop to bottom stop (mm).
+    pub needed: f64,
+    /// Length to buy, the next that is sold (mm).
+    pub buy: f64,
+    /// What that is too long, to be taken off by a new bottom stop (mm).
+    pub shorten: f64,
+    /// Top stop from the raw edge at the top (mm).
+    pub top_stop: f64,
+    /// Bottom stop from the raw edge at the top (mm).
+    pub bottom_stop: f64,
+}
+
+/// Zip for an opening: its length from stop to stop, and where the stops lie.
+///
+/// `needed = opening - gap + beyond`, bought in the next length that is sold. The gap leaves room above the slider for a hook
+/// or for the turn of a facing; where the teeth end at a band's seam it is small. A concealed zip is sewn before the seam
+/// below it and must run on beyond the opening, or its slider cannot be brought down past the last stitch. A zip is shortened
+/// at the bottom, by a bar of stitches over the teeth; an open-ended one at the top only. Whether the opening passes the hip
+/// is asked of [`head_opening`](crate::neck::head_opening).
+///
+/// | argument     | unit | range               | default | meaning                                                 |
+/// |--------------|------|---------------------|---------|---------------------------------------------------------|
+/// | `opening`    | mm   | 10..=5e3            | -       | seam line at the top to the lower end of the opening    |
+/// | `gap`        | mm   | 0..=500, < opening  | 6       | seam line at the top down to the top stop               |
+/// | `beyond`     | mm   | 0..=500             | 0       | what the zip runs on below the opening; some 25 if concealed |
+/// | `allowance`  | mm   | 0..=1e3             | 15      | raw edge to seam line at the top                        |
+/// | `graduation` | mm   | 1..=1e3             | 20      | step between the lengths that are sold                  |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `gap` when it is the whole opening.
+///
+/// # Source
+/// Arithmetic; the defaults are common practice, no source. `tests/vectors/zip_length.csv` has hand-worked rows.
+///
+/// # Examples
+/// ```
+/// use recloth::fastening::zip_length;
+/// let skirt = zip_length(200.0, 6.0, 0.0, 15.0, 20.0)?;
+/// assert_eq!((skirt.needed, skirt.buy, skirt.shorten), (194.0, 200.0, 6.0));
+/// assert_eq!((skirt.top_stop, skirt.bottom_stop), (21.0, 215.0));
+/// assert_eq!(zip_length(200.0, 200.0, 0.0, 15.0, 20.0).unwrap_err().argument(), "gap");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn zip_length(
+    opening: f64,
+    gap: f64,
+    beyond: f64,
+    allowance: f64,
+    graduation: f64,
+) -> Result<ZipLength, Error> {
+    let opening = Error::check("opening", opening, 10.0, 5e3)?;
+    let gap = Error::check("gap", gap, 0.0, 500.0)?;
+    let beyond = Error::check("beyond", beyond, 0.0, 500.0)?;
+    let allowance = Error::check("allowance", allowance, 0.0, 1e3)?;
+    let graduation = Error::check("graduation", graduation, 1.0, 1e3)?;
+    if !above(opening, gap) {
+        return Err(Error::no_solution("gap", gap, 0.0, opening));
+    }
+    let needed = opening - gap + beyond;
+    // Lengths given in inches may pass a whole step by a rounding.
+    let buy = graduation * libm::ceil(needed / graduation * (1.0 - 1e-12));
+    Ok(ZipLength {
+        needed,
+        buy,
+        shorten: (buy - needed).max(0.0),
+        top_stop: allowance + gap,
+        bottom_stop: allowance + opening + beyond,
+    })
+}
+
+/// Opening that a zip there is serves.
+///
+/// [`zip_length`] the other way: `opening = zip + gap - beyond`. For a zip saved from the old garment: run it a hundred times
+/// first, and see that both stops hold.
+///
+/// | argument | unit | range    | default | meaning                                                  |
+/// |----------|------|----------|---------|----------------------------------------------------------|
+/// | `zip`    | mm   | 10..=5e3 | -       | length of the zip, top stop to bottom stop               |
+/// | `gap`    | mm   | 0..=500  | 6       | seam line at the top down to the top stop                |
+/// | `beyond` | mm   | 0..=500  | 0       | what the zip runs on below the opening                   |
+///
+/// # Errors
+/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `beyond` when nothing of the opening is left.
+///
+/// # Returns
+/// Seam line at the top to the lower end of the opening (mm).
+///
+/// # Source
+/// As [`zip_length`].
+///
+/// # Examples
+/// ```
+/// use recloth::fastening::zip_opening;
+/// assert_eq!(zip_opening(200.0, 6.0, 25.0)?, 181.0);
+/// assert_eq!(zip_opening(20.0, 6.0, 30.0).unwrap_err().max(), 26.0);
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn zip_opening(zip: f64, gap: f64, beyond: f64) -> Result<f64, Error> {
+    let zip = Error::check("zip", zip, 10.0, 5e3)?;
+    let gap = Error::check("gap", gap, 0.0, 500.0)?;
+    let beyond = Error::check("beyond", beyond, 0.0, 500.0)?;
+    if !above(zip + gap, beyond) {
+        return Err(Error::no_solution("beyond", beyond, 0.0, zip + gap));
+    }
+    Ok(zip + gap - beyond)
 }
 
 /// A buttonhole worked in zigzag by machine.
@@ -170,6 +366,30 @@ pub fn lacing(pairs: u32, pitch: f64, gap: f64, tail: f64) -> Result<f64, Error>
 mod tests {
     use super::*;
     use crate::closure::even_spacing;
+
+    #[test]
+    fn a_zip_bought_to_measure_serves_its_opening() {
+        for (opening, gap, beyond) in [(200.0, 6.0, 0.0), (355.6, 12.7, 25.4), (558.8, 0.0, 25.0)] {
+            let zip = zip_length(opening, gap, beyond, 15.0, 25.4).unwrap();
+            let back = zip_opening(zip.needed, gap, beyond).unwrap();
+            approx::assert_abs_diff_eq!(back, opening, epsilon = 1e-9);
+            assert!(zip.shorten < 25.4);
+            approx::assert_abs_diff_eq!(zip.bottom_stop - zip.top_stop, zip.needed, epsilon = 1e-9);
+        }
+        // 7 in is sold by the inch, and not bought an inch longer for a rounding.
+        assert_eq!(
+            zip_length(7.0 * 25.4, 0.0, 0.0, 15.0, 25.4).unwrap().buy,
+            7.0 * 25.4
+        );
+    }
+
+    #[test]
+    fn a_button_comes_back_from_its_stand() {
+        for share in [0.5, 0.75, 1.0] {
+            let stand = button_stand(18.5, share).unwrap();
+            assert_eq!(button_for_stand(stand.extension, share), Ok(18.5));
+        }
+    }
 
     #[test]
     fn no_other_number_comes_nearer() {

@@ -12,7 +12,7 @@ mod usable;
 mod window;
 
 #[cfg(feature = "alloc")]
-pub use rectangle::{PanelRectangle, largest_rectangle};
+pub use rectangle::{PanelRectangle, largest_rectangle, tallest_rectangle};
 #[cfg(feature = "alloc")]
 pub use usable::{UsablePanel, UsablePart, usable_panel};
 

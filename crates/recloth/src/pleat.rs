@@ -225,7 +225,8 @@ pub struct SeamPleat {
 ///
 /// # Source
 /// L. I. Baldt, *Clothing for Women*, 1916, Outer Garments pt 4 (inverted pleat at a gored seam: 1 pleat width and a seam on
-/// the first edge, 3 and a seam on the next).
+/// the first edge, 3 and a seam on the next). A pleat that deepens to the hem is asked for twice, at the waist and at the
+/// hem: the same author adds 2 to 3 in at the waist for a back pleat and twice that at the hem.
 ///
 /// # Examples
 /// ```

@@ -178,8 +178,10 @@ pub struct TurnedHem {
 /// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `turn_in` when it is deeper than the hem.
 ///
 /// # Source
-/// Arithmetic; a turn of 1/4 in by L. I. Baldt, *Clothing for Women*, 1916, "Simple Dress of Wool" (6 mm here). Depths: T.
-/// Johnson, *It's Fun to Sew a Cotton School Dress*, 2 to 3 in on moderate flare, 1 1/2 in on more.
+/// Arithmetic; a turn of 1/4 in by L. I. Baldt, *Clothing for Women*, 1916, "Simple Dress of Wool" (6 mm here). Depths are
+/// habit, and authors differ: T. Johnson, *It's Fun to Sew a Cotton School Dress*, 2 to 3 in on moderate flare, 1 1/2 in on
+/// more, 1/4 in or a rolled hem on a circle; bellasunshinedesigns.com 1 1/2 to 2 in straight, 1 1/2 A-line, 1 half circle, 1/2
+/// circle. What a flare bears, [`hem_on_curve`] says.
 ///
 /// # Examples
 /// ```
@@ -233,7 +235,11 @@ pub struct CutState {
 /// seams.
 ///
 /// # Source
-/// Arithmetic. For a band folded along its middle see [`straight_band_depth`](crate::band::straight_band_depth).
+/// Arithmetic. How wide an allowance is, is habit, so there is no default: 5/8 in in home patterns (common practice, no
+/// source), 1/2 in on straight seams and 1/4 in on curves in industry (course cards on ASTM D6193), 3/8 in in Butterick's
+/// patterns of 1916, 1 in on the long seams of a wool bodice by L. I. Baldt, 1916. Taken for one another, a 1/4 and a 5/8 in
+/// allowance are 3/4 in (19 mm) apart over the two edges of one piece. For a band folded along its middle see
+/// [`straight_band_depth`](crate::band::straight_band_depth).
 /// `tests/vectors/cut_state.csv` has hand-worked rows.
 ///
 /// # Examples

@@ -33,7 +33,8 @@ pub struct CircleSkirt {
 ///
 /// # Source
 /// Arc length of a sector. `tests/vectors/circle_skirt.csv` has published and hand-worked rows. Handed-down tables that
-/// divide the girth by 7 rather than by 2π hide a seam allowance in the radius; this function never does.
+/// divide the girth by 7 rather than by 2π hide a seam allowance in the radius: a square-dance handout gives 4 in where a
+/// girth of 28 in has 4.456, so 11.6 mm less. This function never does: take the allowance off the radius yourself.
 ///
 /// # Examples
 /// ```

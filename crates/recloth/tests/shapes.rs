@@ -4,7 +4,7 @@
 //! outputs here are `parts`, `holes` (of all parts), `area_mm2`, `share`, and a rectangle's corner `x` and `y`.
 
 use recloth::Error;
-use recloth::panel::{largest_rectangle, usable_panel};
+use recloth::panel::{PanelRectangle, largest_rectangle, tallest_rectangle, usable_panel};
 
 use kurbo::Point;
 
@@ -142,15 +142,32 @@ fn largest_rectangle_vectors() {
             &row.rings("holes"),
             row.number("grain_deg"),
         );
-        complaints.extend(row.complaints(answer.map(|rectangle| {
-            vec![
-                ("x", rectangle.corner.x),
-                ("y", rectangle.corner.y),
-                ("width", rectangle.width),
-                ("height", rectangle.height),
-                ("area_mm2", rectangle.area_mm2),
-            ]
-        })));
+        complaints.extend(row.complaints(answer.map(outputs)));
     }
     assert!(complaints.is_empty(), "{complaints:#?}");
+}
+
+#[test]
+fn tallest_rectangle_vectors() {
+    let mut complaints = Vec::new();
+    for row in rows("tallest_rectangle") {
+        let answer = tallest_rectangle(
+            &row.rings("outline")[0],
+            row.number("width"),
+            &row.rings("holes"),
+            row.number("grain_deg"),
+        );
+        complaints.extend(row.complaints(answer.map(outputs)));
+    }
+    assert!(complaints.is_empty(), "{complaints:#?}");
+}
+
+fn outputs(rectangle: PanelRectangle) -> Vec<(&'static str, f64)> {
+    vec![
+        ("x", rectangle.corner.x),
+        ("y", rectangle.corner.y),
+        ("width", rectangle.width),
+        ("height", rectangle.height),
+        ("area_mm2", rectangle.area_mm2),
+    ]
 }

@@ -3,7 +3,9 @@
 
 use kurbo::{Point, Vec2};
 use recloth::ErrorKind;
-use recloth::panel::{PanelRectangle, UsablePanel, largest_rectangle, usable_panel};
+use recloth::panel::{
+    PanelRectangle, UsablePanel, largest_rectangle, tallest_rectangle, usable_panel,
+};
 
 /// A linear congruential generator (Knuth's MMIX constants); the high bits are used.
 struct Random(u64);
@@ -52,6 +54,28 @@ impl Random {
             points.push(Point::new(50.0 * index as f64, height));
         }
         points
+    }
+
+    /// A panel of one of three kinds, up to two holes in it, and a grain.
+    fn panel(&mut self, case: usize) -> (Vec<Point>, Vec<Vec<Point>>, f64) {
+        let count = 3 + case % 10;
+        let outline = match case % 3 {
+            0 => self.tangle(200.0, count),
+            1 => self.star(Point::ZERO, 200.0, count),
+            _ => self.steps(count),
+        };
+        let holes: Vec<Vec<Point>> = (0..(case / 3) % 3)
+            .map(|_| {
+                let centre = self.point(100.0);
+                self.star(centre, 50.0, 5)
+            })
+            .collect();
+        let grain_deg = if case % 2 == 0 {
+            90.0
+        } else {
+            self.between(-360.0, 360.0)
+        };
+        (outline, holes, grain_deg)
     }
 }
 
@@ -364,23 +388,7 @@ fn assert_inside(rectangle: &PanelRectangle, outline: &[Point], holes: &[Vec<Poi
 fn rectangles_are_inside_and_none_found_is_larger() {
     let mut random = Random(2);
     for case in 0..160 {
-        let count = 3 + case % 10;
-        let outline = match case % 3 {
-            0 => random.tangle(200.0, count),
-            1 => random.star(Point::ZERO, 200.0, count),
-            _ => random.steps(count),
-        };
-        let holes: Vec<Vec<Point>> = (0..(case / 3) % 3)
-            .map(|_| {
-                let centre = random.point(100.0);
-                random.star(centre, 50.0, 5)
-            })
-            .collect();
-        let grain_deg = if case % 2 == 0 {
-            90.0
-        } else {
-            random.between(-360.0, 360.0)
-        };
+        let (outline, holes, grain_deg) = random.panel(case);
         let rectangle = match largest_rectangle(&outline, &holes, grain_deg) {
             Ok(rectangle) => rectangle,
             Err(error) => panic!("{case}: {error}"),
@@ -398,6 +406,96 @@ fn rectangles_are_inside_and_none_found_is_larger() {
             "{case}: {rectangle:?}, but {searched} was found"
         );
     }
+}
+
+/// Height that is free in a strip across the grain from `left` to `right` about a point, if the point is cloth.
+fn free_height(rings: &[Vec<Point>], left: f64, right: f64, point: Point) -> Option<f64> {
+    let cloth = inside(&rings[0], point) && !rings[1..].iter().any(|hole| inside(hole, point));
+    let (mut low, mut high) = (f64::NEG_INFINITY, f64::INFINITY);
+    for (a, b) in rings.iter().flat_map(|ring| edges(ring)) {
+        let (a, b) = if a.x <= b.x { (a, b) } else { (b, a) };
+        if b.x <= left || a.x >= right {
+            continue;
+        }
+        let level = |x: f64| {
+            if a.x == b.x {
+                a.y
+            } else {
+                a.y + (x - a.x) / (b.x - a.x) * (b.y - a.y)
+            }
+        };
+        let (one, other) = (level(a.x.max(left)), level(b.x.min(right)));
+        let (bottom, top) = if a.x == b.x {
+            (a.y.min(b.y), a.y.max(b.y))
+        } else {
+            (one.min(other), one.max(other))
+        };
+        if top <= point.y {
+            low = low.max(top);
+        } else if bottom >= point.y {
+            high = high.min(bottom);
+        } else {
+            return None;
+        }
+    }
+    cloth.then_some(high - low)
+}
+
+#[test]
+fn tall_rectangles_are_inside_and_none_found_is_taller() {
+    let mut random = Random(7);
+    let (mut found, mut tried) = (0, 0);
+    for case in 0..160 {
+        let (outline, holes, grain_deg) = random.panel(case);
+        let largest = largest_rectangle(&outline, &holes, grain_deg).unwrap();
+        let rings: Vec<Vec<Point>> = [&outline]
+            .into_iter()
+            .chain(&holes)
+            .map(|ring| turned(ring, grain_deg))
+            .collect();
+        let mut last = f64::INFINITY;
+        for share in [0.1, 0.5, 1.0, 1.5, 3.0] {
+            let width = share * largest.width;
+            let drawn_in = 2e-6 * (largest.width + largest.height) + 1e-6;
+            let height = match tallest_rectangle(&outline, width, &holes, grain_deg) {
+                Ok(rectangle) => {
+                    found += 1;
+                    assert_inside(&rectangle, &outline, &holes, case);
+                    assert!((rectangle.width - width).abs() < 3e-6, "{case}");
+                    rectangle.height
+                }
+                Err(error) => {
+                    assert!(
+                        share > 1.0 && error.argument() == "width",
+                        "{case}: {error}"
+                    );
+                    0.0
+                }
+            };
+            // Wider is never taller, and never larger than the largest.
+            assert!(height <= last + 4e-6, "{case}");
+            assert!(height * width <= largest.area_mm2 + drawn_in, "{case}");
+            if share == 1.0 {
+                assert!(height >= largest.height - 4e-6, "{case}");
+            }
+            last = height;
+            for _ in 0..200 {
+                let point = random.point(250.0);
+                let left = point.x - random.between(0.0, width);
+                if let Some(free) = free_height(&rings, left, left + width, point) {
+                    tried += 1;
+                    assert!(
+                        free <= height + 4e-6,
+                        "{case}: {free} at {left}, not {height}"
+                    );
+                }
+            }
+        }
+    }
+    assert!(
+        found > 500 && tried > 3000,
+        "{found} rectangles, {tried} tried"
+    );
 }
 
 #[test]

@@ -1,10 +1,10 @@
 //! Writes the calls at the ends of ranges as CSV files, and prints what Rust answers to each row of
-//! the folders named, for comparison with the other doors.
+//! the folders named, for comparison with the other doors. Says how many rows of the reference list the check values meet.
 #![allow(clippy::print_stdout, reason = "a command prints")]
 
 use std::{env, error::Error, fs, path::Path};
 
-use recloth_doors::{Given, boundaries, call, cell, line, tables};
+use recloth_doors::{Given, boundaries, call, cell, line, references, tables};
 
 fn main() -> Result<(), Box<dyn Error>> {
     let words: Vec<String> = env::args().skip(1).collect();
@@ -21,7 +21,11 @@ fn main() -> Result<(), Box<dyn Error>> {
             }
             Ok(())
         }
-        _ => Err("recloth-doors calls FOLDER | answers".into()),
+        ["references"] => {
+            println!("reference rows met: {}", references::met(&tables()).len());
+            Ok(())
+        }
+        _ => Err("recloth-doors calls FOLDER | answers | references".into()),
     }
 }
 

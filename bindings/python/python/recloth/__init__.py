@@ -29,6 +29,7 @@ from ._core import (
     largest_rectangle,
     placed,
     plan,
+    tallest_rectangle,
     usable_panel,
 )
 from ._errors import BriefError, ReclothError
@@ -100,6 +101,7 @@ __all__ = [
     "placed",
     "plan",
     "reasons",
+    "tallest_rectangle",
     "ufuncs",
     "usable_panel",
     *_function_names,

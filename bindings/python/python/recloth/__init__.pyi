@@ -418,7 +418,7 @@ class UsablePanel:
 
 @final
 class PanelRectangle:
-    """A rectangle on grain in a panel, made by largest_rectangle (mm)."""
+    """A rectangle on grain in a panel, made by largest_rectangle or tallest_rectangle (mm)."""
 
     __hash__: ClassVar[None]  # type: ignore[assignment]
     @property
@@ -534,6 +534,11 @@ def largest_rectangle(
 ) -> PanelRectangle:
     """Largest rectangle, one side on grain, that a panel of any shape holds (mm)."""
 
+def tallest_rectangle(
+    outline: _Points, width: float, holes: Iterable[_Points] | None = None, grain_deg: float = 90.0
+) -> PanelRectangle:
+    """Tallest rectangle of a given width, one side on grain, that a panel of any shape holds (mm)."""
+
 def fit(
     parts: Iterable[Piece | Part | _Fields],
     panels: Iterable[Panel | _Fields],
@@ -594,6 +599,17 @@ class ButtonShape(IntEnum):
     FLAT = 0
     BALL = 1
 
+class EasePlace(IntEnum):
+    BUST = 0
+    DRESS_WAIST = 1
+    SKIRT_WAIST = 2
+    HIP = 3
+    SHIRT_CHEST = 4
+
+class EdgeCurve(IntEnum):
+    INWARD = 0
+    OUTWARD = 1
+
 class Fibre(IntEnum):
     UNKNOWN = 0
     COTTON = 1
@@ -626,6 +642,10 @@ class InBath(IntEnum):
     PEROXIDE = 5
     NEUTRALISER = 6
     OTHER = 7
+
+class InsertPlace(IntEnum):
+    SEAM = 0
+    SLASH = 1
 
 class Reaction(IntEnum):
     THIOSULFATE_TO_TETRATHIONATE = 0
@@ -773,6 +793,11 @@ class ButtonLoop(NamedTuple, Generic[_N, _B]):
     cut: _N
     cautions: _B
 
+class ButtonStand(NamedTuple, Generic[_N]):
+    extension: _N
+    past_rim: _N
+    overlap: _N
+
 class CapEase(NamedTuple, Generic[_N]):
     ease: _N
     ease_pct: _N
@@ -819,6 +844,11 @@ class CurvedBand(NamedTuple):
     outer_radius: float
     angle_deg: float
     sagitta: float
+
+class CurvedBinding(NamedTuple, Generic[_N]):
+    seam: _N
+    stretch_pct: _N
+    width_pct: _N
 
 class CutForChange(NamedTuple, Generic[_N, _B]):
     cut: _N
@@ -880,6 +910,11 @@ class Flounce(NamedTuple, Generic[_N]):
     ratio: _N
     square: _N
 
+class FoldedBand(NamedTuple, Generic[_N]):
+    cut_width: _N
+    fold_line: _N
+    inner: _N
+
 class Frustum(NamedTuple, Generic[_N]):
     slant: _N
     inner_radius: _N
@@ -913,9 +948,22 @@ class Gore(NamedTuple, Generic[_N]):
     flare_deg: _N
     hem_rise: _N
 
+class Gusset(NamedTuple, Generic[_N]):
+    angle_deg: _N
+    long_diagonal: _N
+    cut_long: _N
+    cut_short: _N
+
 class HeadOpening(NamedTuple, Generic[_N]):
     least_slit: _N
     spare: _N
+
+class HemLetDown(NamedTuple, Generic[_N]):
+    left: _N
+    crease: _N
+    stitching: _N
+    longest: _N
+    longest_faced: _N
 
 class HemOnCurve(NamedTuple, Generic[_N]):
     excess_pct: _N
@@ -931,6 +979,11 @@ class HolesLeft(NamedTuple, Generic[_N, _C, _B]):
     last: _N
     to_end: _N
     doubts: _B
+
+class InsertStrip(NamedTuple, Generic[_N]):
+    finished: _N
+    cut_width: _N
+    cloth: _N
 
 class KnifePleats(NamedTuple, Generic[_N, _C, _B]):
     flat: _N
@@ -954,6 +1007,15 @@ class LengthChain(NamedTuple):
     minus: float
     worst_per_mm: float
     likely_per_mm: float
+
+class ChainShares(NamedTuple):
+    parts: NDArray[np.float64]
+    misses: NDArray[np.float64]
+    value: float
+    worst: float
+    likely: float
+    largest: int
+    largest_part: float
 
 class LetOut(NamedTuple, Generic[_N]):
     lacking: _N
@@ -990,6 +1052,17 @@ class MixTemperature(NamedTuple):
     volume_ml: float
     doubts: int
     cautions: int
+
+class NapLayout(NamedTuple, Generic[_N, _C]):
+    across_one_way: _C
+    across_turned: _C
+    length_one_way: _N
+    length_turned: _N
+    nap_extra: _N
+
+class NeedleBlade(NamedTuple, Generic[_N]):
+    blade: _N
+    thread: _N
 
 class NegativeEase(NamedTuple, Generic[_N]):
     girth: _N
@@ -1051,6 +1124,12 @@ class PhotoMap(NamedTuple):
     reach: float
     coarsest: float
     doubts: int
+
+class PiecedLength(NamedTuple):
+    joined: float
+    spare: float
+    joins: int
+    fewest: int
 
 class PlantDyestuff(NamedTuple, Generic[_N, _B]):
     low_g: _N
@@ -1223,6 +1302,12 @@ class Washes(NamedTuple, Generic[_N, _B]):
     change_pct: _N
     doubts: _B
 
+class WearingEase(NamedTuple, Generic[_N]):
+    low: _N
+    high: _N
+    garment_low: _N
+    garment_high: _N
+
 class WidthConversion(NamedTuple, Generic[_N]):
     by_area: _N
     low: _N
@@ -1245,6 +1330,13 @@ class ZigzagButtonhole(NamedTuple, Generic[_N, _C]):
     length: _N
     width: _N
     stitches: _C
+
+class ZipLength(NamedTuple, Generic[_N]):
+    needed: _N
+    buy: _N
+    shorten: _N
+    top_stop: _N
+    bottom_stop: _N
 
 @overload
 def arc_from_rise(chord: float, rise: float) -> ArcFromRise[float]: ...  # type: ignore[overload-overlap]
@@ -1710,6 +1802,47 @@ def binder_solids(low_pct: _ArrayLikeFloat_co, high_pct: _ArrayLikeFloat_co, par
     common practice, no source.
 
     Example: binder_solids(low_pct=3, high_pct=6, parts_water=5, pick_up_pct=90, dips=4) gives bath_low_pct 0.5, bath_high_pct 1, owf_low_pct 1.8, owf_high_pct 3.6, doubts 0, cautions 1
+    """
+
+@overload
+def binding_length(edge: float, corners: int = ..., corner: float = ..., finish: float = ...) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def binding_length(edge: _ArrayLikeFloat_co, corners: _ArrayLikeFloat_co = ..., corner: _ArrayLikeFloat_co = ..., finish: _ArrayLikeFloat_co = ...) -> NDArray[np.float64]:
+    """Length of binding for an edge, with what its corners and its two ends take.
+
+    `length = edge + corners · corner + finish`. A corner turned outward with a mitre takes, by the geometry of its fold, no
+    more than the edge itself; what makers allow is for handling and for a fold that is sewn over. One tutorial allows about
+    16 in over the perimeter of a square for everything; the defaults are that, shared 2 in to a corner and 8 in to the two
+    ends, a share of ours. A neck or an armhole has no corners and takes two allowances to finish. How many strips give the
+    length, with what each join loses: `binding_strips`(crate::bias::binding_strips).
+
+    Parameters
+    ----------
+    edge : array_like
+        length of the edge to be bound (mm, 1 to 1000000)
+    corners : array_like of int, default 0
+        corners to be mitred (0 to 1000)
+    corner : array_like, default 50.8
+        allowed for each of them (mm, 0 to 1000)
+    finish : array_like, default 203.2
+        for joining or finishing the two ends (mm, 0 to 10000)
+
+    Returns
+    -------
+    float
+        Length of binding (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic; quiltingboard.com, post 8276918 (64 in square: 256 in and about 16). `tests/vectors/binding_length.csv`.
+
+    Example: binding_length(edge=6502.4, corners=4, corner=50.8, finish=203.2) gives 6908.8
     """
 
 @overload
@@ -2270,6 +2403,40 @@ def button_for_hole(slit: _ArrayLikeFloat_co, thickness: _ArrayLikeFloat_co, sta
     """
 
 @overload
+def button_for_stand(extension: float, share: float = ...) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def button_for_stand(extension: _ArrayLikeFloat_co, share: _ArrayLikeFloat_co = ...) -> NDArray[np.float64]:
+    """Largest button for a stand there is.
+
+    `button_stand` the other way: `diameter = extension / share`. An old front keeps its stand; a button larger than the
+    stand allows hangs over the edge.
+
+    Parameters
+    ----------
+    extension : array_like
+        from the button line to the finished edge (mm, 1 to 600)
+    share : array_like, default 0.75
+        extension over diameter (0.5 to 3)
+
+    Returns
+    -------
+    float
+        Diameter of the button (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: As `button_stand`.
+
+    Example: button_for_stand(extension=15, share=0.75) gives 20
+    """
+
+@overload
 def button_loop(diameter: float, thickness: float, cord: float, gap: float = ..., stretch: float = ..., seam: float = ..., shape: ButtonShape | str | int = ...) -> ButtonLoop[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -2317,6 +2484,47 @@ def button_loop(diameter: _ArrayLikeFloat_co, thickness: _ArrayLikeFloat_co, cor
     Source: Plane geometry. `tests/vectors/button_loop.csv` has hand-worked rows. Any stretch raises the caution `ELASTIC_BATH`.
 
     Example: button_loop(diameter=10, thickness=3, cord=1.5, gap=4, stretch=0, seam=12, shape='flat') gives visible 26.71, cut 50.71, cautions 0
+    """
+
+@overload
+def button_stand(diameter: float, share: float = ...) -> ButtonStand[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def button_stand(diameter: _ArrayLikeFloat_co, share: _ArrayLikeFloat_co = ...) -> ButtonStand[NDArray[np.float64]]:
+    """Button stand for a button: from the line it sits on to the finished edge.
+
+    `extension = share · diameter`, `past_rim = extension - diameter / 2`, `overlap = 2 · extension`. Authors differ: half the
+    diameter brings the rim to the very edge, a machine manual asks for at least three quarters, others for the whole; for a
+    button of 20 mm that is 10, 15 or 20 mm. Both sides have the same stand, and a waistband's overlap must equal it. A facing
+    or a turn behind it is extra.
+
+    Parameters
+    ----------
+    diameter : array_like
+        diameter of the button (mm, 1 to 200)
+    share : array_like, default 0.75
+        extension over diameter (0.5 to 3)
+
+    Returns
+    -------
+    extension : float
+        From the button line to the finished edge (mm)
+    past_rim : float
+        From the button's rim to the finished edge (mm)
+    overlap : float
+        How far the two sides lie over each other when buttoned (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Sewing-machine manual, model 1288 (at least 3/4 of the diameter); a half to the whole is common practice, no source.
+    `tests/vectors/button_stand.csv`.
+
+    Example: button_stand(diameter=20, share=0.75) gives extension 15, past_rim 5, overlap 30
     """
 
 @overload
@@ -2621,7 +2829,8 @@ def circle_skirt(waist: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co, fraction
     Notes
     -----
     Source: Arc length of a sector. `tests/vectors/circle_skirt.csv` has published and hand-worked rows. Handed-down tables that
-    divide the girth by 7 rather than by 2π hide a seam allowance in the radius; this function never does.
+    divide the girth by 7 rather than by 2π hide a seam allowance in the radius: a square-dance handout gives 4 in where a
+    girth of 28 in has 4.456, so 11.6 mm less. This function never does: take the allowance off the radius yourself.
 
     Example: circle_skirt(waist=710, length=600, fraction=0.5) gives waist_radius 226.00, hem_radius 826.00, hem_length 2594.96
     """
@@ -2959,6 +3168,57 @@ def curved_band(lengths: Sequence[float] | NDArray[Any], depth: float, top: floa
     """
 
 @overload
+def curved_binding(edge: float, radius: float, finished: float, curve: EdgeCurve | str | int = ...) -> CurvedBinding[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def curved_binding(edge: _ArrayLikeFloat_co, radius: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co, curve: EdgeCurve | str | int = ...) -> CurvedBinding[NDArray[np.float64]]:
+    """Stretch of a bias strip that is to lie flat on a curved edge.
+
+    The strip is cut as long as the finished edge, where its fold will lie. Its seam lies `finished` further into the cloth:
+    round a neck that is a longer arc, `seam = edge · (radius + finished) / radius`, and the strip is stretched to it by
+    `100 · finished / radius` percent; round an outward corner a shorter one, and it is eased. Cut as long as the seam instead,
+    a neck's binding stands away. A stretched bias strip grows narrower: as a net of threads that keep their length it keeps
+    `√(2 - (1 + stretch)²)` of its width; press it to shape before sewing, and cut it so much wider. A stretch of 41 % would
+    close the net.
+
+    Handed-down rules cut the strip 5 to 10 % shorter than the edge whatever the curve (common practice, no source): that is
+    right for a binding of 7 mm at radii of 70 to 140 mm, too much on a straighter edge, too little on a tighter one.
+
+    Parameters
+    ----------
+    edge : array_like
+        length of the finished edge (mm, 1 to 100000)
+    radius : array_like
+        its radius (mm, 1 to 1000000)
+    finished : array_like
+        width of the binding that shows (mm, 0.5 to 1000)
+    curve : EdgeCurve, default "inward"
+        which way the edge curves
+
+    Returns
+    -------
+    seam : float
+        Length of the seam that sews the binding on (mm)
+    stretch_pct : float
+        What the strip is stretched along that seam; negative where it is eased (%)
+    width_pct : float
+        Width that a bias strip keeps where it is so stretched; above 100 where it is eased (%)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `finished` when bias cannot stretch so far, or when
+        the binding reaches the centre of an outward curve.
+
+    Notes
+    -----
+    Source: Arcs about one centre; a net of threads of fixed length, turned from 45° (plane geometry: real cloth gives a little more
+    along its threads). `tests/vectors/curved_binding.csv` has hand-worked rows.
+
+    Example: curved_binding(edge=300, radius=100, finished=8, curve='inward') gives seam 324, stretch_pct 8, width_pct 91.302
+    """
+
+@overload
 def cut_for_change(finished: float, change_pct: float) -> CutForChange[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -3031,7 +3291,11 @@ def cut_state(drawn: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, cut_edge
 
     Notes
     -----
-    Source: Arithmetic. For a band folded along its middle see `straight_band_depth`(crate::band::straight_band_depth).
+    Source: Arithmetic. How wide an allowance is, is habit, so there is no default: 5/8 in in home patterns (common practice, no
+    source), 1/2 in on straight seams and 1/4 in on curves in industry (course cards on ASTM D6193), 3/8 in in Butterick's
+    patterns of 1916, 1 in on the long seams of a wool bodice by L. I. Baldt, 1916. Taken for one another, a 1/4 and a 5/8 in
+    allowance are 3/4 in (19 mm) apart over the two edges of one piece. For a band folded along its middle see
+    `straight_band_depth`(crate::band::straight_band_depth).
     `tests/vectors/cut_state.csv` has hand-worked rows.
 
     Example: cut_state(drawn=50, allowance=10, cut_edges=2) gives finished 30, cut 50
@@ -3321,7 +3585,7 @@ def dimensional_change(before: float, after: float) -> float: ...  # type: ignor
 def dimensional_change(before: _ArrayLikeFloat_co, after: _ArrayLikeFloat_co) -> NDArray[np.float64]:
     """Dimensional change of cloth in the wash, in percent; minus is shrinkage.
 
-    `change = 100 · (after - before) / before`. Mark at least 350 mm apart, 50 mm from the edges, along each grain.
+    `change = 100 · (after - before) / before`. A shrinkage stated as 8.57 % is a change of -8.57. Mark at least 350 mm apart, 50 mm from the edges, along each grain.
 
     Parameters
     ----------
@@ -3570,6 +3834,52 @@ def flounce(edge: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, rings: _ArrayLi
     Source: Arc length of a ring. `tests/vectors/flounce.csv` has hand-worked rows.
 
     Example: flounce(edge=1200, depth=120, rings=3, allowance=10) gives inner_radius 66.85, outer_radius 186.85, hem 3461.9, ratio 2.885, square 373.69
+    """
+
+@overload
+def folded_band(depth: float, allowance: float, turn: float = ..., past: float = ...) -> FoldedBand[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def folded_band(depth: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, turn: _ArrayLikeFloat_co = ..., past: _ArrayLikeFloat_co = ...) -> FoldedBand[NDArray[np.float64]]:
+    """Width of a strip that is folded along its middle to a band, a cuff or a placket, and where its fold lies.
+
+    `cut_width = 2 · depth + 2 · allowance + turn + past`, `fold_line = allowance + depth + turn / 2`. The turn is the cloth
+    that the fold takes by its thickness, half from either side. An inner layer that is caught by stitching in the seam from
+    the right side must reach `past` below it; sewn down by hand, 0. Interfacing ends at the fold line or goes over it as the
+    cloth asks. For the strip's length see `straight_band`; for the depth of a strip there is,
+    `straight_band_depth` of its width less `past`.
+
+    Parameters
+    ----------
+    depth : array_like
+        finished depth (mm, 1 to 10000)
+    allowance : array_like
+        seam allowance at each long edge (mm, 0 to 1000)
+    turn : array_like, default 0
+        cloth taken by the thickness of the fold (mm, 0 to 100)
+    past : array_like, default 0
+        what the inner layer reaches past the seam (mm, 0 to 100)
+
+    Returns
+    -------
+    cut_width : float
+        Width to cut, raw edge to raw edge (mm)
+    fold_line : float
+        Fold line from the raw edge that is sewn to the garment (mm)
+    inner : float
+        From the fold to the raw edge of the inner layer (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic; the turn is common practice, no source: fold a sample to learn it. `tests/vectors/folded_band.csv` has
+    hand-worked rows.
+
+    Example: folded_band(depth=25, allowance=10, turn=2, past=0) gives cut_width 72, fold_line 36, inner 36
     """
 
 def format_length(length: float, style: Style | str | int = ...) -> str:
@@ -3925,8 +4235,10 @@ def gore(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co, hem: _ArrayLikeFloa
 
     Notes
     -----
-    Source: Plane geometry. The hip lies 5 to 7 in below the waist by L. I. Baldt, *Clothing for Women*, 1916, and 7 in by *The
-    New Dressmaker*, Butterick, 1921. `tests/vectors/gore.csv` has hand-worked rows.
+    Source: Plane geometry. How far below the waist the hip lies is where authors differ, so `hip_depth` has no default: 5 to 7 in by
+    L. I. Baldt, *Clothing for Women*, 1916, 6 in by I. D. Conover, *A Complete Course in Dressmaking*, v. 5, 7 in by *The New
+    Dressmaker*, Butterick, 1921. On a gore flared as in the example the side edge changes by 0.2 mm from 5 to 7 in: it is the
+    width there, not the length, that a slip spoils. `tests/vectors/gore.csv` has hand-worked rows.
 
     Example: gore(waist=720, hip=1020, hem=1980, length=700, hip_depth=200, count=6) gives waist_width 120, hip_width 170, hem_width 330, side_length 707.9, flare_deg 9.09, hem_rise 7.9
     """
@@ -3960,6 +4272,51 @@ def gsm_from_ounces(ounces: _ArrayLikeFloat_co) -> NDArray[np.float64]:
     Source: Definitions of ounce and yard. NIST SP 811, appendix B.8 (3.390575e-2 kg/m2; figure from memory).
 
     Example: gsm_from_ounces(ounces=6) gives 203.4345
+    """
+
+@overload
+def gusset(slit: float, added: float, allowance: float = ...) -> Gusset[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def gusset(slit: _ArrayLikeFloat_co, added: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co = ...) -> Gusset[NDArray[np.float64]]:
+    """Diamond gusset for two slits that meet in a seam, as under an arm.
+
+    Its four sides are as long as the slits, its short diagonal is what the opened slits add across:
+    `angle = 2 · asin(added / (2 · slit))`, `long_diagonal = √(4 · slit² - added²)`. Cut, an allowance all round makes the long
+    way `2 · allowance / sin(angle / 2)` longer and the short way `2 · allowance / cos(angle / 2)`: sharp points need much
+    cloth. Face the slit's end before it is cut, for it has no allowance there; cut last and only after a try in scrap cloth.
+    The gusset lies on the bias where slits are on grain.
+
+    Parameters
+    ----------
+    slit : array_like
+        length of each slit, seam to its end (mm, 1 to 10000)
+    added : array_like
+        what is to be added across, where they meet (mm, 0.1 to 20000)
+    allowance : array_like, default 10
+        seam allowance all round the gusset (mm, 0 to 100)
+
+    Returns
+    -------
+    angle_deg : float
+        Angle at each slit's end (deg)
+    long_diagonal : float
+        From slit's end to slit's end (mm)
+    cut_long : float
+        Cut from point to point the long way, allowances included (mm)
+    cut_short : float
+        Cut from point to point the short way, allowances included (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `added` when it is as much as both slits.
+
+    Notes
+    -----
+    Source: Plane geometry of a rhombus. `tests/vectors/gusset.csv` has hand-worked rows.
+
+    Example: gusset(slit=100, added=120, allowance=10) gives angle_deg 73.7398, long_diagonal 160, cut_long 193.3333, cut_short 145
     """
 
 @overload
@@ -4002,6 +4359,58 @@ def head_opening(head: _ArrayLikeFloat_co, neck: _ArrayLikeFloat_co, slit: _Arra
     Source: Arithmetic; the ease of 20 mm is common practice, no source. `tests/vectors/head_opening.csv` has hand-worked rows.
 
     Example: head_opening(head=520, neck=440, slit=60, ease=20) gives least_slit 50, spare 20
+    """
+
+@overload
+def hem_let_down(hem_depth: float, turn_in: float, lowered_by: float, keep: float = ..., seam: float = ...) -> HemLetDown[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def hem_let_down(hem_depth: _ArrayLikeFloat_co, turn_in: _ArrayLikeFloat_co, lowered_by: _ArrayLikeFloat_co, keep: _ArrayLikeFloat_co = ..., seam: _ArrayLikeFloat_co = ...) -> HemLetDown[NDArray[np.float64]]:
+    """What is left for a hem that is let down, and where its old crease and stitching will show.
+
+    The old hem holds `hem_depth + turn_in` of cloth below its edge. Lowered by `lowered_by`, the new edge has
+    `left = hem_depth + turn_in - lowered_by` for its hem; with less than `keep`, a facing is sewn on (a false hem), which
+    needs `seam`. The old crease lies `lowered_by` above the new edge on the right side, and the old stitching
+    `hem_depth + lowered_by`: a crease that has worn or faded stays, and is covered by a tuck, a braid or stitching, or the hem
+    is left. Unpick and press a hand's breadth before deciding.
+
+    Parameters
+    ----------
+    hem_depth : array_like
+        depth of the old hem as it is sewn (mm, 0 to 1000)
+    turn_in : array_like
+        turned in at its raw edge; 0 where it is overcast (mm, 0 to 1000, <= hem_depth)
+    lowered_by : array_like
+        what the garment is to be longer (mm, 0 to 2000)
+    keep : array_like, default 20
+        least for a hem of its own, its turn included (mm, 0 to 1000)
+    seam : array_like, default 6
+        least for the seam of a facing (mm, 0 to 1000)
+
+    Returns
+    -------
+    left : float
+        Cloth left below the new edge for its hem or facing (mm)
+    crease : float
+        The old edge's crease above the new edge (mm)
+    stitching : float
+        The old hem's stitching above the new edge (mm)
+    longest : float
+        The most it can be lowered with a hem of its own (mm)
+    longest_faced : float
+        The most it can be lowered with a facing sewn on (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `turn_in` when it is deeper than the hem; naming
+        `lowered_by` when not even a facing can be sewn on, with the most as `max`; naming `seam` when the old hem holds less.
+
+    Notes
+    -----
+    Source: Arithmetic; what is least is common practice, no source. `tests/vectors/hem_let_down.csv` has hand-worked rows.
+
+    Example: hem_let_down(hem_depth=50, turn_in=6, lowered_by=30, keep=20, seam=6) gives left 26, crease 30, stitching 80, longest 36, longest_faced 50
     """
 
 @overload
@@ -4125,6 +4534,50 @@ def holes_left(edge: _ArrayLikeFloat_co, first: _ArrayLikeFloat_co, pitch: _Arra
     rows.
 
     Example: holes_left(edge=610, first=30, pitch=90) gives count 7, last 570, to_end 40, doubts 0
+    """
+
+@overload
+def insert_strip(lacking: float, allowance: float, strips: int = ..., place: InsertPlace | str | int = ...) -> InsertStrip[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def insert_strip(lacking: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, strips: _ArrayLikeFloat_co = ..., place: InsertPlace | str | int = ...) -> InsertStrip[NDArray[np.float64]]:
+    """Strip to let into a garment for what is lacking in its width.
+
+    Each strip must add its share: `finished = lacking / strips`. In an opened seam the old edges are sewn on their old lines,
+    and `cut_width = finished + 2 · allowance`. In a cut through the cloth both new edges lose an allowance as well, so
+    `cut_width = finished + 4 · allowance`: a strip cut for a seam and let into a slash is two allowances short. Cut it on the
+    garment's own grain, of cloth washed as often. What can be let out first, `let_out` says.
+
+    Parameters
+    ----------
+    lacking : array_like
+        what the garment is too narrow by, all round (mm, 0.1 to 10000)
+    allowance : array_like
+        seam allowance at each edge (mm, 0 to 1000)
+    strips : array_like of int, default 1
+        number of strips that share it (1 to 64)
+    place : InsertPlace, default "seam"
+        where they are let in
+
+    Returns
+    -------
+    finished : float
+        Finished width of each strip (mm)
+    cut_width : float
+        Width to cut each strip (mm)
+    cloth : float
+        Cloth that all strips take side by side (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic. `tests/vectors/insert_strip.csv` has hand-worked rows.
+
+    Example: insert_strip(lacking=60, allowance=10, strips=2, place='seam') gives finished 30, cut_width 50, cloth 100
     """
 
 @overload
@@ -4538,6 +4991,60 @@ def length_chain(lengths: Sequence[float] | NDArray[Any], factors: Sequence[floa
     Example: length_chain(lengths=[640, 10, 35], factors=[1, -1, 1], total=0, unknown=3) gives value 665, plus 675, minus 10, worst_per_mm 3, likely_per_mm 1.7321
     """
 
+def length_chain_shares(lengths: Sequence[float] | NDArray[Any], factors: Sequence[float] | NDArray[Any], errors: Sequence[float] | NDArray[Any], total: float, unknown: int, total_error: float = ...) -> ChainShares:
+    """Each term's part in a chain of lengths and in its error.
+
+    The chain and its unknown are those of `length_chain`; each length has besides how far it may be off. `parts` says
+    what each term adds to the total, `factor · length`, minus where it is lost; the unknown's own part among them.
+    `misses` says how far each term's error alone moves the unknown: `|factor| · error / |factor of the unknown|`. They add
+    up to the worst case, the total's own among them; the unknown's own is 0. The largest of them is where a second
+    measuring pays.
+
+    Parameters
+    ----------
+    lengths : sequence of float
+        the lengths (mm, 0 to 100000, 1 to 1000 items)
+    factors : sequence of float
+        how many times each counts, minus where lost (-100 to 100, as many as lengths)
+    errors : sequence of float
+        how far each may be off (mm, 0 to 1000, as many as lengths)
+    total : float
+        what they come to (mm, 0 to 10000000000)
+    unknown : int
+        index of the length sought; their number: total (0 to 1000)
+    total_error : float, default 0
+        how far the total may be off (mm, 0 to 1000)
+
+    Returns
+    -------
+    parts : array
+        what each adds to the total (mm)
+    misses : array
+        how far the error of each moves the unknown (mm)
+    value : float
+        The length sought (mm)
+    worst : float
+        How far it is off when every error falls the same way (mm)
+    likely : float
+        How far it is off when they fall by chance: the root of the sum of their squares (mm)
+    largest : int
+        Index of the term whose error moves it most, of equals the first; their number is the total
+    largest_part : float
+        What that term's error adds to the worst case (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange`, `Count` or `Room`, naming the argument. `NoSolution` as `length_chain`.
+
+    Notes
+    -----
+    Source: Arithmetic; errors that fall by chance add as the root of the sum of their squares: JCGM 100:2008, *Guide to the
+    expression of uncertainty in measurement*, 5.1.2. `tests/vectors/length_chain_shares.csv` has hand-worked rows.
+
+    Example: length_chain_shares(lengths=[640, 10, 0], factors=[1, -2, 1], errors=[2, 1, 0], total=680, unknown=2, total_error=3) gives parts 640 -20 60, misses 2 2 0, value 60, worst 7, likely 4.1231, largest 3, largest_part 3
+    """
+
 @overload
 def let_out(garment: float, body: float, ease: float, allowance: float, edges: int = ..., keep: float = ...) -> LetOut[float]: ...  # type: ignore[overload-overlap]
 
@@ -4918,6 +5425,59 @@ def mix_temperature(volumes_ml: Sequence[float] | NDArray[Any], temperatures_c: 
     """
 
 @overload
+def nap_layout(wide: float, narrow: float, length: float, count: int, cloth_width: float) -> NapLayout[float, int]: ...  # type: ignore[overload-overlap]
+
+@overload
+def nap_layout(wide: _ArrayLikeFloat_co, narrow: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, cloth_width: _ArrayLikeFloat_co) -> NapLayout[NDArray[np.float64], NDArray[np.uint32]]:
+    """Length of cloth for equal tapered panels with a nap and without.
+
+    All one way up, each panel takes its wide end of the cloth's width: `floor(cloth_width / wide)` side by side. Turned
+    every other, a narrow end lies beside each wide one and `n` panels take `wide + (n - 1) · (wide + narrow) / 2`. Either
+    way a row takes the panel's length, and there are as many rows as the count asks. On napped cloth (velvet, corduroy,
+    brushed cloth, some satins) and one-way prints a turned panel is of another shade: it cannot be put right afterwards. The
+    habit of a quarter of a yard more for a nap is sometimes nothing and sometimes a whole row: count.
+
+    Parameters
+    ----------
+    wide : array_like
+        width of a panel at its wide end, allowances included (mm, 1 to 100000)
+    narrow : array_like
+        width at its narrow end, allowances included (mm, 0 to 100000, <= wide)
+    length : array_like
+        length of a panel, allowances included (mm, 1 to 100000)
+    count : array_like of int
+        number of panels (1 to 1000)
+    cloth_width : array_like
+        width of the cloth between its selvedges (mm, 1 to 100000, >= wide)
+
+    Returns
+    -------
+    across_one_way : int
+        Panels side by side when all lie one way up
+    across_turned : int
+        Panels side by side when every other is turned upside down
+    length_one_way : float
+        Length of cloth when all lie one way up (mm)
+    length_turned : float
+        Length of cloth when every other is turned (mm)
+    nap_extra : float
+        What the nap takes: the one length less the other (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `narrow` when it is the wider end; naming
+        `cloth_width` when one panel is wider.
+
+    Notes
+    -----
+    Source: Plane geometry of trapezia with level ends; rows are not nested in each other. A quarter of a yard for one-way cloth:
+    sewwithsarah.com. `tests/vectors/nap_layout.csv` has hand-worked rows.
+
+    Example: nap_layout(wide=400, narrow=180, length=720, count=8, cloth_width=1400) gives across_one_way 3, across_turned 4, length_one_way 2160, length_turned 1440, nap_extra 720
+    """
+
+@overload
 def neck_bust_doubts(neck: float, bust: float) -> int: ...  # type: ignore[overload-overlap]
 
 @overload
@@ -4949,6 +5509,76 @@ def neck_bust_doubts(neck: _ArrayLikeFloat_co, bust: _ArrayLikeFloat_co) -> NDAr
     and 922 mm, in Gordon et al., *2012 Anthropometric Survey of U.S. Army Personnel*, NATICK/TR-15/007, 2014.
 
     Example: neck_bust_doubts(neck=328, bust=940) gives 0
+    """
+
+@overload
+def needle_blade(metric: int) -> NeedleBlade[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def needle_blade(metric: _ArrayLikeFloat_co) -> NeedleBlade[NDArray[np.float64]]:
+    """Blade of a machine needle, and the thickest thread for it, from its metric number.
+
+    `blade = metric / 100`, `thread = 0.4 · blade`. A thread too thick for its needle frays and skips; a needle too thick for
+    its cloth leaves holes that stay, which old seams of silk, leather and coated cloth show for ever. A broken needle can
+    fly: change a bent one at once.
+
+    Parameters
+    ----------
+    metric : array_like of int
+        the larger number on a packet, 80 of 80/12 (20 to 300)
+
+    Returns
+    -------
+    blade : float
+        Diameter of the blade above the scarf (mm)
+    thread : float
+        Thickest thread that runs freely in its long groove (mm)
+
+    Raises
+    ------
+    ReclothError
+        `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: DIN 5325:1953 (the number), as told at apparelscience.com; a needle maker's dictionary, schmetzneedles.com, "long groove"
+    (thread at most 40 % of the needle).
+
+    Example: needle_blade(metric=75) gives blade 0.75, thread 0.3
+    """
+
+@overload
+def needle_metric(us_size: int) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def needle_metric(us_size: _ArrayLikeFloat_co) -> NDArray[np.float64]:
+    """Metric number of a machine needle from its US size.
+
+    `metric = 60 + 5 · (us_size - 8)`: 8 is 60, 11 is 75, 18 is 110. The number is the blade's diameter in hundredths of a
+    millimetre (`needle_blade`). From 19 up the two scales no longer run together, so these sizes are not offered; read the
+    packet.
+
+    Parameters
+    ----------
+    us_size : array_like of int
+        the smaller number on a packet (8 to 18)
+
+    Returns
+    -------
+    float
+        Metric number, hundredths of a millimetre
+
+    Raises
+    ------
+    ReclothError
+        `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: apparelscience.com, needle number system; pairs as commonly printed on packets. `tests/vectors/needle_metric.csv` has
+    them all.
+
+    Example: needle_metric(us_size=12) gives 80
     """
 
 @overload
@@ -5409,6 +6039,47 @@ def photo_map(picture_x: Sequence[float] | NDArray[Any], picture_y: Sequence[flo
     `tests/vectors/photo_map.csv` has hand-worked rows.
 
     Example: photo_map(picture_x=[0, 400, 300, 100], picture_y=[0, 0, 300, 300], true_x=[0, 200, 200, 0], true_y=[0, 0, 300, 300], x=[200], y=[200]) gives along 100, across 150, reach 0, doubts 0
+    """
+
+def pieced_length(lengths: Sequence[float] | NDArray[Any], allowance: float, needed: float) -> PiecedLength:
+    """Length that scraps give when they are joined end to end, and how few of them reach.
+
+    Each join takes an allowance off both its scraps: `joined = sum of lengths - 2 · allowance · (scraps - 1)`. Two allowances
+    a join are easily forgotten, and then the strip is short when it is too late. Count in `needed` what its own ends take.
+    Keep joins off dart points, pockets and the middle of a back; under a band, in gathers or at a seam they are not seen.
+    Grain, face and nap must run alike in all scraps.
+
+    Parameters
+    ----------
+    lengths : sequence of float
+        the scraps, raw edge to raw edge (mm, 1 to 100000, 1 to 100 items)
+    allowance : float
+        seam allowance at each edge of a join (mm, 0 to 1000)
+    needed : float
+        length needed, allowances of its ends included (mm, 1 to 1000000)
+
+    Returns
+    -------
+    joined : float
+        Length of all scraps joined, free ends raw (mm)
+    spare : float
+        What that is longer than needed; negative when it does not reach (mm)
+    joins : int
+        Number of joins when all are used
+    fewest : int
+        Fewest scraps that reach, the longest taken first; 0 when all together do not
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange` or `Count`, naming the argument. `NoSolution` naming `lengths` and the scrap that two allowances
+        would swallow: leave it out.
+
+    Notes
+    -----
+    Source: Arithmetic. `tests/vectors/pieced_length.csv` has hand-worked rows.
+
+    Example: pieced_length(lengths=[420, 260], allowance=10, needed=640) gives joined 660, spare 20, joins 1, fewest 2
     """
 
 @overload
@@ -6011,7 +6682,8 @@ def seam_pleat(depth: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co) -> Seam
     Notes
     -----
     Source: L. I. Baldt, *Clothing for Women*, 1916, Outer Garments pt 4 (inverted pleat at a gored seam: 1 pleat width and a seam on
-    the first edge, 3 and a seam on the next).
+    the first edge, 3 and a seam on the next). A pleat that deepens to the hem is asked for twice, at the waist and at the
+    hem: the same author adds 2 to 3 in at the waist for a back pleat and twice that at the hem.
 
     Example: seam_pleat(depth=50, allowance=10) gives first_edge 60, next_edge 160, intake 200
     """
@@ -7269,8 +7941,10 @@ def turned_hem(length: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, turn_in: _
 
     Notes
     -----
-    Source: Arithmetic; a turn of 1/4 in by L. I. Baldt, *Clothing for Women*, 1916, "Simple Dress of Wool" (6 mm here). Depths: T.
-    Johnson, *It's Fun to Sew a Cotton School Dress*, 2 to 3 in on moderate flare, 1 1/2 in on more.
+    Source: Arithmetic; a turn of 1/4 in by L. I. Baldt, *Clothing for Women*, 1916, "Simple Dress of Wool" (6 mm here). Depths are
+    habit, and authors differ: T. Johnson, *It's Fun to Sew a Cotton School Dress*, 2 to 3 in on moderate flare, 1 1/2 in on
+    more, 1/4 in or a rolled hem on a circle; bellasunshinedesigns.com 1 1/2 to 2 in straight, 1 1/2 A-line, 1 half circle, 1/2
+    circle. What a flare bears, `hem_on_curve` says.
 
     Example: turned_hem(length=600, depth=40, turn_in=6, roll=0) gives allowance 46, cut_length 646
     """
@@ -7393,6 +8067,55 @@ def washes(length: _ArrayLikeFloat_co, first_pct: _ArrayLikeFloat_co, later_pct:
     Source: ISO 5077:2007 (definition of a change), repeated. `tests/vectors/washes.csv` has hand-worked rows.
 
     Example: washes(length=600, first_pct=-5, later_pct=-1, washes=3) gives after 558.657, change_pct -6.8905, doubts 0
+    """
+
+@overload
+def wearing_ease(body: float, place: EasePlace | str | int) -> WearingEase[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def wearing_ease(body: _ArrayLikeFloat_co, place: EasePlace | str | int) -> WearingEase[NDArray[np.float64]]:
+    """Wearing ease of woven cloth, all round, as a range over the authors, and the girths it makes.
+
+    `garment = body + ease`. Ease is what is needed to breathe, sit and reach; what the style has more is taste. Authors differ by as much as an inch:
+
+    - bust: 1 1/2 to 2 in (Robinson), 2 1/2 in (one cited in an encyclopedia), 2 to 3 in (a tailor's notes);
+    - waist of a dress: 3/4 to 1 in, 1 in, 1 to 2 in, in that order;
+    - waist of a skirt or trousers: 1/2 to 3/4 in (Robinson; the others do not tell it apart);
+    - hip: 2 to 2 3/4 in, 3 in, 2 to 3 in;
+    - a man's shirt at the chest: 1 1/2 to 2 1/2 in fitted, up to 3 in classic (Robinson).
+
+    The best ease is that of a garment that fits: measure it and take the body's girth off. Thick cloth and a lining need
+    more, cloth that stretches less (`negative_ease`(crate::stretch::negative_ease)).
+
+    Parameters
+    ----------
+    body : array_like
+        girth of the body there (mm, 1 to 100000)
+    place : EasePlace
+        where it is asked
+
+    Returns
+    -------
+    low : float
+        The least that an author gives, all round (mm)
+    high : float
+        The most that an author gives, all round (mm)
+    garment_low : float
+        Finished girth with the least (mm)
+    garment_high : float
+        Finished girth with the most (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: S. Robinson, costume text, Central Washington University, ch. 16; an encyclopedia's article "Ease (sewing)", first of its
+    two cited sources; vintagetailor.blogspot.com, 2012. `tests/vectors/wearing_ease.csv` has each.
+
+    Example: wearing_ease(body=1000, place='bust') gives low 38.1, high 76.2
     """
 
 @overload
@@ -7606,6 +8329,93 @@ def zigzag_buttonhole(slit: _ArrayLikeFloat_co, bead: _ArrayLikeFloat_co = ..., 
     Example: zigzag_buttonhole(slit=22, bead=2, gap=0.5, bar=2, spacing=0.4) gives length 26, width 4.5, stitches 110
     """
 
+@overload
+def zip_length(opening: float, gap: float = ..., beyond: float = ..., allowance: float = ..., graduation: float = ...) -> ZipLength[float]: ...  # type: ignore[overload-overlap]
+
+@overload
+def zip_length(opening: _ArrayLikeFloat_co, gap: _ArrayLikeFloat_co = ..., beyond: _ArrayLikeFloat_co = ..., allowance: _ArrayLikeFloat_co = ..., graduation: _ArrayLikeFloat_co = ...) -> ZipLength[NDArray[np.float64]]:
+    """Zip for an opening: its length from stop to stop, and where the stops lie.
+
+    `needed = opening - gap + beyond`, bought in the next length that is sold. The gap leaves room above the slider for a hook
+    or for the turn of a facing; where the teeth end at a band's seam it is small. A concealed zip is sewn before the seam
+    below it and must run on beyond the opening, or its slider cannot be brought down past the last stitch. A zip is shortened
+    at the bottom, by a bar of stitches over the teeth; an open-ended one at the top only. Whether the opening passes the hip
+    is asked of `head_opening`(crate::neck::head_opening).
+
+    Parameters
+    ----------
+    opening : array_like
+        seam line at the top to the lower end of the opening (mm, 10 to 5000)
+    gap : array_like, default 6
+        seam line at the top down to the top stop (mm, 0 to 500, < opening)
+    beyond : array_like, default 0
+        what the zip runs on below the opening; some 25 if concealed (mm, 0 to 500)
+    allowance : array_like, default 15
+        raw edge to seam line at the top (mm, 0 to 1000)
+    graduation : array_like, default 20
+        step between the lengths that are sold (mm, 1 to 1000)
+
+    Returns
+    -------
+    needed : float
+        Length needed, top stop to bottom stop (mm)
+    buy : float
+        Length to buy, the next that is sold (mm)
+    shorten : float
+        What that is too long, to be taken off by a new bottom stop (mm)
+    top_stop : float
+        Top stop from the raw edge at the top (mm)
+    bottom_stop : float
+        Bottom stop from the raw edge at the top (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `gap` when it is the whole opening.
+
+    Notes
+    -----
+    Source: Arithmetic; the defaults are common practice, no source. `tests/vectors/zip_length.csv` has hand-worked rows.
+
+    Example: zip_length(opening=200, gap=6, beyond=0, allowance=15, graduation=20) gives needed 194, buy 200, shorten 6, top_stop 21, bottom_stop 215
+    """
+
+@overload
+def zip_opening(zip: float, gap: float = ..., beyond: float = ...) -> float: ...  # type: ignore[overload-overlap]
+
+@overload
+def zip_opening(zip: _ArrayLikeFloat_co, gap: _ArrayLikeFloat_co = ..., beyond: _ArrayLikeFloat_co = ...) -> NDArray[np.float64]:
+    """Opening that a zip there is serves.
+
+    `zip_length` the other way: `opening = zip + gap - beyond`. For a zip saved from the old garment: run it a hundred times
+    first, and see that both stops hold.
+
+    Parameters
+    ----------
+    zip : array_like
+        length of the zip, top stop to bottom stop (mm, 10 to 5000)
+    gap : array_like, default 6
+        seam line at the top down to the top stop (mm, 0 to 500)
+    beyond : array_like, default 0
+        what the zip runs on below the opening (mm, 0 to 500)
+
+    Returns
+    -------
+    float
+        Seam line at the top to the lower end of the opening (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `beyond` when nothing of the opening is left.
+
+    Notes
+    -----
+    Source: As `zip_length`.
+
+    Example: zip_opening(zip=200, gap=6, beyond=25) gives 181
+    """
+
 __all__ = [
     "Answer",
     "ArcFromRise",
@@ -7628,16 +8438,19 @@ __all__ = [
     "ButtonForHole",
     "ButtonLoop",
     "ButtonShape",
+    "ButtonStand",
     "ButtonholeMark",
     "CM",
     "CapEase",
     "CarriedLiquor",
     "Casing",
+    "ChainShares",
     "CircleSkirt",
     "CircleSkirtOnCloth",
     "ComponentCheck",
     "CoverMark",
     "CurvedBand",
+    "CurvedBinding",
     "CutForChange",
     "CutLine",
     "CutNotch",
@@ -7650,7 +8463,9 @@ __all__ = [
     "DartMark",
     "DoubleDart",
     "DrillMark",
+    "EasePlace",
     "Edge",
+    "EdgeCurve",
     "Elastic",
     "FOOT",
     "Fibre",
@@ -7659,17 +8474,22 @@ __all__ = [
     "FiveGores",
     "Flaw",
     "Flounce",
+    "FoldedBand",
     "Frustum",
     "GatherSections",
     "Gathers",
     "Godet",
     "Gore",
+    "Gusset",
     "HeadOpening",
+    "HemLetDown",
     "HemOnCurve",
     "HipWaistDrop",
     "HolesLeft",
     "INCH",
     "InBath",
+    "InsertPlace",
+    "InsertStrip",
     "KnifePleats",
     "Lab",
     "LengthChain",
@@ -7682,6 +8502,8 @@ __all__ = [
     "M",
     "MM",
     "MixTemperature",
+    "NapLayout",
+    "NeedleBlade",
     "NegativeEase",
     "Neutraliser",
     "Notch",
@@ -7695,6 +8517,7 @@ __all__ = [
     "Part",
     "PhotoMap",
     "Piece",
+    "PiecedLength",
     "Placement",
     "Plan",
     "PlantDyestuff",
@@ -7740,11 +8563,13 @@ __all__ = [
     "Walk",
     "WalkNotch",
     "Washes",
+    "WearingEase",
     "WidthConversion",
     "WrapSkirt",
     "Xyz",
     "YARD",
     "ZigzagButtonhole",
+    "ZipLength",
     "__version__",
     "arc_from_rise",
     "assistant_volume",
@@ -7757,6 +8582,7 @@ __all__ = [
     "bias_strips",
     "bias_tube",
     "binder_solids",
+    "binding_length",
     "binding_strips",
     "binding_width",
     "bleach_dilution",
@@ -7769,7 +8595,9 @@ __all__ = [
     "breadths",
     "button_diameter",
     "button_for_hole",
+    "button_for_stand",
     "button_loop",
+    "button_stand",
     "buttonhole",
     "cap_ease",
     "cap_for_ease",
@@ -7788,6 +8616,7 @@ __all__ = [
     "component_check",
     "cover_mark",
     "curved_band",
+    "curved_binding",
     "cut_for_change",
     "cut_state",
     "dart",
@@ -7807,6 +8636,7 @@ __all__ = [
     "fit",
     "five_gores",
     "flounce",
+    "folded_band",
     "format_length",
     "front_back_doubts",
     "frustum",
@@ -7817,10 +8647,13 @@ __all__ = [
     "godet",
     "gore",
     "gsm_from_ounces",
+    "gusset",
     "head_opening",
+    "hem_let_down",
     "hem_on_curve",
     "hip_waist_drop",
     "holes_left",
+    "insert_strip",
     "k_over_s",
     "knife_pleats",
     "knife_pleats_count",
@@ -7831,6 +8664,7 @@ __all__ = [
     "lacing",
     "largest_rectangle",
     "length_chain",
+    "length_chain_shares",
     "let_out",
     "level_line",
     "linear_light",
@@ -7840,7 +8674,10 @@ __all__ = [
     "liquor_shares",
     "loop_slack",
     "mix_temperature",
+    "nap_layout",
     "neck_bust_doubts",
+    "needle_blade",
+    "needle_metric",
     "negative_ease",
     "neutraliser",
     "off_centre_opening",
@@ -7850,6 +8687,7 @@ __all__ = [
     "panel_by_triangles",
     "parse_length",
     "photo_map",
+    "pieced_length",
     "piping_width",
     "placed",
     "plan",
@@ -7887,6 +8725,7 @@ __all__ = [
     "straight_band_depth",
     "stretch_pct",
     "take_in",
+    "tallest_rectangle",
     "tex_from_cotton_count",
     "tex_from_denier",
     "tex_from_metric_count",
@@ -7904,9 +8743,12 @@ __all__ = [
     "v_neck",
     "waist_hip_doubts",
     "washes",
+    "wearing_ease",
     "width_conversion",
     "wrap_skirt",
     "xyz_from_lab",
     "xyz_from_srgb",
     "zigzag_buttonhole",
+    "zip_length",
+    "zip_opening",
 ]

@@ -89,6 +89,36 @@ class ButtonShape(IntEnum):
 ButtonShape.__module__ = "recloth"
 
 
+class EasePlace(IntEnum):
+    """Where on a garment of woven cloth the ease is asked."""
+
+    #: The bust of a bodice or a dress.
+    BUST = 0
+    #: The waist of a dress or a bodice.
+    DRESS_WAIST = 1
+    #: The waist of a skirt or of trousers, which holds them up.
+    SKIRT_WAIST = 2
+    #: The hip of any garment.
+    HIP = 3
+    #: The chest of a man's shirt, from fitted to classic.
+    SHIRT_CHEST = 4
+
+
+EasePlace.__module__ = "recloth"
+
+
+class EdgeCurve(IntEnum):
+    """Which way an edge curves, seen from the cloth."""
+
+    #: Into the cloth: a neck, an armhole.
+    INWARD = 0
+    #: Out of the cloth: a rounded corner, a scallop.
+    OUTWARD = 1
+
+
+EdgeCurve.__module__ = "recloth"
+
+
 class Fibre(IntEnum):
     """What a cloth, thread or trim is made of. A blend counts as its most delicate part: ask for each."""
 
@@ -165,6 +195,18 @@ class InBath(IntEnum):
 
 
 InBath.__module__ = "recloth"
+
+
+class InsertPlace(IntEnum):
+    """Where a strip is let in."""
+
+    #: A seam that is opened: its edges have their allowances.
+    SEAM = 0
+    #: A cut through the cloth: its edges lose theirs to the new seams.
+    SLASH = 1
+
+
+InsertPlace.__module__ = "recloth"
 
 
 class Reaction(IntEnum):
@@ -424,6 +466,13 @@ ButtonLoop.cut.__doc__ = "Length to cut (mm)"
 ButtonLoop.cautions.__doc__ = "Cautions raised (bits)"
 
 
+ButtonStand = namedtuple("ButtonStand", ["extension", "past_rim", "overlap"], module="recloth")
+ButtonStand.__doc__ = "The strip beyond a button line."
+ButtonStand.extension.__doc__ = "From the button line to the finished edge (mm)"
+ButtonStand.past_rim.__doc__ = "From the button's rim to the finished edge (mm)"
+ButtonStand.overlap.__doc__ = "How far the two sides lie over each other when buttoned (mm)"
+
+
 CapEase = namedtuple("CapEase", ["ease", "ease_pct"], module="recloth")
 CapEase.__doc__ = "How a sleeve cap compares with its armhole."
 CapEase.ease.__doc__ = "What the cap is longer; negative when it is too short to be sewn in (mm)"
@@ -485,6 +534,13 @@ CurvedBand.inner_radius.__doc__ = "Radius of the upper, shorter edge (mm)"
 CurvedBand.outer_radius.__doc__ = "Radius of the lower, longer edge (mm)"
 CurvedBand.angle_deg.__doc__ = "Angle of all sections together (deg)"
 CurvedBand.sagitta.__doc__ = "Height of the longest section's lower arc above the straight line between its ends (mm)"
+
+
+CurvedBinding = namedtuple("CurvedBinding", ["seam", "stretch_pct", "width_pct"], module="recloth")
+CurvedBinding.__doc__ = "A bias binding on a curved edge."
+CurvedBinding.seam.__doc__ = "Length of the seam that sews the binding on (mm)"
+CurvedBinding.stretch_pct.__doc__ = "What the strip is stretched along that seam; negative where it is eased (%)"
+CurvedBinding.width_pct.__doc__ = "Width that a bias strip keeps where it is so stretched; above 100 where it is eased (%)"
 
 
 CutForChange = namedtuple("CutForChange", ["cut", "added", "doubts"], module="recloth")
@@ -567,6 +623,13 @@ Flounce.ratio.__doc__ = "Hem over edge: how much it ripples"
 Flounce.square.__doc__ = "Side of the square of cloth that each ring takes, without hem allowance (mm)"
 
 
+FoldedBand = namedtuple("FoldedBand", ["cut_width", "fold_line", "inner"], module="recloth")
+FoldedBand.__doc__ = "The strip a folded band is cut from, with its lines."
+FoldedBand.cut_width.__doc__ = "Width to cut, raw edge to raw edge (mm)"
+FoldedBand.fold_line.__doc__ = "Fold line from the raw edge that is sewn to the garment (mm)"
+FoldedBand.inner.__doc__ = "From the fold to the raw edge of the inner layer (mm)"
+
+
 Frustum = namedtuple("Frustum", ["slant", "inner_radius", "outer_radius", "angle_deg", "area_mm2"], module="recloth")
 Frustum.__doc__ = "A cone, or a part of one between two level cuts, unrolled."
 Frustum.slant.__doc__ = "From edge to edge along the cloth (mm)"
@@ -610,10 +673,27 @@ Gore.flare_deg.__doc__ = "Lean of each side edge below the hip; negative where i
 Gore.hem_rise.__doc__ = "What each side edge is longer than the middle, taken off at the hem's ends so that it hangs level (mm)"
 
 
+Gusset = namedtuple("Gusset", ["angle_deg", "long_diagonal", "cut_long", "cut_short"], module="recloth")
+Gusset.__doc__ = "A diamond let into two slits."
+Gusset.angle_deg.__doc__ = "Angle at each slit's end (deg)"
+Gusset.long_diagonal.__doc__ = "From slit's end to slit's end (mm)"
+Gusset.cut_long.__doc__ = "Cut from point to point the long way, allowances included (mm)"
+Gusset.cut_short.__doc__ = "Cut from point to point the short way, allowances included (mm)"
+
+
 HeadOpening = namedtuple("HeadOpening", ["least_slit", "spare"], module="recloth")
 HeadOpening.__doc__ = "An opening that a head, or the widest part of a body, must pass."
 HeadOpening.least_slit.__doc__ = "Least length of the slit; 0 where none is needed (mm)"
 HeadOpening.spare.__doc__ = "What the opening is wider than needed; negative when it does not pass (mm)"
+
+
+HemLetDown = namedtuple("HemLetDown", ["left", "crease", "stitching", "longest", "longest_faced"], module="recloth")
+HemLetDown.__doc__ = "A hem that is let down."
+HemLetDown.left.__doc__ = "Cloth left below the new edge for its hem or facing (mm)"
+HemLetDown.crease.__doc__ = "The old edge's crease above the new edge (mm)"
+HemLetDown.stitching.__doc__ = "The old hem's stitching above the new edge (mm)"
+HemLetDown.longest.__doc__ = "The most it can be lowered with a hem of its own (mm)"
+HemLetDown.longest_faced.__doc__ = "The most it can be lowered with a facing sewn on (mm)"
 
 
 HemOnCurve = namedtuple("HemOnCurve", ["excess_pct", "excess", "raw_edge"], module="recloth")
@@ -635,6 +715,13 @@ HolesLeft.count.__doc__ = "Number of holes left"
 HolesLeft.last.__doc__ = "Place of the last of them, from the same end as the first (mm)"
 HolesLeft.to_end.__doc__ = "From the last hole to the new end of the edge (mm)"
 HolesLeft.doubts.__doc__ = "Doubts raised (bits)"
+
+
+InsertStrip = namedtuple("InsertStrip", ["finished", "cut_width", "cloth"], module="recloth")
+InsertStrip.__doc__ = "A strip let into a garment that is too narrow."
+InsertStrip.finished.__doc__ = "Finished width of each strip (mm)"
+InsertStrip.cut_width.__doc__ = "Width to cut each strip (mm)"
+InsertStrip.cloth.__doc__ = "Cloth that all strips take side by side (mm)"
 
 
 KnifePleats = namedtuple("KnifePleats", ["flat", "finished", "count", "show", "depth", "intake", "taken_up", "ratio", "doubts"], module="recloth")
@@ -664,6 +751,17 @@ LengthChain.plus.__doc__ = "What the known terms with a plus add up to (mm)"
 LengthChain.minus.__doc__ = "What the known terms with a minus take away (mm)"
 LengthChain.worst_per_mm.__doc__ = "How far the value is off at worst, for each mm that every known length may be off"
 LengthChain.likely_per_mm.__doc__ = "How far the value is off in the usual case, for each mm that every known length may be off"
+
+
+ChainShares = namedtuple("ChainShares", ["parts", "misses", "value", "worst", "likely", "largest", "largest_part"], module="recloth")
+ChainShares.__doc__ = "How sure the unknown of a chain of lengths is, and which term does most to it."
+ChainShares.parts.__doc__ = "what each adds to the total (mm)"
+ChainShares.misses.__doc__ = "how far the error of each moves the unknown (mm)"
+ChainShares.value.__doc__ = "The length sought (mm)"
+ChainShares.worst.__doc__ = "How far it is off when every error falls the same way (mm)"
+ChainShares.likely.__doc__ = "How far it is off when they fall by chance: the root of the sum of their squares (mm)"
+ChainShares.largest.__doc__ = "Index of the term whose error moves it most, of equals the first; their number is the total"
+ChainShares.largest_part.__doc__ = "What that term's error adds to the worst case (mm)"
 
 
 LetOut = namedtuple("LetOut", ["lacking", "each", "gained", "short_by"], module="recloth")
@@ -712,6 +810,21 @@ MixTemperature.temperature_c.__doc__ = "Temperature before the pot and the air h
 MixTemperature.volume_ml.__doc__ = "Volume of liquor (ml)"
 MixTemperature.doubts.__doc__ = "Doubts raised (bits)"
 MixTemperature.cautions.__doc__ = "Cautions raised (bits)"
+
+
+NapLayout = namedtuple("NapLayout", ["across_one_way", "across_turned", "length_one_way", "length_turned", "nap_extra"], module="recloth")
+NapLayout.__doc__ = "Panels wider at one end, laid across the cloth all one way up, or turned every other."
+NapLayout.across_one_way.__doc__ = "Panels side by side when all lie one way up"
+NapLayout.across_turned.__doc__ = "Panels side by side when every other is turned upside down"
+NapLayout.length_one_way.__doc__ = "Length of cloth when all lie one way up (mm)"
+NapLayout.length_turned.__doc__ = "Length of cloth when every other is turned (mm)"
+NapLayout.nap_extra.__doc__ = "What the nap takes: the one length less the other (mm)"
+
+
+NeedleBlade = namedtuple("NeedleBlade", ["blade", "thread"], module="recloth")
+NeedleBlade.__doc__ = "A machine needle's blade."
+NeedleBlade.blade.__doc__ = "Diameter of the blade above the scarf (mm)"
+NeedleBlade.thread.__doc__ = "Thickest thread that runs freely in its long groove (mm)"
 
 
 NegativeEase = namedtuple("NegativeEase", ["girth", "ease", "furthest"], module="recloth")
@@ -789,6 +902,14 @@ PhotoMap.scales.__doc__ = "length that one picture unit stands for there (mm)"
 PhotoMap.reach.__doc__ = "Farthest that a point lies beyond the reference, in sizes of the reference in that direction"
 PhotoMap.coarsest.__doc__ = "Largest length that one picture unit stands for at a point (mm)"
 PhotoMap.doubts.__doc__ = "`PHOTO_REACH` when a point lies more than 1.5 sizes beyond the reference (bits)"
+
+
+PiecedLength = namedtuple("PiecedLength", ["joined", "spare", "joins", "fewest"], module="recloth")
+PiecedLength.__doc__ = "Scraps joined to one length."
+PiecedLength.joined.__doc__ = "Length of all scraps joined, free ends raw (mm)"
+PiecedLength.spare.__doc__ = "What that is longer than needed; negative when it does not reach (mm)"
+PiecedLength.joins.__doc__ = "Number of joins when all are used"
+PiecedLength.fewest.__doc__ = "Fewest scraps that reach, the longest taken first; 0 when all together do not"
 
 
 PlantDyestuff = namedtuple("PlantDyestuff", ["low_g", "high_g", "doubts", "cautions"], module="recloth")
@@ -1020,6 +1141,14 @@ Washes.change_pct.__doc__ = "Change from the first length to the last (%)"
 Washes.doubts.__doc__ = "Doubts raised (bits)"
 
 
+WearingEase = namedtuple("WearingEase", ["low", "high", "garment_low", "garment_high"], module="recloth")
+WearingEase.__doc__ = "Ease that authors give, from the least of them to the most."
+WearingEase.low.__doc__ = "The least that an author gives, all round (mm)"
+WearingEase.high.__doc__ = "The most that an author gives, all round (mm)"
+WearingEase.garment_low.__doc__ = "Finished girth with the least (mm)"
+WearingEase.garment_high.__doc__ = "Finished girth with the most (mm)"
+
+
 WidthConversion = namedtuple("WidthConversion", ["by_area", "low", "high"], module="recloth")
 WidthConversion.__doc__ = "A length of cloth turned into one of another width: a range, for a layout does not scale."
 WidthConversion.by_area.__doc__ = "Length of the same area (mm)"
@@ -1049,6 +1178,15 @@ ZigzagButtonhole.__doc__ = "A buttonhole worked in zigzag by machine."
 ZigzagButtonhole.length.__doc__ = "Length over all, bars included (mm)"
 ZigzagButtonhole.width.__doc__ = "Width over all (mm)"
 ZigzagButtonhole.stitches.__doc__ = "Stitches of the two sides together"
+
+
+ZipLength = namedtuple("ZipLength", ["needed", "buy", "shorten", "top_stop", "bottom_stop"], module="recloth")
+ZipLength.__doc__ = "A zip for an opening."
+ZipLength.needed.__doc__ = "Length needed, top stop to bottom stop (mm)"
+ZipLength.buy.__doc__ = "Length to buy, the next that is sold (mm)"
+ZipLength.shorten.__doc__ = "What that is too long, to be taken off by a new bottom stop (mm)"
+ZipLength.top_stop.__doc__ = "Top stop from the raw edge at the top (mm)"
+ZipLength.bottom_stop.__doc__ = "Bottom stop from the raw edge at the top (mm)"
 
 
 def arc_from_rise(chord, rise):
@@ -1521,6 +1659,47 @@ def binder_solids(low_pct, high_pct, parts_water, pick_up_pct, dips):
     if type(low_pct) is float and type(high_pct) is float and type(parts_water) is float and type(pick_up_pct) is float and type(dips) is int:
         return _new(BinderSolids, _core.one_binder_solids(low_pct, high_pct, parts_water, pick_up_pct, dips))
     return _call.scalars("binder_solids", BinderSolids, ("low_pct", "high_pct", "parts_water", "pick_up_pct", "dips",), (low_pct, high_pct, parts_water, pick_up_pct, dips,))
+
+
+def binding_length(edge, corners=0, corner=50.8, finish=203.2):
+    """Length of binding for an edge, with what its corners and its two ends take.
+
+    `length = edge + corners · corner + finish`. A corner turned outward with a mitre takes, by the geometry of its fold, no
+    more than the edge itself; what makers allow is for handling and for a fold that is sewn over. One tutorial allows about
+    16 in over the perimeter of a square for everything; the defaults are that, shared 2 in to a corner and 8 in to the two
+    ends, a share of ours. A neck or an armhole has no corners and takes two allowances to finish. How many strips give the
+    length, with what each join loses: `binding_strips`(crate::bias::binding_strips).
+
+    Parameters
+    ----------
+    edge : array_like
+        length of the edge to be bound (mm, 1 to 1000000)
+    corners : array_like of int, default 0
+        corners to be mitred (0 to 1000)
+    corner : array_like, default 50.8
+        allowed for each of them (mm, 0 to 1000)
+    finish : array_like, default 203.2
+        for joining or finishing the two ends (mm, 0 to 10000)
+
+    Returns
+    -------
+    float
+        Length of binding (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic; quiltingboard.com, post 8276918 (64 in square: 256 in and about 16). `tests/vectors/binding_length.csv`.
+
+    Example: binding_length(edge=6502.4, corners=4, corner=50.8, finish=203.2) gives 6908.8
+    """
+    if type(edge) is float and type(corner) is float and type(finish) is float and type(corners) is int:
+        return _core.one_binding_length(edge, corners, corner, finish)
+    return _call.scalars("binding_length", None, ("edge", "corners", "corner", "finish",), (edge, corners, corner, finish,))
 
 
 def binding_strips(length, strip, join=0.0):
@@ -2096,6 +2275,40 @@ def button_for_hole(slit, thickness, start=3.0):
     return _call.scalars("button_for_hole", ButtonForHole, ("slit", "thickness", "start",), (slit, thickness, start,))
 
 
+def button_for_stand(extension, share=0.75):
+    """Largest button for a stand there is.
+
+    `button_stand` the other way: `diameter = extension / share`. An old front keeps its stand; a button larger than the
+    stand allows hangs over the edge.
+
+    Parameters
+    ----------
+    extension : array_like
+        from the button line to the finished edge (mm, 1 to 600)
+    share : array_like, default 0.75
+        extension over diameter (0.5 to 3)
+
+    Returns
+    -------
+    float
+        Diameter of the button (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: As `button_stand`.
+
+    Example: button_for_stand(extension=15, share=0.75) gives 20
+    """
+    if type(extension) is float and type(share) is float:
+        return _core.one_button_for_stand(extension, share)
+    return _call.scalars("button_for_stand", None, ("extension", "share",), (extension, share,))
+
+
 def button_loop(diameter, thickness, cord, gap=0.0, stretch=0.0, seam=12.0, shape="flat"):
     """Loop of cord that just passes over a button.
 
@@ -2145,6 +2358,47 @@ def button_loop(diameter, thickness, cord, gap=0.0, stretch=0.0, seam=12.0, shap
     if type(diameter) is float and type(thickness) is float and type(cord) is float and type(gap) is float and type(stretch) is float and type(seam) is float:
         return _new(ButtonLoop, _core.one_button_loop(diameter, thickness, cord, gap, stretch, seam, shape))
     return _call.scalars("button_loop", ButtonLoop, ("diameter", "thickness", "cord", "gap", "stretch", "seam", "shape",), (diameter, thickness, cord, gap, stretch, seam, shape,))
+
+
+def button_stand(diameter, share=0.75):
+    """Button stand for a button: from the line it sits on to the finished edge.
+
+    `extension = share · diameter`, `past_rim = extension - diameter / 2`, `overlap = 2 · extension`. Authors differ: half the
+    diameter brings the rim to the very edge, a machine manual asks for at least three quarters, others for the whole; for a
+    button of 20 mm that is 10, 15 or 20 mm. Both sides have the same stand, and a waistband's overlap must equal it. A facing
+    or a turn behind it is extra.
+
+    Parameters
+    ----------
+    diameter : array_like
+        diameter of the button (mm, 1 to 200)
+    share : array_like, default 0.75
+        extension over diameter (0.5 to 3)
+
+    Returns
+    -------
+    extension : float
+        From the button line to the finished edge (mm)
+    past_rim : float
+        From the button's rim to the finished edge (mm)
+    overlap : float
+        How far the two sides lie over each other when buttoned (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Sewing-machine manual, model 1288 (at least 3/4 of the diameter); a half to the whole is common practice, no source.
+    `tests/vectors/button_stand.csv`.
+
+    Example: button_stand(diameter=20, share=0.75) gives extension 15, past_rim 5, overlap 30
+    """
+    if type(diameter) is float and type(share) is float:
+        return _new(ButtonStand, _core.one_button_stand(diameter, share))
+    return _call.scalars("button_stand", ButtonStand, ("diameter", "share",), (diameter, share,))
 
 
 def buttonhole(diameter, thickness, ease=0.0):
@@ -2445,7 +2699,8 @@ def circle_skirt(waist, length, fraction=1.0):
     Notes
     -----
     Source: Arc length of a sector. `tests/vectors/circle_skirt.csv` has published and hand-worked rows. Handed-down tables that
-    divide the girth by 7 rather than by 2π hide a seam allowance in the radius; this function never does.
+    divide the girth by 7 rather than by 2π hide a seam allowance in the radius: a square-dance handout gives 4 in where a
+    girth of 28 in has 4.456, so 11.6 mm less. This function never does: take the allowance off the radius yourself.
 
     Example: circle_skirt(waist=710, length=600, fraction=0.5) gives waist_radius 226.00, hem_radius 826.00, hem_length 2594.96
     """
@@ -2795,6 +3050,58 @@ def curved_band(lengths, depth, top):
     return _new(CurvedBand, _core.one_curved_band(lengths, depth, top))
 
 
+def curved_binding(edge, radius, finished, curve="inward"):
+    """Stretch of a bias strip that is to lie flat on a curved edge.
+
+    The strip is cut as long as the finished edge, where its fold will lie. Its seam lies `finished` further into the cloth:
+    round a neck that is a longer arc, `seam = edge · (radius + finished) / radius`, and the strip is stretched to it by
+    `100 · finished / radius` percent; round an outward corner a shorter one, and it is eased. Cut as long as the seam instead,
+    a neck's binding stands away. A stretched bias strip grows narrower: as a net of threads that keep their length it keeps
+    `√(2 - (1 + stretch)²)` of its width; press it to shape before sewing, and cut it so much wider. A stretch of 41 % would
+    close the net.
+
+    Handed-down rules cut the strip 5 to 10 % shorter than the edge whatever the curve (common practice, no source): that is
+    right for a binding of 7 mm at radii of 70 to 140 mm, too much on a straighter edge, too little on a tighter one.
+
+    Parameters
+    ----------
+    edge : array_like
+        length of the finished edge (mm, 1 to 100000)
+    radius : array_like
+        its radius (mm, 1 to 1000000)
+    finished : array_like
+        width of the binding that shows (mm, 0.5 to 1000)
+    curve : EdgeCurve, default "inward"
+        which way the edge curves
+
+    Returns
+    -------
+    seam : float
+        Length of the seam that sews the binding on (mm)
+    stretch_pct : float
+        What the strip is stretched along that seam; negative where it is eased (%)
+    width_pct : float
+        Width that a bias strip keeps where it is so stretched; above 100 where it is eased (%)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `finished` when bias cannot stretch so far, or when
+        the binding reaches the centre of an outward curve.
+
+    Notes
+    -----
+    Source: Arcs about one centre; a net of threads of fixed length, turned from 45° (plane geometry: real cloth gives a little more
+    along its threads). `tests/vectors/curved_binding.csv` has hand-worked rows.
+
+    Example: curved_binding(edge=300, radius=100, finished=8, curve='inward') gives seam 324, stretch_pct 8, width_pct 91.302
+    """
+    curve = _call.choice(EdgeCurve, curve, "curved_binding", "curve")
+    if type(edge) is float and type(radius) is float and type(finished) is float:
+        return _new(CurvedBinding, _core.one_curved_binding(edge, radius, finished, curve))
+    return _call.scalars("curved_binding", CurvedBinding, ("edge", "radius", "finished", "curve",), (edge, radius, finished, curve,))
+
+
 def cut_for_change(finished, change_pct):
     """Length to cut so that washing brings it to a finished length.
 
@@ -2864,7 +3171,11 @@ def cut_state(drawn, allowance, cut_edges):
 
     Notes
     -----
-    Source: Arithmetic. For a band folded along its middle see `straight_band_depth`(crate::band::straight_band_depth).
+    Source: Arithmetic. How wide an allowance is, is habit, so there is no default: 5/8 in in home patterns (common practice, no
+    source), 1/2 in on straight seams and 1/4 in on curves in industry (course cards on ASTM D6193), 3/8 in in Butterick's
+    patterns of 1916, 1 in on the long seams of a wool bodice by L. I. Baldt, 1916. Taken for one another, a 1/4 and a 5/8 in
+    allowance are 3/4 in (19 mm) apart over the two edges of one piece. For a band folded along its middle see
+    `straight_band_depth`(crate::band::straight_band_depth).
     `tests/vectors/cut_state.csv` has hand-worked rows.
 
     Example: cut_state(drawn=50, allowance=10, cut_edges=2) gives finished 30, cut 50
@@ -3154,7 +3465,7 @@ def deepest_hem(radius, excess_pct=5.0):
 def dimensional_change(before, after):
     """Dimensional change of cloth in the wash, in percent; minus is shrinkage.
 
-    `change = 100 · (after - before) / before`. Mark at least 350 mm apart, 50 mm from the edges, along each grain.
+    `change = 100 · (after - before) / before`. A shrinkage stated as 8.57 % is a change of -8.57. Mark at least 350 mm apart, 50 mm from the edges, along each grain.
 
     Parameters
     ----------
@@ -3407,6 +3718,52 @@ def flounce(edge, depth, rings, allowance=0.0):
     if type(edge) is float and type(depth) is float and type(allowance) is float and type(rings) is int:
         return _new(Flounce, _core.one_flounce(edge, depth, rings, allowance))
     return _call.scalars("flounce", Flounce, ("edge", "depth", "rings", "allowance",), (edge, depth, rings, allowance,))
+
+
+def folded_band(depth, allowance, turn=0.0, past=0.0):
+    """Width of a strip that is folded along its middle to a band, a cuff or a placket, and where its fold lies.
+
+    `cut_width = 2 · depth + 2 · allowance + turn + past`, `fold_line = allowance + depth + turn / 2`. The turn is the cloth
+    that the fold takes by its thickness, half from either side. An inner layer that is caught by stitching in the seam from
+    the right side must reach `past` below it; sewn down by hand, 0. Interfacing ends at the fold line or goes over it as the
+    cloth asks. For the strip's length see `straight_band`; for the depth of a strip there is,
+    `straight_band_depth` of its width less `past`.
+
+    Parameters
+    ----------
+    depth : array_like
+        finished depth (mm, 1 to 10000)
+    allowance : array_like
+        seam allowance at each long edge (mm, 0 to 1000)
+    turn : array_like, default 0
+        cloth taken by the thickness of the fold (mm, 0 to 100)
+    past : array_like, default 0
+        what the inner layer reaches past the seam (mm, 0 to 100)
+
+    Returns
+    -------
+    cut_width : float
+        Width to cut, raw edge to raw edge (mm)
+    fold_line : float
+        Fold line from the raw edge that is sewn to the garment (mm)
+    inner : float
+        From the fold to the raw edge of the inner layer (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic; the turn is common practice, no source: fold a sample to learn it. `tests/vectors/folded_band.csv` has
+    hand-worked rows.
+
+    Example: folded_band(depth=25, allowance=10, turn=2, past=0) gives cut_width 72, fold_line 36, inner 36
+    """
+    if type(depth) is float and type(allowance) is float and type(turn) is float and type(past) is float:
+        return _new(FoldedBand, _core.one_folded_band(depth, allowance, turn, past))
+    return _call.scalars("folded_band", FoldedBand, ("depth", "allowance", "turn", "past",), (depth, allowance, turn, past,))
 
 
 def format_length(length, style="exact"):
@@ -3766,8 +4123,10 @@ def gore(waist, hip, hem, length, hip_depth, count):
 
     Notes
     -----
-    Source: Plane geometry. The hip lies 5 to 7 in below the waist by L. I. Baldt, *Clothing for Women*, 1916, and 7 in by *The
-    New Dressmaker*, Butterick, 1921. `tests/vectors/gore.csv` has hand-worked rows.
+    Source: Plane geometry. How far below the waist the hip lies is where authors differ, so `hip_depth` has no default: 5 to 7 in by
+    L. I. Baldt, *Clothing for Women*, 1916, 6 in by I. D. Conover, *A Complete Course in Dressmaking*, v. 5, 7 in by *The New
+    Dressmaker*, Butterick, 1921. On a gore flared as in the example the side edge changes by 0.2 mm from 5 to 7 in: it is the
+    width there, not the length, that a slip spoils. `tests/vectors/gore.csv` has hand-worked rows.
 
     Example: gore(waist=720, hip=1020, hem=1980, length=700, hip_depth=200, count=6) gives waist_width 120, hip_width 170, hem_width 330, side_length 707.9, flare_deg 9.09, hem_rise 7.9
     """
@@ -3805,6 +4164,51 @@ def gsm_from_ounces(ounces):
     if type(ounces) is float:
         return _core.one_gsm_from_ounces(ounces)
     return _call.scalars("gsm_from_ounces", None, ("ounces",), (ounces,))
+
+
+def gusset(slit, added, allowance=10.0):
+    """Diamond gusset for two slits that meet in a seam, as under an arm.
+
+    Its four sides are as long as the slits, its short diagonal is what the opened slits add across:
+    `angle = 2 · asin(added / (2 · slit))`, `long_diagonal = √(4 · slit² - added²)`. Cut, an allowance all round makes the long
+    way `2 · allowance / sin(angle / 2)` longer and the short way `2 · allowance / cos(angle / 2)`: sharp points need much
+    cloth. Face the slit's end before it is cut, for it has no allowance there; cut last and only after a try in scrap cloth.
+    The gusset lies on the bias where slits are on grain.
+
+    Parameters
+    ----------
+    slit : array_like
+        length of each slit, seam to its end (mm, 1 to 10000)
+    added : array_like
+        what is to be added across, where they meet (mm, 0.1 to 20000)
+    allowance : array_like, default 10
+        seam allowance all round the gusset (mm, 0 to 100)
+
+    Returns
+    -------
+    angle_deg : float
+        Angle at each slit's end (deg)
+    long_diagonal : float
+        From slit's end to slit's end (mm)
+    cut_long : float
+        Cut from point to point the long way, allowances included (mm)
+    cut_short : float
+        Cut from point to point the short way, allowances included (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `added` when it is as much as both slits.
+
+    Notes
+    -----
+    Source: Plane geometry of a rhombus. `tests/vectors/gusset.csv` has hand-worked rows.
+
+    Example: gusset(slit=100, added=120, allowance=10) gives angle_deg 73.7398, long_diagonal 160, cut_long 193.3333, cut_short 145
+    """
+    if type(slit) is float and type(added) is float and type(allowance) is float:
+        return _new(Gusset, _core.one_gusset(slit, added, allowance))
+    return _call.scalars("gusset", Gusset, ("slit", "added", "allowance",), (slit, added, allowance,))
 
 
 def head_opening(head, neck, slit, ease=20.0):
@@ -3847,6 +4251,58 @@ def head_opening(head, neck, slit, ease=20.0):
     if type(head) is float and type(neck) is float and type(slit) is float and type(ease) is float:
         return _new(HeadOpening, _core.one_head_opening(head, neck, slit, ease))
     return _call.scalars("head_opening", HeadOpening, ("head", "neck", "slit", "ease",), (head, neck, slit, ease,))
+
+
+def hem_let_down(hem_depth, turn_in, lowered_by, keep=20.0, seam=6.0):
+    """What is left for a hem that is let down, and where its old crease and stitching will show.
+
+    The old hem holds `hem_depth + turn_in` of cloth below its edge. Lowered by `lowered_by`, the new edge has
+    `left = hem_depth + turn_in - lowered_by` for its hem; with less than `keep`, a facing is sewn on (a false hem), which
+    needs `seam`. The old crease lies `lowered_by` above the new edge on the right side, and the old stitching
+    `hem_depth + lowered_by`: a crease that has worn or faded stays, and is covered by a tuck, a braid or stitching, or the hem
+    is left. Unpick and press a hand's breadth before deciding.
+
+    Parameters
+    ----------
+    hem_depth : array_like
+        depth of the old hem as it is sewn (mm, 0 to 1000)
+    turn_in : array_like
+        turned in at its raw edge; 0 where it is overcast (mm, 0 to 1000, <= hem_depth)
+    lowered_by : array_like
+        what the garment is to be longer (mm, 0 to 2000)
+    keep : array_like, default 20
+        least for a hem of its own, its turn included (mm, 0 to 1000)
+    seam : array_like, default 6
+        least for the seam of a facing (mm, 0 to 1000)
+
+    Returns
+    -------
+    left : float
+        Cloth left below the new edge for its hem or facing (mm)
+    crease : float
+        The old edge's crease above the new edge (mm)
+    stitching : float
+        The old hem's stitching above the new edge (mm)
+    longest : float
+        The most it can be lowered with a hem of its own (mm)
+    longest_faced : float
+        The most it can be lowered with a facing sewn on (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `turn_in` when it is deeper than the hem; naming
+        `lowered_by` when not even a facing can be sewn on, with the most as `max`; naming `seam` when the old hem holds less.
+
+    Notes
+    -----
+    Source: Arithmetic; what is least is common practice, no source. `tests/vectors/hem_let_down.csv` has hand-worked rows.
+
+    Example: hem_let_down(hem_depth=50, turn_in=6, lowered_by=30, keep=20, seam=6) gives left 26, crease 30, stitching 80, longest 36, longest_faced 50
+    """
+    if type(hem_depth) is float and type(turn_in) is float and type(lowered_by) is float and type(keep) is float and type(seam) is float:
+        return _new(HemLetDown, _core.one_hem_let_down(hem_depth, turn_in, lowered_by, keep, seam))
+    return _call.scalars("hem_let_down", HemLetDown, ("hem_depth", "turn_in", "lowered_by", "keep", "seam",), (hem_depth, turn_in, lowered_by, keep, seam,))
 
 
 def hem_on_curve(radius, depth, hem=1000.0):
@@ -3970,6 +4426,51 @@ def holes_left(edge, first, pitch):
     if type(edge) is float and type(first) is float and type(pitch) is float:
         return _new(HolesLeft, _core.one_holes_left(edge, first, pitch))
     return _call.scalars("holes_left", HolesLeft, ("edge", "first", "pitch",), (edge, first, pitch,))
+
+
+def insert_strip(lacking, allowance, strips=1, place="seam"):
+    """Strip to let into a garment for what is lacking in its width.
+
+    Each strip must add its share: `finished = lacking / strips`. In an opened seam the old edges are sewn on their old lines,
+    and `cut_width = finished + 2 · allowance`. In a cut through the cloth both new edges lose an allowance as well, so
+    `cut_width = finished + 4 · allowance`: a strip cut for a seam and let into a slash is two allowances short. Cut it on the
+    garment's own grain, of cloth washed as often. What can be let out first, `let_out` says.
+
+    Parameters
+    ----------
+    lacking : array_like
+        what the garment is too narrow by, all round (mm, 0.1 to 10000)
+    allowance : array_like
+        seam allowance at each edge (mm, 0 to 1000)
+    strips : array_like of int, default 1
+        number of strips that share it (1 to 64)
+    place : InsertPlace, default "seam"
+        where they are let in
+
+    Returns
+    -------
+    finished : float
+        Finished width of each strip (mm)
+    cut_width : float
+        Width to cut each strip (mm)
+    cloth : float
+        Cloth that all strips take side by side (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: Arithmetic. `tests/vectors/insert_strip.csv` has hand-worked rows.
+
+    Example: insert_strip(lacking=60, allowance=10, strips=2, place='seam') gives finished 30, cut_width 50, cloth 100
+    """
+    place = _call.choice(InsertPlace, place, "insert_strip", "place")
+    if type(lacking) is float and type(allowance) is float and type(strips) is int:
+        return _new(InsertStrip, _core.one_insert_strip(lacking, allowance, strips, place))
+    return _call.scalars("insert_strip", InsertStrip, ("lacking", "allowance", "strips", "place",), (lacking, allowance, strips, place,))
 
 
 def k_over_s(reflectance):
@@ -4389,6 +4890,68 @@ def length_chain(lengths, factors, total, unknown):
     return _new(LengthChain, _core.one_length_chain(lengths, factors, total, unknown))
 
 
+def length_chain_shares(lengths, factors, errors, total, unknown, total_error=0.0):
+    """Each term's part in a chain of lengths and in its error.
+
+    The chain and its unknown are those of `length_chain`; each length has besides how far it may be off. `parts` says
+    what each term adds to the total, `factor · length`, minus where it is lost; the unknown's own part among them.
+    `misses` says how far each term's error alone moves the unknown: `|factor| · error / |factor of the unknown|`. They add
+    up to the worst case, the total's own among them; the unknown's own is 0. The largest of them is where a second
+    measuring pays.
+
+    Parameters
+    ----------
+    lengths : sequence of float
+        the lengths (mm, 0 to 100000, 1 to 1000 items)
+    factors : sequence of float
+        how many times each counts, minus where lost (-100 to 100, as many as lengths)
+    errors : sequence of float
+        how far each may be off (mm, 0 to 1000, as many as lengths)
+    total : float
+        what they come to (mm, 0 to 10000000000)
+    unknown : int
+        index of the length sought; their number: total (0 to 1000)
+    total_error : float, default 0
+        how far the total may be off (mm, 0 to 1000)
+
+    Returns
+    -------
+    parts : array
+        what each adds to the total (mm)
+    misses : array
+        how far the error of each moves the unknown (mm)
+    value : float
+        The length sought (mm)
+    worst : float
+        How far it is off when every error falls the same way (mm)
+    likely : float
+        How far it is off when they fall by chance: the root of the sum of their squares (mm)
+    largest : int
+        Index of the term whose error moves it most, of equals the first; their number is the total
+    largest_part : float
+        What that term's error adds to the worst case (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange`, `Count` or `Room`, naming the argument. `NoSolution` as `length_chain`.
+
+    Notes
+    -----
+    Source: Arithmetic; errors that fall by chance add as the root of the sum of their squares: JCGM 100:2008, *Guide to the
+    expression of uncertainty in measurement*, 5.1.2. `tests/vectors/length_chain_shares.csv` has hand-worked rows.
+
+    Example: length_chain_shares(lengths=[640, 10, 0], factors=[1, -2, 1], errors=[2, 1, 0], total=680, unknown=2, total_error=3) gives parts 640 -20 60, misses 2 2 0, value 60, worst 7, likely 4.1231, largest 3, largest_part 3
+    """
+    lengths = _numbers.list_of(lengths, "length_chain_shares", "lengths")
+    factors = _numbers.list_of(factors, "length_chain_shares", "factors")
+    errors = _numbers.list_of(errors, "length_chain_shares", "errors")
+    total = _numbers.number(total, "length_chain_shares", "total")
+    unknown = _numbers.number(unknown, "length_chain_shares", "unknown")
+    total_error = _numbers.number(total_error, "length_chain_shares", "total_error")
+    return _new(ChainShares, _core.one_length_chain_shares(lengths, factors, errors, total, unknown, total_error))
+
+
 def let_out(garment, body, ease, allowance, edges=4, keep=5.0):
     """What to let out at each edge of a garment that is too narrow, and what is still short.
 
@@ -4781,6 +5344,59 @@ def mix_temperature(volumes_ml, temperatures_c, goods_g=0.0, goods_temperature_c
     return _new(MixTemperature, _core.one_mix_temperature(volumes_ml, temperatures_c, goods_g, goods_temperature_c, goods_heat))
 
 
+def nap_layout(wide, narrow, length, count, cloth_width):
+    """Length of cloth for equal tapered panels with a nap and without.
+
+    All one way up, each panel takes its wide end of the cloth's width: `floor(cloth_width / wide)` side by side. Turned
+    every other, a narrow end lies beside each wide one and `n` panels take `wide + (n - 1) · (wide + narrow) / 2`. Either
+    way a row takes the panel's length, and there are as many rows as the count asks. On napped cloth (velvet, corduroy,
+    brushed cloth, some satins) and one-way prints a turned panel is of another shade: it cannot be put right afterwards. The
+    habit of a quarter of a yard more for a nap is sometimes nothing and sometimes a whole row: count.
+
+    Parameters
+    ----------
+    wide : array_like
+        width of a panel at its wide end, allowances included (mm, 1 to 100000)
+    narrow : array_like
+        width at its narrow end, allowances included (mm, 0 to 100000, <= wide)
+    length : array_like
+        length of a panel, allowances included (mm, 1 to 100000)
+    count : array_like of int
+        number of panels (1 to 1000)
+    cloth_width : array_like
+        width of the cloth between its selvedges (mm, 1 to 100000, >= wide)
+
+    Returns
+    -------
+    across_one_way : int
+        Panels side by side when all lie one way up
+    across_turned : int
+        Panels side by side when every other is turned upside down
+    length_one_way : float
+        Length of cloth when all lie one way up (mm)
+    length_turned : float
+        Length of cloth when every other is turned (mm)
+    nap_extra : float
+        What the nap takes: the one length less the other (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `narrow` when it is the wider end; naming
+        `cloth_width` when one panel is wider.
+
+    Notes
+    -----
+    Source: Plane geometry of trapezia with level ends; rows are not nested in each other. A quarter of a yard for one-way cloth:
+    sewwithsarah.com. `tests/vectors/nap_layout.csv` has hand-worked rows.
+
+    Example: nap_layout(wide=400, narrow=180, length=720, count=8, cloth_width=1400) gives across_one_way 3, across_turned 4, length_one_way 2160, length_turned 1440, nap_extra 720
+    """
+    if type(wide) is float and type(narrow) is float and type(length) is float and type(cloth_width) is float and type(count) is int:
+        return _new(NapLayout, _core.one_nap_layout(wide, narrow, length, count, cloth_width))
+    return _call.scalars("nap_layout", NapLayout, ("wide", "narrow", "length", "count", "cloth_width",), (wide, narrow, length, count, cloth_width,))
+
+
 def neck_bust_doubts(neck, bust):
     """Doubts on a neck and a bust together.
 
@@ -4813,6 +5429,76 @@ def neck_bust_doubts(neck, bust):
     if type(neck) is float and type(bust) is float:
         return _core.one_neck_bust_doubts(neck, bust)
     return _call.scalars("neck_bust_doubts", None, ("neck", "bust",), (neck, bust,))
+
+
+def needle_blade(metric):
+    """Blade of a machine needle, and the thickest thread for it, from its metric number.
+
+    `blade = metric / 100`, `thread = 0.4 · blade`. A thread too thick for its needle frays and skips; a needle too thick for
+    its cloth leaves holes that stay, which old seams of silk, leather and coated cloth show for ever. A broken needle can
+    fly: change a bent one at once.
+
+    Parameters
+    ----------
+    metric : array_like of int
+        the larger number on a packet, 80 of 80/12 (20 to 300)
+
+    Returns
+    -------
+    blade : float
+        Diameter of the blade above the scarf (mm)
+    thread : float
+        Thickest thread that runs freely in its long groove (mm)
+
+    Raises
+    ------
+    ReclothError
+        `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: DIN 5325:1953 (the number), as told at apparelscience.com; a needle maker's dictionary, schmetzneedles.com, "long groove"
+    (thread at most 40 % of the needle).
+
+    Example: needle_blade(metric=75) gives blade 0.75, thread 0.3
+    """
+    if type(metric) is int:
+        return _new(NeedleBlade, _core.one_needle_blade(metric))
+    return _call.scalars("needle_blade", NeedleBlade, ("metric",), (metric,))
+
+
+def needle_metric(us_size):
+    """Metric number of a machine needle from its US size.
+
+    `metric = 60 + 5 · (us_size - 8)`: 8 is 60, 11 is 75, 18 is 110. The number is the blade's diameter in hundredths of a
+    millimetre (`needle_blade`). From 19 up the two scales no longer run together, so these sizes are not offered; read the
+    packet.
+
+    Parameters
+    ----------
+    us_size : array_like of int
+        the smaller number on a packet (8 to 18)
+
+    Returns
+    -------
+    float
+        Metric number, hundredths of a millimetre
+
+    Raises
+    ------
+    ReclothError
+        `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: apparelscience.com, needle number system; pairs as commonly printed on packets. `tests/vectors/needle_metric.csv` has
+    them all.
+
+    Example: needle_metric(us_size=12) gives 80
+    """
+    if type(us_size) is int:
+        return _core.one_needle_metric(us_size)
+    return _call.scalars("needle_metric", None, ("us_size",), (us_size,))
 
 
 def negative_ease(body, stretch_pct, widest=0.0, share=0.5):
@@ -5303,6 +5989,52 @@ def photo_map(picture_x, picture_y, true_x, true_y, x, y):
     x = _numbers.list_of(x, "photo_map", "x")
     y = _numbers.list_of(y, "photo_map", "y")
     return _new(PhotoMap, _core.one_photo_map(picture_x, picture_y, true_x, true_y, x, y))
+
+
+def pieced_length(lengths, allowance, needed):
+    """Length that scraps give when they are joined end to end, and how few of them reach.
+
+    Each join takes an allowance off both its scraps: `joined = sum of lengths - 2 · allowance · (scraps - 1)`. Two allowances
+    a join are easily forgotten, and then the strip is short when it is too late. Count in `needed` what its own ends take.
+    Keep joins off dart points, pockets and the middle of a back; under a band, in gathers or at a seam they are not seen.
+    Grain, face and nap must run alike in all scraps.
+
+    Parameters
+    ----------
+    lengths : sequence of float
+        the scraps, raw edge to raw edge (mm, 1 to 100000, 1 to 100 items)
+    allowance : float
+        seam allowance at each edge of a join (mm, 0 to 1000)
+    needed : float
+        length needed, allowances of its ends included (mm, 1 to 1000000)
+
+    Returns
+    -------
+    joined : float
+        Length of all scraps joined, free ends raw (mm)
+    spare : float
+        What that is longer than needed; negative when it does not reach (mm)
+    joins : int
+        Number of joins when all are used
+    fewest : int
+        Fewest scraps that reach, the longest taken first; 0 when all together do not
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite`, `OutOfRange` or `Count`, naming the argument. `NoSolution` naming `lengths` and the scrap that two allowances
+        would swallow: leave it out.
+
+    Notes
+    -----
+    Source: Arithmetic. `tests/vectors/pieced_length.csv` has hand-worked rows.
+
+    Example: pieced_length(lengths=[420, 260], allowance=10, needed=640) gives joined 660, spare 20, joins 1, fewest 2
+    """
+    lengths = _numbers.list_of(lengths, "pieced_length", "lengths")
+    allowance = _numbers.number(allowance, "pieced_length", "allowance")
+    needed = _numbers.number(needed, "pieced_length", "needed")
+    return _new(PiecedLength, _core.one_pieced_length(lengths, allowance, needed))
 
 
 def piping_width(cord, allowance, thickness=0.0):
@@ -5912,7 +6644,8 @@ def seam_pleat(depth, allowance):
     Notes
     -----
     Source: L. I. Baldt, *Clothing for Women*, 1916, Outer Garments pt 4 (inverted pleat at a gored seam: 1 pleat width and a seam on
-    the first edge, 3 and a seam on the next).
+    the first edge, 3 and a seam on the next). A pleat that deepens to the hem is asked for twice, at the waist and at the
+    hem: the same author adds 2 to 3 in at the waist for a back pleat and twice that at the hem.
 
     Example: seam_pleat(depth=50, allowance=10) gives first_edge 60, next_edge 160, intake 200
     """
@@ -7193,8 +7926,10 @@ def turned_hem(length, depth, turn_in=6.0, roll=0.0):
 
     Notes
     -----
-    Source: Arithmetic; a turn of 1/4 in by L. I. Baldt, *Clothing for Women*, 1916, "Simple Dress of Wool" (6 mm here). Depths: T.
-    Johnson, *It's Fun to Sew a Cotton School Dress*, 2 to 3 in on moderate flare, 1 1/2 in on more.
+    Source: Arithmetic; a turn of 1/4 in by L. I. Baldt, *Clothing for Women*, 1916, "Simple Dress of Wool" (6 mm here). Depths are
+    habit, and authors differ: T. Johnson, *It's Fun to Sew a Cotton School Dress*, 2 to 3 in on moderate flare, 1 1/2 in on
+    more, 1/4 in or a rolled hem on a circle; bellasunshinedesigns.com 1 1/2 to 2 in straight, 1 1/2 A-line, 1 half circle, 1/2
+    circle. What a flare bears, `hem_on_curve` says.
 
     Example: turned_hem(length=600, depth=40, turn_in=6, roll=0) gives allowance 46, cut_length 646
     """
@@ -7321,6 +8056,56 @@ def washes(length, first_pct, later_pct, washes):
     if type(length) is float and type(first_pct) is float and type(later_pct) is float and type(washes) is int:
         return _new(Washes, _core.one_washes(length, first_pct, later_pct, washes))
     return _call.scalars("washes", Washes, ("length", "first_pct", "later_pct", "washes",), (length, first_pct, later_pct, washes,))
+
+
+def wearing_ease(body, place):
+    """Wearing ease of woven cloth, all round, as a range over the authors, and the girths it makes.
+
+    `garment = body + ease`. Ease is what is needed to breathe, sit and reach; what the style has more is taste. Authors differ by as much as an inch:
+
+    - bust: 1 1/2 to 2 in (Robinson), 2 1/2 in (one cited in an encyclopedia), 2 to 3 in (a tailor's notes);
+    - waist of a dress: 3/4 to 1 in, 1 in, 1 to 2 in, in that order;
+    - waist of a skirt or trousers: 1/2 to 3/4 in (Robinson; the others do not tell it apart);
+    - hip: 2 to 2 3/4 in, 3 in, 2 to 3 in;
+    - a man's shirt at the chest: 1 1/2 to 2 1/2 in fitted, up to 3 in classic (Robinson).
+
+    The best ease is that of a garment that fits: measure it and take the body's girth off. Thick cloth and a lining need
+    more, cloth that stretches less (`negative_ease`(crate::stretch::negative_ease)).
+
+    Parameters
+    ----------
+    body : array_like
+        girth of the body there (mm, 1 to 100000)
+    place : EasePlace
+        where it is asked
+
+    Returns
+    -------
+    low : float
+        The least that an author gives, all round (mm)
+    high : float
+        The most that an author gives, all round (mm)
+    garment_low : float
+        Finished girth with the least (mm)
+    garment_high : float
+        Finished girth with the most (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument.
+
+    Notes
+    -----
+    Source: S. Robinson, costume text, Central Washington University, ch. 16; an encyclopedia's article "Ease (sewing)", first of its
+    two cited sources; vintagetailor.blogspot.com, 2012. `tests/vectors/wearing_ease.csv` has each.
+
+    Example: wearing_ease(body=1000, place='bust') gives low 38.1, high 76.2
+    """
+    place = _call.choice(EasePlace, place, "wearing_ease", "place")
+    if type(body) is float:
+        return _new(WearingEase, _core.one_wearing_ease(body, place))
+    return _call.scalars("wearing_ease", WearingEase, ("body", "place",), (body, place,))
 
 
 def width_conversion(length, width, new_width):
@@ -7534,15 +8319,105 @@ def zigzag_buttonhole(slit, bead=2.0, gap=0.5, bar=2.0, spacing=0.4):
     return _call.scalars("zigzag_buttonhole", ZigzagButtonhole, ("slit", "bead", "gap", "bar", "spacing",), (slit, bead, gap, bar, spacing,))
 
 
+def zip_length(opening, gap=6.0, beyond=0.0, allowance=15.0, graduation=20.0):
+    """Zip for an opening: its length from stop to stop, and where the stops lie.
+
+    `needed = opening - gap + beyond`, bought in the next length that is sold. The gap leaves room above the slider for a hook
+    or for the turn of a facing; where the teeth end at a band's seam it is small. A concealed zip is sewn before the seam
+    below it and must run on beyond the opening, or its slider cannot be brought down past the last stitch. A zip is shortened
+    at the bottom, by a bar of stitches over the teeth; an open-ended one at the top only. Whether the opening passes the hip
+    is asked of `head_opening`(crate::neck::head_opening).
+
+    Parameters
+    ----------
+    opening : array_like
+        seam line at the top to the lower end of the opening (mm, 10 to 5000)
+    gap : array_like, default 6
+        seam line at the top down to the top stop (mm, 0 to 500, < opening)
+    beyond : array_like, default 0
+        what the zip runs on below the opening; some 25 if concealed (mm, 0 to 500)
+    allowance : array_like, default 15
+        raw edge to seam line at the top (mm, 0 to 1000)
+    graduation : array_like, default 20
+        step between the lengths that are sold (mm, 1 to 1000)
+
+    Returns
+    -------
+    needed : float
+        Length needed, top stop to bottom stop (mm)
+    buy : float
+        Length to buy, the next that is sold (mm)
+    shorten : float
+        What that is too long, to be taken off by a new bottom stop (mm)
+    top_stop : float
+        Top stop from the raw edge at the top (mm)
+    bottom_stop : float
+        Bottom stop from the raw edge at the top (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `gap` when it is the whole opening.
+
+    Notes
+    -----
+    Source: Arithmetic; the defaults are common practice, no source. `tests/vectors/zip_length.csv` has hand-worked rows.
+
+    Example: zip_length(opening=200, gap=6, beyond=0, allowance=15, graduation=20) gives needed 194, buy 200, shorten 6, top_stop 21, bottom_stop 215
+    """
+    if type(opening) is float and type(gap) is float and type(beyond) is float and type(allowance) is float and type(graduation) is float:
+        return _new(ZipLength, _core.one_zip_length(opening, gap, beyond, allowance, graduation))
+    return _call.scalars("zip_length", ZipLength, ("opening", "gap", "beyond", "allowance", "graduation",), (opening, gap, beyond, allowance, graduation,))
+
+
+def zip_opening(zip, gap=6.0, beyond=0.0):
+    """Opening that a zip there is serves.
+
+    `zip_length` the other way: `opening = zip + gap - beyond`. For a zip saved from the old garment: run it a hundred times
+    first, and see that both stops hold.
+
+    Parameters
+    ----------
+    zip : array_like
+        length of the zip, top stop to bottom stop (mm, 10 to 5000)
+    gap : array_like, default 6
+        seam line at the top down to the top stop (mm, 0 to 500)
+    beyond : array_like, default 0
+        what the zip runs on below the opening (mm, 0 to 500)
+
+    Returns
+    -------
+    float
+        Seam line at the top to the lower end of the opening (mm)
+
+    Raises
+    ------
+    ReclothError
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `beyond` when nothing of the opening is left.
+
+    Notes
+    -----
+    Source: As `zip_length`.
+
+    Example: zip_opening(zip=200, gap=6, beyond=25) gives 181
+    """
+    if type(zip) is float and type(gap) is float and type(beyond) is float:
+        return _core.one_zip_opening(zip, gap, beyond)
+    return _call.scalars("zip_opening", None, ("zip", "gap", "beyond",), (zip, gap, beyond,))
+
+
 __all__ = [
     "BandMake",
     "Basis",
     "Bath",
     "BindingFold",
     "ButtonShape",
+    "EasePlace",
+    "EdgeCurve",
     "Fibre",
     "Finish",
     "InBath",
+    "InsertPlace",
     "Reaction",
     "Rounding",
     "SquareEnds",
@@ -7565,6 +8440,7 @@ __all__ = [
     "Breadths",
     "ButtonForHole",
     "ButtonLoop",
+    "ButtonStand",
     "CapEase",
     "CarriedLiquor",
     "Casing",
@@ -7573,6 +8449,7 @@ __all__ = [
     "ComponentCheck",
     "CoverMark",
     "CurvedBand",
+    "CurvedBinding",
     "CutForChange",
     "CutState",
     "Dart",
@@ -7583,24 +8460,31 @@ __all__ = [
     "Elastic",
     "FiveGores",
     "Flounce",
+    "FoldedBand",
     "Frustum",
     "Gathers",
     "GatherSections",
     "Godet",
     "Gore",
+    "Gusset",
     "HeadOpening",
+    "HemLetDown",
     "HemOnCurve",
     "HipWaistDrop",
     "HolesLeft",
+    "InsertStrip",
     "KnifePleats",
     "Lab",
     "LengthChain",
+    "ChainShares",
     "LetOut",
     "LevelLine",
     "LiningLength",
     "LiquorShares",
     "LoopSlack",
     "MixTemperature",
+    "NapLayout",
+    "NeedleBlade",
     "NegativeEase",
     "Neutraliser",
     "OffCentreOpening",
@@ -7609,6 +8493,7 @@ __all__ = [
     "PanelByOffsets",
     "PanelByTriangles",
     "PhotoMap",
+    "PiecedLength",
     "PlantDyestuff",
     "PooledStrength",
     "PuffSpread",
@@ -7638,10 +8523,12 @@ __all__ = [
     "TurnedHem",
     "VNeck",
     "Washes",
+    "WearingEase",
     "WidthConversion",
     "WrapSkirt",
     "Xyz",
     "ZigzagButtonhole",
+    "ZipLength",
     "arc_from_rise",
     "assistant_volume",
     "available_chlorine",
@@ -7653,6 +8540,7 @@ __all__ = [
     "bias_strips",
     "bias_tube",
     "binder_solids",
+    "binding_length",
     "binding_strips",
     "binding_width",
     "bleach_dilution",
@@ -7665,7 +8553,9 @@ __all__ = [
     "breadths",
     "button_diameter",
     "button_for_hole",
+    "button_for_stand",
     "button_loop",
+    "button_stand",
     "buttonhole",
     "cap_ease",
     "cap_for_ease",
@@ -7681,6 +8571,7 @@ __all__ = [
     "component_check",
     "cover_mark",
     "curved_band",
+    "curved_binding",
     "cut_for_change",
     "cut_state",
     "dart",
@@ -7696,6 +8587,7 @@ __all__ = [
     "even_spacing",
     "five_gores",
     "flounce",
+    "folded_band",
     "format_length",
     "front_back_doubts",
     "frustum",
@@ -7706,10 +8598,13 @@ __all__ = [
     "godet",
     "gore",
     "gsm_from_ounces",
+    "gusset",
     "head_opening",
+    "hem_let_down",
     "hem_on_curve",
     "hip_waist_drop",
     "holes_left",
+    "insert_strip",
     "k_over_s",
     "knife_pleats",
     "knife_pleats_count",
@@ -7719,6 +8614,7 @@ __all__ = [
     "lab_from_xyz",
     "lacing",
     "length_chain",
+    "length_chain_shares",
     "let_out",
     "level_line",
     "linear_light",
@@ -7728,7 +8624,10 @@ __all__ = [
     "liquor_shares",
     "loop_slack",
     "mix_temperature",
+    "nap_layout",
     "neck_bust_doubts",
+    "needle_blade",
+    "needle_metric",
     "negative_ease",
     "neutraliser",
     "off_centre_opening",
@@ -7738,6 +8637,7 @@ __all__ = [
     "panel_by_triangles",
     "parse_length",
     "photo_map",
+    "pieced_length",
     "piping_width",
     "plant_dyestuff",
     "pooled_strength",
@@ -7787,9 +8687,12 @@ __all__ = [
     "v_neck",
     "waist_hip_doubts",
     "washes",
+    "wearing_ease",
     "width_conversion",
     "wrap_skirt",
     "xyz_from_lab",
     "xyz_from_srgb",
     "zigzag_buttonhole",
+    "zip_length",
+    "zip_opening",
 ]

@@ -57,6 +57,7 @@ binder_solids = _functions.BinderSolids(
     _core.binder_solids__doubts,
     _core.binder_solids__cautions,
 )
+binding_length = _core.binding_length
 binding_strips = _functions.BindingStrips(
     _core.binding_strips__count,
     _core.binding_strips__spare,
@@ -124,10 +125,16 @@ button_for_hole = _functions.ButtonForHole(
     _core.button_for_hole__diameter,
     _core.button_for_hole__creep,
 )
+button_for_stand = _core.button_for_stand
 button_loop = _functions.ButtonLoop(
     _core.button_loop__visible,
     _core.button_loop__cut,
     _core.button_loop__cautions,
+)
+button_stand = _functions.ButtonStand(
+    _core.button_stand__extension,
+    _core.button_stand__past_rim,
+    _core.button_stand__overlap,
 )
 buttonhole = _core.buttonhole
 cap_ease = _functions.CapEase(
@@ -183,6 +190,11 @@ cover_mark = _functions.CoverMark(
     _core.cover_mark__ground_after,
     _core.cover_mark__mark_after,
     _core.cover_mark__after,
+)
+curved_binding = _functions.CurvedBinding(
+    _core.curved_binding__seam,
+    _core.curved_binding__stretch_pct,
+    _core.curved_binding__width_pct,
 )
 cut_for_change = _functions.CutForChange(
     _core.cut_for_change__cut,
@@ -249,6 +261,11 @@ flounce = _functions.Flounce(
     _core.flounce__ratio,
     _core.flounce__square,
 )
+folded_band = _functions.FoldedBand(
+    _core.folded_band__cut_width,
+    _core.folded_band__fold_line,
+    _core.folded_band__inner,
+)
 front_back_doubts = _core.front_back_doubts
 frustum = _functions.Frustum(
     _core.frustum__slant,
@@ -285,9 +302,22 @@ gore = _functions.Gore(
     _core.gore__hem_rise,
 )
 gsm_from_ounces = _core.gsm_from_ounces
+gusset = _functions.Gusset(
+    _core.gusset__angle_deg,
+    _core.gusset__long_diagonal,
+    _core.gusset__cut_long,
+    _core.gusset__cut_short,
+)
 head_opening = _functions.HeadOpening(
     _core.head_opening__least_slit,
     _core.head_opening__spare,
+)
+hem_let_down = _functions.HemLetDown(
+    _core.hem_let_down__left,
+    _core.hem_let_down__crease,
+    _core.hem_let_down__stitching,
+    _core.hem_let_down__longest,
+    _core.hem_let_down__longest_faced,
 )
 hem_on_curve = _functions.HemOnCurve(
     _core.hem_on_curve__excess_pct,
@@ -303,6 +333,11 @@ holes_left = _functions.HolesLeft(
     _core.holes_left__last,
     _core.holes_left__to_end,
     _core.holes_left__doubts,
+)
+insert_strip = _functions.InsertStrip(
+    _core.insert_strip__finished,
+    _core.insert_strip__cut_width,
+    _core.insert_strip__cloth,
 )
 k_over_s = _core.k_over_s
 knife_pleats = _functions.KnifePleats(
@@ -385,7 +420,19 @@ loop_slack = _functions.LoopSlack(
     _core.loop_slack__slack,
     _core.loop_slack__doubts,
 )
+nap_layout = _functions.NapLayout(
+    _core.nap_layout__across_one_way,
+    _core.nap_layout__across_turned,
+    _core.nap_layout__length_one_way,
+    _core.nap_layout__length_turned,
+    _core.nap_layout__nap_extra,
+)
 neck_bust_doubts = _core.neck_bust_doubts
+needle_blade = _functions.NeedleBlade(
+    _core.needle_blade__blade,
+    _core.needle_blade__thread,
+)
+needle_metric = _core.needle_metric
 negative_ease = _functions.NegativeEase(
     _core.negative_ease__girth,
     _core.negative_ease__ease,
@@ -583,6 +630,12 @@ washes = _functions.Washes(
     _core.washes__change_pct,
     _core.washes__doubts,
 )
+wearing_ease = _functions.WearingEase(
+    _core.wearing_ease__low,
+    _core.wearing_ease__high,
+    _core.wearing_ease__garment_low,
+    _core.wearing_ease__garment_high,
+)
 width_conversion = _functions.WidthConversion(
     _core.width_conversion__by_area,
     _core.width_conversion__low,
@@ -611,6 +664,14 @@ zigzag_buttonhole = _functions.ZigzagButtonhole(
     _core.zigzag_buttonhole__width,
     _core.zigzag_buttonhole__stitches,
 )
+zip_length = _functions.ZipLength(
+    _core.zip_length__needed,
+    _core.zip_length__buy,
+    _core.zip_length__shorten,
+    _core.zip_length__top_stop,
+    _core.zip_length__bottom_stop,
+)
+zip_opening = _core.zip_opening
 
 __all__ = [
     "arc_from_rise",
@@ -623,6 +684,7 @@ __all__ = [
     "bias_strips",
     "bias_tube",
     "binder_solids",
+    "binding_length",
     "binding_strips",
     "binding_width",
     "bleach_dilution",
@@ -634,7 +696,9 @@ __all__ = [
     "breadths",
     "button_diameter",
     "button_for_hole",
+    "button_for_stand",
     "button_loop",
+    "button_stand",
     "buttonhole",
     "cap_ease",
     "cap_for_ease",
@@ -649,6 +713,7 @@ __all__ = [
     "cloth_to_buy",
     "component_check",
     "cover_mark",
+    "curved_binding",
     "cut_for_change",
     "cut_state",
     "dart",
@@ -664,6 +729,7 @@ __all__ = [
     "even_spacing",
     "five_gores",
     "flounce",
+    "folded_band",
     "front_back_doubts",
     "frustum",
     "gather_ratio",
@@ -672,10 +738,13 @@ __all__ = [
     "godet",
     "gore",
     "gsm_from_ounces",
+    "gusset",
     "head_opening",
+    "hem_let_down",
     "hem_on_curve",
     "hip_waist_drop",
     "holes_left",
+    "insert_strip",
     "k_over_s",
     "knife_pleats",
     "knife_pleats_count",
@@ -691,7 +760,10 @@ __all__ = [
     "lining_length",
     "lining_width",
     "loop_slack",
+    "nap_layout",
     "neck_bust_doubts",
+    "needle_blade",
+    "needle_metric",
     "negative_ease",
     "neutraliser",
     "off_centre_opening",
@@ -740,9 +812,12 @@ __all__ = [
     "v_neck",
     "waist_hip_doubts",
     "washes",
+    "wearing_ease",
     "width_conversion",
     "wrap_skirt",
     "xyz_from_lab",
     "xyz_from_srgb",
     "zigzag_buttonhole",
+    "zip_length",
+    "zip_opening",
 ]

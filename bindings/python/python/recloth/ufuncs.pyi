@@ -12,6 +12,7 @@ bias_strip_length: np.ufunc
 bias_strips: recloth.BiasStrips[np.ufunc, np.ufunc]
 bias_tube: recloth.BiasTube[np.ufunc, np.ufunc]
 binder_solids: recloth.BinderSolids[np.ufunc, np.ufunc]
+binding_length: np.ufunc
 binding_strips: recloth.BindingStrips[np.ufunc, np.ufunc]
 binding_width: np.ufunc
 bleach_dilution: recloth.BleachDilution[np.ufunc, np.ufunc]
@@ -23,7 +24,9 @@ box_pleats_finished: recloth.BoxPleats[np.ufunc, np.ufunc, np.ufunc]
 breadths: recloth.Breadths[np.ufunc, np.ufunc]
 button_diameter: np.ufunc
 button_for_hole: recloth.ButtonForHole[np.ufunc]
+button_for_stand: np.ufunc
 button_loop: recloth.ButtonLoop[np.ufunc, np.ufunc]
+button_stand: recloth.ButtonStand[np.ufunc]
 buttonhole: np.ufunc
 cap_ease: recloth.CapEase[np.ufunc]
 cap_for_ease: np.ufunc
@@ -38,6 +41,7 @@ cloth_mass: np.ufunc
 cloth_to_buy: np.ufunc
 component_check: recloth.ComponentCheck[np.ufunc, np.ufunc]
 cover_mark: recloth.CoverMark[np.ufunc]
+curved_binding: recloth.CurvedBinding[np.ufunc]
 cut_for_change: recloth.CutForChange[np.ufunc, np.ufunc]
 cut_state: recloth.CutState[np.ufunc]
 dart: recloth.Dart[np.ufunc]
@@ -53,6 +57,7 @@ elastic: recloth.Elastic[np.ufunc, np.ufunc]
 even_spacing: np.ufunc
 five_gores: recloth.FiveGores[np.ufunc]
 flounce: recloth.Flounce[np.ufunc]
+folded_band: recloth.FoldedBand[np.ufunc]
 front_back_doubts: np.ufunc
 frustum: recloth.Frustum[np.ufunc]
 gather_ratio: recloth.Gathers[np.ufunc, np.ufunc]
@@ -61,10 +66,13 @@ girth_doubts: np.ufunc
 godet: recloth.Godet[np.ufunc]
 gore: recloth.Gore[np.ufunc]
 gsm_from_ounces: np.ufunc
+gusset: recloth.Gusset[np.ufunc]
 head_opening: recloth.HeadOpening[np.ufunc]
+hem_let_down: recloth.HemLetDown[np.ufunc]
 hem_on_curve: recloth.HemOnCurve[np.ufunc]
 hip_waist_drop: recloth.HipWaistDrop[np.ufunc, np.ufunc]
 holes_left: recloth.HolesLeft[np.ufunc, np.ufunc, np.ufunc]
+insert_strip: recloth.InsertStrip[np.ufunc]
 k_over_s: np.ufunc
 knife_pleats: recloth.KnifePleats[np.ufunc, np.ufunc, np.ufunc]
 knife_pleats_count: recloth.KnifePleats[np.ufunc, np.ufunc, np.ufunc]
@@ -80,7 +88,10 @@ lining_free_length: np.ufunc
 lining_length: recloth.LiningLength[np.ufunc]
 lining_width: np.ufunc
 loop_slack: recloth.LoopSlack[np.ufunc, np.ufunc]
+nap_layout: recloth.NapLayout[np.ufunc, np.ufunc]
 neck_bust_doubts: np.ufunc
+needle_blade: recloth.NeedleBlade[np.ufunc]
+needle_metric: np.ufunc
 negative_ease: recloth.NegativeEase[np.ufunc]
 neutraliser: recloth.Neutraliser[np.ufunc, np.ufunc]
 off_centre_opening: recloth.OffCentreOpening[np.ufunc, np.ufunc]
@@ -129,11 +140,14 @@ turned_hem: recloth.TurnedHem[np.ufunc]
 v_neck: recloth.VNeck[np.ufunc]
 waist_hip_doubts: np.ufunc
 washes: recloth.Washes[np.ufunc, np.ufunc]
+wearing_ease: recloth.WearingEase[np.ufunc]
 width_conversion: recloth.WidthConversion[np.ufunc]
 wrap_skirt: recloth.WrapSkirt[np.ufunc]
 xyz_from_lab: recloth.Xyz[np.ufunc]
 xyz_from_srgb: recloth.Xyz[np.ufunc]
 zigzag_buttonhole: recloth.ZigzagButtonhole[np.ufunc, np.ufunc]
+zip_length: recloth.ZipLength[np.ufunc]
+zip_opening: np.ufunc
 
 __all__ = [
     "arc_from_rise",
@@ -146,6 +160,7 @@ __all__ = [
     "bias_strips",
     "bias_tube",
     "binder_solids",
+    "binding_length",
     "binding_strips",
     "binding_width",
     "bleach_dilution",
@@ -157,7 +172,9 @@ __all__ = [
     "breadths",
     "button_diameter",
     "button_for_hole",
+    "button_for_stand",
     "button_loop",
+    "button_stand",
     "buttonhole",
     "cap_ease",
     "cap_for_ease",
@@ -172,6 +189,7 @@ __all__ = [
     "cloth_to_buy",
     "component_check",
     "cover_mark",
+    "curved_binding",
     "cut_for_change",
     "cut_state",
     "dart",
@@ -187,6 +205,7 @@ __all__ = [
     "even_spacing",
     "five_gores",
     "flounce",
+    "folded_band",
     "front_back_doubts",
     "frustum",
     "gather_ratio",
@@ -195,10 +214,13 @@ __all__ = [
     "godet",
     "gore",
     "gsm_from_ounces",
+    "gusset",
     "head_opening",
+    "hem_let_down",
     "hem_on_curve",
     "hip_waist_drop",
     "holes_left",
+    "insert_strip",
     "k_over_s",
     "knife_pleats",
     "knife_pleats_count",
@@ -214,7 +236,10 @@ __all__ = [
     "lining_length",
     "lining_width",
     "loop_slack",
+    "nap_layout",
     "neck_bust_doubts",
+    "needle_blade",
+    "needle_metric",
     "negative_ease",
     "neutraliser",
     "off_centre_opening",
@@ -263,9 +288,12 @@ __all__ = [
     "v_neck",
     "waist_hip_doubts",
     "washes",
+    "wearing_ease",
     "width_conversion",
     "wrap_skirt",
     "xyz_from_lab",
     "xyz_from_srgb",
     "zigzag_buttonhole",
+    "zip_length",
+    "zip_opening",
 ]

@@ -25,6 +25,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(piece::edge_length, module)?)?;
     module.add_function(wrap_pyfunction!(panel::usable_panel, module)?)?;
     module.add_function(wrap_pyfunction!(panel::largest_rectangle, module)?)?;
+    module.add_function(wrap_pyfunction!(panel::tallest_rectangle, module)?)?;
     module.add_function(wrap_pyfunction!(draft::draft, module)?)?;
     module.add_function(wrap_pyfunction!(lay::fit, module)?)?;
     module.add_function(wrap_pyfunction!(lay::check, module)?)?;

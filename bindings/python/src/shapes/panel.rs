@@ -150,7 +150,7 @@ impl PyUsablePanel {
     }
 }
 
-/// A rectangle on grain in a panel, made by ``largest_rectangle``. Immutable.
+/// A rectangle on grain in a panel, made by ``largest_rectangle`` or ``tallest_rectangle``. Immutable.
 #[pyclass(name = "PanelRectangle", module = "recloth", frozen, eq)]
 #[derive(PartialEq)]
 pub(crate) struct PyPanelRectangle {
@@ -221,7 +221,7 @@ impl PyPanelRectangle {
 
     /// The rectangle as SVG; None where it is beyond what can be drawn.
     fn _repr_svg_(&self) -> Option<String> {
-        let mut drawing = Drawing::new("Largest rectangle");
+        let mut drawing = Drawing::new("Rectangle on grain");
         drawing.polygon(Pen::Cut, &self.rectangle.corners());
         let size = self.rectangle.width.max(self.rectangle.height);
         svg(&drawing.scaled((SHOWN / size).min(1.0))).ok()
@@ -325,4 +325,49 @@ pub(crate) fn largest_rectangle(
     py.detach(|| recloth::panel::largest_rectangle(&outline, &holes, grain_deg))
         .map(|rectangle| PyPanelRectangle { rectangle })
         .map_err(|error| raise(py, "largest_rectangle", &error))
+}
+
+/// Tallest rectangle of a given width, one side on grain, that a panel of any shape holds.
+///
+/// It may touch the outline and the holes, and is proved to hold only cloth.
+///
+/// Parameters
+/// ----------
+/// outline : points
+///     corners in order, either way round (mm), shape (n, 2), 3 to 10000 points
+/// width : float
+///     width across the grain, allowances included (mm), 0.1 to 2e5
+/// holes : list of points
+///     up to 1000, each of shape (n, 2)
+/// grain_deg : float
+///     the grain, counter-clockwise from the x axis (degrees, -360 to 360); 90 is up
+///
+/// Returns
+/// -------
+/// PanelRectangle
+///
+/// Raises
+/// ------
+/// ReclothError
+///     naming the argument: a number out of range, an outline that crosses itself, nowhere so wide
+///
+/// Examples
+/// --------
+/// >>> import recloth
+/// >>> recloth.tallest_rectangle([(0, 0), (400, 0), (200, 600)], 100)
+/// PanelRectangle(100.0 x 450.0 mm)
+#[pyfunction]
+#[pyo3(signature = (outline, width, holes=None, grain_deg=90.0))]
+pub(crate) fn tallest_rectangle(
+    py: Python<'_>,
+    outline: &Bound<'_, PyAny>,
+    width: f64,
+    holes: Option<&Bound<'_, PyAny>>,
+    grain_deg: f64,
+) -> PyResult<PyPanelRectangle> {
+    let outline = points(outline, "outline")?;
+    let holes = holes.map_or(Ok(Vec::new()), |holes| rings(holes, "holes"))?;
+    py.detach(|| recloth::panel::tallest_rectangle(&outline, width, &holes, grain_deg))
+        .map(|rectangle| PyPanelRectangle { rectangle })
+        .map_err(|error| raise(py, "tallest_rectangle", &error))
 }

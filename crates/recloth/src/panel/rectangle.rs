@@ -7,9 +7,12 @@ use kurbo::{Point, Vec2};
 use super::ring::{self, Place, Ring};
 use super::window::{self, Span};
 use crate::Error;
+use crate::dust::DUST;
 
 /// The most points an outline or a hole may have.
 const MOST_POINTS: usize = 10_000;
+/// A height that differs by no more is the same: twice what the proof may draw in at each of two sides (mm).
+const DRAWN_IN: f64 = 4e-6;
 
 /// A rectangle on grain in a panel.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -84,25 +87,10 @@ pub fn largest_rectangle(
     holes: &[Vec<Point>],
     grain_deg: f64,
 ) -> Result<PanelRectangle, Error> {
-    let outline = Ring::new("outline", outline, MOST_POINTS, None)?;
-    Error::check_items("holes", holes.len(), 0, 1000)?;
-    let mut rings = alloc::vec![outline.points];
-    for (index, hole) in holes.iter().enumerate() {
-        rings.push(Ring::new("holes", hole, MOST_POINTS, Some(index))?.points);
-    }
+    let mut rings = alloc::vec![Ring::new("outline", outline, MOST_POINTS, None)?.points];
+    rings.extend(checked_holes(holes)?);
     let grain_deg = Error::check("grain_deg", grain_deg, -360.0, 360.0)?;
-
-    let (across, along) = axes(grain_deg);
-    let on_grain = |point: &Point| {
-        let point = point.to_vec2();
-        Point::new(point.dot(across), point.dot(along))
-    };
-    let turned: Vec<Vec<Point>> = rings
-        .iter()
-        .map(|ring| ring.iter().map(on_grain).collect())
-        .collect();
-    let found = window::largest(&turned);
-    found
+    window::largest(&turned(&rings, grain_deg))
         .and_then(|span| proved(span, grain_deg, &rings))
         .ok_or_else(|| {
             let (argument, value) = match holes.len() {
@@ -111,6 +99,89 @@ pub fn largest_rectangle(
             };
             Error::no_solution(argument, value, f64::NAN, f64::NAN)
         })
+}
+
+/// Tallest rectangle of a given width, one side on grain, that a panel of any shape holds.
+///
+/// For a piece that must be so wide and is wanted as long as the cloth allows: a skirt's panel, a strip for a band. The
+/// largest rectangle ([`largest_rectangle`]) may be wide and short where a piece is narrow and long. A width within 1e-9 mm
+/// of what the panel has is had.
+///
+/// | argument    | unit | range                             | default | meaning                                   |
+/// |-------------|------|-----------------------------------|---------|-------------------------------------------|
+/// | `outline`   | mm   | -1e5..=1e5 each, 3..=10000 points | -       | corners in order, either way round        |
+/// | `width`     | mm   | 0.1..=2e5                         | -       | width across the grain, allowances included |
+/// | `holes`     | mm   | -1e5..=1e5 each, 0..=1000 holes of 3..=10000 points | - | corners of each hole, either way round |
+/// | `grain_deg` | deg  | -360..=360                        | 90      | the grain, counter-clockwise from the x axis; 90 is up |
+///
+/// The rectangle may touch the outline and the holes, and is proved as [`largest_rectangle`]'s is: where rounding put a
+/// corner outside, each side is drawn in by at most 1e-6 mm, its width too. Of several of one height it is always the same
+/// one.
+///
+/// # Errors
+/// - `NotFinite`, `OutOfRange`, `Count`, naming the argument and the place in its list.
+/// - `Outline`: the outline or a hole touches or crosses itself or has no area.
+/// - `NoSolution` naming `width`: nowhere is there a rectangle so wide.
+///
+/// # Source
+/// Plane geometry, shown in `window.rs`; known answers, working by hand and an independent program in
+/// `tests/vectors/tallest_rectangle.csv` and `tests/oracle/panel.py`.
+///
+/// # Examples
+/// A gore 400 mm wide at the hem, 600 mm high: a piece 100 wide may be 450 high.
+/// ```
+/// use recloth::panel::tallest_rectangle;
+/// let gore = [(0.0, 0.0), (400.0, 0.0), (200.0, 600.0)].map(kurbo::Point::from);
+/// let rectangle = tallest_rectangle(&gore, 100.0, &[], 90.0)?;
+/// assert!((rectangle.width - 100.0).abs() < 1e-5);
+/// assert!((rectangle.height - 450.0).abs() < 1e-5);
+/// assert_eq!(tallest_rectangle(&gore, 401.0, &[], 90.0).unwrap_err().argument(), "width");
+/// # Ok::<(), recloth::Error>(())
+/// ```
+pub fn tallest_rectangle(
+    outline: &[Point],
+    width: f64,
+    holes: &[Vec<Point>],
+    grain_deg: f64,
+) -> Result<PanelRectangle, Error> {
+    let mut rings = alloc::vec![Ring::new("outline", outline, MOST_POINTS, None)?.points];
+    let width = Error::check("width", width, 0.1, 2e5)?;
+    rings.extend(checked_holes(holes)?);
+    let grain_deg = Error::check("grain_deg", grain_deg, -360.0, 360.0)?;
+    let turned = turned(&rings, grain_deg);
+    let found = |width: f64| {
+        window::tallest(&turned, width).and_then(|span| proved(span, grain_deg, &rings))
+    };
+    let exact = found(width);
+    // A width that only rounding makes too wide counts as had, wherever that gives a taller one.
+    let height = exact.map_or(0.0, |exact| exact.height);
+    found(width - DUST)
+        .filter(|near| near.height > height + DRAWN_IN)
+        .or(exact)
+        .ok_or_else(|| Error::no_solution("width", width, f64::NAN, f64::NAN))
+}
+
+/// The holes, each a ring that does not cross itself.
+fn checked_holes(holes: &[Vec<Point>]) -> Result<Vec<Vec<Point>>, Error> {
+    Error::check_items("holes", holes.len(), 0, 1000)?;
+    holes
+        .iter()
+        .enumerate()
+        .map(|(index, hole)| Ok(Ring::new("holes", hole, MOST_POINTS, Some(index))?.points))
+        .collect()
+}
+
+/// The rings with the grain along y.
+fn turned(rings: &[Vec<Point>], grain_deg: f64) -> Vec<Vec<Point>> {
+    let (across, along) = axes(grain_deg);
+    let on_grain = |point: &Point| {
+        let point = point.to_vec2();
+        Point::new(point.dot(across), point.dot(along))
+    };
+    rings
+        .iter()
+        .map(|ring| ring.iter().map(on_grain).collect())
+        .collect()
 }
 
 /// The rectangle drawn in by as little as proves it to enclose only cloth.

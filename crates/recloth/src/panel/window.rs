@@ -31,26 +31,93 @@ struct Slab {
 /// The largest rectangle in the first ring and in no other, if there is any cloth.
 pub(super) fn largest(rings: &[Vec<Point>]) -> Option<Span> {
     let slabs = slabs(rings);
-    let end = slabs.last()?.x[1];
-    let mut best = Best {
+    let mut aim = Largest {
+        end: slabs.last()?.x[1],
         area: 0.0,
         span: None,
     };
-    for (index, slab) in slabs.iter().enumerate() {
-        for cell in &slab.cells {
-            walk(&slabs[index..], *cell, end, &mut best);
-        }
-    }
-    best.span
+    search(&slabs, &mut aim);
+    aim.span
 }
 
-struct Best {
+/// The tallest rectangle as wide as asked in the first ring and in no other, if there is one.
+pub(super) fn tallest(rings: &[Vec<Point>], width: f64) -> Option<Span> {
+    let mut aim = Tallest {
+        width,
+        height: 0.0,
+        span: None,
+    };
+    search(&slabs(rings), &mut aim);
+    aim.span
+}
+
+/// Where a rectangle starts or ends across the grain: a slab and the cell in it.
+type End = ([f64; 2], Cell);
+
+/// What is sought, and the best of it so far.
+trait Aim {
+    /// Whether a rectangle that starts in a slab at `from`, ends in one at `to` and is at most so high may be better.
+    fn promises(&self, from: [f64; 2], to: [f64; 2], height: f64) -> bool;
+    /// Whether one that runs on beyond the slab at `to` may be better.
+    fn runs_on(&self, from: [f64; 2], to: [f64; 2], height: f64) -> bool;
+    /// Tries those that start in the first cell, end in the last and lie between two levels.
+    fn between(&mut self, first: End, last: End, low: f64, high: f64);
+}
+
+/// The greatest area.
+struct Largest {
+    /// The last station.
+    end: f64,
     area: f64,
     span: Option<Span>,
 }
 
+impl Aim for Largest {
+    fn promises(&self, from: [f64; 2], to: [f64; 2], height: f64) -> bool {
+        (to[1] - from[0]) * height > self.area
+    }
+
+    fn runs_on(&self, from: [f64; 2], _: [f64; 2], height: f64) -> bool {
+        (self.end - from[0]) * height > self.area
+    }
+
+    fn between(&mut self, first: End, last: End, low: f64, high: f64) {
+        best_between(first, last, low, high, self);
+    }
+}
+
+/// The greatest height at one width.
+struct Tallest {
+    width: f64,
+    height: f64,
+    span: Option<Span>,
+}
+
+impl Aim for Tallest {
+    fn promises(&self, from: [f64; 2], to: [f64; 2], height: f64) -> bool {
+        to[0] - from[1] <= self.width && self.width <= to[1] - from[0] && height > self.height
+    }
+
+    fn runs_on(&self, from: [f64; 2], to: [f64; 2], height: f64) -> bool {
+        to[1] - from[1] <= self.width && height > self.height
+    }
+
+    fn between(&mut self, first: End, last: End, low: f64, high: f64) {
+        tallest_between(first, last, low, high, self);
+    }
+}
+
+/// Tries every rectangle: from each cell to each that it reaches.
+fn search(slabs: &[Slab], aim: &mut impl Aim) {
+    for (index, slab) in slabs.iter().enumerate() {
+        for cell in &slab.cells {
+            walk(&slabs[index..], *cell, aim);
+        }
+    }
+}
+
 /// Tries every rectangle that starts in `start`, a cell of the first slab.
-fn walk(slabs: &[Slab], start: Cell, end: f64, best: &mut Best) {
+fn walk(slabs: &[Slab], start: Cell, aim: &mut impl Aim) {
     let from = slabs[0].x;
     // Place in `slabs`, the cell there, and the levels the cells before it leave.
     let mut open = vec![(0, start, f64::NEG_INFINITY, f64::INFINITY)];
@@ -62,11 +129,11 @@ fn walk(slabs: &[Slab], start: Cell, end: f64, best: &mut Best) {
         let ceiling = high
             .min(start.high[0].max(start.high[1]))
             .min(cell.high[0].max(cell.high[1]));
-        if (to[1] - from[0]) * (ceiling - floor) > best.area {
-            best_between((from, start), (to, cell), low, high, best);
+        if aim.promises(from, to, ceiling - floor) {
+            aim.between((from, start), (to, cell), low, high);
         }
         let (low, high) = (low.max(cell.low[1]), high.min(cell.high[1]));
-        if (end - from[0]) * (high - low) <= best.area {
+        if !aim.runs_on(from, to, high - low) {
             continue;
         }
         for next in slabs.get(index + 1).map_or(&[][..], |slab| &slab.cells) {
@@ -126,6 +193,22 @@ fn between(x: f64, xs: [f64; 2], ys: [f64; 2]) -> f64 {
     }
 }
 
+/// Lowest and highest level of a rectangle from one place in its first cell to one in its last, between two others.
+fn levels(
+    ((xs1, cell1), x1): (End, f64),
+    ((xs2, cell2), x2): (End, f64),
+    low: f64,
+    high: f64,
+) -> (f64, f64) {
+    let bottom = low
+        .max(between(x1, xs1, cell1.low))
+        .max(between(x2, xs2, cell2.low));
+    let top = high
+        .min(between(x1, xs1, cell1.high))
+        .min(between(x2, xs2, cell2.high));
+    (bottom, top)
+}
+
 /// Tries the rectangles from `x1` in the first cell to `x2` in the last, between `low` and `high`.
 ///
 /// Its top is the least of three levels: the first cell's line at `x1`, `high`, and the last cell's line at `x2`; its
@@ -133,22 +216,11 @@ fn between(x: f64, xs: [f64; 2], ys: [f64; 2]) -> f64 {
 /// two linear functions of (x1, x2), which has no strict maximum in the open. So the best lies on a line where `x1` or
 /// `x2` is at an end of its slab, or where two levels are equal: ten lines at most. On each line the best is where again
 /// two levels are equal, at an end, or where the slope of one of nine products is 0.
-fn best_between(
-    first: ([f64; 2], Cell),
-    last: ([f64; 2], Cell),
-    low: f64,
-    high: f64,
-    best: &mut Best,
-) {
+fn best_between(first: End, last: End, low: f64, high: f64, best: &mut Largest) {
     let ((xs1, cell1), (xs2, cell2)) = (first, last);
     let mut attempt = |x1: f64, x2: f64| {
         let (x1, x2) = (x1.clamp(xs1[0], xs1[1]), x2.clamp(xs2[0], xs2[1]));
-        let top = high
-            .min(between(x1, xs1, cell1.high))
-            .min(between(x2, xs2, cell2.high));
-        let bottom = low
-            .max(between(x1, xs1, cell1.low))
-            .max(between(x2, xs2, cell2.low));
+        let (bottom, top) = levels((first, x1), (last, x2), low, high);
         let area = (x2 - x1) * (top - bottom);
         // Two negative sides would make a positive area.
         if x2 > x1 && top > bottom && area > best.area {
@@ -214,6 +286,52 @@ fn best_between(
                 at(-(growth * height + gain * width) / (2.0 * growth * gain));
             }
         }
+    }
+}
+
+/// Tries the rectangles of the width asked from `x1` in the first cell to `x1 + width` in the last, between `low` and
+/// `high`.
+///
+/// Height is the least of three linear functions of `x1` less the greatest of three, so it is concave, and its greatest is
+/// at an end of where `x1` may lie or where two of either three are equal.
+fn tallest_between(first: End, last: End, low: f64, high: f64, best: &mut Tallest) {
+    let ((xs1, cell1), (xs2, cell2)) = (first, last);
+    let width = best.width;
+    let ends = [xs1[0].max(xs2[0] - width), xs1[1].min(xs2[1] - width)];
+    let shifted = Linear {
+        at: width,
+        slope: 1.0,
+    };
+    let tops = [
+        Linear::through(xs1, cell1.high),
+        Linear::constant(high),
+        Linear::through(xs2, cell2.high).of(shifted),
+    ];
+    let bottoms = [
+        Linear::through(xs1, cell1.low),
+        Linear::constant(low),
+        Linear::through(xs2, cell2.low).of(shifted),
+    ];
+    let mut attempt = |x1: f64| {
+        // Where two levels do not meet the place is not a number or infinite, and no place in the cell.
+        if !(ends[0]..=ends[1]).contains(&x1) {
+            return;
+        }
+        let x2 = (x1 + width).clamp(xs2[0], xs2[1]);
+        let (bottom, top) = levels((first, x1), (last, x2), low, high);
+        if x2 > x1 && top - bottom > best.height {
+            best.height = top - bottom;
+            best.span = Some(Span {
+                x: [x1, x2],
+                y: [bottom, top],
+            });
+        }
+    };
+    ends.into_iter().for_each(&mut attempt);
+    for three in [tops, bottoms] {
+        attempt(three[0].meets(three[1]));
+        attempt(three[1].meets(three[2]));
+        attempt(three[2].meets(three[0]));
     }
 }
 

@@ -27,7 +27,10 @@ pub(crate) fn tests(context: &Context) -> Result<Count, String> {
             .arg(&calls)
             .env("PYTHONDONTWRITEBYTECODE", "1"),
     )?;
-    Ok(reference.compare("C", &c)? + reference.compare("Python", &python)?)
+    let count = reference.compare("C", &c)? + reference.compare("Python", &python)?;
+    let met = output(&mut context.cargo("run --quiet -p recloth-doors -- references"))?;
+    print!("{met}");
+    Ok(count)
 }
 
 /// What Rust answers on this machine to every call.
