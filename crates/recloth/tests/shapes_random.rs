@@ -70,7 +70,7 @@ impl Random {
                 self.star(centre, 50.0, 5)
             })
             .collect();
-        let grain_deg = if case % 2 == 0 {
+        let grain_deg = if case.is_multiple_of(2) {
             90.0
         } else {
             self.between(-360.0, 360.0)
