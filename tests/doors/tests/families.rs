@@ -242,7 +242,9 @@ fn solve_back(
     let first = &table.function;
     let mut solved = 0;
     for row in table.rows.iter().filter(|row| row.status == 0) {
-        let answers = call(&first.name, &row.given).unwrap().unwrap();
+        let answers = call(&first.name, &row.given)
+            .expect("the function is known")
+            .expect("a good row");
         let inputs = first
             .inputs
             .iter()
@@ -257,7 +259,7 @@ fn solve_back(
             known.insert(name, value);
         }
         let find = |name: &str| match name.strip_prefix('=') {
-            Some(number) => Given::Number(number.parse().unwrap()),
+            Some(number) => Given::Number(number.parse().expect("a number")),
             None => known[name].clone(),
         };
         let arguments: Vec<Given> = back
@@ -273,7 +275,7 @@ fn solve_back(
                 )
             })
             .collect();
-        let answers = match call(&back.name, &arguments).unwrap() {
+        let answers = match call(&back.name, &arguments).expect("the function is known") {
             Ok(answers) => answers,
             // Beyond the other's range, which is a little narrower at some ends.
             Err(error) if error.kind() == ErrorKind::OutOfRange => continue,
