@@ -25,18 +25,32 @@ fn pages(folder: &str, command: &str, in_process: bool) -> BTreeMap<String, Stri
         book.with_preprocessor(Recloth);
     }
     book.build().unwrap();
-    fs::read_dir(build_dir)
-        .unwrap()
-        .map(|entry| entry.unwrap().path())
-        .filter(|path| {
-            path.extension()
-                .is_some_and(|extension| extension == "html")
-        })
-        .map(|path| {
-            let name = path.file_name().unwrap().to_str().unwrap().to_owned();
-            (name, fs::read_to_string(path).unwrap())
-        })
-        .collect()
+    let mut pages = BTreeMap::new();
+    for inside in ["", "functions/"] {
+        for entry in fs::read_dir(build_dir.join(inside)).unwrap() {
+            let path = entry.unwrap().path();
+            let name = path.file_name().unwrap().to_str().unwrap();
+            if name.ends_with(".html") {
+                pages.insert(
+                    format!("{inside}{name}"),
+                    fs::read_to_string(&path).unwrap(),
+                );
+            }
+        }
+    }
+    pages
+}
+
+/// What a link from this page leads to: a page and a place on it.
+fn target<'a>(from: &str, link: &'a str) -> (String, &'a str) {
+    let (file, place) = link.split_once('#').unwrap_or((link, ""));
+    let file = match (file, file.strip_prefix("../"), from.rsplit_once('/')) {
+        ("", ..) => from.to_owned(),
+        (_, Some(file), _) => file.to_owned(),
+        (file, None, Some((folder, _))) => format!("{folder}/{file}"),
+        (file, None, None) => file.to_owned(),
+    };
+    (file, place)
 }
 
 #[test]
@@ -56,6 +70,27 @@ fn both_ways_to_build_give_the_same_pages_and_none_asks_the_network() {
             }
         }
     }
+    // Every link between pages leads to a page and a place that are there, but for the page that holds all of them.
+    let mut links = 0;
+    for (name, page) in in_process.iter().filter(|(name, _)| *name != "print.html") {
+        let main = &page[page.find("<main>").unwrap_or(0)..page.find("</main>").unwrap_or(0)];
+        for link in main
+            .split("href=\"")
+            .skip(1)
+            .filter_map(|rest| rest.split('"').next())
+        {
+            let (file, place) = target(name, link);
+            if !file.ends_with(".html") {
+                continue;
+            }
+            links += 1;
+            let there = in_process
+                .get(&file)
+                .is_some_and(|page| place.is_empty() || page.contains(&format!("id=\"{place}\"")));
+            assert!(there, "{name}: {link} leads nowhere");
+        }
+    }
+    assert!(links > 500, "{links} links");
     let skirts = &in_process["circle-skirts.html"];
     assert!(skirts.contains("<mfrac>") && skirts.contains("class=\"doors\""));
 }

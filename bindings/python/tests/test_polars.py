@@ -58,7 +58,7 @@ def test_doubts_and_counts_are_kept():
         assert doubts[1] is None
         assert recloth.doubts(doubts[0]) == recloth.doubts(recloth.girth_doubts(71.0)) != []
         assert recloth.doubts(doubts[2]) == []
-    assert lazy.dtype == pl.UInt32
+    assert lazy.dtype == pl.UInt64
 
 
 @pytest.mark.parametrize("values", [["71 cm"], [True], [[1.0, 2.0]]])

@@ -244,6 +244,24 @@ fn other_quantities_come_back_in_theirs() {
 }
 
 #[test]
+fn one_argument_alone_needs_no_name_and_help_no_hyphens() {
+    says("tex_from_denier 180", &["denier = 180", "20 tex"]);
+    says("parse_length 31 3/8 in", &["text = 31 3/8 in", "796.92 mm"]);
+    says(
+        "tex_from_cotton_count 40 plies=2",
+        &["plies = 2", "29.53 tex"],
+    );
+    fails(
+        "cap_for_ease 45cm 3",
+        &["armhole, character 6: 3 has no unit"],
+    );
+    fails("circle_skirt waist=2ft 3 length=1m", &["3 has no unit"]);
+    fails("dart 30 100", &["`30 100` has no name"]);
+    assert_eq!(typed("dart help"), typed("dart --help"));
+    assert_eq!(typed("help"), typed("-h"));
+}
+
+#[test]
 fn lists_are_parted_as_people_part_them() {
     for list in [
         "lengths=10.4,10.4,10.2",

@@ -70,7 +70,7 @@ impl Random {
                 self.star(centre, 50.0, 5)
             })
             .collect();
-        let grain_deg = if case % 2 == 0 {
+        let grain_deg = if case.is_multiple_of(2) {
             90.0
         } else {
             self.between(-360.0, 360.0)
@@ -603,7 +603,13 @@ fn odd_input_gives_an_error_or_an_answer_and_never_a_panic() {
             Vec::new()
         };
         let usable = usable_panel(&outline, &losses, &others, odd(), 0.1);
-        let rectangle = largest_rectangle(&outline, &others, 90.0 * (case % 9) as f64 / 4.0);
+        let grain_deg = 90.0 * (case % 9) as f64 / 4.0;
+        let rectangle = largest_rectangle(&outline, &others, grain_deg);
+        let width = odd();
+        if let Ok(tall) = tallest_rectangle(&outline, width, &others, grain_deg) {
+            good += 1;
+            assert!(tall.height > 0.0 && (tall.width - width).abs() < 3e-6);
+        }
         if let Ok(usable) = usable {
             good += 1;
             assert!(usable.share > 0.0 && usable.share <= 1.0 && !usable.parts.is_empty());

@@ -164,11 +164,17 @@ fn row(function: &Function, answer: &Answer, got: &Got, typed: &Typed) -> [Strin
 
 /// Values in the unit that was typed, if another than the library's was, and in the library's.
 fn both(values: &[f64], unit: &str, typed: &Typed) -> (Option<String>, String) {
+    // A ratio is multiplied by what may be long; of the others the second decimal is seldom read.
+    let decimals = if unit == "1" { 4 } else { 2 };
     let list = |words: Vec<String>| words.join(if typed.comma { "; " } else { ", " });
     let numbers = |values: &mut dyn Iterator<Item = f64>, unit: &str| {
         format!(
             "{}{unit}",
-            list(values.map(|value| plain(value, typed.comma)).collect())
+            list(
+                values
+                    .map(|value| plain(value, decimals, typed.comma))
+                    .collect()
+            )
         )
     };
     let base = numbers(&mut values.iter().copied(), &shown_unit(unit));

@@ -13,7 +13,7 @@ mod words;
 use recloth_table::{FUNCTIONS, Function, MODULES, find};
 
 use crate::nearest::nearest;
-use words::Line;
+use words::{Line, Pair};
 
 /// What the command says, and how it ends.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -129,11 +129,19 @@ fn answer(line: &Line, json: bool, width: usize) -> Result<Told, Wrong> {
             "The options are --json and --help; an argument is written {name}=value."
         )));
     }
+    let is_help = |word: &&String| ["--help", "-h", "help"].contains(&word.as_str());
     let wants_help = line
         .options
         .iter()
-        .any(|option| option == "--help" || option == "-h");
-    if line.head.is_empty() && line.pairs.is_empty() {
+        .chain(&line.head)
+        .any(|word| is_help(&word));
+    let head: Vec<String> = line
+        .head
+        .iter()
+        .filter(|word| !is_help(word))
+        .cloned()
+        .collect();
+    if head.is_empty() && line.pairs.is_empty() {
         return Ok(Told::good(if wants_help {
             help()
         } else {
@@ -141,13 +149,11 @@ fn answer(line: &Line, json: bool, width: usize) -> Result<Told, Wrong> {
         }));
     }
     let alone = line.pairs.is_empty();
-    let function = match named(&line.head) {
-        Ok(function) => function,
+    let (function, bare) = match named(&head) {
+        Ok(named) => named,
         // The name of a file, and of no function: what is in it.
         Err(wrong) => {
-            let module = MODULES
-                .iter()
-                .find(|module| alone && line.head == [module.name]);
+            let module = MODULES.iter().find(|module| alone && head == [module.name]);
             return module.map_or(Err(wrong), |module| {
                 Ok(Told::good(help::list(Some(module), width)))
             });
@@ -161,8 +167,9 @@ fn answer(line: &Line, json: bool, width: usize) -> Result<Told, Wrong> {
         let ran = run_example(function, width);
         return Ok(Told::good(help::page(function, &ran, width)));
     }
-    let read = read::read(function, &line.pairs).map_err(|wrong| {
-        in_function(if alone {
+    let pairs: Vec<Pair> = bare.into_iter().chain(line.pairs.iter().cloned()).collect();
+    let read = read::read(function, &pairs).map_err(|wrong| {
+        in_function(if pairs.is_empty() {
             wrong.with(format!("For example: {}", help::example(function)))
         } else {
             wrong
@@ -185,7 +192,7 @@ fn answer(line: &Line, json: bool, width: usize) -> Result<Told, Wrong> {
 
 /// What the example of a function prints.
 fn run_example(function: &'static Function, width: usize) -> String {
-    let pairs: Vec<(String, String)> = help::example_pairs(function);
+    let pairs: Vec<Pair> = help::example_pairs(function);
     let read = read::read(function, &pairs);
     let narrow = width.saturating_sub(4);
     match read.map(|read| (function.call(&read.given), read)) {
@@ -197,16 +204,25 @@ fn run_example(function: &'static Function, width: usize) -> String {
 }
 
 /// The function that the words before the arguments name, with or without its underscores.
-fn named(head: &[String]) -> Result<&'static Function, Wrong> {
+///
+/// Words behind the name are the value of the one argument that must be given, where there is but one.
+fn named(head: &[String]) -> Result<(&'static Function, Option<Pair>), Wrong> {
     let whole = words::tidy_name(&head.join("_"));
     if let Some(function) = find(&whole) {
-        return Ok(function);
+        return Ok((function, None));
     }
     let Some(first) = head.first() else {
         return Err(Wrong::new("which function?".into())
             .with("The name of a function comes first; recloth sum lists them all.".into()));
     };
     if let Some(function) = find(&words::tidy_name(first)) {
+        let mut needed = function
+            .arguments
+            .iter()
+            .filter(|argument| argument.default.is_none());
+        if let (Some(only), None) = (needed.next(), needed.next()) {
+            return Ok((function, Some((only.name.to_owned(), head[1..].join(" ")))));
+        }
         let names: Vec<String> = function
             .arguments
             .iter()

@@ -181,18 +181,22 @@ pub(super) fn number(text: &str) -> Result<f64, String> {
     })
 }
 
-/// A number to read: two decimals, or four digits of a small one, and no idle zeros.
-pub(super) fn plain(value: f64, comma: bool) -> String {
+/// A number to read: so many decimals, or four digits of a small one, and no idle zeros.
+pub(super) fn plain(value: f64, decimals: usize, comma: bool) -> String {
     if !value.is_finite() {
         return "none".into();
     }
     let size = value.abs();
-    let mut decimals = if size < 1.0 { 3 } else { 2 };
-    let mut least = 1.0;
-    while size > 0.0 && size < least && decimals < 12 {
-        decimals += 1;
+    let (mut digits, mut least) = (3, 1.0);
+    while size > 0.0 && size < least && digits < 12 {
+        digits += 1;
         least /= 10.0;
     }
+    let decimals = if size < 1.0 {
+        decimals.max(digits)
+    } else {
+        decimals
+    };
     let text = format!("{value:.decimals$}");
     let text = text.trim_end_matches('0').trim_end_matches('.');
     let text = if text == "-0" { "0" } else { text };
@@ -340,9 +344,9 @@ mod tests {
             (0.0, "0"),
             (f64::NAN, "none"),
         ] {
-            assert_eq!(plain(value, false), wanted);
+            assert_eq!(plain(value, 2, false), wanted);
         }
-        assert_eq!(plain(71.25, true), "71,25");
+        assert_eq!(plain(71.25, 2, true), "71,25");
     }
 
     #[test]

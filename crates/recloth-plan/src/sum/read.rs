@@ -236,10 +236,10 @@ fn length(text: &str) -> Result<(f64, bool), String> {
     }
 }
 
+/// One number without a fraction or a unit: not `45cm 3`, of which only the end has none.
 fn is_decimal(text: &str) -> bool {
-    text.chars()
-        .all(|sign| sign.is_ascii() || sign.is_whitespace() || sign == '\u{2212}')
-        && !text.contains('/')
+    let part = |sign: char| sign.is_ascii_digit() || ".,-+eE\u{2212}".contains(sign);
+    text.trim().chars().all(part)
 }
 
 fn count(argument: &'static Argument, text: &str) -> Result<u32, Wrong> {

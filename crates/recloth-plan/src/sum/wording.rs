@@ -42,8 +42,8 @@ pub(super) fn kind(argument: &Argument) -> String {
         let unit = shown_unit(argument.unit);
         words.push(format!(
             "{} to {}{unit}",
-            digits(low, false),
-            digits(high, false)
+            digits(low, 2, false),
+            digits(high, 2, false)
         ));
     }
     words.extend(argument.conditions.iter().map(|condition| {
@@ -90,7 +90,9 @@ pub(super) fn shown_unit(unit: &str) -> String {
 /// What is taken when the argument is not given; nothing where it must be.
 pub(super) fn default(argument: &Argument) -> Option<String> {
     argument.default.map(|default| match default {
-        Default::Number(value) => format!("{}{}", digits(value, false), shown_unit(argument.unit)),
+        Default::Number(value) => {
+            format!("{}{}", digits(value, 2, false), shown_unit(argument.unit))
+        }
         Default::Word(word) => word.to_owned(),
     })
 }

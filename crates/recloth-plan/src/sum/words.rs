@@ -3,13 +3,16 @@
 //! Quotes are forgotten at the table, so the words of a line are joined again: a value goes on until the next name with
 //! its equals sign, and `waist=28 1/2in` needs no quotes.
 
+/// Name and value of an argument.
+pub(super) type Pair = (String, String);
+
 /// What was typed.
 #[derive(Debug, Default, PartialEq)]
 pub(super) struct Line {
     /// The words before the first argument.
     pub(super) head: Vec<String>,
     /// Name and value of each argument, in order.
-    pub(super) pairs: Vec<(String, String)>,
+    pub(super) pairs: Vec<Pair>,
     /// Options: words that begin with two hyphens and have no equals sign, and `-h`.
     pub(super) options: Vec<String>,
 }
@@ -45,7 +48,7 @@ impl Line {
             } else {
                 (part, "")
             };
-            line.pairs.push((tidy_name(next), value.trim().to_owned()));
+            line.pairs.push((tidy_name(next), tidy_value(value)));
             next = name;
         }
         line
@@ -55,10 +58,21 @@ impl Line {
 /// Everything before the last word, and that word, which is a name.
 fn name_at_end(text: &str) -> (&str, &str) {
     let text = text.trim_end();
-    let start = text.rfind(char::is_whitespace).map_or(0, |at| {
+    // Arguments may be parted by commas too.
+    let parts = |sign: char| sign.is_whitespace() || matches!(sign, ',' | ';');
+    let start = text.rfind(parts).map_or(0, |at| {
         at + text[at..].chars().next().map_or(1, char::len_utf8)
     });
     (&text[..start], &text[start..])
+}
+
+/// A value without the comma that parts it from the next name.
+fn tidy_value(value: &str) -> String {
+    value
+        .trim()
+        .trim_end_matches([',', ';'])
+        .trim_end()
+        .to_owned()
 }
 
 /// A name as the library writes it: `--Cloth-Width` is `cloth_width`.
@@ -94,6 +108,12 @@ mod tests {
         ];
         let wanted = wanted.map(|(a, b)| (a.to_owned(), b.to_owned()));
         assert_eq!(line.pairs, wanted);
+        let line = read("circle_skirt waist=71,5cm,length=60cm; fraction=1");
+        let wanted = [("waist", "71,5cm"), ("length", "60cm"), ("fraction", "1")];
+        assert_eq!(
+            line.pairs,
+            wanted.map(|(a, b)| (a.to_owned(), b.to_owned()))
+        );
         assert_eq!(read("dart 30 100").head, ["dart", "30", "100"]);
         assert_eq!(read("dart =").pairs, [("dart".to_owned(), String::new())]);
         for odd in [
