@@ -3384,7 +3384,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "binding_strips",
         module: "bias",
         summary: "Number of strips of one length to join for a binding.",
-        description: "Each join takes `join` off the two strips together: `count` is the least with\n`count · strip - (count - 1) · join >= length`. Strips joined on the straight grain, at 45°, lose their own width and\nthe two allowances at each join; straight strips joined end to end lose the two allowances.",
+        description: "Each join takes `join` off the two strips together: `count` is the least with\n`count · strip - (count - 1) · join >= length`. Strips with square ends, crossed and joined from corner to corner at 45°,\nlose their own width at each join; with ends cut at 45°, √2 times the two allowances; joined end to end, the two\nallowances.",
         arguments: &[
             Argument {
                 name: "length",

@@ -1706,8 +1706,9 @@ def binding_strips(length, strip, join=0.0):
     """Number of strips of one length to join for a binding.
 
     Each join takes `join` off the two strips together: `count` is the least with
-    `count · strip - (count - 1) · join >= length`. Strips joined on the straight grain, at 45°, lose their own width and
-    the two allowances at each join; straight strips joined end to end lose the two allowances.
+    `count · strip - (count - 1) · join >= length`. Strips with square ends, crossed and joined from corner to corner at 45°,
+    lose their own width at each join; with ends cut at 45°, √2 times the two allowances; joined end to end, the two
+    allowances.
 
     Parameters
     ----------
