@@ -42,6 +42,36 @@ class Row(dict):
         return [mpf(float(item)) for item in self.text(name).split()]
 
 
+# Doubts that more than one program finds, by the bits of crates/recloth/src/doubt.rs. A length nearer than DUST (mm) to a
+# limit is on it.
+DUST = mpf("1e-9")
+
+
+def bits(**places):
+    """A set of doubts from whether each is so: `bits(_3=length > 2000)`."""
+    return sum(2 ** int(place[1:]) for place, so in places.items() if so)
+
+
+def trunk(girth):
+    return bits(_0=girth < 300, _1=girth > 2000)
+
+
+def limb(girth):
+    return bits(_37=girth < 110)
+
+
+def along_body(length):
+    return bits(_2=length < 100, _3=length > 2000)
+
+
+def skirt(waist, hip):
+    return trunk(waist) | trunk(hip) | bits(_4=waist > hip, _5=hip - waist > 450 + DUST)
+
+
+def gathers(ratio):
+    return bits(_18=ratio < mpf("1.2") - DUST, _39=ratio > 4 + DUST)
+
+
 def asin(sine):
     """Of a sine that rounded lengths may put a hair past 1."""
     return mp.asin(min(sine, mpf(1)))

@@ -9,7 +9,7 @@ import sys
 
 import common
 from mpmath import mp, mpf
-from trade import DUST, ELASTIC_BATH, GATHERS_SCANT, NEARLY, PLEATS_OVERLAP, whole
+from trade import DUST, ELASTIC_BATH, NEARLY, PLEATS_OVERLAP, whole
 
 # Bits of crates/recloth/src/doubt.rs, written out again.
 WAIST_OVER_HIP, HIP_FAR_OVER_WAIST, PHOTO_REACH = 2**4, 2**5, 2**11
@@ -81,7 +81,7 @@ def gather_sections(row):
         "flats": [length * ratio for length in lengths],
         "finished": line,
         "ratio": ratio,
-        "doubts": GATHERS_SCANT * (ratio < mpf("1.2") * (1 - NEARLY)),
+        "doubts": common.gathers(ratio),
     }
 
 
@@ -96,7 +96,7 @@ def ruffle(row):
         "cut_width": width,
         "strips": strips,
         "cloth_length": strips * width,
-        "doubts": GATHERS_SCANT * (row["ratio"] < mpf("1.2") * (1 - NEARLY)),
+        "doubts": common.gathers(row["ratio"]),
     }
 
 
@@ -162,6 +162,7 @@ def elastic(row):
         "cut": round_it + row["overlap"],
         "worn_pct": 100 * (row["girth"] / round_it - 1),
         "passing_pct": 100 * (row["widest"] / round_it - 1),
+        "doubts": common.limb(row["girth"]),
         "cautions": ELASTIC_BATH,
     }
 
@@ -210,11 +211,17 @@ def head_opening(row):
     return {
         "least_slit": max(wanted - row["neck"], 0) / 2,
         "spare": row["neck"] + 2 * row["slit"] - wanted,
+        "doubts": common.trunk(row["head"]) | common.limb(row["neck"]),
     }
 
 
 def cap_ease(row):
-    return {"ease": row["cap"] - row["armhole"], "ease_pct": 100 * (row["cap"] / row["armhole"] - 1)}
+    ease = row["cap"] - row["armhole"]
+    return {
+        "ease": ease,
+        "ease_pct": 100 * (row["cap"] / row["armhole"] - 1),
+        "doubts": common.bits(_40=ease < -DUST, _41=10 * ease > row["armhole"] + 10 * DUST),
+    }
 
 
 def cap_for_ease(row):
@@ -235,7 +242,7 @@ def puff_spread(row):
         "added": zone * (row["ratio"] - 1),
         "spread_each": zone * (row["ratio"] - 1) / row["slashes"],
         "strip_ratio": strip_ratio,
-        "doubts": GATHERS_SCANT * (min(row["ratio"], strip_ratio) < mpf("1.2") * (1 - NEARLY)),
+        "doubts": common.gathers(min(row["ratio"], strip_ratio)),
     }
 
 
@@ -325,6 +332,7 @@ def take_in(row):
         "each": each,
         "taken": each * row["edges"],
         "leftover": excess - each * row["edges"],
+        "doubts": common.limb(row["body"]),
     }
 
 
@@ -336,12 +344,13 @@ def let_out(row):
         "each": each,
         "gained": each * row["edges"],
         "short_by": lacking - each * row["edges"],
+        "doubts": common.limb(row["body"]),
     }
 
 
 def size_step(row):
     step = (row["larger"] - row["smaller"]) / row["steps"]
-    return {"step": step, "each_edge": step / row["edges"]}
+    return {"step": step, "each_edge": step / row["edges"], "doubts": common.limb(row["smaller"])}
 
 
 # Panels by offsets

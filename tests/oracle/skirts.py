@@ -4,17 +4,16 @@ Where there is more than one way to a number, this takes another than the librar
 the sum of small parts for the whole.
 """
 
+import functools
+import operator
 import sys
 
 import common
 from mpmath import mp, mpf
-from trade import DART_LONG, DART_WIDE, GATHERS_SCANT, NEARLY, legs, sagitta
+from trade import DART_LONG, DART_WIDE, NEARLY, legs, sagitta
 
 INCH = mpf(25.4)
 
-
-def scant(ratio):
-    return GATHERS_SCANT * (ratio < mpf("1.2") * (1 - NEARLY))
 
 
 # Darts
@@ -31,7 +30,7 @@ def double_dart(row):
         "upper_angle_deg": upper_angle,
         "lower_angle_deg": lower_angle,
         "bend_deg": 180 - mp.degrees(inside),
-        "doubts": DART_WIDE * (intake > 32) + DART_LONG * (lower > 178),
+        "doubts": DART_WIDE * (intake > 32) + DART_LONG * (lower > 178) + common.bits(_42=intake > min(upper, lower)),
     }
 
 
@@ -51,7 +50,7 @@ def dart_equivalent(row):
         "ease_pct": 100 * (flat / row["finished"] - 1),
         "gather_ratio": flat / row["finished"],
         "tuck_depth": row["intake"] / row["tucks"] / 2,
-        "doubts": scant(flat / row["finished"]),
+        "doubts": common.gathers(flat / row["finished"]),
     }
 
 
@@ -112,6 +111,9 @@ def gore(row):
         "side_length": above + below,
         "flare_deg": mp.degrees(common.asin((hem - hip) / 2 / below)),
         "hem_rise": above + below - row["length"],
+        "doubts": common.skirt(row["waist"], row["hip"])
+        | common.along_body(row["length"])
+        | common.bits(_2=0 < row["hip_depth"] < 50),
     }
 
 
@@ -125,6 +127,7 @@ def five_gores(row):
         "front_hip": front + INCH,
         "side_hip": side + side / 2,
         "back_hip": half_hip - front - INCH - side - side / 2,
+        "doubts": common.skirt(row["waist"], row["hip"]),
     }
 
 
@@ -156,7 +159,7 @@ def tiers(row):
         "hem": flats[-1],
         "ratio": mp.fprod(ratios),
         "strip": mp.fsum(flats),
-        "doubts": max(scant(ratio) for ratio in ratios),
+        "doubts": functools.reduce(operator.or_, map(common.gathers, ratios)),
     }
 
 
@@ -183,6 +186,7 @@ def wrap_skirt(row):
         "front_hip": (hip / 2 + overlap) / 2,
         "waist_edge": waist + overlap,
         "wrap_pct": 100 * (overlap / 2) / (waist / 4),
+        "doubts": common.skirt(waist, hip),
     }
 
 

@@ -11,7 +11,7 @@ from mpmath import mp, mpf
 
 # Bits of crates/recloth/src/doubt.rs, written out again.
 DART_WIDE, DART_LONG, DARTS_CLOSE, DART_IN_STAND, DART_OFF_PANEL = (2**bit for bit in range(12, 17))
-BAND_FLARED, GATHERS_SCANT, PLEATS_OVERLAP, HOLE_NEAR_SEAM, PITCH_UNEVEN = (2**bit for bit in range(17, 22))
+BAND_FLARED, _, PLEATS_OVERLAP, HOLE_NEAR_SEAM, PITCH_UNEVEN = (2**bit for bit in range(17, 22))
 CLOTH_GROWS, CHANGE_LARGE, LINING_SHOWS, OWF_LARGE, BATH_RATIO = (2**bit for bit in range(22, 27))
 LOOP_LOOSE, LOOP_TIGHT = (2**bit for bit in range(27, 29))
 PERCENT_SMALL, _, MASS_SMALL = (2**bit for bit in range(33, 36))
@@ -20,8 +20,7 @@ LABEL_FIRST, POWDER, HOT_BATH, ELASTIC_BATH = (2**bit for bit in range(4))
 # A whole number missed by less than this is the rounding of lengths given in inches.
 NEARLY = mpf("1e-11")
 
-# Lengths (mm) nearer to a limit than this are on it: the same dust, in sums and differences.
-DUST = mpf("1e-9")
+DUST = common.DUST
 
 
 def whole(number):
@@ -37,9 +36,13 @@ def legs(intake, length):
     return leg, mp.degrees(2 * common.asin(intake / (2 * leg)))
 
 
+def flat(intake, length):
+    return common.bits(_42=intake > length + DUST)
+
+
 def dart(row):
     leg, angle = legs(row["intake"], row["length"])
-    return {"leg": leg, "angle_deg": angle}
+    return {"leg": leg, "angle_deg": angle, "doubts": flat(row["intake"], row["length"])}
 
 
 def dart_in_panel(row):
@@ -47,7 +50,7 @@ def dart_in_panel(row):
     each = min(surplus / row["count"], row["largest_intake"])
     leg, kink = legs(each, row["length"])
     doubts = DART_WIDE * (each > 32 + DUST) + DART_LONG * (row["length"] > 178)
-    doubts += DARTS_CLOSE * (row["count"] > 1 and row["wanted_width"] < (25 - DUST) * (row["count"] + 1))
+    doubts += flat(each, row["length"]) + DARTS_CLOSE * (row["count"] > 1 and row["wanted_width"] < (25 - DUST) * (row["count"] + 1))
     leftover = surplus - row["count"] * each
     leftover = leftover if leftover > DUST else mpf(0)
     return {"intake_each": each, "leftover": leftover, "leg": leg, "kink_deg": kink, "doubts": doubts}
@@ -61,10 +64,19 @@ def dart_turned(row):
 # Skirts
 
 
+def skirt_doubts(waist, length):
+    return common.trunk(waist) | (common.along_body(length) if length > DUST else 0)
+
+
 def circle_skirt(row):
     radius = row["waist"] / (2 * mp.pi * row["fraction"])
     hem = radius + row["length"]
-    return {"waist_radius": radius, "hem_radius": hem, "hem_length": 2 * mp.pi * row["fraction"] * hem}
+    return {
+        "waist_radius": radius,
+        "hem_radius": hem,
+        "hem_length": 2 * mp.pi * row["fraction"] * hem,
+        "doubts": skirt_doubts(row["waist"], row["length"]),
+    }
 
 
 def extent(angle, inner, outer):
@@ -77,7 +89,7 @@ def extent(angle, inner, outer):
     return max(ys) - min(ys), max(xs) - min(xs)
 
 
-def on_cloth(waist, length, fraction, pieces):
+def on_cloth(waist, length, fraction, pieces, cloth_width):
     inner = waist / (2 * mp.pi * fraction)
     outer = inner + length
     angle = 2 * mp.pi * fraction / pieces
@@ -89,6 +101,7 @@ def on_cloth(waist, length, fraction, pieces):
         "hem_length": waist + 2 * mp.pi * fraction * length,
         "piece_angle_deg": 360 * fraction / pieces,
         "cloth_length": extent(angle, inner, outer)[1],
+        "doubts": skirt_doubts(waist, length) | common.bits(_38=cloth_width < 200),
     }
 
 
@@ -97,7 +110,7 @@ def circle_skirt_longest(row):
     angle = 2 * mp.pi * fraction / pieces
     inner = waist / (2 * mp.pi * fraction)
     outer = row["cloth_width"] / extent(angle, mpf(0), mpf(1))[0]
-    return on_cloth(waist, outer - inner, fraction, pieces)
+    return on_cloth(waist, outer - inner, fraction, pieces, row["cloth_width"])
 
 
 def circle_skirt_fraction(row):
@@ -116,7 +129,7 @@ def circle_skirt_fraction(row):
     for _ in range(0 if bad is None else 150):
         middle = (good + bad) / 2
         good, bad = (middle, bad) if fits(middle) else (good, middle)
-    return on_cloth(waist, length, good, pieces)
+    return on_cloth(waist, length, good, pieces, row["cloth_width"])
 
 
 # Bands
@@ -129,6 +142,7 @@ def straight_band(row):
         "cut_length": row["waist"] + row["overlap"] + edges,
         "cut_width": row["depth"] * (2 if folded else 1) + row["turn"] + edges,
         "strips": 1 if folded else 2,
+        "doubts": common.trunk(row["waist"]),
     }
 
 
@@ -207,7 +221,7 @@ def off_centre_opening(row):
         "largest_shift": row["wide_panel"] - wide + row["shift"],
         "dart_to_narrow": dart,
         "dart_to_wide": dart + 2 * row["shift"],
-        "doubts": DART_OFF_PANEL * off + DART_IN_STAND * in_stand,
+        "doubts": DART_OFF_PANEL * off + DART_IN_STAND * in_stand + common.bits(_2=row["front"] < 100),
     }
 
 
@@ -215,8 +229,8 @@ def off_centre_opening(row):
 
 
 def gathered(flat, finished):
-    scant = GATHERS_SCANT * (flat < mpf("1.2") * finished * (1 - NEARLY))
-    return {"flat": flat, "taken_up": flat - finished, "ratio": flat / finished, "doubts": scant}
+    ratio = flat / finished
+    return {"flat": flat, "taken_up": flat - finished, "ratio": ratio, "doubts": common.gathers(ratio)}
 
 
 def gathers(row):
@@ -351,7 +365,13 @@ def lining_length(row):
     straight = row["length"] - row["hem_depth"]
     fold = row["hem_depth"] - row["clearance"]
     # Down past the top of the hem to the fold, and back up again.
-    return {"seam_to_seam": straight + fold + fold, "straight": straight, "spare": fold + fold, "fold": fold}
+    return {
+        "seam_to_seam": straight + fold + fold,
+        "straight": straight,
+        "spare": fold + fold,
+        "fold": fold,
+        "doubts": common.along_body(row["length"]),
+    }
 
 
 def lining_free_length(row):
@@ -366,7 +386,8 @@ def kept(change_pct):
 
 
 def change_doubts(change_pct):
-    return CLOTH_GROWS * (change_pct > 0) | CHANGE_LARGE * (abs(change_pct) > 15)
+    small = PERCENT_SMALL * (0 < abs(change_pct) < 0.2)
+    return CLOTH_GROWS * (change_pct > 0) | CHANGE_LARGE * (abs(change_pct) > 15) | small
 
 
 def dimensional_change(row):

@@ -57,7 +57,8 @@ def cloth_mass(row):
 def width_conversion(row):
     area = row["length"] * row["width"]
     by_area = area / row["new_width"]
-    return {"by_area": by_area, "low": by_area * 9 / 10, "high": by_area * 112 / 100}
+    doubts = common.bits(_38=row["width"] < 200 or row["new_width"] < 200)
+    return {"by_area": by_area, "low": by_area * 9 / 10, "high": by_area * 112 / 100, "doubts": doubts}
 
 
 def repeats(row):
@@ -82,7 +83,8 @@ def stretch_pct(row):
 def negative_ease(row):
     stretch = row["stretch_pct"] / 100
     girth = mp.findroot(lambda g: g * (1 + row["share"] * stretch) - row["body"], row["body"])
-    return {"girth": girth, "ease": girth - row["body"], "furthest": girth + girth * stretch}
+    doubts = common.limb(row["body"]) | common.bits(_33=0 < row["stretch_pct"] < 5)
+    return {"girth": girth, "ease": girth - row["body"], "furthest": girth + girth * stretch, "doubts": doubts}
 
 
 def washes(row):
@@ -93,6 +95,7 @@ def washes(row):
         change = row["first_pct"] if wash == 0 else row["later_pct"]
         logs.append(mp.log1p(change / 100))
         doubts |= CLOTH_GROWS * (change > 0) | CHANGE_LARGE * (abs(change) > 15)
+        doubts |= PERCENT_SMALL * (wash == 0 and 0 < abs(change) < 0.2)
     total = mp.fsum(logs)
     doubts |= CLOTH_GROWS * (total > mpf("1e-40"))
     return {"after": row["length"] * mp.exp(total), "change_pct": 100 * mp.expm1(total), "doubts": doubts}

@@ -147,6 +147,24 @@
 // This volume is below 50 ml, or less than the goods carry: is it in litres?
 #define RECLOTH_DOUBT_VOLUME_SMALL 68719476736
 
+// This girth is below 110 mm, less than a child's wrist: is it in centimetres or inches?
+#define RECLOTH_DOUBT_LIMB_SMALL 137438953472
+
+// This cloth is narrower than 200 mm: is its width in centimetres or inches?
+#define RECLOTH_DOUBT_CLOTH_NARROW 274877906944
+
+// Gathers of more than 4 times are rare even in sheer cloth: is the ratio right?
+#define RECLOTH_DOUBT_GATHERS_LARGE 549755813888
+
+// The cap is shorter than its armhole and cannot be sewn in: have the two changed places?
+#define RECLOTH_DOUBT_CAP_SHORT 1099511627776
+
+// Ease of more than 10 % gathers: is a puff meant?
+#define RECLOTH_DOUBT_CAP_FULL 2199023255552
+
+// The dart is wider than it is long: have the two changed places?
+#define RECLOTH_DOUBT_DART_FLAT 4398046511104
+
 // Follow the product's label, the care label, local rules and the advice of people qualified to give it before anything printed here.
 #define RECLOTH_CAUTION_LABEL_FIRST 1
 
@@ -947,6 +965,8 @@ typedef struct {
   double ease;
   // The same over the armhole (%).
   double ease_pct;
+  // Doubts raised (bits).
+  uint64_t doubts;
 } recloth_cap_ease_t;
 
 // Liquor that goods carry out of a bath.
@@ -975,6 +995,8 @@ typedef struct {
   double hem_radius;
   // Length of the hem edge (mm).
   double hem_length;
+  // Doubts raised (bits).
+  uint64_t doubts;
 } recloth_circle_skirt_t;
 
 // A skirt cut from part of a ring, in equal pieces, from cloth of a given width.
@@ -993,6 +1015,8 @@ typedef struct {
   double piece_angle_deg;
   // Cloth one piece takes along the grain (mm).
   double cloth_length;
+  // Doubts raised (bits).
+  uint64_t doubts;
 } recloth_circle_skirt_on_cloth_t;
 
 // What one part of a garment makes of a bath.
@@ -1067,6 +1091,8 @@ typedef struct {
   double leg;
   // Angle at the point, which is also the kink of a straight edge when the dart is closed (deg).
   double angle_deg;
+  // Doubts raised (bits).
+  uint64_t doubts;
 } recloth_dart_t;
 
 // What takes up as much of an edge as a dart does.
@@ -1077,7 +1103,7 @@ typedef struct {
   double gather_ratio;
   // Depth of each tuck or pleat, if it is folded (mm).
   double tuck_depth;
-  // `GATHERS_SCANT` when as gathers it would look like a mistake (bits).
+  // `GATHERS_SCANT` or `GATHERS_LARGE` when as gathers it would look like a mistake (bits).
   uint64_t doubts;
 } recloth_dart_equivalent_t;
 
@@ -1129,6 +1155,8 @@ typedef struct {
   double worn_pct;
   // Stretch when the widest part passes through (%).
   double passing_pct;
+  // Doubts raised (bits).
+  uint64_t doubts;
   // Always `ELASTIC_BATH` (bits).
   uint64_t cautions;
 } recloth_elastic_t;
@@ -1147,6 +1175,8 @@ typedef struct {
   double side_hip;
   // Back gore at the hip (mm).
   double back_hip;
+  // Doubts raised (bits).
+  uint64_t doubts;
 } recloth_five_gores_t;
 
 // A flounce cut from rings.
@@ -1235,6 +1265,8 @@ typedef struct {
   double flare_deg;
   // What each side edge is longer than the middle, taken off at the hem's ends so that it hangs level (mm).
   double hem_rise;
+  // Doubts raised (bits).
+  uint64_t doubts;
 } recloth_gore_t;
 
 // A diamond let into two slits.
@@ -1255,6 +1287,8 @@ typedef struct {
   double least_slit;
   // What the opening is wider than needed; negative when it does not pass (mm).
   double spare;
+  // Doubts raised (bits).
+  uint64_t doubts;
 } recloth_head_opening_t;
 
 // A hem that is let down.
@@ -1381,6 +1415,8 @@ typedef struct {
   double gained;
   // Still lacking: a strip or a gusset must give it (mm).
   double short_by;
+  // Doubts raised (bits).
+  uint64_t doubts;
 } recloth_let_out_t;
 
 // A hem level with a kept edge, and how far a straight cut would miss it.
@@ -1405,6 +1441,8 @@ typedef struct {
   double spare;
   // Depth of the fold, from the hem's top seam down (mm).
   double fold;
+  // Doubts raised (bits).
+  uint64_t doubts;
 } recloth_lining_length_t;
 
 // One liquor shared over several baths.
@@ -1469,6 +1507,8 @@ typedef struct {
   double ease;
   // Furthest girth that the cloth stretches to (mm).
   double furthest;
+  // Doubts raised (bits).
+  uint64_t doubts;
 } recloth_negative_ease_t;
 
 // A neutralising bath.
@@ -1611,7 +1651,7 @@ typedef struct {
   double spread_each;
   // The ratio that the strip to be let in allows.
   double strip_ratio;
-  // `GATHERS_SCANT` when the smaller of the two ratios looks like a mistake (bits).
+  // `GATHERS_SCANT` or `GATHERS_LARGE` when the smaller of the two ratios looks like a mistake (bits).
   uint64_t doubts;
 } recloth_puff_spread_t;
 
@@ -1749,6 +1789,8 @@ typedef struct {
   double step;
   // The same at each edge of the pattern (mm).
   double each_edge;
+  // Doubts raised (bits).
+  uint64_t doubts;
 } recloth_size_step_t;
 
 // Snips or notches that let a curved allowance lie flat.
@@ -1799,6 +1841,8 @@ typedef struct {
   double cut_width;
   // How many such strips.
   uint32_t strips;
+  // Doubts raised (bits).
+  uint64_t doubts;
 } recloth_straight_band_t;
 
 // What is taken in at the seams of a garment.
@@ -1811,6 +1855,8 @@ typedef struct {
   double taken;
   // Left for darts or the centre back (mm).
   double leftover;
+  // Doubts raised (bits).
+  uint64_t doubts;
 } recloth_take_in_t;
 
 // Tiers, each gathered to the one above.
@@ -1821,7 +1867,7 @@ typedef struct {
   double ratio;
   // All tiers together, as one strip (mm).
   double strip;
-  // `GATHERS_SCANT` when any tier is gathered by less than 1.2 (bits).
+  // `GATHERS_SCANT` when any tier is gathered by less than 1.2, `GATHERS_LARGE` by more than 4 (bits).
   uint64_t doubts;
 } recloth_tiers_t;
 
@@ -1933,6 +1979,8 @@ typedef struct {
   double low;
   // Most that the printed tables give, 1.12 times the area's (mm).
   double high;
+  // Doubts raised (bits).
+  uint64_t doubts;
 } recloth_width_conversion_t;
 
 // Widths of a wrap skirt's parts.
@@ -1949,6 +1997,8 @@ typedef struct {
   double waist_edge;
   // How far each front reaches past the centre line, as a share of half a front (%).
   double wrap_pct;
+  // Doubts raised (bits).
+  uint64_t doubts;
 } recloth_wrap_skirt_t;
 
 // A colour by its tristimulus values; white has a `y` of 1.
@@ -2625,6 +2675,9 @@ recloth_status recloth_buttonhole(double diameter,
 // is short. A shirt or a dropped shoulder has 0 to 2 %, a set-in sleeve in soft cloth 3 to 6 %; more than about 6 % in firm
 // cloth gathers (common practice, no source).
 //
+// A cap shorter than its armhole is doubted, for the two may have changed places, and so is more than 10 % of ease,
+// which gathers (common practice, no source).
+//
 // - `armhole`: seam line of the armhole, or of a section of it (mm, 1 to 100000).
 // - `cap`: seam line of the cap, or of the same section (mm, 1 to 100000).
 // - `out`: receives the answer.
@@ -2745,6 +2798,9 @@ recloth_status recloth_ciede2000(double l1,
 //
 // The waist edge is an arc: `waist = 2π · fraction · waist_radius`. A fraction above 1 is made of several sectors.
 //
+// The waist is doubted as `girth_doubts`(crate::body::girth_doubts) does, the length as
+// `body_length_doubts`(crate::body::body_length_doubts): 71 may be in centimetres.
+//
 // - `waist`: finished waist edge, ease included (mm, 1 to 100000).
 // - `length`: waist edge to hem edge, no allowances (mm, 0 to 100000).
 // - `fraction`: part of a full ring: 0.5 is a half circle (0.01 to 4).
@@ -2766,6 +2822,8 @@ recloth_status recloth_circle_skirt(double waist,
 // each piece's width across the cloth, `(waist / (2π · fraction) + length) · across(angle)`, is at most `cloth_width`.
 // There is no formula for the fraction; it is found by halving to the last bit, on the side that fits. A skirt that is
 // less full need not fit: a smaller fraction has a larger radius.
+//
+// Doubts as for `circle_skirt`, and on cloth narrower than 200 mm.
 //
 // - `waist`: finished waist edge, ease included (mm, 1 to 100000).
 // - `length`: waist edge to hem edge, no allowances (mm, 0 to 100000).
@@ -2794,6 +2852,8 @@ recloth_status recloth_circle_skirt_fraction(double waist,
 //
 // Other ways to lay a piece may save cloth but turn its grain, and pieces may be nested: these are not counted. Seam
 // and hem allowances are the caller's: take them off the cloth's width first.
+//
+// Doubts as for `circle_skirt`, and on cloth narrower than 200 mm.
 //
 // - `waist`: finished waist edge, ease included (mm, 1 to 100000).
 // - `fraction`: part of a full ring: 0.5 is a half circle (0.01 to 4, <= pieces).
@@ -2969,6 +3029,8 @@ recloth_status recloth_curved_binding(double edge,
 // `cut = finished / (1 + change / 100)`. Adding the percentage to the finished length is the usual slip and comes out
 // short. Shrink cloth before cutting where you can; this is for what cannot be shrunk first.
 //
+// A change of less than 0.2 %, which no tape shows, is doubted: 0.05 may be a share.
+//
 // - `finished`: length wanted after washing (mm, 0 to 1000000).
 // - `change_pct`: dimensional change: shrinkage of 5 % is -5 (%, -90 to 100).
 // - `out`: receives the answer.
@@ -3006,6 +3068,8 @@ recloth_status recloth_cut_state(double drawn,
 // Leg and angle of a dart from its intake and the length of its centre line.
 //
 // `leg = √((intake / 2)² + length²)` and `angle = 2 · atan(intake / (2 · length))`.
+//
+// A dart wider than it is long is doubted: the two may have changed places.
 //
 // - `intake`: width taken up at the edge (mm, 0 to 10000).
 // - `length`: edge to point along the middle of the dart, not the leg (mm, 1 to 10000).
@@ -3186,6 +3250,8 @@ recloth_status recloth_double_dart(double intake,
 // its own full stretch is more than `passing_pct`. The casing's edge must itself be as long as the widest part. Never
 // round a throat; for children's clothes see the safety standards that hold where you are.
 //
+// A girth below 110 mm, less than a child's wrist (from memory), is doubted.
+//
 // - `girth`: girth of the body where it sits (mm, 1 to 100000).
 // - `widest`: girth that it must pass over, as the hip for a waist (mm, 1 to 100000, >= girth).
 // - `shorter`: what the elastic is shorter than the girth (mm, 0 to 10000, < girth).
@@ -3227,6 +3293,8 @@ recloth_status recloth_even_spacing(double first,
 // At the waist: front an eighth, side a sixth of it, the back what is left of half. At the hip, 6 in below: the front 1 in
 // wider than above, the side half as wide again, the back what is left of half the hip. The rule is for a full skirt of
 // its time, 2 1/2 to 3 yd round the hem, with its fullness at the back: for gores alike use `gore`. Seams are extra.
+//
+// Waist and hip are doubted as the functions of `body`(crate::body) do.
 //
 // - `waist`: finished waist, ease included (mm, 1 to 100000).
 // - `hip`: finished hip, ease included (mm, 1 to 100000).
@@ -3355,6 +3423,8 @@ recloth_status recloth_frustum(double lower_diameter,
 //
 // `ratio = flat / finished`.
 //
+// A ratio below 1.2 or above 4 is doubted (common practice, no source).
+//
 // - `flat`: length of the strip, without allowances (mm, 1 to 20000000).
 // - `finished`: line that the gathers are sewn to (mm, 1 to 1000000, <= flat).
 // - `out`: receives the answer.
@@ -3372,6 +3442,8 @@ recloth_status recloth_gather_ratio(double flat,
 //
 // Each section of the line takes its share of the strip: `flat · length / sum of lengths`. Quarter marks of a strip fall on
 // quarter marks of the line only where these are evenly spaced: on a waist whose front is wider than its back they are not.
+//
+// A ratio below 1.2 or above 4 is doubted (common practice, no source).
 //
 // - `lengths`: sections of the line between its notches, in order (mm, 1 to 100000, 1 to 100 items).
 // - `flat`: length of the strip, without allowances (mm, 1 to 20000000).
@@ -3394,6 +3466,8 @@ recloth_status recloth_gather_sections(const double *lengths,
 //
 // `flat = finished · ratio`. About 1.5 for a flounce, 2 for a ruche or heavy curtain, up to 3 for sheer cloth; gather a
 // sample of the cloth itself.
+//
+// A ratio below 1.2 or above 4 is doubted (common practice, no source).
 //
 // - `finished`: line that the gathers are sewn to (mm, 1 to 1000000).
 // - `ratio`: strip over line; "100 % fullness" is a ratio of 2 (1 to 20).
@@ -3448,6 +3522,9 @@ recloth_status recloth_godet(double length,
 // Each width is the whole by the number of gores. A side edge runs over two slopes, `√(((hip - waist) / 2)² +
 // hip_depth²) + √(((hem - hip) / 2)² + (length - hip_depth)²)` for widths of one gore, and is longer than the middle: the
 // hem is curved up by `hem_rise` at its ends. The break at the hip is rounded off when the pattern is drawn.
+//
+// Waist, hip and length are doubted as the functions of `body`(crate::body) do, and a hip less than 50 mm below
+// the waist.
 //
 // - `waist`: finished waist, ease included (mm, 1 to 100000).
 // - `hip`: finished hip, ease included (mm, 1 to 100000).
@@ -3514,6 +3591,8 @@ recloth_status recloth_gusset(double slit,
 // must pass over the hip, with waist and hip for neck and head, where the skirt at the slit's end is no narrower. Measure
 // the finished edge, not the neck of the body. For children no cords or drawstrings at the neck, no small loose buttons,
 // no elastic round the throat: see the safety standards that hold where you are.
+//
+// A head below 300 mm or above 2000 mm and an edge below 110 mm are doubted: they may be in centimetres.
 //
 // - `head`: girth that must pass (mm, 1 to 100000).
 // - `neck`: finished way round the edge, not stretched (mm, 1 to 100000).
@@ -3872,6 +3951,8 @@ recloth_status recloth_length_chain_shares(const double *lengths,
 // `lacking = body + ease - garment`, shared evenly by the edges but no more than `allowance - keep` each. Look first: old seam
 // lines, needle holes, a faded or worn fold and snips that reach into the allowance may show, and then it is worth nothing.
 //
+// A body below 110 mm, less than a child's wrist (from memory), is doubted.
+//
 // - `garment`: finished garment at this level, all round (mm, 1 to 100000).
 // - `body`: body at this level, all round (mm, 1 to 100000).
 // - `ease`: what the garment is to have more than the body (mm, -10000 to 10000).
@@ -3955,6 +4036,8 @@ recloth_status recloth_lining_free_length(double length,
 // The fold ends `clearance` above the finished edge and runs back up to the top of the hem:
 // `seam_to_seam = (length - clearance) + (hem_depth - clearance)`, `fold = hem_depth - clearance`. Width and shrinkage
 // are other questions; a lining without walking room needs a slit.
+//
+// The length is doubted as `body_length_doubts`(crate::body::body_length_doubts) does.
 //
 // - `length`: finished shell, upper seam to hem edge (mm, 1 to 100000).
 // - `hem_depth`: finished depth of the shell's hem (mm, 0 to 10000, <= length).
@@ -4159,6 +4242,9 @@ recloth_status recloth_needle_metric(uint32_t us_size,
 // go over the widest part on its way: `girth · (1 + stretch / 100)` must reach that. Seams and elastic stretch less than
 // the cloth: try a stitch that gives.
 //
+// A body girth below 110 mm, less than a child's wrist (from memory), is doubted, and a stretch below 5 %: 0.5 may
+// be a share.
+//
 // - `body`: girth of the body where it is worn (mm, 10 to 100000).
 // - `stretch_pct`: stretch of the cloth the way it goes round (%, 0 to 500).
 // - `widest`: widest girth it is pulled over; 0: not asked (mm, 0 to 100000).
@@ -4216,6 +4302,8 @@ recloth_status recloth_neutraliser(double carried_ml,
 // add the extension (the button stand; facings are not included). Say which side is narrow and which laps over: the
 // sums are the same for both. The waistband's overlap must equal this extension. A sewing-machine manual asks for an
 // extension of at least three quarters of the button's diameter.
+//
+// A front below 100 mm is doubted: it may be in centimetres.
 //
 // - `front`: finished front, side seam to side seam (mm, 1 to 100000).
 // - `shift`: button line from the centre front (mm, 0 to 100000).
@@ -4586,6 +4674,8 @@ recloth_status recloth_relative_strength(double k_over_s,
 // `remaining = (girth + ease - other_width) / parts + intake`, inside the seams: what the given panels leave of the
 // girth, shared over the rest, and the darts or pleats of each added.
 //
+// For doubts on the girth see `girth_doubts`.
+//
 // - `girth`: girth of the body (mm, 1 to 100000).
 // - `ease`: what the garment has more (mm, -10000 to 10000).
 // - `other_width`: the given panels together, inside seams and darts (mm, 0 to 100000).
@@ -4721,6 +4811,8 @@ recloth_status recloth_round_to(double length,
 // ends, makes that up: `strips = ceil(flat / (strip - 2 · allowance))`. A ruffle along an edge with ends has one join fewer
 // and narrow hems instead. Strips across the cloth gather softly, along the selvedge crisply; on the bias no hem frays.
 //
+// A ratio below 1.2 or above 4 is doubted (common practice, no source).
+//
 // - `edge`: edge that it is sewn to (mm, 1 to 100000).
 // - `ratio`: strip over edge (1 to 10).
 // - `depth`: finished depth, seam to hem edge (mm, 1 to 10000).
@@ -4825,6 +4917,8 @@ recloth_status recloth_shaped_band(double lower,
 //
 // `share = (girth + ease) / parts`, inside the seams. Ease is negative in cloth that stretches.
 //
+// For doubts on the girth see `girth_doubts`.
+//
 // - `girth`: girth of the body (mm, 1 to 100000).
 // - `ease`: what the garment has more (mm, -10000 to 10000).
 // - `parts`: number of equal panels (1 to 64).
@@ -4868,6 +4962,8 @@ recloth_status recloth_shirring(double finished,
 // Both lengths run from the same upper seam. Sewn as given, each becomes `length · (1 + change / 100)`; to have them as
 // given after washing, each is cut `length / (1 + change / 100)`. Ask once for the length and once for the width.
 //
+// A change of less than 0.2 %, which no tape shows, is doubted: 0.05 may be a share.
+//
 // - `shell`: finished shell (mm, 0 to 1000000).
 // - `lining`: finished lining (mm, 0 to 1000000).
 // - `shell_change_pct`: dimensional change of the shell's cloth (%, -90 to 100).
@@ -4889,6 +4985,8 @@ recloth_status recloth_shrink_pair(double shell,
 //
 // `step = (larger - smaller) / steps`, `each_edge = step / edges`. Even steps only: in published series the step itself grows
 // in the larger sizes, and lengths do not grow as girths do.
+//
+// A girth below 110 mm, less than a child's wrist (from memory), is doubted.
 //
 // - `smaller`: girth of the smaller size (mm, 1 to 100000).
 // - `larger`: girth of the larger size (mm, 1 to 100000, >= smaller).
@@ -5092,6 +5190,8 @@ recloth_status recloth_stock_volume(double mass_g,
 // two strips. `cut_length = waist + overlap + 2 · allowance`. The turn is the cloth that the upper edge takes by its
 // own thickness; fold or sew a sample to learn it.
 //
+// The waist is doubted as `girth_doubts`(crate::body::girth_doubts) does.
+//
 // - `waist`: finished length round the waist, ease included (mm, 1 to 100000).
 // - `overlap`: what runs on past the opening, at both ends together (mm, 0 to 10000).
 // - `depth`: finished depth (mm, 1 to 10000).
@@ -5160,6 +5260,8 @@ recloth_status recloth_stretch_pct(double relaxed,
 // the body's side and armholes lose their shape. A seam has two edges: both sides are four. A fold pinned out of the cloth
 // takes twice its depth: pinned 8, taken 16. Taken in at the armhole, the sleeve must be taken in too; at the hem, see that
 // the step is still wide enough.
+//
+// A body below 110 mm, less than a child's wrist (from memory), is doubted.
 //
 // - `garment`: finished garment at this level, all round (mm, 1 to 100000).
 // - `body`: body at this level, all round (mm, 1 to 100000).
@@ -5471,6 +5573,8 @@ recloth_status recloth_waist_hip_doubts(double waist,
 // Changes multiply, they do not add: `after = length · (1 + first / 100) · (1 + later / 100)^(washes - 1)`. Wash a sample
 // until two measures agree: no rule foretells how many times that is.
 //
+// A first change of less than 0.2 %, which no tape shows, is doubted: 0.05 may be a share.
+//
 // - `length`: length before any wash (mm, 0 to 1000000).
 // - `first_pct`: change in the first wash: shrinkage negative (%, -90 to 100).
 // - `later_pct`: change in each wash after it (%, -90 to 100).
@@ -5520,6 +5624,8 @@ recloth_status recloth_wearing_ease(double body,
 // 0.90 to 1.12 times the area's length, and so does this. It is for a guess before buying; lay the pieces to know. A
 // piece wider than the new cloth is not seen here.
 //
+// Cloth narrower than 200 mm is doubted: 150 may be in centimetres.
+//
 // - `length`: length that is enough (mm, 0 to 1000000).
 // - `width`: width of that cloth (mm, 10 to 100000).
 // - `new_width`: width of the cloth to be had (mm, 10 to 100000).
@@ -5541,6 +5647,9 @@ recloth_status recloth_width_conversion(double length,
 // overlap runs straight down, the same at waist and hip; facings or hems of the two front edges are extra. The skirt
 // opens when a step spreads the hem by more than the overlap there, so sit and stride in it, pinned, before cutting. The
 // lap must equal that of the band, and of the bodice where there is one.
+//
+// Waist and hip are doubted alone and together, as `girth_doubts`(crate::body::girth_doubts) and
+// `waist_hip_doubts`(crate::body::waist_hip_doubts) do.
 //
 // - `waist`: finished waist, ease included, darts closed (mm, 1 to 100000).
 // - `hip`: finished hip, ease included (mm, 1 to 100000).

@@ -139,6 +139,18 @@ pub const RECLOTH_DOUBT_SHARE_LARGE: u64 = 17179869184;
 pub const RECLOTH_DOUBT_MASS_SMALL: u64 = 34359738368;
 /// This volume is below 50 ml, or less than the goods carry: is it in litres?
 pub const RECLOTH_DOUBT_VOLUME_SMALL: u64 = 68719476736;
+/// This girth is below 110 mm, less than a child's wrist: is it in centimetres or inches?
+pub const RECLOTH_DOUBT_LIMB_SMALL: u64 = 137438953472;
+/// This cloth is narrower than 200 mm: is its width in centimetres or inches?
+pub const RECLOTH_DOUBT_CLOTH_NARROW: u64 = 274877906944;
+/// Gathers of more than 4 times are rare even in sheer cloth: is the ratio right?
+pub const RECLOTH_DOUBT_GATHERS_LARGE: u64 = 549755813888;
+/// The cap is shorter than its armhole and cannot be sewn in: have the two changed places?
+pub const RECLOTH_DOUBT_CAP_SHORT: u64 = 1099511627776;
+/// Ease of more than 10 % gathers: is a puff meant?
+pub const RECLOTH_DOUBT_CAP_FULL: u64 = 2199023255552;
+/// The dart is wider than it is long: have the two changed places?
+pub const RECLOTH_DOUBT_DART_FLAT: u64 = 4398046511104;
 /// Follow the product's label, the care label, local rules and the advice of people qualified to give it before anything printed here.
 pub const RECLOTH_CAUTION_LABEL_FIRST: u64 = 1;
 /// Weigh dye, mordant and soda with gloves, eye protection and a dust mask, in vessels never used for food.
@@ -925,6 +937,8 @@ pub struct recloth_cap_ease_t {
     pub ease: f64,
     /// The same over the armhole (%).
     pub ease_pct: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 /// Liquor that goods carry out of a bath.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -956,6 +970,8 @@ pub struct recloth_circle_skirt_t {
     pub hem_radius: f64,
     /// Length of the hem edge (mm).
     pub hem_length: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 /// A skirt cut from part of a ring, in equal pieces, from cloth of a given width.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -975,6 +991,8 @@ pub struct recloth_circle_skirt_on_cloth_t {
     pub piece_angle_deg: f64,
     /// Cloth one piece takes along the grain (mm).
     pub cloth_length: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 /// What one part of a garment makes of a bath.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1056,6 +1074,8 @@ pub struct recloth_dart_t {
     pub leg: f64,
     /// Angle at the point, which is also the kink of a straight edge when the dart is closed (deg).
     pub angle_deg: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 /// What takes up as much of an edge as a dart does.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1067,7 +1087,7 @@ pub struct recloth_dart_equivalent_t {
     pub gather_ratio: f64,
     /// Depth of each tuck or pleat, if it is folded (mm).
     pub tuck_depth: f64,
-    /// `GATHERS_SCANT` when as gathers it would look like a mistake (bits).
+    /// `GATHERS_SCANT` or `GATHERS_LARGE` when as gathers it would look like a mistake (bits).
     pub doubts: u64,
 }
 /// A dart that takes up what an edge gapes.
@@ -1123,6 +1143,8 @@ pub struct recloth_elastic_t {
     pub worn_pct: f64,
     /// Stretch when the widest part passes through (%).
     pub passing_pct: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Always `ELASTIC_BATH` (bits).
     pub cautions: u64,
 }
@@ -1142,6 +1164,8 @@ pub struct recloth_five_gores_t {
     pub side_hip: f64,
     /// Back gore at the hip (mm).
     pub back_hip: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 /// A flounce cut from rings.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1237,6 +1261,8 @@ pub struct recloth_gore_t {
     pub flare_deg: f64,
     /// What each side edge is longer than the middle, taken off at the hem's ends so that it hangs level (mm).
     pub hem_rise: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 /// A diamond let into two slits.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1259,6 +1285,8 @@ pub struct recloth_head_opening_t {
     pub least_slit: f64,
     /// What the opening is wider than needed; negative when it does not pass (mm).
     pub spare: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 /// A hem that is let down.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1395,6 +1423,8 @@ pub struct recloth_let_out_t {
     pub gained: f64,
     /// Still lacking: a strip or a gusset must give it (mm).
     pub short_by: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 /// A hem level with a kept edge, and how far a straight cut would miss it.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1421,6 +1451,8 @@ pub struct recloth_lining_length_t {
     pub spare: f64,
     /// Depth of the fold, from the hem's top seam down (mm).
     pub fold: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 /// One liquor shared over several baths.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1491,6 +1523,8 @@ pub struct recloth_negative_ease_t {
     pub ease: f64,
     /// Furthest girth that the cloth stretches to (mm).
     pub furthest: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 /// A neutralising bath.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1644,7 +1678,7 @@ pub struct recloth_puff_spread_t {
     pub spread_each: f64,
     /// The ratio that the strip to be let in allows.
     pub strip_ratio: f64,
-    /// `GATHERS_SCANT` when the smaller of the two ratios looks like a mistake (bits).
+    /// `GATHERS_SCANT` or `GATHERS_LARGE` when the smaller of the two ratios looks like a mistake (bits).
     pub doubts: u64,
 }
 /// Equal lengths cut so that a pattern matches.
@@ -1793,6 +1827,8 @@ pub struct recloth_size_step_t {
     pub step: f64,
     /// The same at each edge of the pattern (mm).
     pub each_edge: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 /// Snips or notches that let a curved allowance lie flat.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1848,6 +1884,8 @@ pub struct recloth_straight_band_t {
     pub cut_width: f64,
     /// How many such strips.
     pub strips: u32,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 /// What is taken in at the seams of a garment.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1861,6 +1899,8 @@ pub struct recloth_take_in_t {
     pub taken: f64,
     /// Left for darts or the centre back (mm).
     pub leftover: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 /// Tiers, each gathered to the one above.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -1872,7 +1912,7 @@ pub struct recloth_tiers_t {
     pub ratio: f64,
     /// All tiers together, as one strip (mm).
     pub strip: f64,
-    /// `GATHERS_SCANT` when any tier is gathered by less than 1.2 (bits).
+    /// `GATHERS_SCANT` when any tier is gathered by less than 1.2, `GATHERS_LARGE` by more than 4 (bits).
     pub doubts: u64,
 }
 /// How far a row of equal seams may be off.
@@ -1994,6 +2034,8 @@ pub struct recloth_width_conversion_t {
     pub low: f64,
     /// Most that the printed tables give, 1.12 times the area's (mm).
     pub high: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 /// Widths of a wrap skirt's parts.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -2011,6 +2053,8 @@ pub struct recloth_wrap_skirt_t {
     pub waist_edge: f64,
     /// How far each front reaches past the centre line, as a share of half a front (%).
     pub wrap_pct: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 /// A colour by its tristimulus values; white has a `y` of 1.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -3319,6 +3363,9 @@ pub unsafe extern "C" fn recloth_buttonhole(
 /// is short. A shirt or a dropped shoulder has 0 to 2 %, a set-in sleeve in soft cloth 3 to 6 %; more than about 6 % in firm
 /// cloth gathers (common practice, no source).
 ///
+/// A cap shorter than its armhole is doubted, for the two may have changed places, and so is more than 10 % of ease,
+/// which gathers (common practice, no source).
+///
 /// - `armhole`: seam line of the armhole, or of a section of it (mm, 1 to 100000).
 /// - `cap`: seam line of the cap, or of the same section (mm, 1 to 100000).
 /// - `out`: receives the answer.
@@ -3344,6 +3391,7 @@ pub unsafe extern "C" fn recloth_cap_ease(
                 out.write(recloth_cap_ease_t {
                     ease: answer.ease,
                     ease_pct: answer.ease_pct,
+                    doubts: answer.doubts,
                 });
                 Ok(())
             },
@@ -3539,6 +3587,9 @@ pub unsafe extern "C" fn recloth_ciede2000(
 ///
 /// The waist edge is an arc: `waist = 2π · fraction · waist_radius`. A fraction above 1 is made of several sectors.
 ///
+/// The waist is doubted as `girth_doubts`(crate::body::girth_doubts) does, the length as
+/// `body_length_doubts`(crate::body::body_length_doubts): 71 may be in centimetres.
+///
 /// - `waist`: finished waist edge, ease included (mm, 1 to 100000).
 /// - `length`: waist edge to hem edge, no allowances (mm, 0 to 100000).
 /// - `fraction`: part of a full ring: 0.5 is a half circle (0.01 to 4).
@@ -3567,6 +3618,7 @@ pub unsafe extern "C" fn recloth_circle_skirt(
                     waist_radius: answer.waist_radius,
                     hem_radius: answer.hem_radius,
                     hem_length: answer.hem_length,
+                    doubts: answer.doubts,
                 });
                 Ok(())
             },
@@ -3579,6 +3631,8 @@ pub unsafe extern "C" fn recloth_circle_skirt(
 /// each piece's width across the cloth, `(waist / (2π · fraction) + length) · across(angle)`, is at most `cloth_width`.
 /// There is no formula for the fraction; it is found by halving to the last bit, on the side that fits. A skirt that is
 /// less full need not fit: a smaller fraction has a larger radius.
+///
+/// Doubts as for `circle_skirt`, and on cloth narrower than 200 mm.
 ///
 /// - `waist`: finished waist edge, ease included (mm, 1 to 100000).
 /// - `length`: waist edge to hem edge, no allowances (mm, 0 to 100000).
@@ -3619,6 +3673,7 @@ pub unsafe extern "C" fn recloth_circle_skirt_fraction(
                     hem_length: answer.hem_length,
                     piece_angle_deg: answer.piece_angle_deg,
                     cloth_length: answer.cloth_length,
+                    doubts: answer.doubts,
                 });
                 Ok(())
             },
@@ -3635,6 +3690,8 @@ pub unsafe extern "C" fn recloth_circle_skirt_fraction(
 ///
 /// Other ways to lay a piece may save cloth but turn its grain, and pieces may be nested: these are not counted. Seam
 /// and hem allowances are the caller's: take them off the cloth's width first.
+///
+/// Doubts as for `circle_skirt`, and on cloth narrower than 200 mm.
 ///
 /// - `waist`: finished waist edge, ease included (mm, 1 to 100000).
 /// - `fraction`: part of a full ring: 0.5 is a half circle (0.01 to 4, <= pieces).
@@ -3675,6 +3732,7 @@ pub unsafe extern "C" fn recloth_circle_skirt_longest(
                     hem_length: answer.hem_length,
                     piece_angle_deg: answer.piece_angle_deg,
                     cloth_length: answer.cloth_length,
+                    doubts: answer.doubts,
                 });
                 Ok(())
             },
@@ -3975,6 +4033,8 @@ pub unsafe extern "C" fn recloth_curved_binding(
 /// `cut = finished / (1 + change / 100)`. Adding the percentage to the finished length is the usual slip and comes out
 /// short. Shrink cloth before cutting where you can; this is for what cannot be shrunk first.
 ///
+/// A change of less than 0.2 %, which no tape shows, is doubted: 0.05 may be a share.
+///
 /// - `finished`: length wanted after washing (mm, 0 to 1000000).
 /// - `change_pct`: dimensional change: shrinkage of 5 % is -5 (%, -90 to 100).
 /// - `out`: receives the answer.
@@ -4050,6 +4110,8 @@ pub unsafe extern "C" fn recloth_cut_state(
 ///
 /// `leg = √((intake / 2)² + length²)` and `angle = 2 · atan(intake / (2 · length))`.
 ///
+/// A dart wider than it is long is doubted: the two may have changed places.
+///
 /// - `intake`: width taken up at the edge (mm, 0 to 10000).
 /// - `length`: edge to point along the middle of the dart, not the leg (mm, 1 to 10000).
 /// - `out`: receives the answer.
@@ -4075,6 +4137,7 @@ pub unsafe extern "C" fn recloth_dart(
                 out.write(recloth_dart_t {
                     leg: answer.leg,
                     angle_deg: answer.angle_deg,
+                    doubts: answer.doubts,
                 });
                 Ok(())
             },
@@ -4398,6 +4461,8 @@ pub unsafe extern "C" fn recloth_double_dart(
 /// its own full stretch is more than `passing_pct`. The casing's edge must itself be as long as the widest part. Never
 /// round a throat; for children's clothes see the safety standards that hold where you are.
 ///
+/// A girth below 110 mm, less than a child's wrist (from memory), is doubted.
+///
 /// - `girth`: girth of the body where it sits (mm, 1 to 100000).
 /// - `widest`: girth that it must pass over, as the hip for a waist (mm, 1 to 100000, >= girth).
 /// - `shorter`: what the elastic is shorter than the girth (mm, 0 to 10000, < girth).
@@ -4429,6 +4494,7 @@ pub unsafe extern "C" fn recloth_elastic(
                     cut: answer.cut,
                     worn_pct: answer.worn_pct,
                     passing_pct: answer.passing_pct,
+                    doubts: answer.doubts,
                     cautions: answer.cautions,
                 });
                 Ok(())
@@ -4476,6 +4542,8 @@ pub unsafe extern "C" fn recloth_even_spacing(
 /// wider than above, the side half as wide again, the back what is left of half the hip. The rule is for a full skirt of
 /// its time, 2 1/2 to 3 yd round the hem, with its fullness at the back: for gores alike use `gore`. Seams are extra.
 ///
+/// Waist and hip are doubted as the functions of `body`(crate::body) do.
+///
 /// - `waist`: finished waist, ease included (mm, 1 to 100000).
 /// - `hip`: finished hip, ease included (mm, 1 to 100000).
 /// - `out`: receives the answer.
@@ -4505,6 +4573,7 @@ pub unsafe extern "C" fn recloth_five_gores(
                     front_hip: answer.front_hip,
                     side_hip: answer.side_hip,
                     back_hip: answer.back_hip,
+                    doubts: answer.doubts,
                 });
                 Ok(())
             },
@@ -4725,6 +4794,8 @@ pub unsafe extern "C" fn recloth_frustum(
 ///
 /// `ratio = flat / finished`.
 ///
+/// A ratio below 1.2 or above 4 is doubted (common practice, no source).
+///
 /// - `flat`: length of the strip, without allowances (mm, 1 to 20000000).
 /// - `finished`: line that the gathers are sewn to (mm, 1 to 1000000, <= flat).
 /// - `out`: receives the answer.
@@ -4762,6 +4833,8 @@ pub unsafe extern "C" fn recloth_gather_ratio(
 ///
 /// Each section of the line takes its share of the strip: `flat · length / sum of lengths`. Quarter marks of a strip fall on
 /// quarter marks of the line only where these are evenly spaced: on a waist whose front is wider than its back they are not.
+///
+/// A ratio below 1.2 or above 4 is doubted (common practice, no source).
 ///
 /// - `lengths`: sections of the line between its notches, in order (mm, 1 to 100000, 1 to 100 items).
 /// - `flat`: length of the strip, without allowances (mm, 1 to 20000000).
@@ -4805,6 +4878,8 @@ pub unsafe extern "C" fn recloth_gather_sections(
 ///
 /// `flat = finished · ratio`. About 1.5 for a flounce, 2 for a ruche or heavy curtain, up to 3 for sheer cloth; gather a
 /// sample of the cloth itself.
+///
+/// A ratio below 1.2 or above 4 is doubted (common practice, no source).
 ///
 /// - `finished`: line that the gathers are sewn to (mm, 1 to 1000000).
 /// - `ratio`: strip over line; "100 % fullness" is a ratio of 2 (1 to 20).
@@ -4915,6 +4990,9 @@ pub unsafe extern "C" fn recloth_godet(
 /// hip_depth²) + √(((hem - hip) / 2)² + (length - hip_depth)²)` for widths of one gore, and is longer than the middle: the
 /// hem is curved up by `hem_rise` at its ends. The break at the hip is rounded off when the pattern is drawn.
 ///
+/// Waist, hip and length are doubted as the functions of `body`(crate::body) do, and a hip less than 50 mm below
+/// the waist.
+///
 /// - `waist`: finished waist, ease included (mm, 1 to 100000).
 /// - `hip`: finished hip, ease included (mm, 1 to 100000).
 /// - `hem`: finished way round the hem (mm, 1 to 1000000).
@@ -4959,6 +5037,7 @@ pub unsafe extern "C" fn recloth_gore(
                     side_length: answer.side_length,
                     flare_deg: answer.flare_deg,
                     hem_rise: answer.hem_rise,
+                    doubts: answer.doubts,
                 });
                 Ok(())
             },
@@ -5045,6 +5124,8 @@ pub unsafe extern "C" fn recloth_gusset(
 /// the finished edge, not the neck of the body. For children no cords or drawstrings at the neck, no small loose buttons,
 /// no elastic round the throat: see the safety standards that hold where you are.
 ///
+/// A head below 300 mm or above 2000 mm and an edge below 110 mm are doubted: they may be in centimetres.
+///
 /// - `head`: girth that must pass (mm, 1 to 100000).
 /// - `neck`: finished way round the edge, not stretched (mm, 1 to 100000).
 /// - `slit`: length of the slit, button placket or zip (mm, 0 to 10000).
@@ -5074,6 +5155,7 @@ pub unsafe extern "C" fn recloth_head_opening(
                 out.write(recloth_head_opening_t {
                     least_slit: answer.least_slit,
                     spare: answer.spare,
+                    doubts: answer.doubts,
                 });
                 Ok(())
             },
@@ -5771,6 +5853,8 @@ pub unsafe extern "C" fn recloth_length_chain_shares(
 /// `lacking = body + ease - garment`, shared evenly by the edges but no more than `allowance - keep` each. Look first: old seam
 /// lines, needle holes, a faded or worn fold and snips that reach into the allowance may show, and then it is worth nothing.
 ///
+/// A body below 110 mm, less than a child's wrist (from memory), is doubted.
+///
 /// - `garment`: finished garment at this level, all round (mm, 1 to 100000).
 /// - `body`: body at this level, all round (mm, 1 to 100000).
 /// - `ease`: what the garment is to have more than the body (mm, -10000 to 10000).
@@ -5813,6 +5897,7 @@ pub unsafe extern "C" fn recloth_let_out(
                     each: answer.each,
                     gained: answer.gained,
                     short_by: answer.short_by,
+                    doubts: answer.doubts,
                 });
                 Ok(())
             },
@@ -5936,6 +6021,8 @@ pub unsafe extern "C" fn recloth_lining_free_length(
 /// `seam_to_seam = (length - clearance) + (hem_depth - clearance)`, `fold = hem_depth - clearance`. Width and shrinkage
 /// are other questions; a lining without walking room needs a slit.
 ///
+/// The length is doubted as `body_length_doubts`(crate::body::body_length_doubts) does.
+///
 /// - `length`: finished shell, upper seam to hem edge (mm, 1 to 100000).
 /// - `hem_depth`: finished depth of the shell's hem (mm, 0 to 10000, <= length).
 /// - `clearance`: lining's fold above the hem edge (mm, 0 to 10000, < hem_depth).
@@ -5969,6 +6056,7 @@ pub unsafe extern "C" fn recloth_lining_length(
                     straight: answer.straight,
                     spare: answer.spare,
                     fold: answer.fold,
+                    doubts: answer.doubts,
                 });
                 Ok(())
             },
@@ -6366,6 +6454,9 @@ pub unsafe extern "C" fn recloth_needle_metric(
 /// go over the widest part on its way: `girth · (1 + stretch / 100)` must reach that. Seams and elastic stretch less than
 /// the cloth: try a stitch that gives.
 ///
+/// A body girth below 110 mm, less than a child's wrist (from memory), is doubted, and a stretch below 5 %: 0.5 may
+/// be a share.
+///
 /// - `body`: girth of the body where it is worn (mm, 10 to 100000).
 /// - `stretch_pct`: stretch of the cloth the way it goes round (%, 0 to 500).
 /// - `widest`: widest girth it is pulled over; 0: not asked (mm, 0 to 100000).
@@ -6401,6 +6492,7 @@ pub unsafe extern "C" fn recloth_negative_ease(
                     girth: answer.girth,
                     ease: answer.ease,
                     furthest: answer.furthest,
+                    doubts: answer.doubts,
                 });
                 Ok(())
             },
@@ -6491,6 +6583,8 @@ pub unsafe extern "C" fn recloth_neutraliser(
 /// add the extension (the button stand; facings are not included). Say which side is narrow and which laps over: the
 /// sums are the same for both. The waistband's overlap must equal this extension. A sewing-machine manual asks for an
 /// extension of at least three quarters of the button's diameter.
+///
+/// A front below 100 mm is doubted: it may be in centimetres.
 ///
 /// - `front`: finished front, side seam to side seam (mm, 1 to 100000).
 /// - `shift`: button line from the centre front (mm, 0 to 100000).
@@ -7233,6 +7327,8 @@ pub unsafe extern "C" fn recloth_relative_strength(
 /// `remaining = (girth + ease - other_width) / parts + intake`, inside the seams: what the given panels leave of the
 /// girth, shared over the rest, and the darts or pleats of each added.
 ///
+/// For doubts on the girth see `girth_doubts`.
+///
 /// - `girth`: girth of the body (mm, 1 to 100000).
 /// - `ease`: what the garment has more (mm, -10000 to 10000).
 /// - `other_width`: the given panels together, inside seams and darts (mm, 0 to 100000).
@@ -7496,6 +7592,8 @@ pub unsafe extern "C" fn recloth_round_to(
 /// ends, makes that up: `strips = ceil(flat / (strip - 2 · allowance))`. A ruffle along an edge with ends has one join fewer
 /// and narrow hems instead. Strips across the cloth gather softly, along the selvedge crisply; on the bias no hem frays.
 ///
+/// A ratio below 1.2 or above 4 is doubted (common practice, no source).
+///
 /// - `edge`: edge that it is sewn to (mm, 1 to 100000).
 /// - `ratio`: strip over edge (1 to 10).
 /// - `depth`: finished depth, seam to hem edge (mm, 1 to 10000).
@@ -7712,6 +7810,8 @@ pub unsafe extern "C" fn recloth_shaped_band(
 ///
 /// `share = (girth + ease) / parts`, inside the seams. Ease is negative in cloth that stretches.
 ///
+/// For doubts on the girth see `girth_doubts`.
+///
 /// - `girth`: girth of the body (mm, 1 to 100000).
 /// - `ease`: what the garment has more (mm, -10000 to 10000).
 /// - `parts`: number of equal panels (1 to 64).
@@ -7796,6 +7896,8 @@ pub unsafe extern "C" fn recloth_shirring(
 /// Both lengths run from the same upper seam. Sewn as given, each becomes `length · (1 + change / 100)`; to have them as
 /// given after washing, each is cut `length / (1 + change / 100)`. Ask once for the length and once for the width.
 ///
+/// A change of less than 0.2 %, which no tape shows, is doubted: 0.05 may be a share.
+///
 /// - `shell`: finished shell (mm, 0 to 1000000).
 /// - `lining`: finished lining (mm, 0 to 1000000).
 /// - `shell_change_pct`: dimensional change of the shell's cloth (%, -90 to 100).
@@ -7845,6 +7947,8 @@ pub unsafe extern "C" fn recloth_shrink_pair(
 /// `step = (larger - smaller) / steps`, `each_edge = step / edges`. Even steps only: in published series the step itself grows
 /// in the larger sizes, and lengths do not grow as girths do.
 ///
+/// A girth below 110 mm, less than a child's wrist (from memory), is doubted.
+///
 /// - `smaller`: girth of the smaller size (mm, 1 to 100000).
 /// - `larger`: girth of the larger size (mm, 1 to 100000, >= smaller).
 /// - `steps`: number of steps from one to the other (1 to 100).
@@ -7879,6 +7983,7 @@ pub unsafe extern "C" fn recloth_size_step(
                 out.write(recloth_size_step_t {
                     step: answer.step,
                     each_edge: answer.each_edge,
+                    doubts: answer.doubts,
                 });
                 Ok(())
             },
@@ -8238,6 +8343,8 @@ pub unsafe extern "C" fn recloth_stock_volume(
 /// two strips. `cut_length = waist + overlap + 2 · allowance`. The turn is the cloth that the upper edge takes by its
 /// own thickness; fold or sew a sample to learn it.
 ///
+/// The waist is doubted as `girth_doubts`(crate::body::girth_doubts) does.
+///
 /// - `waist`: finished length round the waist, ease included (mm, 1 to 100000).
 /// - `overlap`: what runs on past the opening, at both ends together (mm, 0 to 10000).
 /// - `depth`: finished depth (mm, 1 to 10000).
@@ -8284,6 +8391,7 @@ pub unsafe extern "C" fn recloth_straight_band(
                     cut_length: answer.cut_length,
                     cut_width: answer.cut_width,
                     strips: answer.strips,
+                    doubts: answer.doubts,
                 });
                 Ok(())
             },
@@ -8373,6 +8481,8 @@ pub unsafe extern "C" fn recloth_stretch_pct(
 /// takes twice its depth: pinned 8, taken 16. Taken in at the armhole, the sleeve must be taken in too; at the hem, see that
 /// the step is still wide enough.
 ///
+/// A body below 110 mm, less than a child's wrist (from memory), is doubted.
+///
 /// - `garment`: finished garment at this level, all round (mm, 1 to 100000).
 /// - `body`: body at this level, all round (mm, 1 to 100000).
 /// - `ease`: what the garment is to have more than the body (mm, -10000 to 10000).
@@ -8412,6 +8522,7 @@ pub unsafe extern "C" fn recloth_take_in(
                     each: answer.each,
                     taken: answer.taken,
                     leftover: answer.leftover,
+                    doubts: answer.doubts,
                 });
                 Ok(())
             },
@@ -8970,6 +9081,8 @@ pub unsafe extern "C" fn recloth_waist_hip_doubts(
 /// Changes multiply, they do not add: `after = length · (1 + first / 100) · (1 + later / 100)^(washes - 1)`. Wash a sample
 /// until two measures agree: no rule foretells how many times that is.
 ///
+/// A first change of less than 0.2 %, which no tape shows, is doubted: 0.05 may be a share.
+///
 /// - `length`: length before any wash (mm, 0 to 1000000).
 /// - `first_pct`: change in the first wash: shrinkage negative (%, -90 to 100).
 /// - `later_pct`: change in each wash after it (%, -90 to 100).
@@ -9068,6 +9181,8 @@ pub unsafe extern "C" fn recloth_wearing_ease(
 /// 0.90 to 1.12 times the area's length, and so does this. It is for a guess before buying; lay the pieces to know. A
 /// piece wider than the new cloth is not seen here.
 ///
+/// Cloth narrower than 200 mm is doubted: 150 may be in centimetres.
+///
 /// - `length`: length that is enough (mm, 0 to 1000000).
 /// - `width`: width of that cloth (mm, 10 to 100000).
 /// - `new_width`: width of the cloth to be had (mm, 10 to 100000).
@@ -9100,6 +9215,7 @@ pub unsafe extern "C" fn recloth_width_conversion(
                     by_area: answer.by_area,
                     low: answer.low,
                     high: answer.high,
+                    doubts: answer.doubts,
                 });
                 Ok(())
             },
@@ -9112,6 +9228,9 @@ pub unsafe extern "C" fn recloth_width_conversion(
 /// overlap runs straight down, the same at waist and hip; facings or hems of the two front edges are extra. The skirt
 /// opens when a step spreads the hem by more than the overlap there, so sit and stride in it, pinned, before cutting. The
 /// lap must equal that of the band, and of the bodice where there is one.
+///
+/// Waist and hip are doubted alone and together, as `girth_doubts`(crate::body::girth_doubts) and
+/// `waist_hip_doubts`(crate::body::waist_hip_doubts) do.
 ///
 /// - `waist`: finished waist, ease included, darts closed (mm, 1 to 100000).
 /// - `hip`: finished hip, ease included (mm, 1 to 100000).
@@ -9144,6 +9263,7 @@ pub unsafe extern "C" fn recloth_wrap_skirt(
                     front_hip: answer.front_hip,
                     waist_edge: answer.waist_edge,
                     wrap_pct: answer.wrap_pct,
+                    doubts: answer.doubts,
                 });
                 Ok(())
             },
@@ -9520,6 +9640,26 @@ pub extern "C" fn recloth_doubt_text(bit: u64) -> *const c_char {
         68719476736 => {
             c"This volume is below 50 ml, or less than the goods carry: is it in litres?"
                 .as_ptr()
+        }
+        137438953472 => {
+            c"This girth is below 110 mm, less than a child's wrist: is it in centimetres or inches?"
+                .as_ptr()
+        }
+        274877906944 => {
+            c"This cloth is narrower than 200 mm: is its width in centimetres or inches?"
+                .as_ptr()
+        }
+        549755813888 => {
+            c"Gathers of more than 4 times are rare even in sheer cloth: is the ratio right?"
+                .as_ptr()
+        }
+        1099511627776 => {
+            c"The cap is shorter than its armhole and cannot be sewn in: have the two changed places?"
+                .as_ptr()
+        }
+        2199023255552 => c"Ease of more than 10 % gathers: is a puff meant?".as_ptr(),
+        4398046511104 => {
+            c"The dart is wider than it is long: have the two changed places?".as_ptr()
         }
         _ => core::ptr::null(),
     }

@@ -324,6 +324,7 @@ static recloth_status call_cap_ease(const cell_t *in, outcome_t *got, recloth_er
   if (status != RECLOTH_STATUS_OK) return status;
   got_number(got, out.ease);
   got_number(got, out.ease_pct);
+  got_count(got, out.doubts);
   return status;
 }
 
@@ -377,6 +378,7 @@ static recloth_status call_circle_skirt(const cell_t *in, outcome_t *got, reclot
   got_number(got, out.waist_radius);
   got_number(got, out.hem_radius);
   got_number(got, out.hem_length);
+  got_count(got, out.doubts);
   return status;
 }
 
@@ -391,6 +393,7 @@ static recloth_status call_circle_skirt_fraction(const cell_t *in, outcome_t *go
   got_number(got, out.hem_length);
   got_number(got, out.piece_angle_deg);
   got_number(got, out.cloth_length);
+  got_count(got, out.doubts);
   return status;
 }
 
@@ -405,6 +408,7 @@ static recloth_status call_circle_skirt_longest(const cell_t *in, outcome_t *got
   got_number(got, out.hem_length);
   got_number(got, out.piece_angle_deg);
   got_number(got, out.cloth_length);
+  got_count(got, out.doubts);
   return status;
 }
 
@@ -495,6 +499,7 @@ static recloth_status call_dart(const cell_t *in, outcome_t *got, recloth_error_
   if (status != RECLOTH_STATUS_OK) return status;
   got_number(got, out.leg);
   got_number(got, out.angle_deg);
+  got_count(got, out.doubts);
   return status;
 }
 
@@ -583,6 +588,7 @@ static recloth_status call_elastic(const cell_t *in, outcome_t *got, recloth_err
   got_number(got, out.cut);
   got_number(got, out.worn_pct);
   got_number(got, out.passing_pct);
+  got_count(got, out.doubts);
   got_count(got, out.cautions);
   return status;
 }
@@ -605,6 +611,7 @@ static recloth_status call_five_gores(const cell_t *in, outcome_t *got, recloth_
   got_number(got, out.front_hip);
   got_number(got, out.side_hip);
   got_number(got, out.back_hip);
+  got_count(got, out.doubts);
   return status;
 }
 
@@ -721,6 +728,7 @@ static recloth_status call_gore(const cell_t *in, outcome_t *got, recloth_error_
   got_number(got, out.side_length);
   got_number(got, out.flare_deg);
   got_number(got, out.hem_rise);
+  got_count(got, out.doubts);
   return status;
 }
 
@@ -749,6 +757,7 @@ static recloth_status call_head_opening(const cell_t *in, outcome_t *got, reclot
   if (status != RECLOTH_STATUS_OK) return status;
   got_number(got, out.least_slit);
   got_number(got, out.spare);
+  got_count(got, out.doubts);
   return status;
 }
 
@@ -940,6 +949,7 @@ static recloth_status call_let_out(const cell_t *in, outcome_t *got, recloth_err
   got_number(got, out.each);
   got_number(got, out.gained);
   got_number(got, out.short_by);
+  got_count(got, out.doubts);
   return status;
 }
 
@@ -978,6 +988,7 @@ static recloth_status call_lining_length(const cell_t *in, outcome_t *got, reclo
   got_number(got, out.straight);
   got_number(got, out.spare);
   got_number(got, out.fold);
+  got_count(got, out.doubts);
   return status;
 }
 
@@ -1068,6 +1079,7 @@ static recloth_status call_negative_ease(const cell_t *in, outcome_t *got, reclo
   got_number(got, out.girth);
   got_number(got, out.ease);
   got_number(got, out.furthest);
+  got_count(got, out.doubts);
   return status;
 }
 
@@ -1402,6 +1414,7 @@ static recloth_status call_size_step(const cell_t *in, outcome_t *got, recloth_e
   if (status != RECLOTH_STATUS_OK) return status;
   got_number(got, out.step);
   got_number(got, out.each_edge);
+  got_count(got, out.doubts);
   return status;
 }
 
@@ -1500,6 +1513,7 @@ static recloth_status call_straight_band(const cell_t *in, outcome_t *got, reclo
   got_number(got, out.cut_length);
   got_number(got, out.cut_width);
   got_count(got, out.strips);
+  got_count(got, out.doubts);
   return status;
 }
 
@@ -1527,6 +1541,7 @@ static recloth_status call_take_in(const cell_t *in, outcome_t *got, recloth_err
   got_number(got, out.each);
   got_number(got, out.taken);
   got_number(got, out.leftover);
+  got_count(got, out.doubts);
   return status;
 }
 
@@ -1693,6 +1708,7 @@ static recloth_status call_width_conversion(const cell_t *in, outcome_t *got, re
   got_number(got, out.by_area);
   got_number(got, out.low);
   got_number(got, out.high);
+  got_count(got, out.doubts);
   return status;
 }
 
@@ -1706,6 +1722,7 @@ static recloth_status call_wrap_skirt(const cell_t *in, outcome_t *got, recloth_
   got_number(got, out.front_hip);
   got_number(got, out.waist_edge);
   got_number(got, out.wrap_pct);
+  got_count(got, out.doubts);
   return status;
 }
 
@@ -1788,15 +1805,15 @@ static const function_t functions[] = {
   {"button_loop", "nnnnnnt", 3, call_button_loop},
   {"button_stand", "nn", 3, call_button_stand},
   {"buttonhole", "nnn", 1, call_buttonhole},
-  {"cap_ease", "nn", 2, call_cap_ease},
+  {"cap_ease", "nn", 3, call_cap_ease},
   {"cap_for_ease", "nn", 1, call_cap_for_ease},
   {"cap_width_bound", "nn", 1, call_cap_width_bound},
   {"carried_liquor", "nn", 3, call_carried_liquor},
   {"casing", "nnnn", 2, call_casing},
   {"ciede2000", "nnnnnn", 1, call_ciede2000},
-  {"circle_skirt", "nnn", 3, call_circle_skirt},
-  {"circle_skirt_fraction", "nnnn", 7, call_circle_skirt_fraction},
-  {"circle_skirt_longest", "nnnn", 7, call_circle_skirt_longest},
+  {"circle_skirt", "nnn", 4, call_circle_skirt},
+  {"circle_skirt_fraction", "nnnn", 8, call_circle_skirt_fraction},
+  {"circle_skirt_longest", "nnnn", 8, call_circle_skirt_longest},
   {"cloth_mass", "nnn", 1, call_cloth_mass},
   {"cloth_to_buy", "nnnn", 1, call_cloth_to_buy},
   {"component_check", "ttttnn", 4, call_component_check},
@@ -1805,7 +1822,7 @@ static const function_t functions[] = {
   {"curved_binding", "nnnt", 3, call_curved_binding},
   {"cut_for_change", "nn", 3, call_cut_for_change},
   {"cut_state", "nnn", 2, call_cut_state},
-  {"dart", "nn", 2, call_dart},
+  {"dart", "nn", 3, call_dart},
   {"dart_equivalent", "nnn", 4, call_dart_equivalent},
   {"dart_from_gape", "nnn", 2, call_dart_from_gape},
   {"dart_in_panel", "nnnnn", 5, call_dart_in_panel},
@@ -1814,9 +1831,9 @@ static const function_t functions[] = {
   {"deepest_hem", "nn", 1, call_deepest_hem},
   {"dimensional_change", "nn", 1, call_dimensional_change},
   {"double_dart", "nnn", 6, call_double_dart},
-  {"elastic", "nnnn", 5, call_elastic},
+  {"elastic", "nnnn", 6, call_elastic},
   {"even_spacing", "nnn", 1, call_even_spacing},
-  {"five_gores", "nn", 6, call_five_gores},
+  {"five_gores", "nn", 7, call_five_gores},
   {"flounce", "nnnn", 5, call_flounce},
   {"folded_band", "nnnn", 3, call_folded_band},
   {"format_length", "nt", 1, call_format_length},
@@ -1827,10 +1844,10 @@ static const function_t functions[] = {
   {"gathers", "nn", 4, call_gathers},
   {"girth_doubts", "n", 1, call_girth_doubts},
   {"godet", "nnn", 4, call_godet},
-  {"gore", "nnnnnn", 6, call_gore},
+  {"gore", "nnnnnn", 7, call_gore},
   {"gsm_from_ounces", "n", 1, call_gsm_from_ounces},
   {"gusset", "nnn", 4, call_gusset},
-  {"head_opening", "nnnn", 2, call_head_opening},
+  {"head_opening", "nnnn", 3, call_head_opening},
   {"hem_let_down", "nnnnn", 5, call_hem_let_down},
   {"hem_on_curve", "nnn", 3, call_hem_on_curve},
   {"hip_waist_drop", "nn", 2, call_hip_waist_drop},
@@ -1846,11 +1863,11 @@ static const function_t functions[] = {
   {"lacing", "nnnn", 1, call_lacing},
   {"length_chain", "llnn", 5, call_length_chain},
   {"length_chain_shares", "lllnnn", 7, call_length_chain_shares},
-  {"let_out", "nnnnnn", 4, call_let_out},
+  {"let_out", "nnnnnn", 5, call_let_out},
   {"level_line", "nnn", 4, call_level_line},
   {"linear_light", "n", 1, call_linear_light},
   {"lining_free_length", "nnn", 1, call_lining_free_length},
-  {"lining_length", "nnn", 4, call_lining_length},
+  {"lining_length", "nnn", 5, call_lining_length},
   {"lining_width", "nnnn", 1, call_lining_width},
   {"liquor_shares", "lnn", 6, call_liquor_shares},
   {"loop_slack", "nnnnnnt", 2, call_loop_slack},
@@ -1859,7 +1876,7 @@ static const function_t functions[] = {
   {"neck_bust_doubts", "nn", 1, call_neck_bust_doubts},
   {"needle_blade", "n", 2, call_needle_blade},
   {"needle_metric", "n", 1, call_needle_metric},
-  {"negative_ease", "nnnn", 3, call_negative_ease},
+  {"negative_ease", "nnnn", 4, call_negative_ease},
   {"neutraliser", "nntttnn", 5, call_neutraliser},
   {"off_centre_opening", "nnnnnn", 8, call_off_centre_opening},
   {"overdye", "nnn", 4, call_overdye},
@@ -1889,7 +1906,7 @@ static const function_t functions[] = {
   {"share", "nnn", 1, call_share},
   {"shirring", "nnnn", 5, call_shirring},
   {"shrink_pair", "nnnn", 6, call_shrink_pair},
-  {"size_step", "nnnn", 2, call_size_step},
+  {"size_step", "nnnn", 3, call_size_step},
   {"skew", "nn", 1, call_skew},
   {"skew_diagonals", "nn", 1, call_skew_diagonals},
   {"snip_spacing", "nnn", 2, call_snip_spacing},
@@ -1899,10 +1916,10 @@ static const function_t functions[] = {
   {"srgb_from_xyz", "nnn", 4, call_srgb_from_xyz},
   {"stitch_length", "n", 1, call_stitch_length},
   {"stock_volume", "nnn", 4, call_stock_volume},
-  {"straight_band", "nnnnnt", 3, call_straight_band},
+  {"straight_band", "nnnnnt", 4, call_straight_band},
   {"straight_band_depth", "nnnt", 1, call_straight_band_depth},
   {"stretch_pct", "nn", 1, call_stretch_pct},
-  {"take_in", "nnnnn", 4, call_take_in},
+  {"take_in", "nnnnn", 5, call_take_in},
   {"tex_from_cotton_count", "nn", 1, call_tex_from_cotton_count},
   {"tex_from_denier", "n", 1, call_tex_from_denier},
   {"tex_from_metric_count", "nn", 1, call_tex_from_metric_count},
@@ -1919,8 +1936,8 @@ static const function_t functions[] = {
   {"waist_hip_doubts", "nn", 1, call_waist_hip_doubts},
   {"washes", "nnnn", 3, call_washes},
   {"wearing_ease", "nt", 4, call_wearing_ease},
-  {"width_conversion", "nnn", 3, call_width_conversion},
-  {"wrap_skirt", "nnn", 6, call_wrap_skirt},
+  {"width_conversion", "nnn", 4, call_width_conversion},
+  {"wrap_skirt", "nnn", 7, call_wrap_skirt},
   {"xyz_from_lab", "nnn", 3, call_xyz_from_lab},
   {"xyz_from_srgb", "nnn", 3, call_xyz_from_srgb},
   {"zigzag_buttonhole", "nnnnn", 3, call_zigzag_buttonhole},

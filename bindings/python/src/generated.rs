@@ -1244,13 +1244,13 @@ fn one_buttonhole<'py>(
 /// `recloth::sleeve::cap_ease`.
 #[allow(non_camel_case_types)]
 struct cap_ease {}
-impl Scalar<2, 2> for cap_ease {
-    const TYPES: [Type; 2] = [Type::Number, Type::Number];
+impl Scalar<2, 3> for cap_ease {
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Bits];
     #[inline]
-    fn call(given: [f64; 2]) -> Result<[f64; 2], Error> {
+    fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
         let [armhole, cap] = given;
         let answer = recloth::sleeve::cap_ease(armhole, cap)?;
-        Ok([answer.ease, answer.ease_pct])
+        Ok([answer.ease, answer.ease_pct, answer.doubts as f64])
     }
 }
 #[pyfunction]
@@ -1262,7 +1262,7 @@ fn one_cap_ease<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = cap_ease::call([armhole, cap])
         .map_err(|error| door::raise(py, "cap_ease", &error))?;
-    (answer[0], answer[1]).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2] as u64).into_bound_py_any(py)
 }
 /// `recloth::sleeve::cap_for_ease`.
 #[allow(non_camel_case_types)]
@@ -1388,13 +1388,18 @@ fn one_ciede2000<'py>(
 /// `recloth::skirt::circle_skirt`.
 #[allow(non_camel_case_types)]
 struct circle_skirt {}
-impl Scalar<3, 3> for circle_skirt {
-    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
+impl Scalar<3, 4> for circle_skirt {
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Bits];
     #[inline]
-    fn call(given: [f64; 3]) -> Result<[f64; 3], Error> {
+    fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [waist, length, fraction] = given;
         let answer = recloth::skirt::circle_skirt(waist, length, fraction)?;
-        Ok([answer.waist_radius, answer.hem_radius, answer.hem_length])
+        Ok([
+            answer.waist_radius,
+            answer.hem_radius,
+            answer.hem_length,
+            answer.doubts as f64,
+        ])
     }
 }
 #[pyfunction]
@@ -1407,13 +1412,13 @@ fn one_circle_skirt<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = circle_skirt::call([waist, length, fraction])
         .map_err(|error| door::raise(py, "circle_skirt", &error))?;
-    (answer[0], answer[1], answer[2]).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2], answer[3] as u64).into_bound_py_any(py)
 }
 /// `recloth::skirt::circle_skirt_fraction`.
 #[allow(non_camel_case_types)]
 struct circle_skirt_fraction {}
-impl Scalar<4, 7> for circle_skirt_fraction {
-    const TYPES: [Type; 7] = [
+impl Scalar<4, 8> for circle_skirt_fraction {
+    const TYPES: [Type; 8] = [
         Type::Number,
         Type::Number,
         Type::Number,
@@ -1421,9 +1426,10 @@ impl Scalar<4, 7> for circle_skirt_fraction {
         Type::Number,
         Type::Number,
         Type::Number,
+        Type::Bits,
     ];
     #[inline]
-    fn call(given: [f64; 4]) -> Result<[f64; 7], Error> {
+    fn call(given: [f64; 4]) -> Result<[f64; 8], Error> {
         let [waist, length, cloth_width, pieces] = given;
         let (pieces, pieces_bad) = door::count("pieces", pieces, 1);
         let answer = door::settle(
@@ -1439,6 +1445,7 @@ impl Scalar<4, 7> for circle_skirt_fraction {
             answer.hem_length,
             answer.piece_angle_deg,
             answer.cloth_length,
+            answer.doubts as f64,
         ])
     }
 }
@@ -1454,14 +1461,23 @@ fn one_circle_skirt_fraction<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = circle_skirt_fraction::call([waist, length, cloth_width, pieces])
         .map_err(|error| door::raise(py, "circle_skirt_fraction", &error))?;
-    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5], answer[6])
+    (
+        answer[0],
+        answer[1],
+        answer[2],
+        answer[3],
+        answer[4],
+        answer[5],
+        answer[6],
+        answer[7] as u64,
+    )
         .into_bound_py_any(py)
 }
 /// `recloth::skirt::circle_skirt_longest`.
 #[allow(non_camel_case_types)]
 struct circle_skirt_longest {}
-impl Scalar<4, 7> for circle_skirt_longest {
-    const TYPES: [Type; 7] = [
+impl Scalar<4, 8> for circle_skirt_longest {
+    const TYPES: [Type; 8] = [
         Type::Number,
         Type::Number,
         Type::Number,
@@ -1469,9 +1485,10 @@ impl Scalar<4, 7> for circle_skirt_longest {
         Type::Number,
         Type::Number,
         Type::Number,
+        Type::Bits,
     ];
     #[inline]
-    fn call(given: [f64; 4]) -> Result<[f64; 7], Error> {
+    fn call(given: [f64; 4]) -> Result<[f64; 8], Error> {
         let [waist, fraction, cloth_width, pieces] = given;
         let (pieces, pieces_bad) = door::count("pieces", pieces, 1);
         let answer = door::settle(
@@ -1487,6 +1504,7 @@ impl Scalar<4, 7> for circle_skirt_longest {
             answer.hem_length,
             answer.piece_angle_deg,
             answer.cloth_length,
+            answer.doubts as f64,
         ])
     }
 }
@@ -1502,7 +1520,16 @@ fn one_circle_skirt_longest<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = circle_skirt_longest::call([waist, fraction, cloth_width, pieces])
         .map_err(|error| door::raise(py, "circle_skirt_longest", &error))?;
-    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5], answer[6])
+    (
+        answer[0],
+        answer[1],
+        answer[2],
+        answer[3],
+        answer[4],
+        answer[5],
+        answer[6],
+        answer[7] as u64,
+    )
         .into_bound_py_any(py)
 }
 /// `recloth::quantity::cloth_mass`.
@@ -1752,13 +1779,13 @@ fn one_cut_state<'py>(
 /// `recloth::dart::dart`.
 #[allow(non_camel_case_types)]
 struct dart {}
-impl Scalar<2, 2> for dart {
-    const TYPES: [Type; 2] = [Type::Number, Type::Number];
+impl Scalar<2, 3> for dart {
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Bits];
     #[inline]
-    fn call(given: [f64; 2]) -> Result<[f64; 2], Error> {
+    fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
         let [intake, length] = given;
         let answer = recloth::dart::dart(intake, length)?;
-        Ok([answer.leg, answer.angle_deg])
+        Ok([answer.leg, answer.angle_deg, answer.doubts as f64])
     }
 }
 #[pyfunction]
@@ -1770,7 +1797,7 @@ fn one_dart<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = dart::call([intake, length])
         .map_err(|error| door::raise(py, "dart", &error))?;
-    (answer[0], answer[1]).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2] as u64).into_bound_py_any(py)
 }
 /// `recloth::dart::dart_equivalent`.
 #[allow(non_camel_case_types)]
@@ -2023,16 +2050,17 @@ fn one_double_dart<'py>(
 /// `recloth::elastic::elastic`.
 #[allow(non_camel_case_types)]
 struct elastic {}
-impl Scalar<4, 5> for elastic {
-    const TYPES: [Type; 5] = [
+impl Scalar<4, 6> for elastic {
+    const TYPES: [Type; 6] = [
         Type::Number,
         Type::Number,
         Type::Number,
         Type::Number,
         Type::Bits,
+        Type::Bits,
     ];
     #[inline]
-    fn call(given: [f64; 4]) -> Result<[f64; 5], Error> {
+    fn call(given: [f64; 4]) -> Result<[f64; 6], Error> {
         let [girth, widest, shorter, overlap] = given;
         let answer = recloth::elastic::elastic(girth, widest, shorter, overlap)?;
         Ok([
@@ -2040,6 +2068,7 @@ impl Scalar<4, 5> for elastic {
             answer.cut,
             answer.worn_pct,
             answer.passing_pct,
+            answer.doubts as f64,
             answer.cautions as f64,
         ])
     }
@@ -2055,7 +2084,8 @@ fn one_elastic<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = elastic::call([girth, widest, shorter, overlap])
         .map_err(|error| door::raise(py, "elastic", &error))?;
-    (answer[0], answer[1], answer[2], answer[3], answer[4] as u64).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2], answer[3], answer[4] as u64, answer[5] as u64)
+        .into_bound_py_any(py)
 }
 /// `recloth::closure::even_spacing`.
 #[allow(non_camel_case_types)]
@@ -2090,17 +2120,18 @@ fn one_even_spacing<'py>(
 /// `recloth::gore::five_gores`.
 #[allow(non_camel_case_types)]
 struct five_gores {}
-impl Scalar<2, 6> for five_gores {
-    const TYPES: [Type; 6] = [
+impl Scalar<2, 7> for five_gores {
+    const TYPES: [Type; 7] = [
         Type::Number,
         Type::Number,
         Type::Number,
         Type::Number,
         Type::Number,
         Type::Number,
+        Type::Bits,
     ];
     #[inline]
-    fn call(given: [f64; 2]) -> Result<[f64; 6], Error> {
+    fn call(given: [f64; 2]) -> Result<[f64; 7], Error> {
         let [waist, hip] = given;
         let answer = recloth::gore::five_gores(waist, hip)?;
         Ok([
@@ -2110,6 +2141,7 @@ impl Scalar<2, 6> for five_gores {
             answer.front_hip,
             answer.side_hip,
             answer.back_hip,
+            answer.doubts as f64,
         ])
     }
 }
@@ -2122,7 +2154,7 @@ fn one_five_gores<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = five_gores::call([waist, hip])
         .map_err(|error| door::raise(py, "five_gores", &error))?;
-    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5])
+    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5], answer[6] as u64)
         .into_bound_py_any(py)
 }
 /// `recloth::tier::flounce`.
@@ -2380,17 +2412,18 @@ fn one_godet<'py>(
 /// `recloth::gore::gore`.
 #[allow(non_camel_case_types)]
 struct gore {}
-impl Scalar<6, 6> for gore {
-    const TYPES: [Type; 6] = [
+impl Scalar<6, 7> for gore {
+    const TYPES: [Type; 7] = [
         Type::Number,
         Type::Number,
         Type::Number,
         Type::Number,
         Type::Number,
         Type::Number,
+        Type::Bits,
     ];
     #[inline]
-    fn call(given: [f64; 6]) -> Result<[f64; 6], Error> {
+    fn call(given: [f64; 6]) -> Result<[f64; 7], Error> {
         let [waist, hip, hem, length, hip_depth, count] = given;
         let (count, count_bad) = door::count("count", count, 1);
         let answer = door::settle(
@@ -2405,6 +2438,7 @@ impl Scalar<6, 6> for gore {
             answer.side_length,
             answer.flare_deg,
             answer.hem_rise,
+            answer.doubts as f64,
         ])
     }
 }
@@ -2422,7 +2456,7 @@ fn one_gore<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = gore::call([waist, hip, hem, length, hip_depth, count])
         .map_err(|error| door::raise(py, "gore", &error))?;
-    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5])
+    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5], answer[6] as u64)
         .into_bound_py_any(py)
 }
 /// `recloth::quantity::gsm_from_ounces`.
@@ -2474,13 +2508,13 @@ fn one_gusset<'py>(
 /// `recloth::neck::head_opening`.
 #[allow(non_camel_case_types)]
 struct head_opening {}
-impl Scalar<4, 2> for head_opening {
-    const TYPES: [Type; 2] = [Type::Number, Type::Number];
+impl Scalar<4, 3> for head_opening {
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Bits];
     #[inline]
-    fn call(given: [f64; 4]) -> Result<[f64; 2], Error> {
+    fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
         let [head, neck, slit, ease] = given;
         let answer = recloth::neck::head_opening(head, neck, slit, ease)?;
-        Ok([answer.least_slit, answer.spare])
+        Ok([answer.least_slit, answer.spare, answer.doubts as f64])
     }
 }
 #[pyfunction]
@@ -2494,7 +2528,7 @@ fn one_head_opening<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = head_opening::call([head, neck, slit, ease])
         .map_err(|error| door::raise(py, "head_opening", &error))?;
-    (answer[0], answer[1]).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2] as u64).into_bound_py_any(py)
 }
 /// `recloth::alteration::hem_let_down`.
 #[allow(non_camel_case_types)]
@@ -3057,10 +3091,16 @@ fn one_length_chain_shares<'py>(
 /// `recloth::alteration::let_out`.
 #[allow(non_camel_case_types)]
 struct let_out {}
-impl Scalar<6, 4> for let_out {
-    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Number];
+impl Scalar<6, 5> for let_out {
+    const TYPES: [Type; 5] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
+    ];
     #[inline]
-    fn call(given: [f64; 6]) -> Result<[f64; 4], Error> {
+    fn call(given: [f64; 6]) -> Result<[f64; 5], Error> {
         let [garment, body, ease, allowance, edges, keep] = given;
         let (edges, edges_bad) = door::count("edges", edges, 1);
         let answer = door::settle(
@@ -3068,7 +3108,13 @@ impl Scalar<6, 4> for let_out {
             &["garment", "body", "ease", "allowance", "edges", "keep"],
             &[edges_bad],
         )?;
-        Ok([answer.lacking, answer.each, answer.gained, answer.short_by])
+        Ok([
+            answer.lacking,
+            answer.each,
+            answer.gained,
+            answer.short_by,
+            answer.doubts as f64,
+        ])
     }
 }
 #[pyfunction]
@@ -3085,7 +3131,7 @@ fn one_let_out<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = let_out::call([garment, body, ease, allowance, edges, keep])
         .map_err(|error| door::raise(py, "let_out", &error))?;
-    (answer[0], answer[1], answer[2], answer[3]).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2], answer[3], answer[4] as u64).into_bound_py_any(py)
 }
 /// `recloth::arc::level_line`.
 #[allow(non_camel_case_types)]
@@ -3157,13 +3203,25 @@ fn one_lining_free_length<'py>(
 /// `recloth::lining::lining_length`.
 #[allow(non_camel_case_types)]
 struct lining_length {}
-impl Scalar<3, 4> for lining_length {
-    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Number];
+impl Scalar<3, 5> for lining_length {
+    const TYPES: [Type; 5] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
+    ];
     #[inline]
-    fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
+    fn call(given: [f64; 3]) -> Result<[f64; 5], Error> {
         let [length, hem_depth, clearance] = given;
         let answer = recloth::lining::lining_length(length, hem_depth, clearance)?;
-        Ok([answer.seam_to_seam, answer.straight, answer.spare, answer.fold])
+        Ok([
+            answer.seam_to_seam,
+            answer.straight,
+            answer.spare,
+            answer.fold,
+            answer.doubts as f64,
+        ])
     }
 }
 #[pyfunction]
@@ -3176,7 +3234,7 @@ fn one_lining_length<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = lining_length::call([length, hem_depth, clearance])
         .map_err(|error| door::raise(py, "lining_length", &error))?;
-    (answer[0], answer[1], answer[2], answer[3]).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2], answer[3], answer[4] as u64).into_bound_py_any(py)
 }
 /// `recloth::lining::lining_width`.
 #[allow(non_camel_case_types)]
@@ -3431,13 +3489,13 @@ fn one_needle_metric<'py>(
 /// `recloth::stretch::negative_ease`.
 #[allow(non_camel_case_types)]
 struct negative_ease {}
-impl Scalar<4, 3> for negative_ease {
-    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
+impl Scalar<4, 4> for negative_ease {
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Bits];
     #[inline]
-    fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
+    fn call(given: [f64; 4]) -> Result<[f64; 4], Error> {
         let [body, stretch_pct, widest, share] = given;
         let answer = recloth::stretch::negative_ease(body, stretch_pct, widest, share)?;
-        Ok([answer.girth, answer.ease, answer.furthest])
+        Ok([answer.girth, answer.ease, answer.furthest, answer.doubts as f64])
     }
 }
 #[pyfunction]
@@ -3451,7 +3509,7 @@ fn one_negative_ease<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = negative_ease::call([body, stretch_pct, widest, share])
         .map_err(|error| door::raise(py, "negative_ease", &error))?;
-    (answer[0], answer[1], answer[2]).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2], answer[3] as u64).into_bound_py_any(py)
 }
 /// `recloth::bleach::neutraliser`.
 #[allow(non_camel_case_types)]
@@ -4415,10 +4473,10 @@ fn one_shrink_pair<'py>(
 /// `recloth::alteration::size_step`.
 #[allow(non_camel_case_types)]
 struct size_step {}
-impl Scalar<4, 2> for size_step {
-    const TYPES: [Type; 2] = [Type::Number, Type::Number];
+impl Scalar<4, 3> for size_step {
+    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Bits];
     #[inline]
-    fn call(given: [f64; 4]) -> Result<[f64; 2], Error> {
+    fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
         let [smaller, larger, steps, edges] = given;
         let (steps, steps_bad) = door::count("steps", steps, 1);
         let (edges, edges_bad) = door::count("edges", edges, 1);
@@ -4427,7 +4485,7 @@ impl Scalar<4, 2> for size_step {
             &["smaller", "larger", "steps", "edges"],
             &[steps_bad, edges_bad],
         )?;
-        Ok([answer.step, answer.each_edge])
+        Ok([answer.step, answer.each_edge, answer.doubts as f64])
     }
 }
 #[pyfunction]
@@ -4443,7 +4501,7 @@ fn one_size_step<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = size_step::call([smaller, larger, steps, edges])
         .map_err(|error| door::raise(py, "size_step", &error))?;
-    (answer[0], answer[1]).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2] as u64).into_bound_py_any(py)
 }
 /// `recloth::cloth::skew`.
 #[allow(non_camel_case_types)]
@@ -4667,10 +4725,10 @@ fn one_stock_volume<'py>(
 /// `recloth::band::straight_band`.
 #[allow(non_camel_case_types)]
 struct straight_band {}
-impl Scalar<6, 3> for straight_band {
-    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Count];
+impl Scalar<6, 4> for straight_band {
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Count, Type::Bits];
     #[inline]
-    fn call(given: [f64; 6]) -> Result<[f64; 3], Error> {
+    fn call(given: [f64; 6]) -> Result<[f64; 4], Error> {
         let [waist, overlap, depth, allowance, turn, make] = given;
         let (make, make_bad) = read_band_make("make", make);
         let answer = door::settle(
@@ -4678,7 +4736,12 @@ impl Scalar<6, 3> for straight_band {
             &["waist", "overlap", "depth", "allowance", "turn", "make"],
             &[make_bad],
         )?;
-        Ok([answer.cut_length, answer.cut_width, f64::from(answer.strips)])
+        Ok([
+            answer.cut_length,
+            answer.cut_width,
+            f64::from(answer.strips),
+            answer.doubts as f64,
+        ])
     }
 }
 #[pyfunction]
@@ -4694,7 +4757,7 @@ fn one_straight_band<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = straight_band::call([waist, overlap, depth, allowance, turn, make])
         .map_err(|error| door::raise(py, "straight_band", &error))?;
-    (answer[0], answer[1], answer[2] as u64).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2] as u64, answer[3] as u64).into_bound_py_any(py)
 }
 /// `recloth::band::straight_band_depth`.
 #[allow(non_camel_case_types)]
@@ -4752,10 +4815,16 @@ fn one_stretch_pct<'py>(
 /// `recloth::alteration::take_in`.
 #[allow(non_camel_case_types)]
 struct take_in {}
-impl Scalar<5, 4> for take_in {
-    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Number];
+impl Scalar<5, 5> for take_in {
+    const TYPES: [Type; 5] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
+    ];
     #[inline]
-    fn call(given: [f64; 5]) -> Result<[f64; 4], Error> {
+    fn call(given: [f64; 5]) -> Result<[f64; 5], Error> {
         let [garment, body, ease, edges, limit] = given;
         let (edges, edges_bad) = door::count("edges", edges, 1);
         let answer = door::settle(
@@ -4763,7 +4832,13 @@ impl Scalar<5, 4> for take_in {
             &["garment", "body", "ease", "edges", "limit"],
             &[edges_bad],
         )?;
-        Ok([answer.excess, answer.each, answer.taken, answer.leftover])
+        Ok([
+            answer.excess,
+            answer.each,
+            answer.taken,
+            answer.leftover,
+            answer.doubts as f64,
+        ])
     }
 }
 #[pyfunction]
@@ -4779,7 +4854,7 @@ fn one_take_in<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = take_in::call([garment, body, ease, edges, limit])
         .map_err(|error| door::raise(py, "take_in", &error))?;
-    (answer[0], answer[1], answer[2], answer[3]).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2], answer[3], answer[4] as u64).into_bound_py_any(py)
 }
 /// `recloth::tape::tex_from_cotton_count`.
 #[allow(non_camel_case_types)]
@@ -5212,13 +5287,13 @@ fn one_wearing_ease<'py>(
 /// `recloth::quantity::width_conversion`.
 #[allow(non_camel_case_types)]
 struct width_conversion {}
-impl Scalar<3, 3> for width_conversion {
-    const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
+impl Scalar<3, 4> for width_conversion {
+    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Bits];
     #[inline]
-    fn call(given: [f64; 3]) -> Result<[f64; 3], Error> {
+    fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [length, width, new_width] = given;
         let answer = recloth::quantity::width_conversion(length, width, new_width)?;
-        Ok([answer.by_area, answer.low, answer.high])
+        Ok([answer.by_area, answer.low, answer.high, answer.doubts as f64])
     }
 }
 #[pyfunction]
@@ -5231,22 +5306,23 @@ fn one_width_conversion<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = width_conversion::call([length, width, new_width])
         .map_err(|error| door::raise(py, "width_conversion", &error))?;
-    (answer[0], answer[1], answer[2]).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2], answer[3] as u64).into_bound_py_any(py)
 }
 /// `recloth::skirt::wrap_skirt`.
 #[allow(non_camel_case_types)]
 struct wrap_skirt {}
-impl Scalar<3, 6> for wrap_skirt {
-    const TYPES: [Type; 6] = [
+impl Scalar<3, 7> for wrap_skirt {
+    const TYPES: [Type; 7] = [
         Type::Number,
         Type::Number,
         Type::Number,
         Type::Number,
         Type::Number,
         Type::Number,
+        Type::Bits,
     ];
     #[inline]
-    fn call(given: [f64; 3]) -> Result<[f64; 6], Error> {
+    fn call(given: [f64; 3]) -> Result<[f64; 7], Error> {
         let [waist, hip, overlap] = given;
         let answer = recloth::skirt::wrap_skirt(waist, hip, overlap)?;
         Ok([
@@ -5256,6 +5332,7 @@ impl Scalar<3, 6> for wrap_skirt {
             answer.front_hip,
             answer.waist_edge,
             answer.wrap_pct,
+            answer.doubts as f64,
         ])
     }
 }
@@ -5269,7 +5346,7 @@ fn one_wrap_skirt<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = wrap_skirt::call([waist, hip, overlap])
         .map_err(|error| door::raise(py, "wrap_skirt", &error))?;
-    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5])
+    (answer[0], answer[1], answer[2], answer[3], answer[4], answer[5], answer[6] as u64)
         .into_bound_py_any(py)
 }
 /// `recloth::colour::xyz_from_lab`.
@@ -6405,7 +6482,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         cap_ease,
         2,
-        2,
+        3,
         0,
     >(
         module,
@@ -6415,15 +6492,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         cap_ease,
         2,
-        2,
+        3,
         1,
     >(
         module,
         c"cap_ease__ease_pct",
         c"Ease of a sleeve cap in its armhole.\n\nThe same over the armhole (%).\nInputs: armhole (mm, 1 to 100000); cap (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<cap_ease, 2, 2>(module, c"all_cap_ease")?;
-    add_status::<cap_ease, 2, 2>(module, c"status_cap_ease")?;
+    add_one::<
+        cap_ease,
+        2,
+        3,
+        2,
+    >(
+        module,
+        c"cap_ease__doubts",
+        c"Ease of a sleeve cap in its armhole.\n\nDoubts raised (bits).\nInputs: armhole (mm, 1 to 100000); cap (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<cap_ease, 2, 3>(module, c"all_cap_ease")?;
+    add_status::<cap_ease, 2, 3>(module, c"status_cap_ease")?;
     module.add_function(wrap_pyfunction!(one_cap_ease, module)?)?;
     add_one::<
         cap_for_ease,
@@ -6523,7 +6610,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         circle_skirt,
         3,
-        3,
+        4,
         0,
     >(
         module,
@@ -6533,7 +6620,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         circle_skirt,
         3,
-        3,
+        4,
         1,
     >(
         module,
@@ -6543,20 +6630,30 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         circle_skirt,
         3,
-        3,
+        4,
         2,
     >(
         module,
         c"circle_skirt__hem_length",
         c"Radii of a skirt cut from part of a ring.\n\nLength of the hem edge (mm).\nInputs: waist (mm, 1 to 100000); length (mm, 0 to 100000); fraction (0.01 to 4).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<circle_skirt, 3, 3>(module, c"all_circle_skirt")?;
-    add_status::<circle_skirt, 3, 3>(module, c"status_circle_skirt")?;
+    add_one::<
+        circle_skirt,
+        3,
+        4,
+        3,
+    >(
+        module,
+        c"circle_skirt__doubts",
+        c"Radii of a skirt cut from part of a ring.\n\nDoubts raised (bits).\nInputs: waist (mm, 1 to 100000); length (mm, 0 to 100000); fraction (0.01 to 4).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<circle_skirt, 3, 4>(module, c"all_circle_skirt")?;
+    add_status::<circle_skirt, 3, 4>(module, c"status_circle_skirt")?;
     module.add_function(wrap_pyfunction!(one_circle_skirt, module)?)?;
     add_one::<
         circle_skirt_fraction,
         4,
-        7,
+        8,
         0,
     >(
         module,
@@ -6566,7 +6663,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         circle_skirt_fraction,
         4,
-        7,
+        8,
         1,
     >(
         module,
@@ -6576,7 +6673,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         circle_skirt_fraction,
         4,
-        7,
+        8,
         2,
     >(
         module,
@@ -6586,7 +6683,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         circle_skirt_fraction,
         4,
-        7,
+        8,
         3,
     >(
         module,
@@ -6596,7 +6693,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         circle_skirt_fraction,
         4,
-        7,
+        8,
         4,
     >(
         module,
@@ -6606,7 +6703,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         circle_skirt_fraction,
         4,
-        7,
+        8,
         5,
     >(
         module,
@@ -6616,20 +6713,30 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         circle_skirt_fraction,
         4,
-        7,
+        8,
         6,
     >(
         module,
         c"circle_skirt_fraction__cloth_length",
         c"Largest part of a ring from which cloth of a given width gives a skirt of a given length.\n\nCloth one piece takes along the grain (mm).\nInputs: waist (mm, 1 to 100000); length (mm, 0 to 100000); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<circle_skirt_fraction, 4, 7>(module, c"all_circle_skirt_fraction")?;
-    add_status::<circle_skirt_fraction, 4, 7>(module, c"status_circle_skirt_fraction")?;
+    add_one::<
+        circle_skirt_fraction,
+        4,
+        8,
+        7,
+    >(
+        module,
+        c"circle_skirt_fraction__doubts",
+        c"Largest part of a ring from which cloth of a given width gives a skirt of a given length.\n\nDoubts raised (bits).\nInputs: waist (mm, 1 to 100000); length (mm, 0 to 100000); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<circle_skirt_fraction, 4, 8>(module, c"all_circle_skirt_fraction")?;
+    add_status::<circle_skirt_fraction, 4, 8>(module, c"status_circle_skirt_fraction")?;
     module.add_function(wrap_pyfunction!(one_circle_skirt_fraction, module)?)?;
     add_one::<
         circle_skirt_longest,
         4,
-        7,
+        8,
         0,
     >(
         module,
@@ -6639,7 +6746,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         circle_skirt_longest,
         4,
-        7,
+        8,
         1,
     >(
         module,
@@ -6649,7 +6756,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         circle_skirt_longest,
         4,
-        7,
+        8,
         2,
     >(
         module,
@@ -6659,7 +6766,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         circle_skirt_longest,
         4,
-        7,
+        8,
         3,
     >(
         module,
@@ -6669,7 +6776,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         circle_skirt_longest,
         4,
-        7,
+        8,
         4,
     >(
         module,
@@ -6679,7 +6786,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         circle_skirt_longest,
         4,
-        7,
+        8,
         5,
     >(
         module,
@@ -6689,15 +6796,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         circle_skirt_longest,
         4,
-        7,
+        8,
         6,
     >(
         module,
         c"circle_skirt_longest__cloth_length",
         c"Longest skirt of a given part of a ring that cloth of a given width allows.\n\nCloth one piece takes along the grain (mm).\nInputs: waist (mm, 1 to 100000); fraction (0.01 to 4, <= pieces); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<circle_skirt_longest, 4, 7>(module, c"all_circle_skirt_longest")?;
-    add_status::<circle_skirt_longest, 4, 7>(module, c"status_circle_skirt_longest")?;
+    add_one::<
+        circle_skirt_longest,
+        4,
+        8,
+        7,
+    >(
+        module,
+        c"circle_skirt_longest__doubts",
+        c"Longest skirt of a given part of a ring that cloth of a given width allows.\n\nDoubts raised (bits).\nInputs: waist (mm, 1 to 100000); fraction (0.01 to 4, <= pieces); cloth_width (mm, 1 to 100000); pieces (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<circle_skirt_longest, 4, 8>(module, c"all_circle_skirt_longest")?;
+    add_status::<circle_skirt_longest, 4, 8>(module, c"status_circle_skirt_longest")?;
     module.add_function(wrap_pyfunction!(one_circle_skirt_longest, module)?)?;
     add_one::<
         cloth_mass,
@@ -6914,7 +7031,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         dart,
         2,
-        2,
+        3,
         0,
     >(
         module,
@@ -6924,15 +7041,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         dart,
         2,
-        2,
+        3,
         1,
     >(
         module,
         c"dart__angle_deg",
         c"Leg and angle of a dart from its intake and the length of its centre line.\n\nAngle at the point, which is also the kink of a straight edge when the dart is closed (deg).\nInputs: intake (mm, 0 to 10000); length (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<dart, 2, 2>(module, c"all_dart")?;
-    add_status::<dart, 2, 2>(module, c"status_dart")?;
+    add_one::<
+        dart,
+        2,
+        3,
+        2,
+    >(
+        module,
+        c"dart__doubts",
+        c"Leg and angle of a dart from its intake and the length of its centre line.\n\nDoubts raised (bits).\nInputs: intake (mm, 0 to 10000); length (mm, 1 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<dart, 2, 3>(module, c"all_dart")?;
+    add_status::<dart, 2, 3>(module, c"status_dart")?;
     module.add_function(wrap_pyfunction!(one_dart, module)?)?;
     add_one::<
         dart_equivalent,
@@ -6972,7 +7099,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     >(
         module,
         c"dart_equivalent__doubts",
-        c"Ease, gathers or tucks that take up as much as a dart, along a stretch of its edge.\n\n`GATHERS_SCANT` when as gathers it would look like a mistake (bits).\nInputs: intake (mm, 0 to 10000); finished (mm, 1 to 100000); tucks (1 to 100).\nNaN, with the invalid flag raised, where there is an error.",
+        c"Ease, gathers or tucks that take up as much as a dart, along a stretch of its edge.\n\n`GATHERS_SCANT` or `GATHERS_LARGE` when as gathers it would look like a mistake (bits).\nInputs: intake (mm, 0 to 10000); finished (mm, 1 to 100000); tucks (1 to 100).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<dart_equivalent, 3, 4>(module, c"all_dart_equivalent")?;
     add_status::<dart_equivalent, 3, 4>(module, c"status_dart_equivalent")?;
@@ -7171,7 +7298,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         elastic,
         4,
-        5,
+        6,
         0,
     >(
         module,
@@ -7181,7 +7308,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         elastic,
         4,
-        5,
+        6,
         1,
     >(
         module,
@@ -7191,7 +7318,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         elastic,
         4,
-        5,
+        6,
         2,
     >(
         module,
@@ -7201,7 +7328,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         elastic,
         4,
-        5,
+        6,
         3,
     >(
         module,
@@ -7211,15 +7338,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         elastic,
         4,
-        5,
+        6,
         4,
+    >(
+        module,
+        c"elastic__doubts",
+        c"Length of elastic for a waist or a cuff, and the stretch asked of it.\n\nDoubts raised (bits).\nInputs: girth (mm, 1 to 100000); widest (mm, 1 to 100000, >= girth); shorter (mm, 0 to 10000, < girth); overlap (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_one::<
+        elastic,
+        4,
+        6,
+        5,
     >(
         module,
         c"elastic__cautions",
         c"Length of elastic for a waist or a cuff, and the stretch asked of it.\n\nAlways `ELASTIC_BATH` (bits).\nInputs: girth (mm, 1 to 100000); widest (mm, 1 to 100000, >= girth); shorter (mm, 0 to 10000, < girth); overlap (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<elastic, 4, 5>(module, c"all_elastic")?;
-    add_status::<elastic, 4, 5>(module, c"status_elastic")?;
+    add_every::<elastic, 4, 6>(module, c"all_elastic")?;
+    add_status::<elastic, 4, 6>(module, c"status_elastic")?;
     module.add_function(wrap_pyfunction!(one_elastic, module)?)?;
     add_one::<
         even_spacing,
@@ -7237,7 +7374,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         five_gores,
         2,
-        6,
+        7,
         0,
     >(
         module,
@@ -7247,7 +7384,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         five_gores,
         2,
-        6,
+        7,
         1,
     >(
         module,
@@ -7257,7 +7394,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         five_gores,
         2,
-        6,
+        7,
         2,
     >(
         module,
@@ -7267,7 +7404,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         five_gores,
         2,
-        6,
+        7,
         3,
     >(
         module,
@@ -7277,7 +7414,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         five_gores,
         2,
-        6,
+        7,
         4,
     >(
         module,
@@ -7287,15 +7424,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         five_gores,
         2,
-        6,
+        7,
         5,
     >(
         module,
         c"five_gores__back_hip",
         c"Widths of a five-gored skirt's half pattern by a handed-down rule.\n\nBack gore at the hip (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<five_gores, 2, 6>(module, c"all_five_gores")?;
-    add_status::<five_gores, 2, 6>(module, c"status_five_gores")?;
+    add_one::<
+        five_gores,
+        2,
+        7,
+        6,
+    >(
+        module,
+        c"five_gores__doubts",
+        c"Widths of a five-gored skirt's half pattern by a handed-down rule.\n\nDoubts raised (bits).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<five_gores, 2, 7>(module, c"all_five_gores")?;
+    add_status::<five_gores, 2, 7>(module, c"status_five_gores")?;
     module.add_function(wrap_pyfunction!(one_five_gores, module)?)?;
     add_one::<
         flounce,
@@ -7596,7 +7743,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         gore,
         6,
-        6,
+        7,
         0,
     >(
         module,
@@ -7606,7 +7753,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         gore,
         6,
-        6,
+        7,
         1,
     >(
         module,
@@ -7616,7 +7763,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         gore,
         6,
-        6,
+        7,
         2,
     >(
         module,
@@ -7626,7 +7773,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         gore,
         6,
-        6,
+        7,
         3,
     >(
         module,
@@ -7636,7 +7783,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         gore,
         6,
-        6,
+        7,
         4,
     >(
         module,
@@ -7646,15 +7793,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         gore,
         6,
-        6,
+        7,
         5,
     >(
         module,
         c"gore__hem_rise",
         c"Widths and side edges of one of several equal gores, straight from waist to hip and from hip to hem.\n\nWhat each side edge is longer than the middle, taken off at the hem's ends so that it hangs level (mm).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); hem (mm, 1 to 1000000); length (mm, 1 to 100000); hip_depth (mm, 0 to 10000, < length); count (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<gore, 6, 6>(module, c"all_gore")?;
-    add_status::<gore, 6, 6>(module, c"status_gore")?;
+    add_one::<
+        gore,
+        6,
+        7,
+        6,
+    >(
+        module,
+        c"gore__doubts",
+        c"Widths and side edges of one of several equal gores, straight from waist to hip and from hip to hem.\n\nDoubts raised (bits).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); hem (mm, 1 to 1000000); length (mm, 1 to 100000); hip_depth (mm, 0 to 10000, < length); count (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<gore, 6, 7>(module, c"all_gore")?;
+    add_status::<gore, 6, 7>(module, c"status_gore")?;
     module.add_function(wrap_pyfunction!(one_gore, module)?)?;
     add_one::<
         gsm_from_ounces,
@@ -7715,7 +7872,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         head_opening,
         4,
-        2,
+        3,
         0,
     >(
         module,
@@ -7725,15 +7882,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         head_opening,
         4,
-        2,
+        3,
         1,
     >(
         module,
         c"head_opening__spare",
         c"Whether a neck with a slit passes over the head, and the least slit.\n\nWhat the opening is wider than needed; negative when it does not pass (mm).\nInputs: head (mm, 1 to 100000); neck (mm, 1 to 100000); slit (mm, 0 to 10000); ease (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<head_opening, 4, 2>(module, c"all_head_opening")?;
-    add_status::<head_opening, 4, 2>(module, c"status_head_opening")?;
+    add_one::<
+        head_opening,
+        4,
+        3,
+        2,
+    >(
+        module,
+        c"head_opening__doubts",
+        c"Whether a neck with a slit passes over the head, and the least slit.\n\nDoubts raised (bits).\nInputs: head (mm, 1 to 100000); neck (mm, 1 to 100000); slit (mm, 0 to 10000); ease (mm, 0 to 1000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<head_opening, 4, 3>(module, c"all_head_opening")?;
+    add_status::<head_opening, 4, 3>(module, c"status_head_opening")?;
     module.add_function(wrap_pyfunction!(one_head_opening, module)?)?;
     add_one::<
         hem_let_down,
@@ -8389,7 +8556,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         let_out,
         6,
-        4,
+        5,
         0,
     >(
         module,
@@ -8399,7 +8566,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         let_out,
         6,
-        4,
+        5,
         1,
     >(
         module,
@@ -8409,7 +8576,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         let_out,
         6,
-        4,
+        5,
         2,
     >(
         module,
@@ -8419,15 +8586,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         let_out,
         6,
-        4,
+        5,
         3,
     >(
         module,
         c"let_out__short_by",
         c"What to let out at each edge of a garment that is too narrow, and what is still short.\n\nStill lacking: a strip or a gusset must give it (mm).\nInputs: garment (mm, 1 to 100000); body (mm, 1 to 100000); ease (mm, -10000 to 10000); allowance (mm, 0 to 1000); edges (1 to 64); keep (mm, 0 to 1000, <= allowance).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<let_out, 6, 4>(module, c"all_let_out")?;
-    add_status::<let_out, 6, 4>(module, c"status_let_out")?;
+    add_one::<
+        let_out,
+        6,
+        5,
+        4,
+    >(
+        module,
+        c"let_out__doubts",
+        c"What to let out at each edge of a garment that is too narrow, and what is still short.\n\nDoubts raised (bits).\nInputs: garment (mm, 1 to 100000); body (mm, 1 to 100000); ease (mm, -10000 to 10000); allowance (mm, 0 to 1000); edges (1 to 64); keep (mm, 0 to 1000, <= allowance).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<let_out, 6, 5>(module, c"all_let_out")?;
+    add_status::<let_out, 6, 5>(module, c"status_let_out")?;
     module.add_function(wrap_pyfunction!(one_let_out, module)?)?;
     add_one::<
         level_line,
@@ -8501,7 +8678,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         lining_length,
         3,
-        4,
+        5,
         0,
     >(
         module,
@@ -8511,7 +8688,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         lining_length,
         3,
-        4,
+        5,
         1,
     >(
         module,
@@ -8521,7 +8698,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         lining_length,
         3,
-        4,
+        5,
         2,
     >(
         module,
@@ -8531,15 +8708,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         lining_length,
         3,
-        4,
+        5,
         3,
     >(
         module,
         c"lining_length__fold",
         c"Length of a lining that hangs in a fold over the shell's hem.\n\nDepth of the fold, from the hem's top seam down (mm).\nInputs: length (mm, 1 to 100000); hem_depth (mm, 0 to 10000, <= length); clearance (mm, 0 to 10000, < hem_depth).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<lining_length, 3, 4>(module, c"all_lining_length")?;
-    add_status::<lining_length, 3, 4>(module, c"status_lining_length")?;
+    add_one::<
+        lining_length,
+        3,
+        5,
+        4,
+    >(
+        module,
+        c"lining_length__doubts",
+        c"Length of a lining that hangs in a fold over the shell's hem.\n\nDoubts raised (bits).\nInputs: length (mm, 1 to 100000); hem_depth (mm, 0 to 10000, <= length); clearance (mm, 0 to 10000, < hem_depth).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<lining_length, 3, 5>(module, c"all_lining_length")?;
+    add_status::<lining_length, 3, 5>(module, c"status_lining_length")?;
     module.add_function(wrap_pyfunction!(one_lining_length, module)?)?;
     add_one::<
         lining_width,
@@ -8684,7 +8871,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         negative_ease,
         4,
-        3,
+        4,
         0,
     >(
         module,
@@ -8694,7 +8881,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         negative_ease,
         4,
-        3,
+        4,
         1,
     >(
         module,
@@ -8704,15 +8891,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         negative_ease,
         4,
-        3,
+        4,
         2,
     >(
         module,
         c"negative_ease__furthest",
         c"Girth of a garment of stretching cloth, from the share of its stretch that wearing is to use.\n\nFurthest girth that the cloth stretches to (mm).\nInputs: body (mm, 10 to 100000); stretch_pct (%, 0 to 500); widest (mm, 0 to 100000); share (0 to 1).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<negative_ease, 4, 3>(module, c"all_negative_ease")?;
-    add_status::<negative_ease, 4, 3>(module, c"status_negative_ease")?;
+    add_one::<
+        negative_ease,
+        4,
+        4,
+        3,
+    >(
+        module,
+        c"negative_ease__doubts",
+        c"Girth of a garment of stretching cloth, from the share of its stretch that wearing is to use.\n\nDoubts raised (bits).\nInputs: body (mm, 10 to 100000); stretch_pct (%, 0 to 500); widest (mm, 0 to 100000); share (0 to 1).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<negative_ease, 4, 4>(module, c"all_negative_ease")?;
+    add_status::<negative_ease, 4, 4>(module, c"status_negative_ease")?;
     module.add_function(wrap_pyfunction!(one_negative_ease, module)?)?;
     add_one::<
         neutraliser,
@@ -9036,7 +9233,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     >(
         module,
         c"puff_spread__doubts",
-        c"Spread of a sleeve cap that is slashed and opened for gathers between two notches.\n\n`GATHERS_SCANT` when the smaller of the two ratios looks like a mistake (bits).\nInputs: zone (mm, 1 to 10000); ratio (1 to 10); slashes (1 to 100); strip (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+        c"Spread of a sleeve cap that is slashed and opened for gathers between two notches.\n\n`GATHERS_SCANT` or `GATHERS_LARGE` when the smaller of the two ratios looks like a mistake (bits).\nInputs: zone (mm, 1 to 10000); ratio (1 to 10); slashes (1 to 100); strip (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<puff_spread, 4, 5>(module, c"all_puff_spread")?;
     add_status::<puff_spread, 4, 5>(module, c"status_puff_spread")?;
@@ -9528,7 +9725,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         size_step,
         4,
-        2,
+        3,
         0,
     >(
         module,
@@ -9538,15 +9735,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         size_step,
         4,
-        2,
+        3,
         1,
     >(
         module,
         c"size_step__each_edge",
         c"Step from one size to the next, all round and at each edge of the pattern.\n\nThe same at each edge of the pattern (mm).\nInputs: smaller (mm, 1 to 100000); larger (mm, 1 to 100000, >= smaller); steps (1 to 100); edges (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<size_step, 4, 2>(module, c"all_size_step")?;
-    add_status::<size_step, 4, 2>(module, c"status_size_step")?;
+    add_one::<
+        size_step,
+        4,
+        3,
+        2,
+    >(
+        module,
+        c"size_step__doubts",
+        c"Step from one size to the next, all round and at each edge of the pattern.\n\nDoubts raised (bits).\nInputs: smaller (mm, 1 to 100000); larger (mm, 1 to 100000, >= smaller); steps (1 to 100); edges (1 to 64).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<size_step, 4, 3>(module, c"all_size_step")?;
+    add_status::<size_step, 4, 3>(module, c"status_size_step")?;
     module.add_function(wrap_pyfunction!(one_size_step, module)?)?;
     add_one::<
         skew,
@@ -9766,7 +9973,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         straight_band,
         6,
-        3,
+        4,
         0,
     >(
         module,
@@ -9776,7 +9983,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         straight_band,
         6,
-        3,
+        4,
         1,
     >(
         module,
@@ -9786,15 +9993,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         straight_band,
         6,
-        3,
+        4,
         2,
     >(
         module,
         c"straight_band__strips",
         c"Strip to cut for a straight band.\n\nHow many such strips.\nInputs: waist (mm, 1 to 100000); overlap (mm, 0 to 10000); depth (mm, 1 to 10000); allowance (mm, 0 to 1000); turn (mm, 0 to 100); make.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<straight_band, 6, 3>(module, c"all_straight_band")?;
-    add_status::<straight_band, 6, 3>(module, c"status_straight_band")?;
+    add_one::<
+        straight_band,
+        6,
+        4,
+        3,
+    >(
+        module,
+        c"straight_band__doubts",
+        c"Strip to cut for a straight band.\n\nDoubts raised (bits).\nInputs: waist (mm, 1 to 100000); overlap (mm, 0 to 10000); depth (mm, 1 to 10000); allowance (mm, 0 to 1000); turn (mm, 0 to 100); make.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<straight_band, 6, 4>(module, c"all_straight_band")?;
+    add_status::<straight_band, 6, 4>(module, c"status_straight_band")?;
     module.add_function(wrap_pyfunction!(one_straight_band, module)?)?;
     add_one::<
         straight_band_depth,
@@ -9825,7 +10042,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         take_in,
         5,
-        4,
+        5,
         0,
     >(
         module,
@@ -9835,7 +10052,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         take_in,
         5,
-        4,
+        5,
         1,
     >(
         module,
@@ -9845,7 +10062,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         take_in,
         5,
-        4,
+        5,
         2,
     >(
         module,
@@ -9855,15 +10072,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         take_in,
         5,
-        4,
+        5,
         3,
     >(
         module,
         c"take_in__leftover",
         c"What to take in at each edge of a garment that is too wide, and what is left over.\n\nLeft for darts or the centre back (mm).\nInputs: garment (mm, 1 to 100000); body (mm, 1 to 100000); ease (mm, -10000 to 10000); edges (1 to 64); limit (mm, 0 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<take_in, 5, 4>(module, c"all_take_in")?;
-    add_status::<take_in, 5, 4>(module, c"status_take_in")?;
+    add_one::<
+        take_in,
+        5,
+        5,
+        4,
+    >(
+        module,
+        c"take_in__doubts",
+        c"What to take in at each edge of a garment that is too wide, and what is left over.\n\nDoubts raised (bits).\nInputs: garment (mm, 1 to 100000); body (mm, 1 to 100000); ease (mm, -10000 to 10000); edges (1 to 64); limit (mm, 0 to 10000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<take_in, 5, 5>(module, c"all_take_in")?;
+    add_status::<take_in, 5, 5>(module, c"status_take_in")?;
     module.add_function(wrap_pyfunction!(one_take_in, module)?)?;
     add_one::<
         tex_from_cotton_count,
@@ -10252,7 +10479,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         width_conversion,
         3,
-        3,
+        4,
         0,
     >(
         module,
@@ -10262,7 +10489,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         width_conversion,
         3,
-        3,
+        4,
         1,
     >(
         module,
@@ -10272,20 +10499,30 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         width_conversion,
         3,
-        3,
+        4,
         2,
     >(
         module,
         c"width_conversion__high",
         c"Length of cloth of one width that does for a length of another, as a range.\n\nMost that the printed tables give, 1.12 times the area's (mm).\nInputs: length (mm, 0 to 1000000); width (mm, 10 to 100000); new_width (mm, 10 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<width_conversion, 3, 3>(module, c"all_width_conversion")?;
-    add_status::<width_conversion, 3, 3>(module, c"status_width_conversion")?;
+    add_one::<
+        width_conversion,
+        3,
+        4,
+        3,
+    >(
+        module,
+        c"width_conversion__doubts",
+        c"Length of cloth of one width that does for a length of another, as a range.\n\nDoubts raised (bits).\nInputs: length (mm, 0 to 1000000); width (mm, 10 to 100000); new_width (mm, 10 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<width_conversion, 3, 4>(module, c"all_width_conversion")?;
+    add_status::<width_conversion, 3, 4>(module, c"status_width_conversion")?;
     module.add_function(wrap_pyfunction!(one_width_conversion, module)?)?;
     add_one::<
         wrap_skirt,
         3,
-        6,
+        7,
         0,
     >(
         module,
@@ -10295,7 +10532,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         wrap_skirt,
         3,
-        6,
+        7,
         1,
     >(
         module,
@@ -10305,7 +10542,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         wrap_skirt,
         3,
-        6,
+        7,
         2,
     >(
         module,
@@ -10315,7 +10552,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         wrap_skirt,
         3,
-        6,
+        7,
         3,
     >(
         module,
@@ -10325,7 +10562,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         wrap_skirt,
         3,
-        6,
+        7,
         4,
     >(
         module,
@@ -10335,15 +10572,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         wrap_skirt,
         3,
-        6,
+        7,
         5,
     >(
         module,
         c"wrap_skirt__wrap_pct",
         c"Widths of a skirt with a back and two fronts that lap over each other.\n\nHow far each front reaches past the centre line, as a share of half a front (%).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); overlap (mm, 0 to 100000, <= waist).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<wrap_skirt, 3, 6>(module, c"all_wrap_skirt")?;
-    add_status::<wrap_skirt, 3, 6>(module, c"status_wrap_skirt")?;
+    add_one::<
+        wrap_skirt,
+        3,
+        7,
+        6,
+    >(
+        module,
+        c"wrap_skirt__doubts",
+        c"Widths of a skirt with a back and two fronts that lap over each other.\n\nDoubts raised (bits).\nInputs: waist (mm, 1 to 100000); hip (mm, 1 to 100000); overlap (mm, 0 to 100000, <= waist).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<wrap_skirt, 3, 7>(module, c"all_wrap_skirt")?;
+    add_status::<wrap_skirt, 3, 7>(module, c"status_wrap_skirt")?;
     module.add_function(wrap_pyfunction!(one_wrap_skirt, module)?)?;
     add_one::<
         xyz_from_lab,

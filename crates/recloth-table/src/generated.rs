@@ -975,7 +975,12 @@ fn buttonhole(given: &[Given]) -> Result<Vec<Got>, Error> {
 }
 fn cap_ease(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::sleeve::cap_ease(given[0].number(), given[1].number())?;
-    Ok(vec![Got::Number(answer.ease), Got::Number(answer.ease_pct),])
+    Ok(
+        vec![
+            Got::Number(answer.ease), Got::Number(answer.ease_pct), Got::Whole(answer
+            .doubts),
+        ],
+    )
 }
 fn cap_for_ease(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::sleeve::cap_for_ease(given[0].number(), given[1].number())?;
@@ -1023,7 +1028,7 @@ fn circle_skirt(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.waist_radius), Got::Number(answer.hem_radius),
-            Got::Number(answer.hem_length),
+            Got::Number(answer.hem_length), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -1039,7 +1044,7 @@ fn circle_skirt_fraction(given: &[Given]) -> Result<Vec<Got>, Error> {
             Got::Number(answer.fraction), Got::Number(answer.length), Got::Number(answer
             .waist_radius), Got::Number(answer.hem_radius), Got::Number(answer
             .hem_length), Got::Number(answer.piece_angle_deg), Got::Number(answer
-            .cloth_length),
+            .cloth_length), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -1055,7 +1060,7 @@ fn circle_skirt_longest(given: &[Given]) -> Result<Vec<Got>, Error> {
             Got::Number(answer.fraction), Got::Number(answer.length), Got::Number(answer
             .waist_radius), Got::Number(answer.hem_radius), Got::Number(answer
             .hem_length), Got::Number(answer.piece_angle_deg), Got::Number(answer
-            .cloth_length),
+            .cloth_length), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -1153,7 +1158,12 @@ fn cut_state(given: &[Given]) -> Result<Vec<Got>, Error> {
 }
 fn dart(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::dart::dart(given[0].number(), given[1].number())?;
-    Ok(vec![Got::Number(answer.leg), Got::Number(answer.angle_deg),])
+    Ok(
+        vec![
+            Got::Number(answer.leg), Got::Number(answer.angle_deg), Got::Whole(answer
+            .doubts),
+        ],
+    )
 }
 fn dart_equivalent(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::dart::dart_equivalent(
@@ -1243,7 +1253,8 @@ fn elastic(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.round), Got::Number(answer.cut), Got::Number(answer
-            .worn_pct), Got::Number(answer.passing_pct), Got::Whole(answer.cautions),
+            .worn_pct), Got::Number(answer.passing_pct), Got::Whole(answer.doubts),
+            Got::Whole(answer.cautions),
         ],
     )
 }
@@ -1261,7 +1272,8 @@ fn five_gores(given: &[Given]) -> Result<Vec<Got>, Error> {
         vec![
             Got::Number(answer.front_waist), Got::Number(answer.side_waist),
             Got::Number(answer.back_waist), Got::Number(answer.front_hip),
-            Got::Number(answer.side_hip), Got::Number(answer.back_hip),
+            Got::Number(answer.side_hip), Got::Number(answer.back_hip), Got::Whole(answer
+            .doubts),
         ],
     )
 }
@@ -1379,6 +1391,7 @@ fn gore(given: &[Given]) -> Result<Vec<Got>, Error> {
             Got::Number(answer.waist_width), Got::Number(answer.hip_width),
             Got::Number(answer.hem_width), Got::Number(answer.side_length),
             Got::Number(answer.flare_deg), Got::Number(answer.hem_rise),
+            Got::Whole(answer.doubts),
         ],
     )
 }
@@ -1406,7 +1419,12 @@ fn head_opening(given: &[Given]) -> Result<Vec<Got>, Error> {
         given[2].number(),
         given[3].number(),
     )?;
-    Ok(vec![Got::Number(answer.least_slit), Got::Number(answer.spare),])
+    Ok(
+        vec![
+            Got::Number(answer.least_slit), Got::Number(answer.spare), Got::Whole(answer
+            .doubts),
+        ],
+    )
 }
 fn hem_let_down(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::alteration::hem_let_down(
@@ -1605,7 +1623,7 @@ fn let_out(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.lacking), Got::Number(answer.each), Got::Number(answer
-            .gained), Got::Number(answer.short_by),
+            .gained), Got::Number(answer.short_by), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -1643,7 +1661,8 @@ fn lining_length(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.seam_to_seam), Got::Number(answer.straight),
-            Got::Number(answer.spare), Got::Number(answer.fold),
+            Got::Number(answer.spare), Got::Number(answer.fold), Got::Whole(answer
+            .doubts),
         ],
     )
 }
@@ -1739,7 +1758,7 @@ fn negative_ease(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.girth), Got::Number(answer.ease), Got::Number(answer
-            .furthest),
+            .furthest), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -2123,7 +2142,12 @@ fn size_step(given: &[Given]) -> Result<Vec<Got>, Error> {
         given[2].count(),
         given[3].count(),
     )?;
-    Ok(vec![Got::Number(answer.step), Got::Number(answer.each_edge),])
+    Ok(
+        vec![
+            Got::Number(answer.step), Got::Number(answer.each_edge), Got::Whole(answer
+            .doubts),
+        ],
+    )
 }
 fn skew(given: &[Given]) -> Result<Vec<Got>, Error> {
     let answer = recloth::cloth::skew(given[0].number(), given[1].number())?;
@@ -2220,7 +2244,7 @@ fn straight_band(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.cut_length), Got::Number(answer.cut_width),
-            Got::Whole(answer.strips.into()),
+            Got::Whole(answer.strips.into()), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -2248,7 +2272,7 @@ fn take_in(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.excess), Got::Number(answer.each), Got::Number(answer
-            .taken), Got::Number(answer.leftover),
+            .taken), Got::Number(answer.leftover), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -2419,7 +2443,7 @@ fn width_conversion(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.by_area), Got::Number(answer.low), Got::Number(answer
-            .high),
+            .high), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -2434,6 +2458,7 @@ fn wrap_skirt(given: &[Given]) -> Result<Vec<Got>, Error> {
             Got::Number(answer.back_waist), Got::Number(answer.back_hip),
             Got::Number(answer.front_waist), Got::Number(answer.front_hip),
             Got::Number(answer.waist_edge), Got::Number(answer.wrap_pct),
+            Got::Whole(answer.doubts),
         ],
     )
 }
@@ -4518,7 +4543,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "cap_ease",
         module: "sleeve",
         summary: "Ease of a sleeve cap in its armhole.",
-        description: "`ease = cap - armhole`. Walk both along their seam lines, front and back apart, since a right total can hide a front that\nis short. A shirt or a dropped shoulder has 0 to 2 %, a set-in sleeve in soft cloth 3 to 6 %; more than about 6 % in firm\ncloth gathers (common practice, no source).",
+        description: "`ease = cap - armhole`. Walk both along their seam lines, front and back apart, since a right total can hide a front that\nis short. A shirt or a dropped shoulder has 0 to 2 %, a set-in sleeve in soft cloth 3 to 6 %; more than about 6 % in firm\ncloth gathers (common practice, no source).\n\nA cap shorter than its armhole is doubted, for the two may have changed places, and so is more than 10 % of ease,\nwhich gathers (common practice, no source).",
         arguments: &[
             Argument {
                 name: "armhole",
@@ -4551,6 +4576,11 @@ pub static FUNCTIONS: &[Function] = &[
                 name: "ease_pct",
                 unit: "%",
                 meaning: "The same over the armhole",
+            },
+            Answer {
+                name: "doubts",
+                unit: "bits",
+                meaning: "Doubts raised",
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument.",
@@ -4832,7 +4862,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "circle_skirt",
         module: "skirt",
         summary: "Radii of a skirt cut from part of a ring.",
-        description: "The waist edge is an arc: `waist = 2π · fraction · waist_radius`. A fraction above 1 is made of several sectors.",
+        description: "The waist edge is an arc: `waist = 2π · fraction · waist_radius`. A fraction above 1 is made of several sectors.\n\nThe waist is doubted as `girth_doubts`(crate::body::girth_doubts) does, the length as\n`body_length_doubts`(crate::body::body_length_doubts): 71 may be in centimetres.",
         arguments: &[
             Argument {
                 name: "waist",
@@ -4881,6 +4911,11 @@ pub static FUNCTIONS: &[Function] = &[
                 unit: "mm",
                 meaning: "Length of the hem edge",
             },
+            Answer {
+                name: "doubts",
+                unit: "bits",
+                meaning: "Doubts raised",
+            },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument.",
         source: "Arc length of a sector. `tests/vectors/circle_skirt.csv` has published and hand-worked rows. Handed-down tables that\ndivide the girth by 7 rather than by 2π hide a seam allowance in the radius: a square-dance handout gives 4 in where a\ngirth of 28 in has 4.456, so 11.6 mm less. This function never does: take the allowance off the radius yourself.",
@@ -4891,7 +4926,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "circle_skirt_fraction",
         module: "skirt",
         summary: "Largest part of a ring from which cloth of a given width gives a skirt of a given length.",
-        description: "The fullest skirt that fits, up to four full rings: pieces and their lay are those of `circle_skirt_longest`, so\neach piece's width across the cloth, `(waist / (2π · fraction) + length) · across(angle)`, is at most `cloth_width`.\nThere is no formula for the fraction; it is found by halving to the last bit, on the side that fits. A skirt that is\nless full need not fit: a smaller fraction has a larger radius.",
+        description: "The fullest skirt that fits, up to four full rings: pieces and their lay are those of `circle_skirt_longest`, so\neach piece's width across the cloth, `(waist / (2π · fraction) + length) · across(angle)`, is at most `cloth_width`.\nThere is no formula for the fraction; it is found by halving to the last bit, on the side that fits. A skirt that is\nless full need not fit: a smaller fraction has a larger radius.\n\nDoubts as for `circle_skirt`, and on cloth narrower than 200 mm.",
         arguments: &[
             Argument {
                 name: "waist",
@@ -4970,6 +5005,11 @@ pub static FUNCTIONS: &[Function] = &[
                 unit: "mm",
                 meaning: "Cloth one piece takes along the grain",
             },
+            Answer {
+                name: "doubts",
+                unit: "bits",
+                meaning: "Doubts raised",
+            },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `cloth_width` when no part of a ring from 0.01\nup fits; its `min` is the least width that would do.",
         source: "Plane geometry. `tests/vectors/circle_skirt_fraction.csv` has hand-worked rows.",
@@ -4980,7 +5020,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "circle_skirt_longest",
         module: "skirt",
         summary: "Longest skirt of a given part of a ring that cloth of a given width allows.",
-        description: "The part of a ring is cut in equal pieces, sectors of `angle = 360° · fraction / pieces`. A piece up to a half ring\nlies with one straight edge along the selvedge and takes, of the width, `hem_radius · sin(angle)` up to a quarter\nring and `hem_radius` from there to a half ring. A larger piece lies with its middle straight across the cloth and\ntakes `hem_radius · (1 - cos(angle / 2))`: a full ring without a seam takes twice its hem radius. Folding changes\nnothing: a full ring cut through four layers is one piece, and `cloth_width` is the width before folding.\n\nOther ways to lay a piece may save cloth but turn its grain, and pieces may be nested: these are not counted. Seam\nand hem allowances are the caller's: take them off the cloth's width first.",
+        description: "The part of a ring is cut in equal pieces, sectors of `angle = 360° · fraction / pieces`. A piece up to a half ring\nlies with one straight edge along the selvedge and takes, of the width, `hem_radius · sin(angle)` up to a quarter\nring and `hem_radius` from there to a half ring. A larger piece lies with its middle straight across the cloth and\ntakes `hem_radius · (1 - cos(angle / 2))`: a full ring without a seam takes twice its hem radius. Folding changes\nnothing: a full ring cut through four layers is one piece, and `cloth_width` is the width before folding.\n\nOther ways to lay a piece may save cloth but turn its grain, and pieces may be nested: these are not counted. Seam\nand hem allowances are the caller's: take them off the cloth's width first.\n\nDoubts as for `circle_skirt`, and on cloth narrower than 200 mm.",
         arguments: &[
             Argument {
                 name: "waist",
@@ -5058,6 +5098,11 @@ pub static FUNCTIONS: &[Function] = &[
                 name: "cloth_length",
                 unit: "mm",
                 meaning: "Cloth one piece takes along the grain",
+            },
+            Answer {
+                name: "doubts",
+                unit: "bits",
+                meaning: "Doubts raised",
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `fraction` when one piece would be more than a\nfull ring; naming `cloth_width` when the waist edge alone is wider than the cloth.",
@@ -5478,7 +5523,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "cut_for_change",
         module: "cloth",
         summary: "Length to cut so that washing brings it to a finished length.",
-        description: "`cut = finished / (1 + change / 100)`. Adding the percentage to the finished length is the usual slip and comes out\nshort. Shrink cloth before cutting where you can; this is for what cannot be shrunk first.",
+        description: "`cut = finished / (1 + change / 100)`. Adding the percentage to the finished length is the usual slip and comes out\nshort. Shrink cloth before cutting where you can; this is for what cannot be shrunk first.\n\nA change of less than 0.2 %, which no tape shows, is doubted: 0.05 may be a share.",
         arguments: &[
             Argument {
                 name: "finished",
@@ -5581,7 +5626,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "dart",
         module: "dart",
         summary: "Leg and angle of a dart from its intake and the length of its centre line.",
-        description: "`leg = √((intake / 2)² + length²)` and `angle = 2 · atan(intake / (2 · length))`.",
+        description: "`leg = √((intake / 2)² + length²)` and `angle = 2 · atan(intake / (2 · length))`.\n\nA dart wider than it is long is doubted: the two may have changed places.",
         arguments: &[
             Argument {
                 name: "intake",
@@ -5614,6 +5659,11 @@ pub static FUNCTIONS: &[Function] = &[
                 name: "angle_deg",
                 unit: "deg",
                 meaning: "Angle at the point, which is also the kink of a straight edge when the dart is closed",
+            },
+            Answer {
+                name: "doubts",
+                unit: "bits",
+                meaning: "Doubts raised",
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument.",
@@ -5677,7 +5727,7 @@ pub static FUNCTIONS: &[Function] = &[
             Answer {
                 name: "doubts",
                 unit: "bits",
-                meaning: "`GATHERS_SCANT` when as gathers it would look like a mistake",
+                meaning: "`GATHERS_SCANT` or `GATHERS_LARGE` when as gathers it would look like a mistake",
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument.",
@@ -6082,7 +6132,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "elastic",
         module: "elastic",
         summary: "Length of elastic for a waist or a cuff, and the stretch asked of it.",
-        description: "`round = girth - shorter`, `cut = round + overlap`. Elastics differ: pin it round the body before cutting, and see that\nits own full stretch is more than `passing_pct`. The casing's edge must itself be as long as the widest part. Never\nround a throat; for children's clothes see the safety standards that hold where you are.",
+        description: "`round = girth - shorter`, `cut = round + overlap`. Elastics differ: pin it round the body before cutting, and see that\nits own full stretch is more than `passing_pct`. The casing's edge must itself be as long as the widest part. Never\nround a throat; for children's clothes see the safety standards that hold where you are.\n\nA girth below 110 mm, less than a child's wrist (from memory), is doubted.",
         arguments: &[
             Argument {
                 name: "girth",
@@ -6145,6 +6195,11 @@ pub static FUNCTIONS: &[Function] = &[
                 name: "passing_pct",
                 unit: "%",
                 meaning: "Stretch when the widest part passes through",
+            },
+            Answer {
+                name: "doubts",
+                unit: "bits",
+                meaning: "Doubts raised",
             },
             Answer {
                 name: "cautions",
@@ -6210,7 +6265,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "five_gores",
         module: "gore",
         summary: "Widths of a five-gored skirt's half pattern by a handed-down rule.",
-        description: "At the waist: front an eighth, side a sixth of it, the back what is left of half. At the hip, 6 in below: the front 1 in\nwider than above, the side half as wide again, the back what is left of half the hip. The rule is for a full skirt of\nits time, 2 1/2 to 3 yd round the hem, with its fullness at the back: for gores alike use `gore`. Seams are extra.",
+        description: "At the waist: front an eighth, side a sixth of it, the back what is left of half. At the hip, 6 in below: the front 1 in\nwider than above, the side half as wide again, the back what is left of half the hip. The rule is for a full skirt of\nits time, 2 1/2 to 3 yd round the hem, with its fullness at the back: for gores alike use `gore`. Seams are extra.\n\nWaist and hip are doubted as the functions of `body`(crate::body) do.",
         arguments: &[
             Argument {
                 name: "waist",
@@ -6263,6 +6318,11 @@ pub static FUNCTIONS: &[Function] = &[
                 name: "back_hip",
                 unit: "mm",
                 meaning: "Back gore at the hip",
+            },
+            Answer {
+                name: "doubts",
+                unit: "bits",
+                meaning: "Doubts raised",
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `hip` when nothing of it is left for the back.",
@@ -6569,7 +6629,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "gather_ratio",
         module: "fullness",
         summary: "Ratio of gathers that a strip there is gives on a line.",
-        description: "`ratio = flat / finished`.",
+        description: "`ratio = flat / finished`.\n\nA ratio below 1.2 or above 4 is doubted (common practice, no source).",
         arguments: &[
             Argument {
                 name: "flat",
@@ -6623,7 +6683,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "gather_sections",
         module: "fullness",
         summary: "Parts of a strip between its marks, so that gathers are even from notch to notch.",
-        description: "Each section of the line takes its share of the strip: `flat · length / sum of lengths`. Quarter marks of a strip fall on\nquarter marks of the line only where these are evenly spaced: on a waist whose front is wider than its back they are not.",
+        description: "Each section of the line takes its share of the strip: `flat · length / sum of lengths`. Quarter marks of a strip fall on\nquarter marks of the line only where these are evenly spaced: on a waist whose front is wider than its back they are not.\n\nA ratio below 1.2 or above 4 is doubted (common practice, no source).",
         arguments: &[
             Argument {
                 name: "lengths",
@@ -6677,7 +6737,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "gathers",
         module: "fullness",
         summary: "Strip to cut for gathers of a given ratio.",
-        description: "`flat = finished · ratio`. About 1.5 for a flounce, 2 for a ruche or heavy curtain, up to 3 for sheer cloth; gather a\nsample of the cloth itself.",
+        description: "`flat = finished · ratio`. About 1.5 for a flounce, 2 for a ruche or heavy curtain, up to 3 for sheer cloth; gather a\nsample of the cloth itself.\n\nA ratio below 1.2 or above 4 is doubted (common practice, no source).",
         arguments: &[
             Argument {
                 name: "finished",
@@ -6824,7 +6884,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "gore",
         module: "gore",
         summary: "Widths and side edges of one of several equal gores, straight from waist to hip and from hip to hem.",
-        description: "Each width is the whole by the number of gores. A side edge runs over two slopes, `√(((hip - waist) / 2)² +\nhip_depth²) + √(((hem - hip) / 2)² + (length - hip_depth)²)` for widths of one gore, and is longer than the middle: the\nhem is curved up by `hem_rise` at its ends. The break at the hip is rounded off when the pattern is drawn.",
+        description: "Each width is the whole by the number of gores. A side edge runs over two slopes, `√(((hip - waist) / 2)² +\nhip_depth²) + √(((hem - hip) / 2)² + (length - hip_depth)²)` for widths of one gore, and is longer than the middle: the\nhem is curved up by `hem_rise` at its ends. The break at the hip is rounded off when the pattern is drawn.\n\nWaist, hip and length are doubted as the functions of `body`(crate::body) do, and a hip less than 50 mm below\nthe waist.",
         arguments: &[
             Argument {
                 name: "waist",
@@ -6917,6 +6977,11 @@ pub static FUNCTIONS: &[Function] = &[
                 name: "hem_rise",
                 unit: "mm",
                 meaning: "What each side edge is longer than the middle, taken off at the hem's ends so that it hangs level",
+            },
+            Answer {
+                name: "doubts",
+                unit: "bits",
+                meaning: "Doubts raised",
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `hip_depth` when it is not above the hem.",
@@ -7021,7 +7086,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "head_opening",
         module: "neck",
         summary: "Whether a neck with a slit passes over the head, and the least slit.",
-        description: "A slit opens by its length on both sides: `neck + 2 · slit >= head + ease`. The same sum serves a skirt with a zip that\nmust pass over the hip, with waist and hip for neck and head, where the skirt at the slit's end is no narrower. Measure\nthe finished edge, not the neck of the body. For children no cords or drawstrings at the neck, no small loose buttons,\nno elastic round the throat: see the safety standards that hold where you are.",
+        description: "A slit opens by its length on both sides: `neck + 2 · slit >= head + ease`. The same sum serves a skirt with a zip that\nmust pass over the hip, with waist and hip for neck and head, where the skirt at the slit's end is no narrower. Measure\nthe finished edge, not the neck of the body. For children no cords or drawstrings at the neck, no small loose buttons,\nno elastic round the throat: see the safety standards that hold where you are.\n\nA head below 300 mm or above 2000 mm and an edge below 110 mm are doubted: they may be in centimetres.",
         arguments: &[
             Argument {
                 name: "head",
@@ -7074,6 +7139,11 @@ pub static FUNCTIONS: &[Function] = &[
                 name: "spare",
                 unit: "mm",
                 meaning: "What the opening is wider than needed; negative when it does not pass",
+            },
+            Answer {
+                name: "doubts",
+                unit: "bits",
+                meaning: "Doubts raised",
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument.",
@@ -8180,7 +8250,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "let_out",
         module: "alteration",
         summary: "What to let out at each edge of a garment that is too narrow, and what is still short.",
-        description: "`lacking = body + ease - garment`, shared evenly by the edges but no more than `allowance - keep` each. Look first: old seam\nlines, needle holes, a faded or worn fold and snips that reach into the allowance may show, and then it is worth nothing.",
+        description: "`lacking = body + ease - garment`, shared evenly by the edges but no more than `allowance - keep` each. Look first: old seam\nlines, needle holes, a faded or worn fold and snips that reach into the allowance may show, and then it is worth nothing.\n\nA body below 110 mm, less than a child's wrist (from memory), is doubted.",
         arguments: &[
             Argument {
                 name: "garment",
@@ -8263,6 +8333,11 @@ pub static FUNCTIONS: &[Function] = &[
                 name: "short_by",
                 unit: "mm",
                 meaning: "Still lacking: a strip or a gusset must give it",
+            },
+            Answer {
+                name: "doubts",
+                unit: "bits",
+                meaning: "Doubts raised",
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `garment` when it is wide enough already; naming `keep`\nwhen it is more than the allowance.",
@@ -8416,7 +8491,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "lining_length",
         module: "lining",
         summary: "Length of a lining that hangs in a fold over the shell's hem.",
-        description: "The fold ends `clearance` above the finished edge and runs back up to the top of the hem:\n`seam_to_seam = (length - clearance) + (hem_depth - clearance)`, `fold = hem_depth - clearance`. Width and shrinkage\nare other questions; a lining without walking room needs a slit.",
+        description: "The fold ends `clearance` above the finished edge and runs back up to the top of the hem:\n`seam_to_seam = (length - clearance) + (hem_depth - clearance)`, `fold = hem_depth - clearance`. Width and shrinkage\nare other questions; a lining without walking room needs a slit.\n\nThe length is doubted as `body_length_doubts`(crate::body::body_length_doubts) does.",
         arguments: &[
             Argument {
                 name: "length",
@@ -8469,6 +8544,11 @@ pub static FUNCTIONS: &[Function] = &[
                 name: "fold",
                 unit: "mm",
                 meaning: "Depth of the fold, from the hem's top seam down",
+            },
+            Answer {
+                name: "doubts",
+                unit: "bits",
+                meaning: "Doubts raised",
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `hem_depth` when the hem is deeper than the\nshell is long; naming `clearance` when no fold is left: then the lining hangs free (`lining_free_length`).",
@@ -8982,7 +9062,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "negative_ease",
         module: "stretch",
         summary: "Girth of a garment of stretching cloth, from the share of its stretch that wearing is to use.",
-        description: "Worn, the garment is stretched to the body: `girth · (1 + share · stretch / 100) = body`. Taking `share · stretch`\npercent off the body's girth instead gives a smaller garment that uses more of the stretch than was meant. It must also\ngo over the widest part on its way: `girth · (1 + stretch / 100)` must reach that. Seams and elastic stretch less than\nthe cloth: try a stitch that gives.",
+        description: "Worn, the garment is stretched to the body: `girth · (1 + share · stretch / 100) = body`. Taking `share · stretch`\npercent off the body's girth instead gives a smaller garment that uses more of the stretch than was meant. It must also\ngo over the widest part on its way: `girth · (1 + stretch / 100)` must reach that. Seams and elastic stretch less than\nthe cloth: try a stitch that gives.\n\nA body girth below 110 mm, less than a child's wrist (from memory), is doubted, and a stretch below 5 %: 0.5 may\nbe a share.",
         arguments: &[
             Argument {
                 name: "body",
@@ -9040,6 +9120,11 @@ pub static FUNCTIONS: &[Function] = &[
                 name: "furthest",
                 unit: "mm",
                 meaning: "Furthest girth that the cloth stretches to",
+            },
+            Answer {
+                name: "doubts",
+                unit: "bits",
+                meaning: "Doubts raised",
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `widest` when the cloth does not stretch so far:\nchoose a smaller share, or an opening.",
@@ -9168,7 +9253,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "off_centre_opening",
         module: "opening",
         summary: "Widths of two fronts whose button line is shifted to one side of the centre front.",
-        description: "`narrow_to_line = front / 2 - shift + allowance` and `wide_to_line = front / 2 + shift + allowance`; the cut widths\nadd the extension (the button stand; facings are not included). Say which side is narrow and which laps over: the\nsums are the same for both. The waistband's overlap must equal this extension. A sewing-machine manual asks for an\nextension of at least three quarters of the button's diameter.",
+        description: "`narrow_to_line = front / 2 - shift + allowance` and `wide_to_line = front / 2 + shift + allowance`; the cut widths\nadd the extension (the button stand; facings are not included). Say which side is narrow and which laps over: the\nsums are the same for both. The waistband's overlap must equal this extension. A sewing-machine manual asks for an\nextension of at least three quarters of the button's diameter.\n\nA front below 100 mm is doubted: it may be in centimetres.",
         arguments: &[
             Argument {
                 name: "front",
@@ -10096,7 +10181,7 @@ pub static FUNCTIONS: &[Function] = &[
             Answer {
                 name: "doubts",
                 unit: "bits",
-                meaning: "`GATHERS_SCANT` when the smaller of the two ratios looks like a mistake",
+                meaning: "`GATHERS_SCANT` or `GATHERS_LARGE` when the smaller of the two ratios looks like a mistake",
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument.",
@@ -10176,7 +10261,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "remaining_width",
         module: "body",
         summary: "Width of the panels still to be made, when the others are given.",
-        description: "`remaining = (girth + ease - other_width) / parts + intake`, inside the seams: what the given panels leave of the\ngirth, shared over the rest, and the darts or pleats of each added.",
+        description: "`remaining = (girth + ease - other_width) / parts + intake`, inside the seams: what the given panels leave of the\ngirth, shared over the rest, and the darts or pleats of each added.\n\nFor doubts on the girth see `girth_doubts`.",
         arguments: &[
             Argument {
                 name: "girth",
@@ -10565,7 +10650,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "ruffle",
         module: "fullness",
         summary: "Strips to cut for a ruffle along an edge.",
-        description: "`flat = edge · ratio`, `cut_width = depth + allowance + hem`, and as many strips as their length, less an allowance at both\nends, makes that up: `strips = ceil(flat / (strip - 2 · allowance))`. A ruffle along an edge with ends has one join fewer\nand narrow hems instead. Strips across the cloth gather softly, along the selvedge crisply; on the bias no hem frays.",
+        description: "`flat = edge · ratio`, `cut_width = depth + allowance + hem`, and as many strips as their length, less an allowance at both\nends, makes that up: `strips = ceil(flat / (strip - 2 · allowance))`. A ruffle along an edge with ends has one join fewer\nand narrow hems instead. Strips across the cloth gather softly, along the selvedge crisply; on the bias no hem frays.\n\nA ratio below 1.2 or above 4 is doubted (common practice, no source).",
         arguments: &[
             Argument {
                 name: "edge",
@@ -10890,7 +10975,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "share",
         module: "body",
         summary: "One panel's share of a girth.",
-        description: "`share = (girth + ease) / parts`, inside the seams. Ease is negative in cloth that stretches.",
+        description: "`share = (girth + ease) / parts`, inside the seams. Ease is negative in cloth that stretches.\n\nFor doubts on the girth see `girth_doubts`.",
         arguments: &[
             Argument {
                 name: "girth",
@@ -11018,7 +11103,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "shrink_pair",
         module: "cloth",
         summary: "What washing does to a shell and its lining, and how to cut both for it.",
-        description: "Both lengths run from the same upper seam. Sewn as given, each becomes `length · (1 + change / 100)`; to have them as\ngiven after washing, each is cut `length / (1 + change / 100)`. Ask once for the length and once for the width.",
+        description: "Both lengths run from the same upper seam. Sewn as given, each becomes `length · (1 + change / 100)`; to have them as\ngiven after washing, each is cut `length / (1 + change / 100)`. Ask once for the length and once for the width.\n\nA change of less than 0.2 %, which no tape shows, is doubted: 0.05 may be a share.",
         arguments: &[
             Argument {
                 name: "shell",
@@ -11102,7 +11187,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "size_step",
         module: "alteration",
         summary: "Step from one size to the next, all round and at each edge of the pattern.",
-        description: "`step = (larger - smaller) / steps`, `each_edge = step / edges`. Even steps only: in published series the step itself grows\nin the larger sizes, and lengths do not grow as girths do.",
+        description: "`step = (larger - smaller) / steps`, `each_edge = step / edges`. Even steps only: in published series the step itself grows\nin the larger sizes, and lengths do not grow as girths do.\n\nA girth below 110 mm, less than a child's wrist (from memory), is doubted.",
         arguments: &[
             Argument {
                 name: "smaller",
@@ -11155,6 +11240,11 @@ pub static FUNCTIONS: &[Function] = &[
                 name: "each_edge",
                 unit: "mm",
                 meaning: "The same at each edge of the pattern",
+            },
+            Answer {
+                name: "doubts",
+                unit: "bits",
+                meaning: "Doubts raised",
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `larger` when it is the smaller.",
@@ -11652,7 +11742,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "straight_band",
         module: "band",
         summary: "Strip to cut for a straight band.",
-        description: "Folded: `cut_width = 2 · depth + 2 · allowance + turn`, one strip. Faced: `cut_width = depth + 2 · allowance + turn`,\ntwo strips. `cut_length = waist + overlap + 2 · allowance`. The turn is the cloth that the upper edge takes by its\nown thickness; fold or sew a sample to learn it.",
+        description: "Folded: `cut_width = 2 · depth + 2 · allowance + turn`, one strip. Faced: `cut_width = depth + 2 · allowance + turn`,\ntwo strips. `cut_length = waist + overlap + 2 · allowance`. The turn is the cloth that the upper edge takes by its\nown thickness; fold or sew a sample to learn it.\n\nThe waist is doubted as `girth_doubts`(crate::body::girth_doubts) does.",
         arguments: &[
             Argument {
                 name: "waist",
@@ -11730,6 +11820,11 @@ pub static FUNCTIONS: &[Function] = &[
                 name: "strips",
                 unit: "count",
                 meaning: "How many such strips",
+            },
+            Answer {
+                name: "doubts",
+                unit: "bits",
+                meaning: "Doubts raised",
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument.",
@@ -11839,7 +11934,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "take_in",
         module: "alteration",
         summary: "What to take in at each edge of a garment that is too wide, and what is left over.",
-        description: "`excess = garment - (body + ease)`, shared evenly by the edges but no more than `limit` each, beyond which side seams leave\nthe body's side and armholes lose their shape. A seam has two edges: both sides are four. A fold pinned out of the cloth\ntakes twice its depth: pinned 8, taken 16. Taken in at the armhole, the sleeve must be taken in too; at the hem, see that\nthe step is still wide enough.",
+        description: "`excess = garment - (body + ease)`, shared evenly by the edges but no more than `limit` each, beyond which side seams leave\nthe body's side and armholes lose their shape. A seam has two edges: both sides are four. A fold pinned out of the cloth\ntakes twice its depth: pinned 8, taken 16. Taken in at the armhole, the sleeve must be taken in too; at the hem, see that\nthe step is still wide enough.\n\nA body below 110 mm, less than a child's wrist (from memory), is doubted.",
         arguments: &[
             Argument {
                 name: "garment",
@@ -11912,6 +12007,11 @@ pub static FUNCTIONS: &[Function] = &[
                 name: "leftover",
                 unit: "mm",
                 meaning: "Left for darts or the centre back",
+            },
+            Answer {
+                name: "doubts",
+                unit: "bits",
+                meaning: "Doubts raised",
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `garment` when it is narrower than body and ease: it\nmust be let out (`let_out`).",
@@ -12175,7 +12275,7 @@ pub static FUNCTIONS: &[Function] = &[
             Answer {
                 name: "doubts",
                 unit: "bits",
-                meaning: "`GATHERS_SCANT` when any tier is gathered by less than 1.2",
+                meaning: "`GATHERS_SCANT` when any tier is gathered by less than 1.2, `GATHERS_LARGE` by more than 4",
             },
         ],
         errors: "`NotFinite`, `OutOfRange`, `Count` or `Room`, naming the argument. `NoSolution` naming `ratios` when a tier would be\nmore than 10 km round.",
@@ -12669,7 +12769,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "washes",
         module: "cloth",
         summary: "Length after several washes, of which the first usually takes most.",
-        description: "Changes multiply, they do not add: `after = length · (1 + first / 100) · (1 + later / 100)^(washes - 1)`. Wash a sample\nuntil two measures agree: no rule foretells how many times that is.",
+        description: "Changes multiply, they do not add: `after = length · (1 + first / 100) · (1 + later / 100)^(washes - 1)`. Wash a sample\nuntil two measures agree: no rule foretells how many times that is.\n\nA first change of less than 0.2 %, which no tape shows, is doubted: 0.05 may be a share.",
         arguments: &[
             Argument {
                 name: "length",
@@ -12792,7 +12892,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "width_conversion",
         module: "quantity",
         summary: "Length of cloth of one width that does for a length of another, as a range.",
-        description: "`by_area = length · width / new_width`. Tables handed down for this follow no formula: over all their cells they give\n0.90 to 1.12 times the area's length, and so does this. It is for a guess before buying; lay the pieces to know. A\npiece wider than the new cloth is not seen here.",
+        description: "`by_area = length · width / new_width`. Tables handed down for this follow no formula: over all their cells they give\n0.90 to 1.12 times the area's length, and so does this. It is for a guess before buying; lay the pieces to know. A\npiece wider than the new cloth is not seen here.\n\nCloth narrower than 200 mm is doubted: 150 may be in centimetres.",
         arguments: &[
             Argument {
                 name: "length",
@@ -12841,6 +12941,11 @@ pub static FUNCTIONS: &[Function] = &[
                 unit: "mm",
                 meaning: "Most that the printed tables give, 1.12 times the area's",
             },
+            Answer {
+                name: "doubts",
+                unit: "bits",
+                meaning: "Doubts raised",
+            },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument.",
         source: "The extension services' table as copied at sewwithsarah.com, greenspun.com and hookedonsewing.com (credited to Rutgers\nCooperative Extension, from memory); the range is that of its cells.",
@@ -12851,7 +12956,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "wrap_skirt",
         module: "skirt",
         summary: "Widths of a skirt with a back and two fronts that lap over each other.",
-        description: "A back of half the girth, and fronts of a quarter and half the overlap each: `front = girth / 4 + overlap / 2`. The\noverlap runs straight down, the same at waist and hip; facings or hems of the two front edges are extra. The skirt\nopens when a step spreads the hem by more than the overlap there, so sit and stride in it, pinned, before cutting. The\nlap must equal that of the band, and of the bodice where there is one.",
+        description: "A back of half the girth, and fronts of a quarter and half the overlap each: `front = girth / 4 + overlap / 2`. The\noverlap runs straight down, the same at waist and hip; facings or hems of the two front edges are extra. The skirt\nopens when a step spreads the hem by more than the overlap there, so sit and stride in it, pinned, before cutting. The\nlap must equal that of the band, and of the bodice where there is one.\n\nWaist and hip are doubted alone and together, as `girth_doubts`(crate::body::girth_doubts) and\n`waist_hip_doubts`(crate::body::waist_hip_doubts) do.",
         arguments: &[
             Argument {
                 name: "waist",
@@ -12914,6 +13019,11 @@ pub static FUNCTIONS: &[Function] = &[
                 name: "wrap_pct",
                 unit: "%",
                 meaning: "How far each front reaches past the centre line, as a share of half a front",
+            },
+            Answer {
+                name: "doubts",
+                unit: "bits",
+                meaning: "Doubts raised",
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `overlap` when it goes more than once round.",

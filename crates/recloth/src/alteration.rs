@@ -1,6 +1,7 @@
 //! Taking in, letting out, and the step from size to size.
 
 use crate::Error;
+use crate::body::limb;
 use crate::dust::{above, below};
 
 /// What is taken in at the seams of a garment.
@@ -16,6 +17,8 @@ pub struct TakeIn {
     pub taken: f64,
     /// Left for darts or the centre back (mm).
     pub leftover: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 
 /// What to take in at each edge of a garment that is too wide, and what is left over.
@@ -24,6 +27,8 @@ pub struct TakeIn {
 /// the body's side and armholes lose their shape. A seam has two edges: both sides are four. A fold pinned out of the cloth
 /// takes twice its depth: pinned 8, taken 16. Taken in at the armhole, the sleeve must be taken in too; at the hem, see that
 /// the step is still wide enough.
+///
+/// A body below 110 mm, less than a child's wrist (from memory), is doubted.
 ///
 /// | argument  | unit  | range      | default | meaning                                           |
 /// |-----------|-------|------------|---------|---------------------------------------------------|
@@ -72,6 +77,7 @@ pub fn take_in(
         each,
         taken,
         leftover: excess - taken,
+        doubts: limb(body),
     })
 }
 
@@ -98,12 +104,16 @@ pub struct LetOut {
     pub gained: f64,
     /// Still lacking: a strip or a gusset must give it (mm).
     pub short_by: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 
 /// What to let out at each edge of a garment that is too narrow, and what is still short.
 ///
 /// `lacking = body + ease - garment`, shared evenly by the edges but no more than `allowance - keep` each. Look first: old seam
 /// lines, needle holes, a faded or worn fold and snips that reach into the allowance may show, and then it is worth nothing.
+///
+/// A body below 110 mm, less than a child's wrist (from memory), is doubted.
 ///
 /// | argument    | unit  | range           | default | meaning                                           |
 /// |-------------|-------|-----------------|---------|---------------------------------------------------|
@@ -158,6 +168,7 @@ pub fn let_out(
         each,
         gained,
         short_by: lacking - gained,
+        doubts: limb(body),
     })
 }
 
@@ -170,12 +181,16 @@ pub struct SizeStep {
     pub step: f64,
     /// The same at each edge of the pattern (mm).
     pub each_edge: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 
 /// Step from one size to the next, all round and at each edge of the pattern.
 ///
 /// `step = (larger - smaller) / steps`, `each_edge = step / edges`. Even steps only: in published series the step itself grows
 /// in the larger sizes, and lengths do not grow as girths do.
+///
+/// A girth below 110 mm, less than a child's wrist (from memory), is doubted.
 ///
 /// | argument  | unit  | range               | default | meaning                                     |
 /// |-----------|-------|---------------------|---------|---------------------------------------------|
@@ -210,6 +225,7 @@ pub fn size_step(smaller: f64, larger: f64, steps: u32, edges: u32) -> Result<Si
     Ok(SizeStep {
         step,
         each_edge: step / edges,
+        doubts: limb(smaller),
     })
 }
 

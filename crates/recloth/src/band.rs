@@ -29,6 +29,8 @@ pub struct StraightBand {
     pub cut_width: f64,
     /// How many such strips (count).
     pub strips: u32,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 
 /// Strip to cut for a straight band.
@@ -36,6 +38,8 @@ pub struct StraightBand {
 /// Folded: `cut_width = 2 · depth + 2 · allowance + turn`, one strip. Faced: `cut_width = depth + 2 · allowance + turn`,
 /// two strips. `cut_length = waist + overlap + 2 · allowance`. The turn is the cloth that the upper edge takes by its
 /// own thickness; fold or sew a sample to learn it.
+///
+/// The waist is doubted as [`girth_doubts`](crate::body::girth_doubts) does.
 ///
 /// | argument    | unit   | range   | default | meaning                                              |
 /// |-------------|--------|---------|---------|------------------------------------------------------|
@@ -82,6 +86,7 @@ pub fn straight_band(
         cut_length: waist + overlap + 2.0 * allowance,
         cut_width: layers * depth + 2.0 * allowance + turn,
         strips,
+        doubts: crate::body::trunk(waist),
     })
 }
 

@@ -11,7 +11,7 @@ use crate::{
     Error,
     doubt::{
         BODY_LENGTH_LARGE, BODY_LENGTH_SMALL, FRONT_BACK_APART, GIRTH_LARGE, GIRTH_SMALL,
-        HIP_FAR_OVER_WAIST, NECK_OVER_HALF_BUST, WAIST_OVER_HIP, when,
+        HIP_FAR_OVER_WAIST, LIMB_SMALL, NECK_OVER_HALF_BUST, WAIST_OVER_HIP, when,
     },
     dust::{above, below},
 };
@@ -19,6 +19,8 @@ use crate::{
 /// One panel's share of a girth.
 ///
 /// `share = (girth + ease) / parts`, inside the seams. Ease is negative in cloth that stretches.
+///
+/// For doubts on the girth see [`girth_doubts`].
 ///
 /// | argument | unit  | range      | default | meaning                       |
 /// |----------|-------|------------|---------|-------------------------------|
@@ -56,6 +58,8 @@ pub fn share(girth: f64, ease: f64, parts: u32) -> Result<f64, Error> {
 ///
 /// `remaining = (girth + ease - other_width) / parts + intake`, inside the seams: what the given panels leave of the
 /// girth, shared over the rest, and the darts or pleats of each added.
+///
+/// For doubts on the girth see [`girth_doubts`].
 ///
 /// | argument      | unit  | range      | default | meaning                                         |
 /// |---------------|-------|------------|---------|-------------------------------------------------|
@@ -139,7 +143,18 @@ pub fn remaining_width(
 /// ```
 pub fn girth_doubts(girth: f64) -> Result<u64, Error> {
     let girth = Error::check("girth", girth, 1.0, 1e5)?;
-    Ok(when(girth < 300.0, GIRTH_SMALL) | when(girth > 2000.0, GIRTH_LARGE))
+    Ok(trunk(girth))
+}
+
+/// Doubts on a girth of a trunk that is in range.
+pub(crate) fn trunk(girth: f64) -> u64 {
+    when(girth < 300.0, GIRTH_SMALL) | when(girth > 2000.0, GIRTH_LARGE)
+}
+
+/// Doubts on a girth that may be a limb's. Of wrists the 5th percentile of women is 138 mm (Gordon et al., 2014, as
+/// above); a child's of 110 is from memory.
+pub(crate) fn limb(girth: f64) -> u64 {
+    when(girth < 110.0, LIMB_SMALL)
 }
 
 /// Doubts on a length of the body: back length, shoulder, sleeve, skirt.
@@ -172,7 +187,12 @@ pub fn girth_doubts(girth: f64) -> Result<u64, Error> {
 /// ```
 pub fn body_length_doubts(length: f64) -> Result<u64, Error> {
     let length = Error::check("length", length, 1.0, 1e5)?;
-    Ok(when(length < 100.0, BODY_LENGTH_SMALL) | when(length > 2000.0, BODY_LENGTH_LARGE))
+    Ok(along_body(length))
+}
+
+/// Doubts on a length of the body that is in range.
+pub(crate) fn along_body(length: f64) -> u64 {
+    when(length < 100.0, BODY_LENGTH_SMALL) | when(length > 2000.0, BODY_LENGTH_LARGE)
 }
 
 /// Doubts on a waist and a hip together.
@@ -207,7 +227,17 @@ pub fn body_length_doubts(length: f64) -> Result<u64, Error> {
 pub fn waist_hip_doubts(waist: f64, hip: f64) -> Result<u64, Error> {
     let waist = Error::check("waist", waist, 1.0, 1e5)?;
     let hip = Error::check("hip", hip, 1.0, 1e5)?;
-    Ok(when(waist > hip, WAIST_OVER_HIP) | when(above(hip - waist, 450.0), HIP_FAR_OVER_WAIST))
+    Ok(waist_and_hip(waist, hip))
+}
+
+/// Doubts on a waist and a hip that are in range, together.
+fn waist_and_hip(waist: f64, hip: f64) -> u64 {
+    when(waist > hip, WAIST_OVER_HIP) | when(above(hip - waist, 450.0), HIP_FAR_OVER_WAIST)
+}
+
+/// Doubts on the waist and the hip of a skirt, alone and together.
+pub(crate) fn skirt(waist: f64, hip: f64) -> u64 {
+    trunk(waist) | trunk(hip) | waist_and_hip(waist, hip)
 }
 
 /// Doubts on a front and a back at one level, together.
@@ -321,6 +351,6 @@ pub fn hip_waist_drop(hip: f64, waist: f64) -> Result<HipWaistDrop, Error> {
     let waist = Error::check("waist", waist, 1.0, 1e5)?;
     Ok(HipWaistDrop {
         drop: hip - waist,
-        doubts: waist_hip_doubts(waist, hip)?,
+        doubts: waist_and_hip(waist, hip),
     })
 }

@@ -1,11 +1,13 @@
 //! Cloth in the wash: dimensional change and skew.
 
 use crate::Error;
-use crate::doubt::{CHANGE_LARGE, CLOTH_GROWS, LINING_SHOWS};
+use crate::doubt::{CHANGE_LARGE, CLOTH_GROWS, LINING_SHOWS, PERCENT_SMALL, when};
 use crate::dust::above;
 
 /// Beyond this a change is doubted (%): the largest typical value in a fibre trader's table is 10.
 const LARGE_PCT: f64 = 15.0;
+/// Less than this no tape shows on a marked distance of half a metre (%); 0.05 may be a share.
+const SMALL_PCT: f64 = 0.2;
 
 /// Dimensional change of cloth in the wash, in percent; minus is shrinkage.
 ///
@@ -55,6 +57,8 @@ pub struct CutForChange {
 ///
 /// `cut = finished / (1 + change / 100)`. Adding the percentage to the finished length is the usual slip and comes out
 /// short. Shrink cloth before cutting where you can; this is for what cannot be shrunk first.
+///
+/// A change of less than 0.2 %, which no tape shows, is doubted: 0.05 may be a share.
 ///
 /// | argument     | unit | range     | default | meaning                                       |
 /// |--------------|------|-----------|---------|-----------------------------------------------|
@@ -109,6 +113,8 @@ pub struct ShrinkPair {
 ///
 /// Both lengths run from the same upper seam. Sewn as given, each becomes `length · (1 + change / 100)`; to have them as
 /// given after washing, each is cut `length / (1 + change / 100)`. Ask once for the length and once for the width.
+///
+/// A change of less than 0.2 %, which no tape shows, is doubted: 0.05 may be a share.
 ///
 /// | argument             | unit | range     | default | meaning                                    |
 /// |----------------------|------|-----------|---------|--------------------------------------------|
@@ -174,6 +180,8 @@ pub struct Washes {
 /// Changes multiply, they do not add: `after = length · (1 + first / 100) · (1 + later / 100)^(washes - 1)`. Wash a sample
 /// until two measures agree: no rule foretells how many times that is.
 ///
+/// A first change of less than 0.2 %, which no tape shows, is doubted: 0.05 may be a share.
+///
 /// | argument    | unit  | range     | default | meaning                                      |
 /// |-------------|-------|-----------|---------|----------------------------------------------|
 /// | `length`    | mm    | 0..=1e6   | -       | length before any wash                       |
@@ -221,7 +229,8 @@ pub fn washes(length: f64, first_pct: f64, later_pct: f64, washes: u32) -> Resul
                 0
             })
             | (if washes > 1 {
-                change_doubts(later_pct)
+                // A later wash may well change little.
+                change_doubts(later_pct) & !PERCENT_SMALL
             } else {
                 0
             }),
@@ -305,14 +314,10 @@ fn before(length: f64, change_pct: f64) -> f64 {
 }
 
 fn change_doubts(change_pct: f64) -> u64 {
-    let mut doubts = 0;
-    if change_pct > 0.0 {
-        doubts |= CLOTH_GROWS;
-    }
-    if libm::fabs(change_pct) > LARGE_PCT {
-        doubts |= CHANGE_LARGE;
-    }
-    doubts
+    let size = libm::fabs(change_pct);
+    when(change_pct > 0.0, CLOTH_GROWS)
+        | when(size > LARGE_PCT, CHANGE_LARGE)
+        | when(size > 0.0 && size < SMALL_PCT, PERCENT_SMALL)
 }
 
 #[cfg(test)]

@@ -1,9 +1,9 @@
 //! Darts.
 
 use crate::Error;
-use crate::doubt::{DART_LONG, DART_WIDE, DARTS_CLOSE, GATHERS_SCANT};
+use crate::doubt::{DART_FLAT, DART_LONG, DART_WIDE, DARTS_CLOSE, when};
 use crate::dust::{above, below};
-use crate::fullness::SCANT;
+use crate::fullness::ratio_doubts;
 
 /// The widest single dart without a doubt (mm): 1 1/4 in, common practice, no source.
 const WIDE: f64 = 32.0;
@@ -21,11 +21,15 @@ pub struct Dart {
     pub leg: f64,
     /// Angle at the point, which is also the kink of a straight edge when the dart is closed (deg).
     pub angle_deg: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 
 /// Leg and angle of a dart from its intake and the length of its centre line.
 ///
 /// `leg = √((intake / 2)² + length²)` and `angle = 2 · atan(intake / (2 · length))`.
+///
+/// A dart wider than it is long is doubted: the two may have changed places.
 ///
 /// | argument | unit | range    | default | meaning                                            |
 /// |----------|------|----------|---------|----------------------------------------------------|
@@ -58,6 +62,7 @@ fn legs(intake: f64, length: f64) -> Dart {
     Dart {
         leg: libm::hypot(half, length),
         angle_deg: 2.0 * libm::atan2(half, length).to_degrees(),
+        doubts: when(above(intake, length), DART_FLAT),
     }
 }
 
@@ -139,8 +144,11 @@ pub fn dart_in_panel(
     } else {
         (each.min(largest_intake), 0.0)
     };
-    let Dart { leg, angle_deg } = legs(intake_each, length);
-    let mut doubts = 0;
+    let Dart {
+        leg,
+        angle_deg,
+        mut doubts,
+    } = legs(intake_each, length);
     if above(intake_each, WIDE) {
         doubts |= DART_WIDE;
     }
@@ -247,7 +255,7 @@ pub fn double_dart(intake: f64, upper: f64, lower: f64) -> Result<DoubleDart, Er
     let upper = Error::check("upper", upper, 1.0, 1e4)?;
     let lower = Error::check("lower", lower, 1.0, 1e4)?;
     let (higher, deeper) = (legs(intake, upper), legs(intake, lower));
-    let mut doubts = 0;
+    let mut doubts = higher.doubts | deeper.doubts;
     if above(intake, WIDE) {
         doubts |= DART_WIDE;
     }
@@ -366,7 +374,7 @@ pub struct DartEquivalent {
     pub gather_ratio: f64,
     /// Depth of each tuck or pleat, if it is folded (mm).
     pub tuck_depth: f64,
-    /// `GATHERS_SCANT` when as gathers it would look like a mistake (bits).
+    /// `GATHERS_SCANT` or `GATHERS_LARGE` when as gathers it would look like a mistake (bits).
     pub doubts: u64,
 }
 
@@ -407,11 +415,7 @@ pub fn dart_equivalent(intake: f64, finished: f64, tucks: u32) -> Result<DartEqu
         ease_pct: 100.0 * intake / finished,
         gather_ratio,
         tuck_depth: intake / (2.0 * tucks),
-        doubts: if below(gather_ratio, SCANT) {
-            GATHERS_SCANT
-        } else {
-            0
-        },
+        doubts: ratio_doubts(gather_ratio),
     })
 }
 

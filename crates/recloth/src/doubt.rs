@@ -61,6 +61,12 @@ bits! { DOUBTS, "Every doubt.",
     SHARE_LARGE = 34, "This share is above a half: was a percentage meant, 1 for 1 %?";
     MASS_SMALL = 35, "These goods weigh less than 2 g: is the mass in kilograms?";
     VOLUME_SMALL = 36, "This volume is below 50 ml, or less than the goods carry: is it in litres?";
+    LIMB_SMALL = 37, "This girth is below 110 mm, less than a child's wrist: is it in centimetres or inches?";
+    CLOTH_NARROW = 38, "This cloth is narrower than 200 mm: is its width in centimetres or inches?";
+    GATHERS_LARGE = 39, "Gathers of more than 4 times are rare even in sheer cloth: is the ratio right?";
+    CAP_SHORT = 40, "The cap is shorter than its armhole and cannot be sewn in: have the two changed places?";
+    CAP_FULL = 41, "Ease of more than 10 % gathers: is a puff meant?";
+    DART_FLAT = 42, "The dart is wider than it is long: have the two changed places?";
 }
 
 bits! { CAUTIONS, "Every caution.",

@@ -17,6 +17,8 @@ pub struct Elastic {
     pub worn_pct: f64,
     /// Stretch when the widest part passes through (%).
     pub passing_pct: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
     /// Always `ELASTIC_BATH` (bits).
     pub cautions: u64,
 }
@@ -26,6 +28,8 @@ pub struct Elastic {
 /// `round = girth - shorter`, `cut = round + overlap`. Elastics differ: pin it round the body before cutting, and see that
 /// its own full stretch is more than `passing_pct`. The casing's edge must itself be as long as the widest part. Never
 /// round a throat; for children's clothes see the safety standards that hold where you are.
+///
+/// A girth below 110 mm, less than a child's wrist (from memory), is doubted.
 ///
 /// | argument  | unit | range            | default | meaning                                                   |
 /// |-----------|------|------------------|---------|-----------------------------------------------------------|
@@ -68,6 +72,7 @@ pub fn elastic(girth: f64, widest: f64, shorter: f64, overlap: f64) -> Result<El
         cut: round + overlap,
         worn_pct: 100.0 * shorter / round,
         passing_pct: 100.0 * (widest - round) / round,
+        doubts: crate::body::limb(girth),
         cautions: ELASTIC_BATH,
     })
 }

@@ -351,6 +351,9 @@ impl fmt::Display for Sentence<'_> {
         }
         match e.kind {
             ErrorKind::NotFinite => write!(f, "is not a finite number"),
+            ErrorKind::OutOfRange if matches!(e.argument, "length" | "lengths") => {
+                write!(f, "is not {} (lengths are in mm)", Span(e))
+            }
             ErrorKind::OutOfRange => write!(f, "is not {}", Span(e)),
             ErrorKind::NoSolution if e.min.is_nan() && e.max.is_nan() => {
                 write!(f, "leaves no solution")

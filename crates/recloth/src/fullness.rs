@@ -1,12 +1,19 @@
 //! Gathers and pleats.
 
 use crate::Error;
-use crate::doubt::{GATHERS_SCANT, PLEATS_OVERLAP};
+use crate::doubt::{GATHERS_LARGE, GATHERS_SCANT, PLEATS_OVERLAP, when};
 use crate::dust::{above, below};
 use crate::tier::breadths;
 
 /// The least ratio of gathers without a doubt: common practice, no source.
-pub(crate) const SCANT: f64 = 1.2;
+const SCANT: f64 = 1.2;
+/// More than this is rare even in sheer cloth: common practice, no source.
+const RARE: f64 = 4.0;
+
+/// Doubts on a strip over its line.
+pub(crate) fn ratio_doubts(ratio: f64) -> u64 {
+    when(below(ratio, SCANT), GATHERS_SCANT) | when(above(ratio, RARE), GATHERS_LARGE)
+}
 
 /// A strip to be gathered.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -29,11 +36,7 @@ impl Gathers {
             flat,
             taken_up: (flat - finished).max(0.0),
             ratio,
-            doubts: if below(ratio, SCANT) {
-                GATHERS_SCANT
-            } else {
-                0
-            },
+            doubts: ratio_doubts(ratio),
         }
     }
 }
@@ -42,6 +45,8 @@ impl Gathers {
 ///
 /// `flat = finished · ratio`. About 1.5 for a flounce, 2 for a ruche or heavy curtain, up to 3 for sheer cloth; gather a
 /// sample of the cloth itself.
+///
+/// A ratio below 1.2 or above 4 is doubted (common practice, no source).
 ///
 /// | argument   | unit | range   | default | meaning                                        |
 /// |------------|------|---------|---------|------------------------------------------------|
@@ -73,6 +78,8 @@ pub fn gathers(finished: f64, ratio: f64) -> Result<Gathers, Error> {
 /// Ratio of gathers that a strip there is gives on a line.
 ///
 /// `ratio = flat / finished`.
+///
+/// A ratio below 1.2 or above 4 is doubted (common practice, no source).
 ///
 /// | argument   | unit | range               | default | meaning                                    |
 /// |------------|------|---------------------|---------|--------------------------------------------|
@@ -119,6 +126,8 @@ pub struct GatherSections {
 ///
 /// Each section of the line takes its share of the strip: `flat · length / sum of lengths`. Quarter marks of a strip fall on
 /// quarter marks of the line only where these are evenly spaced: on a waist whose front is wider than its back they are not.
+///
+/// A ratio below 1.2 or above 4 is doubted (common practice, no source).
 ///
 /// | argument  | unit | range                       | default | meaning                                           |
 /// |-----------|------|-----------------------------|---------|---------------------------------------------------|
@@ -187,6 +196,8 @@ pub struct Ruffle {
 /// `flat = edge · ratio`, `cut_width = depth + allowance + hem`, and as many strips as their length, less an allowance at both
 /// ends, makes that up: `strips = ceil(flat / (strip - 2 · allowance))`. A ruffle along an edge with ends has one join fewer
 /// and narrow hems instead. Strips across the cloth gather softly, along the selvedge crisply; on the bias no hem frays.
+///
+/// A ratio below 1.2 or above 4 is doubted (common practice, no source).
 ///
 /// | argument    | unit | range    | default | meaning                                                   |
 /// |-------------|------|----------|---------|-----------------------------------------------------------|

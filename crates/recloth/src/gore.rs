@@ -3,6 +3,8 @@
 use core::f64::consts::PI;
 
 use crate::Error;
+use crate::body;
+use crate::doubt::{BODY_LENGTH_SMALL, when};
 use crate::dust::{above, below};
 
 /// One of several equal gores.
@@ -22,6 +24,8 @@ pub struct Gore {
     pub flare_deg: f64,
     /// What each side edge is longer than the middle, taken off at the hem's ends so that it hangs level (mm).
     pub hem_rise: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 
 /// Widths and side edges of one of several equal gores, straight from waist to hip and from hip to hem.
@@ -29,6 +33,9 @@ pub struct Gore {
 /// Each width is the whole by the number of gores. A side edge runs over two slopes, `√(((hip - waist) / 2)² +
 /// hip_depth²) + √(((hem - hip) / 2)² + (length - hip_depth)²)` for widths of one gore, and is longer than the middle: the
 /// hem is curved up by `hem_rise` at its ends. The break at the hip is rounded off when the pattern is drawn.
+///
+/// Waist, hip and length are doubted as the functions of [`body`](crate::body) do, and a hip less than 50 mm below
+/// the waist.
 ///
 /// | argument    | unit  | range             | default | meaning                                              |
 /// |-------------|-------|-------------------|---------|------------------------------------------------------|
@@ -85,6 +92,9 @@ pub fn gore(
         side_length,
         flare_deg: libm::atan2(below, skirt).to_degrees(),
         hem_rise: (side_length - length).max(0.0),
+        doubts: body::skirt(waist, hip)
+            | body::along_body(length)
+            | when(hip_depth > 0.0 && hip_depth < 50.0, BODY_LENGTH_SMALL),
     })
 }
 
@@ -105,6 +115,8 @@ pub struct FiveGores {
     pub side_hip: f64,
     /// Back gore at the hip (mm).
     pub back_hip: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 
 /// Widths of a five-gored skirt's half pattern by a handed-down rule.
@@ -112,6 +124,8 @@ pub struct FiveGores {
 /// At the waist: front an eighth, side a sixth of it, the back what is left of half. At the hip, 6 in below: the front 1 in
 /// wider than above, the side half as wide again, the back what is left of half the hip. The rule is for a full skirt of
 /// its time, 2 1/2 to 3 yd round the hem, with its fullness at the back: for gores alike use [`gore`]. Seams are extra.
+///
+/// Waist and hip are doubted as the functions of [`body`](crate::body) do.
 ///
 /// | argument | unit | range   | default | meaning                       |
 /// |----------|------|---------|---------|-------------------------------|
@@ -151,6 +165,7 @@ pub fn five_gores(waist: f64, hip: f64) -> Result<FiveGores, Error> {
         front_hip,
         side_hip,
         back_hip,
+        doubts: body::skirt(waist, hip),
     })
 }
 

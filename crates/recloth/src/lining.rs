@@ -16,6 +16,8 @@ pub struct LiningLength {
     pub spare: f64,
     /// Depth of the fold, from the hem's top seam down (mm).
     pub fold: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 
 /// Length of a lining that hangs in a fold over the shell's hem.
@@ -23,6 +25,8 @@ pub struct LiningLength {
 /// The fold ends `clearance` above the finished edge and runs back up to the top of the hem:
 /// `seam_to_seam = (length - clearance) + (hem_depth - clearance)`, `fold = hem_depth - clearance`. Width and shrinkage
 /// are other questions; a lining without walking room needs a slit.
+///
+/// The length is doubted as [`body_length_doubts`](crate::body::body_length_doubts) does.
 ///
 /// | argument    | unit | range                | default | meaning                                               |
 /// |-------------|------|----------------------|---------|-------------------------------------------------------|
@@ -62,6 +66,7 @@ pub fn lining_length(length: f64, hem_depth: f64, clearance: f64) -> Result<Lini
         straight: (length - hem_depth).max(0.0),
         spare: 2.0 * fold,
         fold,
+        doubts: crate::body::along_body(length),
     })
 }
 

@@ -1,6 +1,7 @@
 //! Necks and the openings a head or a body must pass.
 
 use crate::Error;
+use crate::body::{limb, trunk};
 
 /// One side of a V neck.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -63,6 +64,8 @@ pub struct HeadOpening {
     pub least_slit: f64,
     /// What the opening is wider than needed; negative when it does not pass (mm).
     pub spare: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 
 /// Whether a neck with a slit passes over the head, and the least slit.
@@ -71,6 +74,8 @@ pub struct HeadOpening {
 /// must pass over the hip, with waist and hip for neck and head, where the skirt at the slit's end is no narrower. Measure
 /// the finished edge, not the neck of the body. For children no cords or drawstrings at the neck, no small loose buttons,
 /// no elastic round the throat: see the safety standards that hold where you are.
+///
+/// A head below 300 mm or above 2000 mm and an edge below 110 mm are doubted: they may be in centimetres.
 ///
 /// | argument | unit | range   | default | meaning                                                |
 /// |----------|------|---------|---------|--------------------------------------------------------|
@@ -103,6 +108,7 @@ pub fn head_opening(head: f64, neck: f64, slit: f64, ease: f64) -> Result<HeadOp
     Ok(HeadOpening {
         least_slit: (lacking / 2.0).max(0.0),
         spare: 2.0 * slit - lacking,
+        doubts: trunk(head) | limb(neck),
     })
 }
 

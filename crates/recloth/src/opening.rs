@@ -1,7 +1,7 @@
 //! Openings off the centre line.
 
 use crate::Error;
-use crate::doubt::{DART_IN_STAND, DART_OFF_PANEL};
+use crate::doubt::{BODY_LENGTH_SMALL, DART_IN_STAND, DART_OFF_PANEL, when};
 use crate::dust::{above, below};
 
 /// The two fronts of a garment that opens off its centre line.
@@ -33,6 +33,8 @@ pub struct OffCentreOpening {
 /// add the extension (the button stand; facings are not included). Say which side is narrow and which laps over: the
 /// sums are the same for both. The waistband's overlap must equal this extension. A sewing-machine manual asks for an
 /// extension of at least three quarters of the button's diameter.
+///
+/// A front below 100 mm is doubted: it may be in centimetres.
 ///
 /// | argument        | unit | range   | default | meaning                                                       |
 /// |-----------------|------|---------|---------|---------------------------------------------------------------|
@@ -104,7 +106,7 @@ pub fn off_centre_opening(
     let wide_to_line = half + shift + allowance;
     let dart_to_narrow = dart_distance - shift;
     let dart_to_wide = dart_distance + shift;
-    let mut doubts = 0;
+    let mut doubts = when(front < 100.0, BODY_LENGTH_SMALL);
     // The wide front's dart is never nearer to its line than the narrow front's.
     if !above(dart_to_narrow, -extension) {
         doubts |= DART_OFF_PANEL;

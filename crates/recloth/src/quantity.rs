@@ -1,6 +1,7 @@
 //! How much cloth: mass, other widths, repeats, what to buy.
 
 use crate::Error;
+use crate::doubt::{CLOTH_NARROW, when};
 
 /// Grams in an ounce, exact by the international yard and pound agreement (1959).
 const OUNCE_G: f64 = 28.349523125;
@@ -79,6 +80,8 @@ pub struct WidthConversion {
     pub low: f64,
     /// Most that the printed tables give, 1.12 times the area's (mm).
     pub high: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 
 /// Length of cloth of one width that does for a length of another, as a range.
@@ -86,6 +89,8 @@ pub struct WidthConversion {
 /// `by_area = length · width / new_width`. Tables handed down for this follow no formula: over all their cells they give
 /// 0.90 to 1.12 times the area's length, and so does this. It is for a guess before buying; lay the pieces to know. A
 /// piece wider than the new cloth is not seen here.
+///
+/// Cloth narrower than 200 mm is doubted: 150 may be in centimetres.
 ///
 /// | argument    | unit | range     | default | meaning                        |
 /// |-------------|------|-----------|---------|--------------------------------|
@@ -118,6 +123,7 @@ pub fn width_conversion(length: f64, width: f64, new_width: f64) -> Result<Width
         by_area,
         low: 0.9 * by_area,
         high: 1.12 * by_area,
+        doubts: when(width.min(new_width) < 200.0, CLOTH_NARROW),
     })
 }
 

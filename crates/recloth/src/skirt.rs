@@ -3,6 +3,8 @@
 use core::f64::consts::{FRAC_PI_2, PI, TAU};
 
 use crate::Error;
+use crate::body;
+use crate::doubt::{CLOTH_NARROW, when};
 use crate::dust::{above, below};
 
 /// A skirt cut from part of a ring: where to set the compass, and how long the hem comes out.
@@ -16,11 +18,16 @@ pub struct CircleSkirt {
     pub hem_radius: f64,
     /// Length of the hem edge (mm).
     pub hem_length: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 
 /// Radii of a skirt cut from part of a ring.
 ///
 /// The waist edge is an arc: `waist = 2π · fraction · waist_radius`. A fraction above 1 is made of several sectors.
+///
+/// The waist is doubted as [`girth_doubts`](crate::body::girth_doubts) does, the length as
+/// [`body_length_doubts`](crate::body::body_length_doubts): 71 may be in centimetres.
 ///
 /// | argument   | unit | range     | default | meaning                                        |
 /// |------------|------|-----------|---------|------------------------------------------------|
@@ -60,6 +67,8 @@ fn ring_part(waist: f64, length: f64, fraction: f64) -> CircleSkirt {
         waist_radius,
         hem_radius,
         hem_length: turn * hem_radius,
+        // A skirt of no length is a question, not a slip.
+        doubts: body::trunk(waist) | when(above(length, 0.0), body::along_body(length)),
     }
 }
 
@@ -82,10 +91,18 @@ pub struct CircleSkirtOnCloth {
     pub piece_angle_deg: f64,
     /// Cloth one piece takes along the grain (mm).
     pub cloth_length: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 
 impl CircleSkirtOnCloth {
-    fn new(waist: f64, length: f64, fraction: f64, pieces: f64) -> CircleSkirtOnCloth {
+    fn new(
+        waist: f64,
+        length: f64,
+        fraction: f64,
+        cloth_width: f64,
+        pieces: f64,
+    ) -> CircleSkirtOnCloth {
         let skirt = ring_part(waist, length, fraction);
         let angle = TAU * fraction / pieces;
         CircleSkirtOnCloth {
@@ -96,6 +113,7 @@ impl CircleSkirtOnCloth {
             hem_length: skirt.hem_length,
             piece_angle_deg: angle.to_degrees(),
             cloth_length: along(angle, skirt.waist_radius, skirt.hem_radius),
+            doubts: skirt.doubts | when(cloth_width < 200.0, CLOTH_NARROW),
         }
     }
 }
@@ -132,6 +150,8 @@ fn along(angle: f64, waist_radius: f64, hem_radius: f64) -> f64 {
 ///
 /// Other ways to lay a piece may save cloth but turn its grain, and pieces may be nested: these are not counted. Seam
 /// and hem allowances are the caller's: take them off the cloth's width first.
+///
+/// Doubts as for [`circle_skirt`], and on cloth narrower than 200 mm.
 ///
 /// | argument      | unit  | range              | default | meaning                                             |
 /// |---------------|-------|--------------------|---------|-----------------------------------------------------|
@@ -182,7 +202,13 @@ pub fn circle_skirt_longest(
         ));
     }
     let length = length.max(0.0);
-    Ok(CircleSkirtOnCloth::new(waist, length, fraction, pieces))
+    Ok(CircleSkirtOnCloth::new(
+        waist,
+        length,
+        fraction,
+        cloth_width,
+        pieces,
+    ))
 }
 
 /// Largest part of a ring from which cloth of a given width gives a skirt of a given length.
@@ -191,6 +217,8 @@ pub fn circle_skirt_longest(
 /// each piece's width across the cloth, `(waist / (2π · fraction) + length) · across(angle)`, is at most `cloth_width`.
 /// There is no formula for the fraction; it is found by halving to the last bit, on the side that fits. A skirt that is
 /// less full need not fit: a smaller fraction has a larger radius.
+///
+/// Doubts as for [`circle_skirt`], and on cloth narrower than 200 mm.
 ///
 /// | argument      | unit  | range   | default | meaning                                        |
 /// |---------------|-------|---------|---------|------------------------------------------------|
@@ -251,7 +279,13 @@ pub fn circle_skirt_fraction(
             f64::NAN,
         ));
     };
-    Ok(CircleSkirtOnCloth::new(waist, length, fraction, pieces))
+    Ok(CircleSkirtOnCloth::new(
+        waist,
+        length,
+        fraction,
+        cloth_width,
+        pieces,
+    ))
 }
 
 /// Halves the stretch between a value that fits and one that does not until no number lies between.
@@ -287,6 +321,8 @@ pub struct WrapSkirt {
     pub waist_edge: f64,
     /// How far each front reaches past the centre line, as a share of half a front (%).
     pub wrap_pct: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 
 /// Widths of a skirt with a back and two fronts that lap over each other.
@@ -295,6 +331,9 @@ pub struct WrapSkirt {
 /// overlap runs straight down, the same at waist and hip; facings or hems of the two front edges are extra. The skirt
 /// opens when a step spreads the hem by more than the overlap there, so sit and stride in it, pinned, before cutting. The
 /// lap must equal that of the band, and of the bodice where there is one.
+///
+/// Waist and hip are doubted alone and together, as [`girth_doubts`](crate::body::girth_doubts) and
+/// [`waist_hip_doubts`](crate::body::waist_hip_doubts) do.
 ///
 /// | argument  | unit | range            | default | meaning                                         |
 /// |-----------|------|------------------|---------|-------------------------------------------------|
@@ -331,6 +370,7 @@ pub fn wrap_skirt(waist: f64, hip: f64, overlap: f64) -> Result<WrapSkirt, Error
         front_hip: hip / 4.0 + overlap / 2.0,
         waist_edge: waist + overlap,
         wrap_pct: 200.0 * overlap / waist,
+        doubts: body::skirt(waist, hip),
     })
 }
 

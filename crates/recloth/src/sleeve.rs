@@ -1,9 +1,9 @@
 //! Sleeves: the cap against its armhole, and puffs.
 
 use crate::Error;
-use crate::doubt::GATHERS_SCANT;
-use crate::dust::below;
-use crate::fullness::SCANT;
+use crate::doubt::{CAP_FULL, CAP_SHORT, when};
+use crate::dust::{above, below};
+use crate::fullness::ratio_doubts;
 
 /// How a sleeve cap compares with its armhole.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -14,6 +14,8 @@ pub struct CapEase {
     pub ease: f64,
     /// The same over the armhole (%).
     pub ease_pct: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 
 /// Ease of a sleeve cap in its armhole.
@@ -21,6 +23,9 @@ pub struct CapEase {
 /// `ease = cap - armhole`. Walk both along their seam lines, front and back apart, since a right total can hide a front that
 /// is short. A shirt or a dropped shoulder has 0 to 2 %, a set-in sleeve in soft cloth 3 to 6 %; more than about 6 % in firm
 /// cloth gathers (common practice, no source).
+///
+/// A cap shorter than its armhole is doubted, for the two may have changed places, and so is more than 10 % of ease,
+/// which gathers (common practice, no source).
 ///
 /// | argument  | unit | range   | default | meaning                                      |
 /// |-----------|------|---------|---------|----------------------------------------------|
@@ -49,6 +54,7 @@ pub fn cap_ease(armhole: f64, cap: f64) -> Result<CapEase, Error> {
     Ok(CapEase {
         ease,
         ease_pct: 100.0 * ease / armhole,
+        doubts: when(below(ease, 0.0), CAP_SHORT) | when(above(ease, armhole / 10.0), CAP_FULL),
     })
 }
 
@@ -134,7 +140,7 @@ pub struct PuffSpread {
     pub spread_each: f64,
     /// The ratio that the strip to be let in allows (1).
     pub strip_ratio: f64,
-    /// `GATHERS_SCANT` when the smaller of the two ratios looks like a mistake (bits).
+    /// `GATHERS_SCANT` or `GATHERS_LARGE` when the smaller of the two ratios looks like a mistake (bits).
     pub doubts: u64,
 }
 
@@ -174,13 +180,12 @@ pub fn puff_spread(zone: f64, ratio: f64, slashes: u32, strip: f64) -> Result<Pu
     let flat = zone * ratio;
     let added = flat - zone;
     let strip_ratio = (zone + strip) / zone;
-    let scant = below(ratio.min(strip_ratio), SCANT);
     Ok(PuffSpread {
         flat,
         added,
         spread_each: added / slashes,
         strip_ratio,
-        doubts: if scant { GATHERS_SCANT } else { 0 },
+        doubts: ratio_doubts(ratio.min(strip_ratio)),
     })
 }
 

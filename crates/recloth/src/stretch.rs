@@ -1,6 +1,8 @@
 //! Cloth that gives: how far, and how much smaller than the body it is cut.
 
 use crate::Error;
+use crate::body::limb;
+use crate::doubt::{PERCENT_SMALL, when};
 use crate::dust::{above, below};
 
 /// Stretch of cloth from a marked length and the same length pulled out, in percent.
@@ -50,6 +52,8 @@ pub struct NegativeEase {
     pub ease: f64,
     /// Furthest girth that the cloth stretches to (mm).
     pub furthest: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 
 /// Girth of a garment of stretching cloth, from the share of its stretch that wearing is to use.
@@ -58,6 +62,9 @@ pub struct NegativeEase {
 /// percent off the body's girth instead gives a smaller garment that uses more of the stretch than was meant. It must also
 /// go over the widest part on its way: `girth · (1 + stretch / 100)` must reach that. Seams and elastic stretch less than
 /// the cloth: try a stitch that gives.
+///
+/// A body girth below 110 mm, less than a child's wrist (from memory), is doubted, and a stretch below 5 %: 0.5 may
+/// be a share.
 ///
 /// | argument      | unit | range           | default | meaning                                          |
 /// |---------------|------|-----------------|---------|--------------------------------------------------|
@@ -100,5 +107,6 @@ pub fn negative_ease(
         girth,
         ease: girth - body,
         furthest,
+        doubts: limb(body) | when(stretch > 0.0 && stretch < 0.05, PERCENT_SMALL),
     })
 }

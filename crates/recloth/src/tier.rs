@@ -3,9 +3,8 @@
 use core::f64::consts::TAU;
 
 use crate::Error;
-use crate::doubt::GATHERS_SCANT;
-use crate::dust::{above, below};
-use crate::fullness::SCANT;
+use crate::dust::above;
+use crate::fullness::ratio_doubts;
 
 /// Breadths of cloth sewn into a ring.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -81,7 +80,7 @@ pub struct Tiers {
     pub ratio: f64,
     /// All tiers together, as one strip (mm).
     pub strip: f64,
-    /// `GATHERS_SCANT` when any tier is gathered by less than 1.2 (bits).
+    /// `GATHERS_SCANT` when any tier is gathered by less than 1.2, `GATHERS_LARGE` by more than 4 (bits).
     pub doubts: u64,
 }
 
@@ -132,9 +131,7 @@ pub fn tiers(top: f64, ratios: &[f64], flats: &mut [f64]) -> Result<Tiers, Error
         hem *= ratio;
         strip += hem;
         *place = hem;
-        if below(ratio, SCANT) {
-            doubts = GATHERS_SCANT;
-        }
+        doubts |= ratio_doubts(ratio);
     }
     Ok(Tiers {
         hem,

@@ -798,9 +798,10 @@ class ButtonStand(NamedTuple, Generic[_N]):
     past_rim: _N
     overlap: _N
 
-class CapEase(NamedTuple, Generic[_N]):
+class CapEase(NamedTuple, Generic[_N, _B]):
     ease: _N
     ease_pct: _N
+    doubts: _B
 
 class CarriedLiquor(NamedTuple, Generic[_N, _B]):
     carried_ml: _N
@@ -811,12 +812,13 @@ class Casing(NamedTuple, Generic[_N]):
     depth: _N
     allowance: _N
 
-class CircleSkirt(NamedTuple, Generic[_N]):
+class CircleSkirt(NamedTuple, Generic[_N, _B]):
     waist_radius: _N
     hem_radius: _N
     hem_length: _N
+    doubts: _B
 
-class CircleSkirtOnCloth(NamedTuple, Generic[_N]):
+class CircleSkirtOnCloth(NamedTuple, Generic[_N, _B]):
     fraction: _N
     length: _N
     waist_radius: _N
@@ -824,6 +826,7 @@ class CircleSkirtOnCloth(NamedTuple, Generic[_N]):
     hem_length: _N
     piece_angle_deg: _N
     cloth_length: _N
+    doubts: _B
 
 class ComponentCheck(NamedTuple, Generic[_C, _B]):
     bears: _C
@@ -859,9 +862,10 @@ class CutState(NamedTuple, Generic[_N]):
     finished: _N
     cut: _N
 
-class Dart(NamedTuple, Generic[_N]):
+class Dart(NamedTuple, Generic[_N, _B]):
     leg: _N
     angle_deg: _N
+    doubts: _B
 
 class DartEquivalent(NamedTuple, Generic[_N, _B]):
     ease_pct: _N
@@ -893,15 +897,17 @@ class Elastic(NamedTuple, Generic[_N, _B]):
     cut: _N
     worn_pct: _N
     passing_pct: _N
+    doubts: _B
     cautions: _B
 
-class FiveGores(NamedTuple, Generic[_N]):
+class FiveGores(NamedTuple, Generic[_N, _B]):
     front_waist: _N
     side_waist: _N
     back_waist: _N
     front_hip: _N
     side_hip: _N
     back_hip: _N
+    doubts: _B
 
 class Flounce(NamedTuple, Generic[_N]):
     inner_radius: _N
@@ -940,13 +946,14 @@ class Godet(NamedTuple, Generic[_N]):
     sagitta: _N
     added: _N
 
-class Gore(NamedTuple, Generic[_N]):
+class Gore(NamedTuple, Generic[_N, _B]):
     waist_width: _N
     hip_width: _N
     hem_width: _N
     side_length: _N
     flare_deg: _N
     hem_rise: _N
+    doubts: _B
 
 class Gusset(NamedTuple, Generic[_N]):
     angle_deg: _N
@@ -954,9 +961,10 @@ class Gusset(NamedTuple, Generic[_N]):
     cut_long: _N
     cut_short: _N
 
-class HeadOpening(NamedTuple, Generic[_N]):
+class HeadOpening(NamedTuple, Generic[_N, _B]):
     least_slit: _N
     spare: _N
+    doubts: _B
 
 class HemLetDown(NamedTuple, Generic[_N]):
     left: _N
@@ -1017,11 +1025,12 @@ class ChainShares(NamedTuple):
     largest: int
     largest_part: float
 
-class LetOut(NamedTuple, Generic[_N]):
+class LetOut(NamedTuple, Generic[_N, _B]):
     lacking: _N
     each: _N
     gained: _N
     short_by: _N
+    doubts: _B
 
 class LevelLine(NamedTuple, Generic[_N]):
     radius: _N
@@ -1029,11 +1038,12 @@ class LevelLine(NamedTuple, Generic[_N]):
     sag: _N
     length: _N
 
-class LiningLength(NamedTuple, Generic[_N]):
+class LiningLength(NamedTuple, Generic[_N, _B]):
     seam_to_seam: _N
     straight: _N
     spare: _N
     fold: _N
+    doubts: _B
 
 class LiquorShares(NamedTuple):
     shares_ml: NDArray[np.float64]
@@ -1064,10 +1074,11 @@ class NeedleBlade(NamedTuple, Generic[_N]):
     blade: _N
     thread: _N
 
-class NegativeEase(NamedTuple, Generic[_N]):
+class NegativeEase(NamedTuple, Generic[_N, _B]):
     girth: _N
     ease: _N
     furthest: _N
+    doubts: _B
 
 class Neutraliser(NamedTuple, Generic[_N, _B]):
     chlorine_g: _N
@@ -1215,9 +1226,10 @@ class ShrinkPair(NamedTuple, Generic[_N, _B]):
     lining_cut: _N
     doubts: _B
 
-class SizeStep(NamedTuple, Generic[_N]):
+class SizeStep(NamedTuple, Generic[_N, _B]):
     step: _N
     each_edge: _N
+    doubts: _B
 
 class SnipSpacing(NamedTuple, Generic[_N]):
     spacing: _N
@@ -1240,16 +1252,18 @@ class Srgb(NamedTuple, Generic[_N, _C]):
     blue: _N
     outside: _C
 
-class StraightBand(NamedTuple, Generic[_N, _C]):
+class StraightBand(NamedTuple, Generic[_N, _C, _B]):
     cut_length: _N
     cut_width: _N
     strips: _C
+    doubts: _B
 
-class TakeIn(NamedTuple, Generic[_N]):
+class TakeIn(NamedTuple, Generic[_N, _B]):
     excess: _N
     each: _N
     taken: _N
     leftover: _N
+    doubts: _B
 
 class Tiers(NamedTuple):
     flats: NDArray[np.float64]
@@ -1308,18 +1322,20 @@ class WearingEase(NamedTuple, Generic[_N]):
     garment_low: _N
     garment_high: _N
 
-class WidthConversion(NamedTuple, Generic[_N]):
+class WidthConversion(NamedTuple, Generic[_N, _B]):
     by_area: _N
     low: _N
     high: _N
+    doubts: _B
 
-class WrapSkirt(NamedTuple, Generic[_N]):
+class WrapSkirt(NamedTuple, Generic[_N, _B]):
     back_waist: _N
     back_hip: _N
     front_waist: _N
     front_hip: _N
     waist_edge: _N
     wrap_pct: _N
+    doubts: _B
 
 class Xyz(NamedTuple, Generic[_N]):
     x: _N
@@ -2567,15 +2583,18 @@ def buttonhole(diameter: _ArrayLikeFloat_co, thickness: _ArrayLikeFloat_co, ease
     """
 
 @overload
-def cap_ease(armhole: float, cap: float) -> CapEase[float]: ...  # type: ignore[overload-overlap]
+def cap_ease(armhole: float, cap: float) -> CapEase[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def cap_ease(armhole: _ArrayLikeFloat_co, cap: _ArrayLikeFloat_co) -> CapEase[NDArray[np.float64]]:
+def cap_ease(armhole: _ArrayLikeFloat_co, cap: _ArrayLikeFloat_co) -> CapEase[NDArray[np.float64], NDArray[np.uint64]]:
     """Ease of a sleeve cap in its armhole.
 
     `ease = cap - armhole`. Walk both along their seam lines, front and back apart, since a right total can hide a front that
     is short. A shirt or a dropped shoulder has 0 to 2 %, a set-in sleeve in soft cloth 3 to 6 %; more than about 6 % in firm
     cloth gathers (common practice, no source).
+
+    A cap shorter than its armhole is doubted, for the two may have changed places, and so is more than 10 % of ease,
+    which gathers (common practice, no source).
 
     Parameters
     ----------
@@ -2590,6 +2609,8 @@ def cap_ease(armhole: _ArrayLikeFloat_co, cap: _ArrayLikeFloat_co) -> CapEase[ND
         What the cap is longer; negative when it is too short to be sewn in (mm)
     ease_pct : float
         The same over the armhole (%)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -2600,7 +2621,7 @@ def cap_ease(armhole: _ArrayLikeFloat_co, cap: _ArrayLikeFloat_co) -> CapEase[ND
     -----
     Source: Arithmetic. `tests/vectors/cap_ease.csv` has hand-worked rows.
 
-    Example: cap_ease(armhole=440, cap=452) gives ease 12, ease_pct 2.727
+    Example: cap_ease(armhole=440, cap=452) gives ease 12, ease_pct 2.727, doubts 0
     """
 
 @overload
@@ -2796,13 +2817,16 @@ def ciede2000(l1: _ArrayLikeFloat_co, a1: _ArrayLikeFloat_co, b1: _ArrayLikeFloa
     """
 
 @overload
-def circle_skirt(waist: float, length: float, fraction: float = ...) -> CircleSkirt[float]: ...  # type: ignore[overload-overlap]
+def circle_skirt(waist: float, length: float, fraction: float = ...) -> CircleSkirt[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def circle_skirt(waist: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co, fraction: _ArrayLikeFloat_co = ...) -> CircleSkirt[NDArray[np.float64]]:
+def circle_skirt(waist: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co, fraction: _ArrayLikeFloat_co = ...) -> CircleSkirt[NDArray[np.float64], NDArray[np.uint64]]:
     """Radii of a skirt cut from part of a ring.
 
     The waist edge is an arc: `waist = 2π · fraction · waist_radius`. A fraction above 1 is made of several sectors.
+
+    The waist is doubted as `girth_doubts`(crate::body::girth_doubts) does, the length as
+    `body_length_doubts`(crate::body::body_length_doubts): 71 may be in centimetres.
 
     Parameters
     ----------
@@ -2821,6 +2845,8 @@ def circle_skirt(waist: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co, fraction
         Radius of the hem edge (mm)
     hem_length : float
         Length of the hem edge (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -2833,20 +2859,22 @@ def circle_skirt(waist: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co, fraction
     divide the girth by 7 rather than by 2π hide a seam allowance in the radius: a square-dance handout gives 4 in where a
     girth of 28 in has 4.456, so 11.6 mm less. This function never does: take the allowance off the radius yourself.
 
-    Example: circle_skirt(waist=710, length=600, fraction=0.5) gives waist_radius 226.00, hem_radius 826.00, hem_length 2594.96
+    Example: circle_skirt(waist=710, length=600, fraction=0.5) gives waist_radius 226.00, hem_radius 826.00, hem_length 2594.96, doubts 0
     """
 
 @overload
-def circle_skirt_fraction(waist: float, length: float, cloth_width: float, pieces: int = ...) -> CircleSkirtOnCloth[float]: ...  # type: ignore[overload-overlap]
+def circle_skirt_fraction(waist: float, length: float, cloth_width: float, pieces: int = ...) -> CircleSkirtOnCloth[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def circle_skirt_fraction(waist: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co, cloth_width: _ArrayLikeFloat_co, pieces: _ArrayLikeFloat_co = ...) -> CircleSkirtOnCloth[NDArray[np.float64]]:
+def circle_skirt_fraction(waist: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co, cloth_width: _ArrayLikeFloat_co, pieces: _ArrayLikeFloat_co = ...) -> CircleSkirtOnCloth[NDArray[np.float64], NDArray[np.uint64]]:
     """Largest part of a ring from which cloth of a given width gives a skirt of a given length.
 
     The fullest skirt that fits, up to four full rings: pieces and their lay are those of `circle_skirt_longest`, so
     each piece's width across the cloth, `(waist / (2π · fraction) + length) · across(angle)`, is at most `cloth_width`.
     There is no formula for the fraction; it is found by halving to the last bit, on the side that fits. A skirt that is
     less full need not fit: a smaller fraction has a larger radius.
+
+    Doubts as for `circle_skirt`, and on cloth narrower than 200 mm.
 
     Parameters
     ----------
@@ -2875,6 +2903,8 @@ def circle_skirt_fraction(waist: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co,
         Angle of one piece (deg)
     cloth_length : float
         Cloth one piece takes along the grain (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -2886,14 +2916,14 @@ def circle_skirt_fraction(waist: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co,
     -----
     Source: Plane geometry. `tests/vectors/circle_skirt_fraction.csv` has hand-worked rows.
 
-    Example: circle_skirt_fraction(waist=710, length=600, cloth_width=1400, pieces=2) gives fraction 2, length 600, waist_radius 56.50, hem_radius 656.50, hem_length 8249.82, piece_angle_deg 360, cloth_length 1313.00
+    Example: circle_skirt_fraction(waist=710, length=600, cloth_width=1400, pieces=2) gives fraction 2, length 600, waist_radius 56.50, hem_radius 656.50, hem_length 8249.82, piece_angle_deg 360, cloth_length 1313.00, doubts 0
     """
 
 @overload
-def circle_skirt_longest(waist: float, fraction: float, cloth_width: float, pieces: int = ...) -> CircleSkirtOnCloth[float]: ...  # type: ignore[overload-overlap]
+def circle_skirt_longest(waist: float, fraction: float, cloth_width: float, pieces: int = ...) -> CircleSkirtOnCloth[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def circle_skirt_longest(waist: _ArrayLikeFloat_co, fraction: _ArrayLikeFloat_co, cloth_width: _ArrayLikeFloat_co, pieces: _ArrayLikeFloat_co = ...) -> CircleSkirtOnCloth[NDArray[np.float64]]:
+def circle_skirt_longest(waist: _ArrayLikeFloat_co, fraction: _ArrayLikeFloat_co, cloth_width: _ArrayLikeFloat_co, pieces: _ArrayLikeFloat_co = ...) -> CircleSkirtOnCloth[NDArray[np.float64], NDArray[np.uint64]]:
     """Longest skirt of a given part of a ring that cloth of a given width allows.
 
     The part of a ring is cut in equal pieces, sectors of `angle = 360° · fraction / pieces`. A piece up to a half ring
@@ -2904,6 +2934,8 @@ def circle_skirt_longest(waist: _ArrayLikeFloat_co, fraction: _ArrayLikeFloat_co
 
     Other ways to lay a piece may save cloth but turn its grain, and pieces may be nested: these are not counted. Seam
     and hem allowances are the caller's: take them off the cloth's width first.
+
+    Doubts as for `circle_skirt`, and on cloth narrower than 200 mm.
 
     Parameters
     ----------
@@ -2932,6 +2964,8 @@ def circle_skirt_longest(waist: _ArrayLikeFloat_co, fraction: _ArrayLikeFloat_co
         Angle of one piece (deg)
     cloth_length : float
         Cloth one piece takes along the grain (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -2943,7 +2977,7 @@ def circle_skirt_longest(waist: _ArrayLikeFloat_co, fraction: _ArrayLikeFloat_co
     -----
     Source: Plane geometry. `tests/vectors/circle_skirt_longest.csv` has hand-worked rows.
 
-    Example: circle_skirt_longest(waist=710, fraction=0.5, cloth_width=1400, pieces=2) gives fraction 0.5, length 1174.00, waist_radius 226.00, hem_radius 1400, hem_length 4398.23, piece_angle_deg 90, cloth_length 1400
+    Example: circle_skirt_longest(waist=710, fraction=0.5, cloth_width=1400, pieces=2) gives fraction 0.5, length 1174.00, waist_radius 226.00, hem_radius 1400, hem_length 4398.23, piece_angle_deg 90, cloth_length 1400, doubts 0
     """
 
 @overload
@@ -3229,6 +3263,8 @@ def cut_for_change(finished: _ArrayLikeFloat_co, change_pct: _ArrayLikeFloat_co)
     `cut = finished / (1 + change / 100)`. Adding the percentage to the finished length is the usual slip and comes out
     short. Shrink cloth before cutting where you can; this is for what cannot be shrunk first.
 
+    A change of less than 0.2 %, which no tape shows, is doubted: 0.05 may be a share.
+
     Parameters
     ----------
     finished : array_like
@@ -3303,13 +3339,15 @@ def cut_state(drawn: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, cut_edge
     """
 
 @overload
-def dart(intake: float, length: float) -> Dart[float]: ...  # type: ignore[overload-overlap]
+def dart(intake: float, length: float) -> Dart[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def dart(intake: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co) -> Dart[NDArray[np.float64]]:
+def dart(intake: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co) -> Dart[NDArray[np.float64], NDArray[np.uint64]]:
     """Leg and angle of a dart from its intake and the length of its centre line.
 
     `leg = √((intake / 2)² + length²)` and `angle = 2 · atan(intake / (2 · length))`.
+
+    A dart wider than it is long is doubted: the two may have changed places.
 
     Parameters
     ----------
@@ -3324,6 +3362,8 @@ def dart(intake: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co) -> Dart[NDArray
         Length of each leg, edge to point (mm)
     angle_deg : float
         Angle at the point, which is also the kink of a straight edge when the dart is closed (deg)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -3334,7 +3374,7 @@ def dart(intake: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co) -> Dart[NDArray
     -----
     Source: Plane geometry. `tests/vectors/dart.csv` has hand-worked rows.
 
-    Example: dart(intake=30, length=110) gives leg 111.02, angle_deg 15.53
+    Example: dart(intake=30, length=110) gives leg 111.02, angle_deg 15.53, doubts 0
     """
 
 @overload
@@ -3366,7 +3406,7 @@ def dart_equivalent(intake: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co, tu
     tuck_depth : float
         Depth of each tuck or pleat, if it is folded (mm)
     doubts : int
-        `GATHERS_SCANT` when as gathers it would look like a mistake (bits)
+        `GATHERS_SCANT` or `GATHERS_LARGE` when as gathers it would look like a mistake (bits)
 
     Raises
     ------
@@ -3671,6 +3711,8 @@ def elastic(girth: _ArrayLikeFloat_co, widest: _ArrayLikeFloat_co, shorter: _Arr
     its own full stretch is more than `passing_pct`. The casing's edge must itself be as long as the widest part. Never
     round a throat; for children's clothes see the safety standards that hold where you are.
 
+    A girth below 110 mm, less than a child's wrist (from memory), is doubted.
+
     Parameters
     ----------
     girth : array_like
@@ -3692,6 +3734,8 @@ def elastic(girth: _ArrayLikeFloat_co, widest: _ArrayLikeFloat_co, shorter: _Arr
         Stretch when worn (%)
     passing_pct : float
         Stretch when the widest part passes through (%)
+    doubts : int
+        Doubts raised (bits)
     cautions : int
         Always `ELASTIC_BATH` (bits)
 
@@ -3706,7 +3750,7 @@ def elastic(girth: _ArrayLikeFloat_co, widest: _ArrayLikeFloat_co, shorter: _Arr
     Source: A step-by-step sewing column, hastingstribune.com, 2020 (waist less 2 to 4 in for a snug one, and 1/2 in of overlap);
     the default of 75 mm, 3 in, is the middle of its range.
 
-    Example: elastic(girth=720, widest=980, shorter=70, overlap=12) gives round 650, cut 662, worn_pct 10.769, passing_pct 50.769, cautions 8
+    Example: elastic(girth=720, widest=980, shorter=70, overlap=12) gives round 650, cut 662, worn_pct 10.769, passing_pct 50.769, doubts 0, cautions 8
     """
 
 @overload
@@ -3745,15 +3789,17 @@ def even_spacing(first: _ArrayLikeFloat_co, last: _ArrayLikeFloat_co, count: _Ar
     """
 
 @overload
-def five_gores(waist: float, hip: float) -> FiveGores[float]: ...  # type: ignore[overload-overlap]
+def five_gores(waist: float, hip: float) -> FiveGores[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def five_gores(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co) -> FiveGores[NDArray[np.float64]]:
+def five_gores(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co) -> FiveGores[NDArray[np.float64], NDArray[np.uint64]]:
     """Widths of a five-gored skirt's half pattern by a handed-down rule.
 
     At the waist: front an eighth, side a sixth of it, the back what is left of half. At the hip, 6 in below: the front 1 in
     wider than above, the side half as wide again, the back what is left of half the hip. The rule is for a full skirt of
     its time, 2 1/2 to 3 yd round the hem, with its fullness at the back: for gores alike use `gore`. Seams are extra.
+
+    Waist and hip are doubted as the functions of `body`(crate::body) do.
 
     Parameters
     ----------
@@ -3776,6 +3822,8 @@ def five_gores(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co) -> FiveGores[
         Side gore at the hip (mm)
     back_hip : float
         Back gore at the hip (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -3786,7 +3834,7 @@ def five_gores(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co) -> FiveGores[
     -----
     Source: C. C. Ingalls, *Text-Book on Domestic Art*, 1911, "Five-Gored Underskirt: Proportions".
 
-    Example: five_gores(waist=600, hip=1000) gives front_waist 75, side_waist 100, back_waist 125, front_hip 100.4, side_hip 150, back_hip 249.6
+    Example: five_gores(waist=600, hip=1000) gives front_waist 75, side_waist 100, back_waist 125, front_hip 100.4, side_hip 150, back_hip 249.6, doubts 0
     """
 
 @overload
@@ -4005,6 +4053,8 @@ def gather_ratio(flat: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co) -> Gath
 
     `ratio = flat / finished`.
 
+    A ratio below 1.2 or above 4 is doubted (common practice, no source).
+
     Parameters
     ----------
     flat : array_like
@@ -4040,6 +4090,8 @@ def gather_sections(lengths: Sequence[float] | NDArray[Any], flat: float) -> Gat
 
     Each section of the line takes its share of the strip: `flat · length / sum of lengths`. Quarter marks of a strip fall on
     quarter marks of the line only where these are evenly spaced: on a waist whose front is wider than its back they are not.
+
+    A ratio below 1.2 or above 4 is doubted (common practice, no source).
 
     Parameters
     ----------
@@ -4081,6 +4133,8 @@ def gathers(finished: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co) -> Gathers[
 
     `flat = finished · ratio`. About 1.5 for a flounce, 2 for a ruche or heavy curtain, up to 3 for sheer cloth; gather a
     sample of the cloth itself.
+
+    A ratio below 1.2 or above 4 is doubted (common practice, no source).
 
     Parameters
     ----------
@@ -4189,15 +4243,18 @@ def godet(length: _ArrayLikeFloat_co, hem: _ArrayLikeFloat_co, count: _ArrayLike
     """
 
 @overload
-def gore(waist: float, hip: float, hem: float, length: float, hip_depth: float, count: int) -> Gore[float]: ...  # type: ignore[overload-overlap]
+def gore(waist: float, hip: float, hem: float, length: float, hip_depth: float, count: int) -> Gore[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def gore(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co, hem: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co, hip_depth: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co) -> Gore[NDArray[np.float64]]:
+def gore(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co, hem: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co, hip_depth: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co) -> Gore[NDArray[np.float64], NDArray[np.uint64]]:
     """Widths and side edges of one of several equal gores, straight from waist to hip and from hip to hem.
 
     Each width is the whole by the number of gores. A side edge runs over two slopes, `√(((hip - waist) / 2)² +
     hip_depth²) + √(((hem - hip) / 2)² + (length - hip_depth)²)` for widths of one gore, and is longer than the middle: the
     hem is curved up by `hem_rise` at its ends. The break at the hip is rounded off when the pattern is drawn.
+
+    Waist, hip and length are doubted as the functions of `body`(crate::body) do, and a hip less than 50 mm below
+    the waist.
 
     Parameters
     ----------
@@ -4228,6 +4285,8 @@ def gore(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co, hem: _ArrayLikeFloa
         Lean of each side edge below the hip; negative where it tapers in (deg)
     hem_rise : float
         What each side edge is longer than the middle, taken off at the hem's ends so that it hangs level (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -4241,7 +4300,7 @@ def gore(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co, hem: _ArrayLikeFloa
     Dressmaker*, Butterick, 1921. On a gore flared as in the example the side edge changes by 0.2 mm from 5 to 7 in: it is the
     width there, not the length, that a slip spoils. `tests/vectors/gore.csv` has hand-worked rows.
 
-    Example: gore(waist=720, hip=1020, hem=1980, length=700, hip_depth=200, count=6) gives waist_width 120, hip_width 170, hem_width 330, side_length 707.9, flare_deg 9.09, hem_rise 7.9
+    Example: gore(waist=720, hip=1020, hem=1980, length=700, hip_depth=200, count=6) gives waist_width 120, hip_width 170, hem_width 330, side_length 707.9, flare_deg 9.09, hem_rise 7.9, doubts 0
     """
 
 @overload
@@ -4321,16 +4380,18 @@ def gusset(slit: _ArrayLikeFloat_co, added: _ArrayLikeFloat_co, allowance: _Arra
     """
 
 @overload
-def head_opening(head: float, neck: float, slit: float, ease: float = ...) -> HeadOpening[float]: ...  # type: ignore[overload-overlap]
+def head_opening(head: float, neck: float, slit: float, ease: float = ...) -> HeadOpening[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def head_opening(head: _ArrayLikeFloat_co, neck: _ArrayLikeFloat_co, slit: _ArrayLikeFloat_co, ease: _ArrayLikeFloat_co = ...) -> HeadOpening[NDArray[np.float64]]:
+def head_opening(head: _ArrayLikeFloat_co, neck: _ArrayLikeFloat_co, slit: _ArrayLikeFloat_co, ease: _ArrayLikeFloat_co = ...) -> HeadOpening[NDArray[np.float64], NDArray[np.uint64]]:
     """Whether a neck with a slit passes over the head, and the least slit.
 
     A slit opens by its length on both sides: `neck + 2 · slit >= head + ease`. The same sum serves a skirt with a zip that
     must pass over the hip, with waist and hip for neck and head, where the skirt at the slit's end is no narrower. Measure
     the finished edge, not the neck of the body. For children no cords or drawstrings at the neck, no small loose buttons,
     no elastic round the throat: see the safety standards that hold where you are.
+
+    A head below 300 mm or above 2000 mm and an edge below 110 mm are doubted: they may be in centimetres.
 
     Parameters
     ----------
@@ -4349,6 +4410,8 @@ def head_opening(head: _ArrayLikeFloat_co, neck: _ArrayLikeFloat_co, slit: _Arra
         Least length of the slit; 0 where none is needed (mm)
     spare : float
         What the opening is wider than needed; negative when it does not pass (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -4359,7 +4422,7 @@ def head_opening(head: _ArrayLikeFloat_co, neck: _ArrayLikeFloat_co, slit: _Arra
     -----
     Source: Arithmetic; the ease of 20 mm is common practice, no source. `tests/vectors/head_opening.csv` has hand-worked rows.
 
-    Example: head_opening(head=520, neck=440, slit=60, ease=20) gives least_slit 50, spare 20
+    Example: head_opening(head=520, neck=440, slit=60, ease=20) gives least_slit 50, spare 20, doubts 0
     """
 
 @overload
@@ -5047,14 +5110,16 @@ def length_chain_shares(lengths: Sequence[float] | NDArray[Any], factors: Sequen
     """
 
 @overload
-def let_out(garment: float, body: float, ease: float, allowance: float, edges: int = ..., keep: float = ...) -> LetOut[float]: ...  # type: ignore[overload-overlap]
+def let_out(garment: float, body: float, ease: float, allowance: float, edges: int = ..., keep: float = ...) -> LetOut[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def let_out(garment: _ArrayLikeFloat_co, body: _ArrayLikeFloat_co, ease: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, edges: _ArrayLikeFloat_co = ..., keep: _ArrayLikeFloat_co = ...) -> LetOut[NDArray[np.float64]]:
+def let_out(garment: _ArrayLikeFloat_co, body: _ArrayLikeFloat_co, ease: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, edges: _ArrayLikeFloat_co = ..., keep: _ArrayLikeFloat_co = ...) -> LetOut[NDArray[np.float64], NDArray[np.uint64]]:
     """What to let out at each edge of a garment that is too narrow, and what is still short.
 
     `lacking = body + ease - garment`, shared evenly by the edges but no more than `allowance - keep` each. Look first: old seam
     lines, needle holes, a faded or worn fold and snips that reach into the allowance may show, and then it is worth nothing.
+
+    A body below 110 mm, less than a child's wrist (from memory), is doubted.
 
     Parameters
     ----------
@@ -5081,6 +5146,8 @@ def let_out(garment: _ArrayLikeFloat_co, body: _ArrayLikeFloat_co, ease: _ArrayL
         Let out at all edges together (mm)
     short_by : float
         Still lacking: a strip or a gusset must give it (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -5092,7 +5159,7 @@ def let_out(garment: _ArrayLikeFloat_co, body: _ArrayLikeFloat_co, ease: _ArrayL
     -----
     Source: Arithmetic; what must be kept is common practice, no source. `tests/vectors/let_out.csv` has hand-worked rows.
 
-    Example: let_out(garment=700, body=720, ease=20, allowance=12, edges=4, keep=5) gives lacking 40, each 7, gained 28, short_by 12
+    Example: let_out(garment=700, body=720, ease=20, allowance=12, edges=4, keep=5) gives lacking 40, each 7, gained 28, short_by 12, doubts 0
     """
 
 @overload
@@ -5208,15 +5275,17 @@ def lining_free_length(length: _ArrayLikeFloat_co, clearance: _ArrayLikeFloat_co
     """
 
 @overload
-def lining_length(length: float, hem_depth: float, clearance: float) -> LiningLength[float]: ...  # type: ignore[overload-overlap]
+def lining_length(length: float, hem_depth: float, clearance: float) -> LiningLength[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def lining_length(length: _ArrayLikeFloat_co, hem_depth: _ArrayLikeFloat_co, clearance: _ArrayLikeFloat_co) -> LiningLength[NDArray[np.float64]]:
+def lining_length(length: _ArrayLikeFloat_co, hem_depth: _ArrayLikeFloat_co, clearance: _ArrayLikeFloat_co) -> LiningLength[NDArray[np.float64], NDArray[np.uint64]]:
     """Length of a lining that hangs in a fold over the shell's hem.
 
     The fold ends `clearance` above the finished edge and runs back up to the top of the hem:
     `seam_to_seam = (length - clearance) + (hem_depth - clearance)`, `fold = hem_depth - clearance`. Width and shrinkage
     are other questions; a lining without walking room needs a slit.
+
+    The length is doubted as `body_length_doubts`(crate::body::body_length_doubts) does.
 
     Parameters
     ----------
@@ -5237,6 +5306,8 @@ def lining_length(length: _ArrayLikeFloat_co, hem_depth: _ArrayLikeFloat_co, cle
         What the lining is longer by, which lies in the fold (mm)
     fold : float
         Depth of the fold, from the hem's top seam down (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -5249,7 +5320,7 @@ def lining_length(length: _ArrayLikeFloat_co, hem_depth: _ArrayLikeFloat_co, cle
     Source: Arithmetic on the fold's path; the construction is common practice, no source. `tests/vectors/lining_length.csv` has
     hand-worked rows.
 
-    Example: lining_length(length=560, hem_depth=45, clearance=20) gives seam_to_seam 565, straight 515, spare 50, fold 25
+    Example: lining_length(length=560, hem_depth=45, clearance=20) gives seam_to_seam 565, straight 515, spare 50, fold 25, doubts 0
     """
 
 @overload
@@ -5583,16 +5654,19 @@ def needle_metric(us_size: _ArrayLikeFloat_co) -> NDArray[np.float64]:
     """
 
 @overload
-def negative_ease(body: float, stretch_pct: float, widest: float = ..., share: float = ...) -> NegativeEase[float]: ...  # type: ignore[overload-overlap]
+def negative_ease(body: float, stretch_pct: float, widest: float = ..., share: float = ...) -> NegativeEase[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def negative_ease(body: _ArrayLikeFloat_co, stretch_pct: _ArrayLikeFloat_co, widest: _ArrayLikeFloat_co = ..., share: _ArrayLikeFloat_co = ...) -> NegativeEase[NDArray[np.float64]]:
+def negative_ease(body: _ArrayLikeFloat_co, stretch_pct: _ArrayLikeFloat_co, widest: _ArrayLikeFloat_co = ..., share: _ArrayLikeFloat_co = ...) -> NegativeEase[NDArray[np.float64], NDArray[np.uint64]]:
     """Girth of a garment of stretching cloth, from the share of its stretch that wearing is to use.
 
     Worn, the garment is stretched to the body: `girth · (1 + share · stretch / 100) = body`. Taking `share · stretch`
     percent off the body's girth instead gives a smaller garment that uses more of the stretch than was meant. It must also
     go over the widest part on its way: `girth · (1 + stretch / 100)` must reach that. Seams and elastic stretch less than
     the cloth: try a stitch that gives.
+
+    A body girth below 110 mm, less than a child's wrist (from memory), is doubted, and a stretch below 5 %: 0.5 may
+    be a share.
 
     Parameters
     ----------
@@ -5613,6 +5687,8 @@ def negative_ease(body: _ArrayLikeFloat_co, stretch_pct: _ArrayLikeFloat_co, wid
         Girth less the body's, so negative (mm)
     furthest : float
         Furthest girth that the cloth stretches to (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -5624,7 +5700,7 @@ def negative_ease(body: _ArrayLikeFloat_co, stretch_pct: _ArrayLikeFloat_co, wid
     -----
     Source: Proportion. A share of one half is common practice, no source; swimwear uses more, a loose top less.
 
-    Example: negative_ease(body=180, stretch_pct=50, widest=210, share=0.5) gives girth 144, ease -36, furthest 216
+    Example: negative_ease(body=180, stretch_pct=50, widest=210, share=0.5) gives girth 144, ease -36, furthest 216, doubts 0
     """
 
 @overload
@@ -5698,6 +5774,8 @@ def off_centre_opening(front: _ArrayLikeFloat_co, shift: _ArrayLikeFloat_co, ext
     add the extension (the button stand; facings are not included). Say which side is narrow and which laps over: the
     sums are the same for both. The waistband's overlap must equal this extension. A sewing-machine manual asks for an
     extension of at least three quarters of the button's diameter.
+
+    A front below 100 mm is doubted: it may be in centimetres.
 
     Parameters
     ----------
@@ -6241,7 +6319,7 @@ def puff_spread(zone: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co, slashes: _A
     strip_ratio : float
         The ratio that the strip to be let in allows
     doubts : int
-        `GATHERS_SCANT` when the smaller of the two ratios looks like a mistake (bits)
+        `GATHERS_SCANT` or `GATHERS_LARGE` when the smaller of the two ratios looks like a mistake (bits)
 
     Raises
     ------
@@ -6326,6 +6404,8 @@ def remaining_width(girth: _ArrayLikeFloat_co, ease: _ArrayLikeFloat_co, other_w
 
     `remaining = (girth + ease - other_width) / parts + intake`, inside the seams: what the given panels leave of the
     girth, shared over the rest, and the darts or pleats of each added.
+
+    For doubts on the girth see `girth_doubts`.
 
     Parameters
     ----------
@@ -6578,6 +6658,8 @@ def ruffle(edge: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co, depth: _ArrayLik
     ends, makes that up: `strips = ceil(flat / (strip - 2 · allowance))`. A ruffle along an edge with ends has one join fewer
     and narrow hems instead. Strips across the cloth gather softly, along the selvedge crisply; on the bias no hem frays.
 
+    A ratio below 1.2 or above 4 is doubted (common practice, no source).
+
     Parameters
     ----------
     edge : array_like
@@ -6791,6 +6873,8 @@ def share(girth: _ArrayLikeFloat_co, ease: _ArrayLikeFloat_co = ..., parts: _Arr
 
     `share = (girth + ease) / parts`, inside the seams. Ease is negative in cloth that stretches.
 
+    For doubts on the girth see `girth_doubts`.
+
     Parameters
     ----------
     girth : array_like
@@ -6874,6 +6958,8 @@ def shrink_pair(shell: _ArrayLikeFloat_co, lining: _ArrayLikeFloat_co, shell_cha
     Both lengths run from the same upper seam. Sewn as given, each becomes `length · (1 + change / 100)`; to have them as
     given after washing, each is cut `length / (1 + change / 100)`. Ask once for the length and once for the width.
 
+    A change of less than 0.2 %, which no tape shows, is doubted: 0.05 may be a share.
+
     Parameters
     ----------
     shell : array_like
@@ -6913,14 +6999,16 @@ def shrink_pair(shell: _ArrayLikeFloat_co, lining: _ArrayLikeFloat_co, shell_cha
     """
 
 @overload
-def size_step(smaller: float, larger: float, steps: int = ..., edges: int = ...) -> SizeStep[float]: ...  # type: ignore[overload-overlap]
+def size_step(smaller: float, larger: float, steps: int = ..., edges: int = ...) -> SizeStep[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def size_step(smaller: _ArrayLikeFloat_co, larger: _ArrayLikeFloat_co, steps: _ArrayLikeFloat_co = ..., edges: _ArrayLikeFloat_co = ...) -> SizeStep[NDArray[np.float64]]:
+def size_step(smaller: _ArrayLikeFloat_co, larger: _ArrayLikeFloat_co, steps: _ArrayLikeFloat_co = ..., edges: _ArrayLikeFloat_co = ...) -> SizeStep[NDArray[np.float64], NDArray[np.uint64]]:
     """Step from one size to the next, all round and at each edge of the pattern.
 
     `step = (larger - smaller) / steps`, `each_edge = step / edges`. Even steps only: in published series the step itself grows
     in the larger sizes, and lengths do not grow as girths do.
+
+    A girth below 110 mm, less than a child's wrist (from memory), is doubted.
 
     Parameters
     ----------
@@ -6939,6 +7027,8 @@ def size_step(smaller: _ArrayLikeFloat_co, larger: _ArrayLikeFloat_co, steps: _A
         From one size to the next, all round (mm)
     each_edge : float
         The same at each edge of the pattern (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -6949,7 +7039,7 @@ def size_step(smaller: _ArrayLikeFloat_co, larger: _ArrayLikeFloat_co, steps: _A
     -----
     Source: Arithmetic. EN 13402-3's series steps by 40 mm, then 60 mm, in bust (from memory). `tests/vectors/size_step.csv`.
 
-    Example: size_step(smaller=760, larger=1040, steps=7, edges=4) gives step 40, each_edge 10
+    Example: size_step(smaller=760, larger=1040, steps=7, edges=4) gives step 40, each_edge 10, doubts 0
     """
 
 @overload
@@ -7305,15 +7395,17 @@ def stock_volume(mass_g: _ArrayLikeFloat_co, pct: _ArrayLikeFloat_co, stock_pct:
     """
 
 @overload
-def straight_band(waist: float, overlap: float, depth: float, allowance: float, turn: float = ..., make: BandMake | str | int = ...) -> StraightBand[float, int]: ...  # type: ignore[overload-overlap]
+def straight_band(waist: float, overlap: float, depth: float, allowance: float, turn: float = ..., make: BandMake | str | int = ...) -> StraightBand[float, int, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def straight_band(waist: _ArrayLikeFloat_co, overlap: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, turn: _ArrayLikeFloat_co = ..., make: BandMake | str | int = ...) -> StraightBand[NDArray[np.float64], NDArray[np.uint32]]:
+def straight_band(waist: _ArrayLikeFloat_co, overlap: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, turn: _ArrayLikeFloat_co = ..., make: BandMake | str | int = ...) -> StraightBand[NDArray[np.float64], NDArray[np.uint32], NDArray[np.uint64]]:
     """Strip to cut for a straight band.
 
     Folded: `cut_width = 2 · depth + 2 · allowance + turn`, one strip. Faced: `cut_width = depth + 2 · allowance + turn`,
     two strips. `cut_length = waist + overlap + 2 · allowance`. The turn is the cloth that the upper edge takes by its
     own thickness; fold or sew a sample to learn it.
+
+    The waist is doubted as `girth_doubts`(crate::body::girth_doubts) does.
 
     Parameters
     ----------
@@ -7338,6 +7430,8 @@ def straight_band(waist: _ArrayLikeFloat_co, overlap: _ArrayLikeFloat_co, depth:
         Width to cut, allowances included (mm)
     strips : int
         How many such strips
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -7348,7 +7442,7 @@ def straight_band(waist: _ArrayLikeFloat_co, overlap: _ArrayLikeFloat_co, depth:
     -----
     Source: Arithmetic; the turn is common practice, no source. `tests/vectors/straight_band.csv` has hand-worked rows.
 
-    Example: straight_band(waist=710, overlap=30, depth=25, allowance=10, turn=2, make='folded') gives cut_length 760, cut_width 72, strips 1
+    Example: straight_band(waist=710, overlap=30, depth=25, allowance=10, turn=2, make='folded') gives cut_length 760, cut_width 72, strips 1, doubts 0
     """
 
 @overload
@@ -7426,16 +7520,18 @@ def stretch_pct(relaxed: _ArrayLikeFloat_co, pulled: _ArrayLikeFloat_co) -> NDAr
     """
 
 @overload
-def take_in(garment: float, body: float, ease: float, edges: int = ..., limit: float = ...) -> TakeIn[float]: ...  # type: ignore[overload-overlap]
+def take_in(garment: float, body: float, ease: float, edges: int = ..., limit: float = ...) -> TakeIn[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def take_in(garment: _ArrayLikeFloat_co, body: _ArrayLikeFloat_co, ease: _ArrayLikeFloat_co, edges: _ArrayLikeFloat_co = ..., limit: _ArrayLikeFloat_co = ...) -> TakeIn[NDArray[np.float64]]:
+def take_in(garment: _ArrayLikeFloat_co, body: _ArrayLikeFloat_co, ease: _ArrayLikeFloat_co, edges: _ArrayLikeFloat_co = ..., limit: _ArrayLikeFloat_co = ...) -> TakeIn[NDArray[np.float64], NDArray[np.uint64]]:
     """What to take in at each edge of a garment that is too wide, and what is left over.
 
     `excess = garment - (body + ease)`, shared evenly by the edges but no more than `limit` each, beyond which side seams leave
     the body's side and armholes lose their shape. A seam has two edges: both sides are four. A fold pinned out of the cloth
     takes twice its depth: pinned 8, taken 16. Taken in at the armhole, the sleeve must be taken in too; at the hem, see that
     the step is still wide enough.
+
+    A body below 110 mm, less than a child's wrist (from memory), is doubted.
 
     Parameters
     ----------
@@ -7460,6 +7556,8 @@ def take_in(garment: _ArrayLikeFloat_co, body: _ArrayLikeFloat_co, ease: _ArrayL
         Taken at all edges together (mm)
     leftover : float
         Left for darts or the centre back (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -7471,7 +7569,7 @@ def take_in(garment: _ArrayLikeFloat_co, body: _ArrayLikeFloat_co, ease: _ArrayL
     -----
     Source: Arithmetic; the limit is common practice, no source. `tests/vectors/take_in.csv` has hand-worked rows.
 
-    Example: take_in(garment=1120, body=960, ease=60, edges=4, limit=20) gives excess 100, each 20, taken 80, leftover 20
+    Example: take_in(garment=1120, body=960, ease=60, edges=4, limit=20) gives excess 100, each 20, taken 80, leftover 20, doubts 0
     """
 
 @overload
@@ -7675,7 +7773,7 @@ def tiers(top: float, ratios: Sequence[float] | NDArray[Any]) -> Tiers:
     strip : float
         All tiers together, as one strip (mm)
     doubts : int
-        `GATHERS_SCANT` when any tier is gathered by less than 1.2 (bits)
+        `GATHERS_SCANT` when any tier is gathered by less than 1.2, `GATHERS_LARGE` by more than 4 (bits)
 
     Raises
     ------
@@ -8038,6 +8136,8 @@ def washes(length: _ArrayLikeFloat_co, first_pct: _ArrayLikeFloat_co, later_pct:
     Changes multiply, they do not add: `after = length · (1 + first / 100) · (1 + later / 100)^(washes - 1)`. Wash a sample
     until two measures agree: no rule foretells how many times that is.
 
+    A first change of less than 0.2 %, which no tape shows, is doubted: 0.05 may be a share.
+
     Parameters
     ----------
     length : array_like
@@ -8120,15 +8220,17 @@ def wearing_ease(body: _ArrayLikeFloat_co, place: EasePlace | str | int) -> Wear
     """
 
 @overload
-def width_conversion(length: float, width: float, new_width: float) -> WidthConversion[float]: ...  # type: ignore[overload-overlap]
+def width_conversion(length: float, width: float, new_width: float) -> WidthConversion[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def width_conversion(length: _ArrayLikeFloat_co, width: _ArrayLikeFloat_co, new_width: _ArrayLikeFloat_co) -> WidthConversion[NDArray[np.float64]]:
+def width_conversion(length: _ArrayLikeFloat_co, width: _ArrayLikeFloat_co, new_width: _ArrayLikeFloat_co) -> WidthConversion[NDArray[np.float64], NDArray[np.uint64]]:
     """Length of cloth of one width that does for a length of another, as a range.
 
     `by_area = length · width / new_width`. Tables handed down for this follow no formula: over all their cells they give
     0.90 to 1.12 times the area's length, and so does this. It is for a guess before buying; lay the pieces to know. A
     piece wider than the new cloth is not seen here.
+
+    Cloth narrower than 200 mm is doubted: 150 may be in centimetres.
 
     Parameters
     ----------
@@ -8147,6 +8249,8 @@ def width_conversion(length: _ArrayLikeFloat_co, width: _ArrayLikeFloat_co, new_
         Least that the printed tables give, 0.9 times the area's (mm)
     high : float
         Most that the printed tables give, 1.12 times the area's (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -8158,20 +8262,23 @@ def width_conversion(length: _ArrayLikeFloat_co, width: _ArrayLikeFloat_co, new_
     Source: The extension services' table as copied at sewwithsarah.com, greenspun.com and hookedonsewing.com (credited to Rutgers
     Cooperative Extension, from memory); the range is that of its cells.
 
-    Example: width_conversion(length=2000, width=900, new_width=1500) gives by_area 1200, low 1080, high 1344
+    Example: width_conversion(length=2000, width=900, new_width=1500) gives by_area 1200, low 1080, high 1344, doubts 0
     """
 
 @overload
-def wrap_skirt(waist: float, hip: float, overlap: float) -> WrapSkirt[float]: ...  # type: ignore[overload-overlap]
+def wrap_skirt(waist: float, hip: float, overlap: float) -> WrapSkirt[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def wrap_skirt(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co, overlap: _ArrayLikeFloat_co) -> WrapSkirt[NDArray[np.float64]]:
+def wrap_skirt(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co, overlap: _ArrayLikeFloat_co) -> WrapSkirt[NDArray[np.float64], NDArray[np.uint64]]:
     """Widths of a skirt with a back and two fronts that lap over each other.
 
     A back of half the girth, and fronts of a quarter and half the overlap each: `front = girth / 4 + overlap / 2`. The
     overlap runs straight down, the same at waist and hip; facings or hems of the two front edges are extra. The skirt
     opens when a step spreads the hem by more than the overlap there, so sit and stride in it, pinned, before cutting. The
     lap must equal that of the band, and of the bodice where there is one.
+
+    Waist and hip are doubted alone and together, as `girth_doubts`(crate::body::girth_doubts) and
+    `waist_hip_doubts`(crate::body::waist_hip_doubts) do.
 
     Parameters
     ----------
@@ -8196,6 +8303,8 @@ def wrap_skirt(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co, overlap: _Arr
         Waist edge of all three parts, which is the length of its band without ties (mm)
     wrap_pct : float
         How far each front reaches past the centre line, as a share of half a front (%)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -8206,7 +8315,7 @@ def wrap_skirt(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co, overlap: _Arr
     -----
     Source: Arithmetic. `tests/vectors/wrap_skirt.csv` has hand-worked rows.
 
-    Example: wrap_skirt(waist=720, hip=1020, overlap=240) gives back_waist 360, back_hip 510, front_waist 300, front_hip 375, waist_edge 960, wrap_pct 66.67
+    Example: wrap_skirt(waist=720, hip=1020, overlap=240) gives back_waist 360, back_hip 510, front_waist 300, front_hip 375, waist_edge 960, wrap_pct 66.67, doubts 0
     """
 
 @overload

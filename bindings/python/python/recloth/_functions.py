@@ -473,10 +473,11 @@ ButtonStand.past_rim.__doc__ = "From the button's rim to the finished edge (mm)"
 ButtonStand.overlap.__doc__ = "How far the two sides lie over each other when buttoned (mm)"
 
 
-CapEase = namedtuple("CapEase", ["ease", "ease_pct"], module="recloth")
+CapEase = namedtuple("CapEase", ["ease", "ease_pct", "doubts"], module="recloth")
 CapEase.__doc__ = "How a sleeve cap compares with its armhole."
 CapEase.ease.__doc__ = "What the cap is longer; negative when it is too short to be sewn in (mm)"
 CapEase.ease_pct.__doc__ = "The same over the armhole (%)"
+CapEase.doubts.__doc__ = "Doubts raised (bits)"
 
 
 CarriedLiquor = namedtuple("CarriedLiquor", ["carried_ml", "doubts", "cautions"], module="recloth")
@@ -492,14 +493,15 @@ Casing.depth.__doc__ = "From the fold to the lower stitching (mm)"
 Casing.allowance.__doc__ = "Allowance beyond the fold (mm)"
 
 
-CircleSkirt = namedtuple("CircleSkirt", ["waist_radius", "hem_radius", "hem_length"], module="recloth")
+CircleSkirt = namedtuple("CircleSkirt", ["waist_radius", "hem_radius", "hem_length", "doubts"], module="recloth")
 CircleSkirt.__doc__ = "A skirt cut from part of a ring: where to set the compass, and how long the hem comes out."
 CircleSkirt.waist_radius.__doc__ = "Radius of the waist edge (mm)"
 CircleSkirt.hem_radius.__doc__ = "Radius of the hem edge (mm)"
 CircleSkirt.hem_length.__doc__ = "Length of the hem edge (mm)"
+CircleSkirt.doubts.__doc__ = "Doubts raised (bits)"
 
 
-CircleSkirtOnCloth = namedtuple("CircleSkirtOnCloth", ["fraction", "length", "waist_radius", "hem_radius", "hem_length", "piece_angle_deg", "cloth_length"], module="recloth")
+CircleSkirtOnCloth = namedtuple("CircleSkirtOnCloth", ["fraction", "length", "waist_radius", "hem_radius", "hem_length", "piece_angle_deg", "cloth_length", "doubts"], module="recloth")
 CircleSkirtOnCloth.__doc__ = "A skirt cut from part of a ring, in equal pieces, from cloth of a given width."
 CircleSkirtOnCloth.fraction.__doc__ = "Part of a full ring"
 CircleSkirtOnCloth.length.__doc__ = "Waist edge to hem edge (mm)"
@@ -508,6 +510,7 @@ CircleSkirtOnCloth.hem_radius.__doc__ = "Radius of the hem edge (mm)"
 CircleSkirtOnCloth.hem_length.__doc__ = "Length of the hem edge, all pieces together (mm)"
 CircleSkirtOnCloth.piece_angle_deg.__doc__ = "Angle of one piece (deg)"
 CircleSkirtOnCloth.cloth_length.__doc__ = "Cloth one piece takes along the grain (mm)"
+CircleSkirtOnCloth.doubts.__doc__ = "Doubts raised (bits)"
 
 
 ComponentCheck = namedtuple("ComponentCheck", ["bears", "colour", "doubts", "cautions"], module="recloth")
@@ -556,10 +559,11 @@ CutState.finished.__doc__ = "Width between the seam lines (mm)"
 CutState.cut.__doc__ = "Width between the cut edges (mm)"
 
 
-Dart = namedtuple("Dart", ["leg", "angle_deg"], module="recloth")
+Dart = namedtuple("Dart", ["leg", "angle_deg", "doubts"], module="recloth")
 Dart.__doc__ = "A dart with two equal legs."
 Dart.leg.__doc__ = "Length of each leg, edge to point (mm)"
 Dart.angle_deg.__doc__ = "Angle at the point, which is also the kink of a straight edge when the dart is closed (deg)"
+Dart.doubts.__doc__ = "Doubts raised (bits)"
 
 
 DartEquivalent = namedtuple("DartEquivalent", ["ease_pct", "gather_ratio", "tuck_depth", "doubts"], module="recloth")
@@ -567,7 +571,7 @@ DartEquivalent.__doc__ = "What takes up as much of an edge as a dart does."
 DartEquivalent.ease_pct.__doc__ = "Ease of the seam, if it is eased in (%)"
 DartEquivalent.gather_ratio.__doc__ = "Ratio of the gathers, if it is gathered"
 DartEquivalent.tuck_depth.__doc__ = "Depth of each tuck or pleat, if it is folded (mm)"
-DartEquivalent.doubts.__doc__ = "`GATHERS_SCANT` when as gathers it would look like a mistake (bits)"
+DartEquivalent.doubts.__doc__ = "`GATHERS_SCANT` or `GATHERS_LARGE` when as gathers it would look like a mistake (bits)"
 
 
 DartFromGape = namedtuple("DartFromGape", ["intake", "angle_deg"], module="recloth")
@@ -595,16 +599,17 @@ DoubleDart.bend_deg.__doc__ = "How far each leg turns where the dart is widest, 
 DoubleDart.doubts.__doc__ = "Doubts raised (bits)"
 
 
-Elastic = namedtuple("Elastic", ["round", "cut", "worn_pct", "passing_pct", "cautions"], module="recloth")
+Elastic = namedtuple("Elastic", ["round", "cut", "worn_pct", "passing_pct", "doubts", "cautions"], module="recloth")
 Elastic.__doc__ = "Elastic for an edge."
 Elastic.round.__doc__ = "Way round the joined elastic, not stretched (mm)"
 Elastic.cut.__doc__ = "Length to cut, with its overlap (mm)"
 Elastic.worn_pct.__doc__ = "Stretch when worn (%)"
 Elastic.passing_pct.__doc__ = "Stretch when the widest part passes through (%)"
+Elastic.doubts.__doc__ = "Doubts raised (bits)"
 Elastic.cautions.__doc__ = "Always `ELASTIC_BATH` (bits)"
 
 
-FiveGores = namedtuple("FiveGores", ["front_waist", "side_waist", "back_waist", "front_hip", "side_hip", "back_hip"], module="recloth")
+FiveGores = namedtuple("FiveGores", ["front_waist", "side_waist", "back_waist", "front_hip", "side_hip", "back_hip", "doubts"], module="recloth")
 FiveGores.__doc__ = "Widths of half a five-gored skirt by a handed-down rule: half the front, a side gore and a back."
 FiveGores.front_waist.__doc__ = "Half the front gore at the waist (mm)"
 FiveGores.side_waist.__doc__ = "Side gore at the waist (mm)"
@@ -612,6 +617,7 @@ FiveGores.back_waist.__doc__ = "Back gore at the waist, its gathers included (mm
 FiveGores.front_hip.__doc__ = "Half the front gore at the hip (mm)"
 FiveGores.side_hip.__doc__ = "Side gore at the hip (mm)"
 FiveGores.back_hip.__doc__ = "Back gore at the hip (mm)"
+FiveGores.doubts.__doc__ = "Doubts raised (bits)"
 
 
 Flounce = namedtuple("Flounce", ["inner_radius", "outer_radius", "hem", "ratio", "square"], module="recloth")
@@ -663,7 +669,7 @@ Godet.sagitta.__doc__ = "How far the hem bows below that (mm)"
 Godet.added.__doc__ = "What all godets add to the hem (mm)"
 
 
-Gore = namedtuple("Gore", ["waist_width", "hip_width", "hem_width", "side_length", "flare_deg", "hem_rise"], module="recloth")
+Gore = namedtuple("Gore", ["waist_width", "hip_width", "hem_width", "side_length", "flare_deg", "hem_rise", "doubts"], module="recloth")
 Gore.__doc__ = "One of several equal gores."
 Gore.waist_width.__doc__ = "Width at the waist (mm)"
 Gore.hip_width.__doc__ = "Width at the hip (mm)"
@@ -671,6 +677,7 @@ Gore.hem_width.__doc__ = "Width at the hem (mm)"
 Gore.side_length.__doc__ = "Length of each side edge, waist to hip to hem (mm)"
 Gore.flare_deg.__doc__ = "Lean of each side edge below the hip; negative where it tapers in (deg)"
 Gore.hem_rise.__doc__ = "What each side edge is longer than the middle, taken off at the hem's ends so that it hangs level (mm)"
+Gore.doubts.__doc__ = "Doubts raised (bits)"
 
 
 Gusset = namedtuple("Gusset", ["angle_deg", "long_diagonal", "cut_long", "cut_short"], module="recloth")
@@ -681,10 +688,11 @@ Gusset.cut_long.__doc__ = "Cut from point to point the long way, allowances incl
 Gusset.cut_short.__doc__ = "Cut from point to point the short way, allowances included (mm)"
 
 
-HeadOpening = namedtuple("HeadOpening", ["least_slit", "spare"], module="recloth")
+HeadOpening = namedtuple("HeadOpening", ["least_slit", "spare", "doubts"], module="recloth")
 HeadOpening.__doc__ = "An opening that a head, or the widest part of a body, must pass."
 HeadOpening.least_slit.__doc__ = "Least length of the slit; 0 where none is needed (mm)"
 HeadOpening.spare.__doc__ = "What the opening is wider than needed; negative when it does not pass (mm)"
+HeadOpening.doubts.__doc__ = "Doubts raised (bits)"
 
 
 HemLetDown = namedtuple("HemLetDown", ["left", "crease", "stitching", "longest", "longest_faced"], module="recloth")
@@ -764,12 +772,13 @@ ChainShares.largest.__doc__ = "Index of the term whose error moves it most, of e
 ChainShares.largest_part.__doc__ = "What that term's error adds to the worst case (mm)"
 
 
-LetOut = namedtuple("LetOut", ["lacking", "each", "gained", "short_by"], module="recloth")
+LetOut = namedtuple("LetOut", ["lacking", "each", "gained", "short_by", "doubts"], module="recloth")
 LetOut.__doc__ = "What the allowances of a garment give when they are let out."
 LetOut.lacking.__doc__ = "What the garment is too narrow by (mm)"
 LetOut.each.__doc__ = "Let out at each edge (mm)"
 LetOut.gained.__doc__ = "Let out at all edges together (mm)"
 LetOut.short_by.__doc__ = "Still lacking: a strip or a gusset must give it (mm)"
+LetOut.doubts.__doc__ = "Doubts raised (bits)"
 
 
 LevelLine = namedtuple("LevelLine", ["radius", "chord", "sag", "length"], module="recloth")
@@ -780,12 +789,13 @@ LevelLine.sag.__doc__ = "How far the line bows below its chord (mm)"
 LevelLine.length.__doc__ = "Length along the line (mm)"
 
 
-LiningLength = namedtuple("LiningLength", ["seam_to_seam", "straight", "spare", "fold"], module="recloth")
+LiningLength = namedtuple("LiningLength", ["seam_to_seam", "straight", "spare", "fold", "doubts"], module="recloth")
 LiningLength.__doc__ = "Length of a lining that is sewn to the top of the shell's hem, with a fold."
 LiningLength.seam_to_seam.__doc__ = "Lining from its upper seam to the seam at the top of the hem, without allowances (mm)"
 LiningLength.straight.__doc__ = "The shell's own distance between these two seams (mm)"
 LiningLength.spare.__doc__ = "What the lining is longer by, which lies in the fold (mm)"
 LiningLength.fold.__doc__ = "Depth of the fold, from the hem's top seam down (mm)"
+LiningLength.doubts.__doc__ = "Doubts raised (bits)"
 
 
 LiquorShares = namedtuple("LiquorShares", ["shares_ml", "waters_ml", "bath_ml", "water_ml", "doubts", "cautions"], module="recloth")
@@ -827,11 +837,12 @@ NeedleBlade.blade.__doc__ = "Diameter of the blade above the scarf (mm)"
 NeedleBlade.thread.__doc__ = "Thickest thread that runs freely in its long groove (mm)"
 
 
-NegativeEase = namedtuple("NegativeEase", ["girth", "ease", "furthest"], module="recloth")
+NegativeEase = namedtuple("NegativeEase", ["girth", "ease", "furthest", "doubts"], module="recloth")
 NegativeEase.__doc__ = "A garment smaller than the body it is worn on."
 NegativeEase.girth.__doc__ = "Finished girth of the garment at rest (mm)"
 NegativeEase.ease.__doc__ = "Girth less the body's, so negative (mm)"
 NegativeEase.furthest.__doc__ = "Furthest girth that the cloth stretches to (mm)"
+NegativeEase.doubts.__doc__ = "Doubts raised (bits)"
 
 
 Neutraliser = namedtuple("Neutraliser", ["chlorine_g", "amount_g", "ratio", "doubts", "cautions"], module="recloth")
@@ -933,7 +944,7 @@ PuffSpread.flat.__doc__ = "Zone after spreading, before gathering (mm)"
 PuffSpread.added.__doc__ = "What spreading adds in all (mm)"
 PuffSpread.spread_each.__doc__ = "How far each slash opens (mm)"
 PuffSpread.strip_ratio.__doc__ = "The ratio that the strip to be let in allows"
-PuffSpread.doubts.__doc__ = "`GATHERS_SCANT` when the smaller of the two ratios looks like a mistake (bits)"
+PuffSpread.doubts.__doc__ = "`GATHERS_SCANT` or `GATHERS_LARGE` when the smaller of the two ratios looks like a mistake (bits)"
 
 
 Repeats = namedtuple("Repeats", ["repeats", "each", "total", "waste"], module="recloth")
@@ -1022,10 +1033,11 @@ ShrinkPair.lining_cut.__doc__ = "Lining to cut so that washing leaves the length
 ShrinkPair.doubts.__doc__ = "Doubts raised (bits)"
 
 
-SizeStep = namedtuple("SizeStep", ["step", "each_edge"], module="recloth")
+SizeStep = namedtuple("SizeStep", ["step", "each_edge", "doubts"], module="recloth")
 SizeStep.__doc__ = "The step from size to size."
 SizeStep.step.__doc__ = "From one size to the next, all round (mm)"
 SizeStep.each_edge.__doc__ = "The same at each edge of the pattern (mm)"
+SizeStep.doubts.__doc__ = "Doubts raised (bits)"
 
 
 SnipSpacing = namedtuple("SnipSpacing", ["spacing", "flat"], module="recloth")
@@ -1057,19 +1069,21 @@ Srgb.blue.__doc__ = "Blue, 0 to 255 where a screen can show it"
 Srgb.outside.__doc__ = "How many of the three a screen cannot show"
 
 
-StraightBand = namedtuple("StraightBand", ["cut_length", "cut_width", "strips"], module="recloth")
+StraightBand = namedtuple("StraightBand", ["cut_length", "cut_width", "strips", "doubts"], module="recloth")
 StraightBand.__doc__ = "The strip a straight band is cut from."
 StraightBand.cut_length.__doc__ = "Length to cut, allowances included (mm)"
 StraightBand.cut_width.__doc__ = "Width to cut, allowances included (mm)"
 StraightBand.strips.__doc__ = "How many such strips"
+StraightBand.doubts.__doc__ = "Doubts raised (bits)"
 
 
-TakeIn = namedtuple("TakeIn", ["excess", "each", "taken", "leftover"], module="recloth")
+TakeIn = namedtuple("TakeIn", ["excess", "each", "taken", "leftover", "doubts"], module="recloth")
 TakeIn.__doc__ = "What is taken in at the seams of a garment."
 TakeIn.excess.__doc__ = "What the garment is too wide by (mm)"
 TakeIn.each.__doc__ = "Taken at each edge, beyond its old seam line (mm)"
 TakeIn.taken.__doc__ = "Taken at all edges together (mm)"
 TakeIn.leftover.__doc__ = "Left for darts or the centre back (mm)"
+TakeIn.doubts.__doc__ = "Doubts raised (bits)"
 
 
 Tiers = namedtuple("Tiers", ["flats", "hem", "ratio", "strip", "doubts"], module="recloth")
@@ -1078,7 +1092,7 @@ Tiers.flats.__doc__ = "way round each tier before gathering (mm)"
 Tiers.hem.__doc__ = "Way round the last tier, which is the hem (mm)"
 Tiers.ratio.__doc__ = "Hem over the top edge"
 Tiers.strip.__doc__ = "All tiers together, as one strip (mm)"
-Tiers.doubts.__doc__ = "`GATHERS_SCANT` when any tier is gathered by less than 1.2 (bits)"
+Tiers.doubts.__doc__ = "`GATHERS_SCANT` when any tier is gathered by less than 1.2, `GATHERS_LARGE` by more than 4 (bits)"
 
 
 ToleranceStack = namedtuple("ToleranceStack", ["worst", "likely"], module="recloth")
@@ -1149,14 +1163,15 @@ WearingEase.garment_low.__doc__ = "Finished girth with the least (mm)"
 WearingEase.garment_high.__doc__ = "Finished girth with the most (mm)"
 
 
-WidthConversion = namedtuple("WidthConversion", ["by_area", "low", "high"], module="recloth")
+WidthConversion = namedtuple("WidthConversion", ["by_area", "low", "high", "doubts"], module="recloth")
 WidthConversion.__doc__ = "A length of cloth turned into one of another width: a range, for a layout does not scale."
 WidthConversion.by_area.__doc__ = "Length of the same area (mm)"
 WidthConversion.low.__doc__ = "Least that the printed tables give, 0.9 times the area's (mm)"
 WidthConversion.high.__doc__ = "Most that the printed tables give, 1.12 times the area's (mm)"
+WidthConversion.doubts.__doc__ = "Doubts raised (bits)"
 
 
-WrapSkirt = namedtuple("WrapSkirt", ["back_waist", "back_hip", "front_waist", "front_hip", "waist_edge", "wrap_pct"], module="recloth")
+WrapSkirt = namedtuple("WrapSkirt", ["back_waist", "back_hip", "front_waist", "front_hip", "waist_edge", "wrap_pct", "doubts"], module="recloth")
 WrapSkirt.__doc__ = "Widths of a wrap skirt's parts."
 WrapSkirt.back_waist.__doc__ = "Back at the waist, side seam to side seam (mm)"
 WrapSkirt.back_hip.__doc__ = "Back at the hip (mm)"
@@ -1164,6 +1179,7 @@ WrapSkirt.front_waist.__doc__ = "Each front at the waist, side seam to its finis
 WrapSkirt.front_hip.__doc__ = "Each front at the hip (mm)"
 WrapSkirt.waist_edge.__doc__ = "Waist edge of all three parts, which is the length of its band without ties (mm)"
 WrapSkirt.wrap_pct.__doc__ = "How far each front reaches past the centre line, as a share of half a front (%)"
+WrapSkirt.doubts.__doc__ = "Doubts raised (bits)"
 
 
 Xyz = namedtuple("Xyz", ["x", "y", "z"], module="recloth")
@@ -2447,6 +2463,9 @@ def cap_ease(armhole, cap):
     is short. A shirt or a dropped shoulder has 0 to 2 %, a set-in sleeve in soft cloth 3 to 6 %; more than about 6 % in firm
     cloth gathers (common practice, no source).
 
+    A cap shorter than its armhole is doubted, for the two may have changed places, and so is more than 10 % of ease,
+    which gathers (common practice, no source).
+
     Parameters
     ----------
     armhole : array_like
@@ -2460,6 +2479,8 @@ def cap_ease(armhole, cap):
         What the cap is longer; negative when it is too short to be sewn in (mm)
     ease_pct : float
         The same over the armhole (%)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -2470,7 +2491,7 @@ def cap_ease(armhole, cap):
     -----
     Source: Arithmetic. `tests/vectors/cap_ease.csv` has hand-worked rows.
 
-    Example: cap_ease(armhole=440, cap=452) gives ease 12, ease_pct 2.727
+    Example: cap_ease(armhole=440, cap=452) gives ease 12, ease_pct 2.727, doubts 0
     """
     if type(armhole) is float and type(cap) is float:
         return _new(CapEase, _core.one_cap_ease(armhole, cap))
@@ -2674,6 +2695,9 @@ def circle_skirt(waist, length, fraction=1.0):
 
     The waist edge is an arc: `waist = 2π · fraction · waist_radius`. A fraction above 1 is made of several sectors.
 
+    The waist is doubted as `girth_doubts`(crate::body::girth_doubts) does, the length as
+    `body_length_doubts`(crate::body::body_length_doubts): 71 may be in centimetres.
+
     Parameters
     ----------
     waist : array_like
@@ -2691,6 +2715,8 @@ def circle_skirt(waist, length, fraction=1.0):
         Radius of the hem edge (mm)
     hem_length : float
         Length of the hem edge (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -2703,7 +2729,7 @@ def circle_skirt(waist, length, fraction=1.0):
     divide the girth by 7 rather than by 2π hide a seam allowance in the radius: a square-dance handout gives 4 in where a
     girth of 28 in has 4.456, so 11.6 mm less. This function never does: take the allowance off the radius yourself.
 
-    Example: circle_skirt(waist=710, length=600, fraction=0.5) gives waist_radius 226.00, hem_radius 826.00, hem_length 2594.96
+    Example: circle_skirt(waist=710, length=600, fraction=0.5) gives waist_radius 226.00, hem_radius 826.00, hem_length 2594.96, doubts 0
     """
     if type(waist) is float and type(length) is float and type(fraction) is float:
         return _new(CircleSkirt, _core.one_circle_skirt(waist, length, fraction))
@@ -2717,6 +2743,8 @@ def circle_skirt_fraction(waist, length, cloth_width, pieces=2):
     each piece's width across the cloth, `(waist / (2π · fraction) + length) · across(angle)`, is at most `cloth_width`.
     There is no formula for the fraction; it is found by halving to the last bit, on the side that fits. A skirt that is
     less full need not fit: a smaller fraction has a larger radius.
+
+    Doubts as for `circle_skirt`, and on cloth narrower than 200 mm.
 
     Parameters
     ----------
@@ -2745,6 +2773,8 @@ def circle_skirt_fraction(waist, length, cloth_width, pieces=2):
         Angle of one piece (deg)
     cloth_length : float
         Cloth one piece takes along the grain (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -2756,7 +2786,7 @@ def circle_skirt_fraction(waist, length, cloth_width, pieces=2):
     -----
     Source: Plane geometry. `tests/vectors/circle_skirt_fraction.csv` has hand-worked rows.
 
-    Example: circle_skirt_fraction(waist=710, length=600, cloth_width=1400, pieces=2) gives fraction 2, length 600, waist_radius 56.50, hem_radius 656.50, hem_length 8249.82, piece_angle_deg 360, cloth_length 1313.00
+    Example: circle_skirt_fraction(waist=710, length=600, cloth_width=1400, pieces=2) gives fraction 2, length 600, waist_radius 56.50, hem_radius 656.50, hem_length 8249.82, piece_angle_deg 360, cloth_length 1313.00, doubts 0
     """
     if type(waist) is float and type(length) is float and type(cloth_width) is float and type(pieces) is int:
         return _new(CircleSkirtOnCloth, _core.one_circle_skirt_fraction(waist, length, cloth_width, pieces))
@@ -2774,6 +2804,8 @@ def circle_skirt_longest(waist, fraction, cloth_width, pieces=2):
 
     Other ways to lay a piece may save cloth but turn its grain, and pieces may be nested: these are not counted. Seam
     and hem allowances are the caller's: take them off the cloth's width first.
+
+    Doubts as for `circle_skirt`, and on cloth narrower than 200 mm.
 
     Parameters
     ----------
@@ -2802,6 +2834,8 @@ def circle_skirt_longest(waist, fraction, cloth_width, pieces=2):
         Angle of one piece (deg)
     cloth_length : float
         Cloth one piece takes along the grain (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -2813,7 +2847,7 @@ def circle_skirt_longest(waist, fraction, cloth_width, pieces=2):
     -----
     Source: Plane geometry. `tests/vectors/circle_skirt_longest.csv` has hand-worked rows.
 
-    Example: circle_skirt_longest(waist=710, fraction=0.5, cloth_width=1400, pieces=2) gives fraction 0.5, length 1174.00, waist_radius 226.00, hem_radius 1400, hem_length 4398.23, piece_angle_deg 90, cloth_length 1400
+    Example: circle_skirt_longest(waist=710, fraction=0.5, cloth_width=1400, pieces=2) gives fraction 0.5, length 1174.00, waist_radius 226.00, hem_radius 1400, hem_length 4398.23, piece_angle_deg 90, cloth_length 1400, doubts 0
     """
     if type(waist) is float and type(fraction) is float and type(cloth_width) is float and type(pieces) is int:
         return _new(CircleSkirtOnCloth, _core.one_circle_skirt_longest(waist, fraction, cloth_width, pieces))
@@ -3109,6 +3143,8 @@ def cut_for_change(finished, change_pct):
     `cut = finished / (1 + change / 100)`. Adding the percentage to the finished length is the usual slip and comes out
     short. Shrink cloth before cutting where you can; this is for what cannot be shrunk first.
 
+    A change of less than 0.2 %, which no tape shows, is doubted: 0.05 may be a share.
+
     Parameters
     ----------
     finished : array_like
@@ -3191,6 +3227,8 @@ def dart(intake, length):
 
     `leg = √((intake / 2)² + length²)` and `angle = 2 · atan(intake / (2 · length))`.
 
+    A dart wider than it is long is doubted: the two may have changed places.
+
     Parameters
     ----------
     intake : array_like
@@ -3204,6 +3242,8 @@ def dart(intake, length):
         Length of each leg, edge to point (mm)
     angle_deg : float
         Angle at the point, which is also the kink of a straight edge when the dart is closed (deg)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -3214,7 +3254,7 @@ def dart(intake, length):
     -----
     Source: Plane geometry. `tests/vectors/dart.csv` has hand-worked rows.
 
-    Example: dart(intake=30, length=110) gives leg 111.02, angle_deg 15.53
+    Example: dart(intake=30, length=110) gives leg 111.02, angle_deg 15.53, doubts 0
     """
     if type(intake) is float and type(length) is float:
         return _new(Dart, _core.one_dart(intake, length))
@@ -3246,7 +3286,7 @@ def dart_equivalent(intake, finished, tucks=1):
     tuck_depth : float
         Depth of each tuck or pleat, if it is folded (mm)
     doubts : int
-        `GATHERS_SCANT` when as gathers it would look like a mistake (bits)
+        `GATHERS_SCANT` or `GATHERS_LARGE` when as gathers it would look like a mistake (bits)
 
     Raises
     ------
@@ -3551,6 +3591,8 @@ def elastic(girth, widest, shorter=75.0, overlap=12.7):
     its own full stretch is more than `passing_pct`. The casing's edge must itself be as long as the widest part. Never
     round a throat; for children's clothes see the safety standards that hold where you are.
 
+    A girth below 110 mm, less than a child's wrist (from memory), is doubted.
+
     Parameters
     ----------
     girth : array_like
@@ -3572,6 +3614,8 @@ def elastic(girth, widest, shorter=75.0, overlap=12.7):
         Stretch when worn (%)
     passing_pct : float
         Stretch when the widest part passes through (%)
+    doubts : int
+        Doubts raised (bits)
     cautions : int
         Always `ELASTIC_BATH` (bits)
 
@@ -3586,7 +3630,7 @@ def elastic(girth, widest, shorter=75.0, overlap=12.7):
     Source: A step-by-step sewing column, hastingstribune.com, 2020 (waist less 2 to 4 in for a snug one, and 1/2 in of overlap);
     the default of 75 mm, 3 in, is the middle of its range.
 
-    Example: elastic(girth=720, widest=980, shorter=70, overlap=12) gives round 650, cut 662, worn_pct 10.769, passing_pct 50.769, cautions 8
+    Example: elastic(girth=720, widest=980, shorter=70, overlap=12) gives round 650, cut 662, worn_pct 10.769, passing_pct 50.769, doubts 0, cautions 8
     """
     if type(girth) is float and type(widest) is float and type(shorter) is float and type(overlap) is float:
         return _new(Elastic, _core.one_elastic(girth, widest, shorter, overlap))
@@ -3635,6 +3679,8 @@ def five_gores(waist, hip):
     wider than above, the side half as wide again, the back what is left of half the hip. The rule is for a full skirt of
     its time, 2 1/2 to 3 yd round the hem, with its fullness at the back: for gores alike use `gore`. Seams are extra.
 
+    Waist and hip are doubted as the functions of `body`(crate::body) do.
+
     Parameters
     ----------
     waist : array_like
@@ -3656,6 +3702,8 @@ def five_gores(waist, hip):
         Side gore at the hip (mm)
     back_hip : float
         Back gore at the hip (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -3666,7 +3714,7 @@ def five_gores(waist, hip):
     -----
     Source: C. C. Ingalls, *Text-Book on Domestic Art*, 1911, "Five-Gored Underskirt: Proportions".
 
-    Example: five_gores(waist=600, hip=1000) gives front_waist 75, side_waist 100, back_waist 125, front_hip 100.4, side_hip 150, back_hip 249.6
+    Example: five_gores(waist=600, hip=1000) gives front_waist 75, side_waist 100, back_waist 125, front_hip 100.4, side_hip 150, back_hip 249.6, doubts 0
     """
     if type(waist) is float and type(hip) is float:
         return _new(FiveGores, _core.one_five_gores(waist, hip))
@@ -3889,6 +3937,8 @@ def gather_ratio(flat, finished):
 
     `ratio = flat / finished`.
 
+    A ratio below 1.2 or above 4 is doubted (common practice, no source).
+
     Parameters
     ----------
     flat : array_like
@@ -3928,6 +3978,8 @@ def gather_sections(lengths, flat):
 
     Each section of the line takes its share of the strip: `flat · length / sum of lengths`. Quarter marks of a strip fall on
     quarter marks of the line only where these are evenly spaced: on a waist whose front is wider than its back they are not.
+
+    A ratio below 1.2 or above 4 is doubted (common practice, no source).
 
     Parameters
     ----------
@@ -3969,6 +4021,8 @@ def gathers(finished, ratio):
 
     `flat = finished · ratio`. About 1.5 for a flounce, 2 for a ruche or heavy curtain, up to 3 for sheer cloth; gather a
     sample of the cloth itself.
+
+    A ratio below 1.2 or above 4 is doubted (common practice, no source).
 
     Parameters
     ----------
@@ -4087,6 +4141,9 @@ def gore(waist, hip, hem, length, hip_depth, count):
     hip_depth²) + √(((hem - hip) / 2)² + (length - hip_depth)²)` for widths of one gore, and is longer than the middle: the
     hem is curved up by `hem_rise` at its ends. The break at the hip is rounded off when the pattern is drawn.
 
+    Waist, hip and length are doubted as the functions of `body`(crate::body) do, and a hip less than 50 mm below
+    the waist.
+
     Parameters
     ----------
     waist : array_like
@@ -4116,6 +4173,8 @@ def gore(waist, hip, hem, length, hip_depth, count):
         Lean of each side edge below the hip; negative where it tapers in (deg)
     hem_rise : float
         What each side edge is longer than the middle, taken off at the hem's ends so that it hangs level (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -4129,7 +4188,7 @@ def gore(waist, hip, hem, length, hip_depth, count):
     Dressmaker*, Butterick, 1921. On a gore flared as in the example the side edge changes by 0.2 mm from 5 to 7 in: it is the
     width there, not the length, that a slip spoils. `tests/vectors/gore.csv` has hand-worked rows.
 
-    Example: gore(waist=720, hip=1020, hem=1980, length=700, hip_depth=200, count=6) gives waist_width 120, hip_width 170, hem_width 330, side_length 707.9, flare_deg 9.09, hem_rise 7.9
+    Example: gore(waist=720, hip=1020, hem=1980, length=700, hip_depth=200, count=6) gives waist_width 120, hip_width 170, hem_width 330, side_length 707.9, flare_deg 9.09, hem_rise 7.9, doubts 0
     """
     if type(waist) is float and type(hip) is float and type(hem) is float and type(length) is float and type(hip_depth) is float and type(count) is int:
         return _new(Gore, _core.one_gore(waist, hip, hem, length, hip_depth, count))
@@ -4220,6 +4279,8 @@ def head_opening(head, neck, slit, ease=20.0):
     the finished edge, not the neck of the body. For children no cords or drawstrings at the neck, no small loose buttons,
     no elastic round the throat: see the safety standards that hold where you are.
 
+    A head below 300 mm or above 2000 mm and an edge below 110 mm are doubted: they may be in centimetres.
+
     Parameters
     ----------
     head : array_like
@@ -4237,6 +4298,8 @@ def head_opening(head, neck, slit, ease=20.0):
         Least length of the slit; 0 where none is needed (mm)
     spare : float
         What the opening is wider than needed; negative when it does not pass (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -4247,7 +4310,7 @@ def head_opening(head, neck, slit, ease=20.0):
     -----
     Source: Arithmetic; the ease of 20 mm is common practice, no source. `tests/vectors/head_opening.csv` has hand-worked rows.
 
-    Example: head_opening(head=520, neck=440, slit=60, ease=20) gives least_slit 50, spare 20
+    Example: head_opening(head=520, neck=440, slit=60, ease=20) gives least_slit 50, spare 20, doubts 0
     """
     if type(head) is float and type(neck) is float and type(slit) is float and type(ease) is float:
         return _new(HeadOpening, _core.one_head_opening(head, neck, slit, ease))
@@ -4959,6 +5022,8 @@ def let_out(garment, body, ease, allowance, edges=4, keep=5.0):
     `lacking = body + ease - garment`, shared evenly by the edges but no more than `allowance - keep` each. Look first: old seam
     lines, needle holes, a faded or worn fold and snips that reach into the allowance may show, and then it is worth nothing.
 
+    A body below 110 mm, less than a child's wrist (from memory), is doubted.
+
     Parameters
     ----------
     garment : array_like
@@ -4984,6 +5049,8 @@ def let_out(garment, body, ease, allowance, edges=4, keep=5.0):
         Let out at all edges together (mm)
     short_by : float
         Still lacking: a strip or a gusset must give it (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -4995,7 +5062,7 @@ def let_out(garment, body, ease, allowance, edges=4, keep=5.0):
     -----
     Source: Arithmetic; what must be kept is common practice, no source. `tests/vectors/let_out.csv` has hand-worked rows.
 
-    Example: let_out(garment=700, body=720, ease=20, allowance=12, edges=4, keep=5) gives lacking 40, each 7, gained 28, short_by 12
+    Example: let_out(garment=700, body=720, ease=20, allowance=12, edges=4, keep=5) gives lacking 40, each 7, gained 28, short_by 12, doubts 0
     """
     if type(garment) is float and type(body) is float and type(ease) is float and type(allowance) is float and type(keep) is float and type(edges) is int:
         return _new(LetOut, _core.one_let_out(garment, body, ease, allowance, edges, keep))
@@ -5121,6 +5188,8 @@ def lining_length(length, hem_depth, clearance):
     `seam_to_seam = (length - clearance) + (hem_depth - clearance)`, `fold = hem_depth - clearance`. Width and shrinkage
     are other questions; a lining without walking room needs a slit.
 
+    The length is doubted as `body_length_doubts`(crate::body::body_length_doubts) does.
+
     Parameters
     ----------
     length : array_like
@@ -5140,6 +5209,8 @@ def lining_length(length, hem_depth, clearance):
         What the lining is longer by, which lies in the fold (mm)
     fold : float
         Depth of the fold, from the hem's top seam down (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -5152,7 +5223,7 @@ def lining_length(length, hem_depth, clearance):
     Source: Arithmetic on the fold's path; the construction is common practice, no source. `tests/vectors/lining_length.csv` has
     hand-worked rows.
 
-    Example: lining_length(length=560, hem_depth=45, clearance=20) gives seam_to_seam 565, straight 515, spare 50, fold 25
+    Example: lining_length(length=560, hem_depth=45, clearance=20) gives seam_to_seam 565, straight 515, spare 50, fold 25, doubts 0
     """
     if type(length) is float and type(hem_depth) is float and type(clearance) is float:
         return _new(LiningLength, _core.one_lining_length(length, hem_depth, clearance))
@@ -5510,6 +5581,9 @@ def negative_ease(body, stretch_pct, widest=0.0, share=0.5):
     go over the widest part on its way: `girth · (1 + stretch / 100)` must reach that. Seams and elastic stretch less than
     the cloth: try a stitch that gives.
 
+    A body girth below 110 mm, less than a child's wrist (from memory), is doubted, and a stretch below 5 %: 0.5 may
+    be a share.
+
     Parameters
     ----------
     body : array_like
@@ -5529,6 +5603,8 @@ def negative_ease(body, stretch_pct, widest=0.0, share=0.5):
         Girth less the body's, so negative (mm)
     furthest : float
         Furthest girth that the cloth stretches to (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -5540,7 +5616,7 @@ def negative_ease(body, stretch_pct, widest=0.0, share=0.5):
     -----
     Source: Proportion. A share of one half is common practice, no source; swimwear uses more, a loose top less.
 
-    Example: negative_ease(body=180, stretch_pct=50, widest=210, share=0.5) gives girth 144, ease -36, furthest 216
+    Example: negative_ease(body=180, stretch_pct=50, widest=210, share=0.5) gives girth 144, ease -36, furthest 216, doubts 0
     """
     if type(body) is float and type(stretch_pct) is float and type(widest) is float and type(share) is float:
         return _new(NegativeEase, _core.one_negative_ease(body, stretch_pct, widest, share))
@@ -5617,6 +5693,8 @@ def off_centre_opening(front, shift, extension, allowance, wide_panel, dart_dist
     add the extension (the button stand; facings are not included). Say which side is narrow and which laps over: the
     sums are the same for both. The waistband's overlap must equal this extension. A sewing-machine manual asks for an
     extension of at least three quarters of the button's diameter.
+
+    A front below 100 mm is doubted: it may be in centimetres.
 
     Parameters
     ----------
@@ -6198,7 +6276,7 @@ def puff_spread(zone, ratio, slashes, strip):
     strip_ratio : float
         The ratio that the strip to be let in allows
     doubts : int
-        `GATHERS_SCANT` when the smaller of the two ratios looks like a mistake (bits)
+        `GATHERS_SCANT` or `GATHERS_LARGE` when the smaller of the two ratios looks like a mistake (bits)
 
     Raises
     ------
@@ -6283,6 +6361,8 @@ def remaining_width(girth, ease, other_width, parts=1, intake=0.0):
 
     `remaining = (girth + ease - other_width) / parts + intake`, inside the seams: what the given panels leave of the
     girth, shared over the rest, and the darts or pleats of each added.
+
+    For doubts on the girth see `girth_doubts`.
 
     Parameters
     ----------
@@ -6540,6 +6620,8 @@ def ruffle(edge, ratio, depth, strip, allowance, hem):
     ends, makes that up: `strips = ceil(flat / (strip - 2 · allowance))`. A ruffle along an edge with ends has one join fewer
     and narrow hems instead. Strips across the cloth gather softly, along the selvedge crisply; on the bias no hem frays.
 
+    A ratio below 1.2 or above 4 is doubted (common practice, no source).
+
     Parameters
     ----------
     edge : array_like
@@ -6759,6 +6841,8 @@ def share(girth, ease=0.0, parts=4):
 
     `share = (girth + ease) / parts`, inside the seams. Ease is negative in cloth that stretches.
 
+    For doubts on the girth see `girth_doubts`.
+
     Parameters
     ----------
     girth : array_like
@@ -6842,6 +6926,8 @@ def shrink_pair(shell, lining, shell_change_pct, lining_change_pct):
     Both lengths run from the same upper seam. Sewn as given, each becomes `length · (1 + change / 100)`; to have them as
     given after washing, each is cut `length / (1 + change / 100)`. Ask once for the length and once for the width.
 
+    A change of less than 0.2 %, which no tape shows, is doubted: 0.05 may be a share.
+
     Parameters
     ----------
     shell : array_like
@@ -6890,6 +6976,8 @@ def size_step(smaller, larger, steps=1, edges=4):
     `step = (larger - smaller) / steps`, `each_edge = step / edges`. Even steps only: in published series the step itself grows
     in the larger sizes, and lengths do not grow as girths do.
 
+    A girth below 110 mm, less than a child's wrist (from memory), is doubted.
+
     Parameters
     ----------
     smaller : array_like
@@ -6907,6 +6995,8 @@ def size_step(smaller, larger, steps=1, edges=4):
         From one size to the next, all round (mm)
     each_edge : float
         The same at each edge of the pattern (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -6917,7 +7007,7 @@ def size_step(smaller, larger, steps=1, edges=4):
     -----
     Source: Arithmetic. EN 13402-3's series steps by 40 mm, then 60 mm, in bust (from memory). `tests/vectors/size_step.csv`.
 
-    Example: size_step(smaller=760, larger=1040, steps=7, edges=4) gives step 40, each_edge 10
+    Example: size_step(smaller=760, larger=1040, steps=7, edges=4) gives step 40, each_edge 10, doubts 0
     """
     if type(smaller) is float and type(larger) is float and type(steps) is int and type(edges) is int:
         return _new(SizeStep, _core.one_size_step(smaller, larger, steps, edges))
@@ -7289,6 +7379,8 @@ def straight_band(waist, overlap, depth, allowance, turn=0.0, make="folded"):
     two strips. `cut_length = waist + overlap + 2 · allowance`. The turn is the cloth that the upper edge takes by its
     own thickness; fold or sew a sample to learn it.
 
+    The waist is doubted as `girth_doubts`(crate::body::girth_doubts) does.
+
     Parameters
     ----------
     waist : array_like
@@ -7312,6 +7404,8 @@ def straight_band(waist, overlap, depth, allowance, turn=0.0, make="folded"):
         Width to cut, allowances included (mm)
     strips : int
         How many such strips
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -7322,7 +7416,7 @@ def straight_band(waist, overlap, depth, allowance, turn=0.0, make="folded"):
     -----
     Source: Arithmetic; the turn is common practice, no source. `tests/vectors/straight_band.csv` has hand-worked rows.
 
-    Example: straight_band(waist=710, overlap=30, depth=25, allowance=10, turn=2, make='folded') gives cut_length 760, cut_width 72, strips 1
+    Example: straight_band(waist=710, overlap=30, depth=25, allowance=10, turn=2, make='folded') gives cut_length 760, cut_width 72, strips 1, doubts 0
     """
     make = _call.choice(BandMake, make, "straight_band", "make")
     if type(waist) is float and type(overlap) is float and type(depth) is float and type(allowance) is float and type(turn) is float:
@@ -7413,6 +7507,8 @@ def take_in(garment, body, ease, edges=4, limit=20.0):
     takes twice its depth: pinned 8, taken 16. Taken in at the armhole, the sleeve must be taken in too; at the hem, see that
     the step is still wide enough.
 
+    A body below 110 mm, less than a child's wrist (from memory), is doubted.
+
     Parameters
     ----------
     garment : array_like
@@ -7436,6 +7532,8 @@ def take_in(garment, body, ease, edges=4, limit=20.0):
         Taken at all edges together (mm)
     leftover : float
         Left for darts or the centre back (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -7447,7 +7545,7 @@ def take_in(garment, body, ease, edges=4, limit=20.0):
     -----
     Source: Arithmetic; the limit is common practice, no source. `tests/vectors/take_in.csv` has hand-worked rows.
 
-    Example: take_in(garment=1120, body=960, ease=60, edges=4, limit=20) gives excess 100, each 20, taken 80, leftover 20
+    Example: take_in(garment=1120, body=960, ease=60, edges=4, limit=20) gives excess 100, each 20, taken 80, leftover 20, doubts 0
     """
     if type(garment) is float and type(body) is float and type(ease) is float and type(limit) is float and type(edges) is int:
         return _new(TakeIn, _core.one_take_in(garment, body, ease, edges, limit))
@@ -7656,7 +7754,7 @@ def tiers(top, ratios):
     strip : float
         All tiers together, as one strip (mm)
     doubts : int
-        `GATHERS_SCANT` when any tier is gathered by less than 1.2 (bits)
+        `GATHERS_SCANT` when any tier is gathered by less than 1.2, `GATHERS_LARGE` by more than 4 (bits)
 
     Raises
     ------
@@ -8023,6 +8121,8 @@ def washes(length, first_pct, later_pct, washes):
     Changes multiply, they do not add: `after = length · (1 + first / 100) · (1 + later / 100)^(washes - 1)`. Wash a sample
     until two measures agree: no rule foretells how many times that is.
 
+    A first change of less than 0.2 %, which no tape shows, is doubted: 0.05 may be a share.
+
     Parameters
     ----------
     length : array_like
@@ -8116,6 +8216,8 @@ def width_conversion(length, width, new_width):
     0.90 to 1.12 times the area's length, and so does this. It is for a guess before buying; lay the pieces to know. A
     piece wider than the new cloth is not seen here.
 
+    Cloth narrower than 200 mm is doubted: 150 may be in centimetres.
+
     Parameters
     ----------
     length : array_like
@@ -8133,6 +8235,8 @@ def width_conversion(length, width, new_width):
         Least that the printed tables give, 0.9 times the area's (mm)
     high : float
         Most that the printed tables give, 1.12 times the area's (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -8144,7 +8248,7 @@ def width_conversion(length, width, new_width):
     Source: The extension services' table as copied at sewwithsarah.com, greenspun.com and hookedonsewing.com (credited to Rutgers
     Cooperative Extension, from memory); the range is that of its cells.
 
-    Example: width_conversion(length=2000, width=900, new_width=1500) gives by_area 1200, low 1080, high 1344
+    Example: width_conversion(length=2000, width=900, new_width=1500) gives by_area 1200, low 1080, high 1344, doubts 0
     """
     if type(length) is float and type(width) is float and type(new_width) is float:
         return _new(WidthConversion, _core.one_width_conversion(length, width, new_width))
@@ -8158,6 +8262,9 @@ def wrap_skirt(waist, hip, overlap):
     overlap runs straight down, the same at waist and hip; facings or hems of the two front edges are extra. The skirt
     opens when a step spreads the hem by more than the overlap there, so sit and stride in it, pinned, before cutting. The
     lap must equal that of the band, and of the bodice where there is one.
+
+    Waist and hip are doubted alone and together, as `girth_doubts`(crate::body::girth_doubts) and
+    `waist_hip_doubts`(crate::body::waist_hip_doubts) do.
 
     Parameters
     ----------
@@ -8182,6 +8289,8 @@ def wrap_skirt(waist, hip, overlap):
         Waist edge of all three parts, which is the length of its band without ties (mm)
     wrap_pct : float
         How far each front reaches past the centre line, as a share of half a front (%)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -8192,7 +8301,7 @@ def wrap_skirt(waist, hip, overlap):
     -----
     Source: Arithmetic. `tests/vectors/wrap_skirt.csv` has hand-worked rows.
 
-    Example: wrap_skirt(waist=720, hip=1020, overlap=240) gives back_waist 360, back_hip 510, front_waist 300, front_hip 375, waist_edge 960, wrap_pct 66.67
+    Example: wrap_skirt(waist=720, hip=1020, overlap=240) gives back_waist 360, back_hip 510, front_waist 300, front_hip 375, waist_edge 960, wrap_pct 66.67, doubts 0
     """
     if type(waist) is float and type(hip) is float and type(overlap) is float:
         return _new(WrapSkirt, _core.one_wrap_skirt(waist, hip, overlap))

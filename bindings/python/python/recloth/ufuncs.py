@@ -140,6 +140,7 @@ buttonhole = _core.buttonhole
 cap_ease = _functions.CapEase(
     _core.cap_ease__ease,
     _core.cap_ease__ease_pct,
+    _core.cap_ease__doubts,
 )
 cap_for_ease = _core.cap_for_ease
 cap_width_bound = _core.cap_width_bound
@@ -157,6 +158,7 @@ circle_skirt = _functions.CircleSkirt(
     _core.circle_skirt__waist_radius,
     _core.circle_skirt__hem_radius,
     _core.circle_skirt__hem_length,
+    _core.circle_skirt__doubts,
 )
 circle_skirt_fraction = _functions.CircleSkirtOnCloth(
     _core.circle_skirt_fraction__fraction,
@@ -166,6 +168,7 @@ circle_skirt_fraction = _functions.CircleSkirtOnCloth(
     _core.circle_skirt_fraction__hem_length,
     _core.circle_skirt_fraction__piece_angle_deg,
     _core.circle_skirt_fraction__cloth_length,
+    _core.circle_skirt_fraction__doubts,
 )
 circle_skirt_longest = _functions.CircleSkirtOnCloth(
     _core.circle_skirt_longest__fraction,
@@ -175,6 +178,7 @@ circle_skirt_longest = _functions.CircleSkirtOnCloth(
     _core.circle_skirt_longest__hem_length,
     _core.circle_skirt_longest__piece_angle_deg,
     _core.circle_skirt_longest__cloth_length,
+    _core.circle_skirt_longest__doubts,
 )
 cloth_mass = _core.cloth_mass
 cloth_to_buy = _core.cloth_to_buy
@@ -208,6 +212,7 @@ cut_state = _functions.CutState(
 dart = _functions.Dart(
     _core.dart__leg,
     _core.dart__angle_deg,
+    _core.dart__doubts,
 )
 dart_equivalent = _functions.DartEquivalent(
     _core.dart_equivalent__ease_pct,
@@ -243,6 +248,7 @@ elastic = _functions.Elastic(
     _core.elastic__cut,
     _core.elastic__worn_pct,
     _core.elastic__passing_pct,
+    _core.elastic__doubts,
     _core.elastic__cautions,
 )
 even_spacing = _core.even_spacing
@@ -253,6 +259,7 @@ five_gores = _functions.FiveGores(
     _core.five_gores__front_hip,
     _core.five_gores__side_hip,
     _core.five_gores__back_hip,
+    _core.five_gores__doubts,
 )
 flounce = _functions.Flounce(
     _core.flounce__inner_radius,
@@ -300,6 +307,7 @@ gore = _functions.Gore(
     _core.gore__side_length,
     _core.gore__flare_deg,
     _core.gore__hem_rise,
+    _core.gore__doubts,
 )
 gsm_from_ounces = _core.gsm_from_ounces
 gusset = _functions.Gusset(
@@ -311,6 +319,7 @@ gusset = _functions.Gusset(
 head_opening = _functions.HeadOpening(
     _core.head_opening__least_slit,
     _core.head_opening__spare,
+    _core.head_opening__doubts,
 )
 hem_let_down = _functions.HemLetDown(
     _core.hem_let_down__left,
@@ -400,6 +409,7 @@ let_out = _functions.LetOut(
     _core.let_out__each,
     _core.let_out__gained,
     _core.let_out__short_by,
+    _core.let_out__doubts,
 )
 level_line = _functions.LevelLine(
     _core.level_line__radius,
@@ -414,6 +424,7 @@ lining_length = _functions.LiningLength(
     _core.lining_length__straight,
     _core.lining_length__spare,
     _core.lining_length__fold,
+    _core.lining_length__doubts,
 )
 lining_width = _core.lining_width
 loop_slack = _functions.LoopSlack(
@@ -437,6 +448,7 @@ negative_ease = _functions.NegativeEase(
     _core.negative_ease__girth,
     _core.negative_ease__ease,
     _core.negative_ease__furthest,
+    _core.negative_ease__doubts,
 )
 neutraliser = _functions.Neutraliser(
     _core.neutraliser__chlorine_g,
@@ -543,6 +555,7 @@ shrink_pair = _functions.ShrinkPair(
 size_step = _functions.SizeStep(
     _core.size_step__step,
     _core.size_step__each_edge,
+    _core.size_step__doubts,
 )
 skew = _core.skew
 skew_diagonals = _core.skew_diagonals
@@ -577,6 +590,7 @@ straight_band = _functions.StraightBand(
     _core.straight_band__cut_length,
     _core.straight_band__cut_width,
     _core.straight_band__strips,
+    _core.straight_band__doubts,
 )
 straight_band_depth = _core.straight_band_depth
 stretch_pct = _core.stretch_pct
@@ -585,6 +599,7 @@ take_in = _functions.TakeIn(
     _core.take_in__each,
     _core.take_in__taken,
     _core.take_in__leftover,
+    _core.take_in__doubts,
 )
 tex_from_cotton_count = _core.tex_from_cotton_count
 tex_from_denier = _core.tex_from_denier
@@ -640,6 +655,7 @@ width_conversion = _functions.WidthConversion(
     _core.width_conversion__by_area,
     _core.width_conversion__low,
     _core.width_conversion__high,
+    _core.width_conversion__doubts,
 )
 wrap_skirt = _functions.WrapSkirt(
     _core.wrap_skirt__back_waist,
@@ -648,6 +664,7 @@ wrap_skirt = _functions.WrapSkirt(
     _core.wrap_skirt__front_hip,
     _core.wrap_skirt__waist_edge,
     _core.wrap_skirt__wrap_pct,
+    _core.wrap_skirt__doubts,
 )
 xyz_from_lab = _functions.Xyz(
     _core.xyz_from_lab__x,

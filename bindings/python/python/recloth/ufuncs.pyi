@@ -28,15 +28,15 @@ button_for_stand: np.ufunc
 button_loop: recloth.ButtonLoop[np.ufunc, np.ufunc]
 button_stand: recloth.ButtonStand[np.ufunc]
 buttonhole: np.ufunc
-cap_ease: recloth.CapEase[np.ufunc]
+cap_ease: recloth.CapEase[np.ufunc, np.ufunc]
 cap_for_ease: np.ufunc
 cap_width_bound: np.ufunc
 carried_liquor: recloth.CarriedLiquor[np.ufunc, np.ufunc]
 casing: recloth.Casing[np.ufunc]
 ciede2000: np.ufunc
-circle_skirt: recloth.CircleSkirt[np.ufunc]
-circle_skirt_fraction: recloth.CircleSkirtOnCloth[np.ufunc]
-circle_skirt_longest: recloth.CircleSkirtOnCloth[np.ufunc]
+circle_skirt: recloth.CircleSkirt[np.ufunc, np.ufunc]
+circle_skirt_fraction: recloth.CircleSkirtOnCloth[np.ufunc, np.ufunc]
+circle_skirt_longest: recloth.CircleSkirtOnCloth[np.ufunc, np.ufunc]
 cloth_mass: np.ufunc
 cloth_to_buy: np.ufunc
 component_check: recloth.ComponentCheck[np.ufunc, np.ufunc]
@@ -44,7 +44,7 @@ cover_mark: recloth.CoverMark[np.ufunc]
 curved_binding: recloth.CurvedBinding[np.ufunc]
 cut_for_change: recloth.CutForChange[np.ufunc, np.ufunc]
 cut_state: recloth.CutState[np.ufunc]
-dart: recloth.Dart[np.ufunc]
+dart: recloth.Dart[np.ufunc, np.ufunc]
 dart_equivalent: recloth.DartEquivalent[np.ufunc, np.ufunc]
 dart_from_gape: recloth.DartFromGape[np.ufunc]
 dart_in_panel: recloth.DartInPanel[np.ufunc, np.ufunc]
@@ -55,7 +55,7 @@ dimensional_change: np.ufunc
 double_dart: recloth.DoubleDart[np.ufunc, np.ufunc]
 elastic: recloth.Elastic[np.ufunc, np.ufunc]
 even_spacing: np.ufunc
-five_gores: recloth.FiveGores[np.ufunc]
+five_gores: recloth.FiveGores[np.ufunc, np.ufunc]
 flounce: recloth.Flounce[np.ufunc]
 folded_band: recloth.FoldedBand[np.ufunc]
 front_back_doubts: np.ufunc
@@ -64,10 +64,10 @@ gather_ratio: recloth.Gathers[np.ufunc, np.ufunc]
 gathers: recloth.Gathers[np.ufunc, np.ufunc]
 girth_doubts: np.ufunc
 godet: recloth.Godet[np.ufunc]
-gore: recloth.Gore[np.ufunc]
+gore: recloth.Gore[np.ufunc, np.ufunc]
 gsm_from_ounces: np.ufunc
 gusset: recloth.Gusset[np.ufunc]
-head_opening: recloth.HeadOpening[np.ufunc]
+head_opening: recloth.HeadOpening[np.ufunc, np.ufunc]
 hem_let_down: recloth.HemLetDown[np.ufunc]
 hem_on_curve: recloth.HemOnCurve[np.ufunc]
 hip_waist_drop: recloth.HipWaistDrop[np.ufunc, np.ufunc]
@@ -81,18 +81,18 @@ knife_pleats_finished: recloth.KnifePleats[np.ufunc, np.ufunc, np.ufunc]
 lab_from_srgb: recloth.Lab[np.ufunc]
 lab_from_xyz: recloth.Lab[np.ufunc]
 lacing: np.ufunc
-let_out: recloth.LetOut[np.ufunc]
+let_out: recloth.LetOut[np.ufunc, np.ufunc]
 level_line: recloth.LevelLine[np.ufunc]
 linear_light: np.ufunc
 lining_free_length: np.ufunc
-lining_length: recloth.LiningLength[np.ufunc]
+lining_length: recloth.LiningLength[np.ufunc, np.ufunc]
 lining_width: np.ufunc
 loop_slack: recloth.LoopSlack[np.ufunc, np.ufunc]
 nap_layout: recloth.NapLayout[np.ufunc, np.ufunc]
 neck_bust_doubts: np.ufunc
 needle_blade: recloth.NeedleBlade[np.ufunc]
 needle_metric: np.ufunc
-negative_ease: recloth.NegativeEase[np.ufunc]
+negative_ease: recloth.NegativeEase[np.ufunc, np.ufunc]
 neutraliser: recloth.Neutraliser[np.ufunc, np.ufunc]
 off_centre_opening: recloth.OffCentreOpening[np.ufunc, np.ufunc]
 overdye: recloth.Overdye[np.ufunc]
@@ -114,7 +114,7 @@ shaped_band: recloth.ShapedBand[np.ufunc]
 share: np.ufunc
 shirring: recloth.Shirring[np.ufunc, np.ufunc, np.ufunc]
 shrink_pair: recloth.ShrinkPair[np.ufunc, np.ufunc]
-size_step: recloth.SizeStep[np.ufunc]
+size_step: recloth.SizeStep[np.ufunc, np.ufunc]
 skew: np.ufunc
 skew_diagonals: np.ufunc
 snip_spacing: recloth.SnipSpacing[np.ufunc]
@@ -123,10 +123,10 @@ srgb_from_lab: recloth.Srgb[np.ufunc, np.ufunc]
 srgb_from_xyz: recloth.Srgb[np.ufunc, np.ufunc]
 stitch_length: np.ufunc
 stock_volume: recloth.StockVolume[np.ufunc, np.ufunc]
-straight_band: recloth.StraightBand[np.ufunc, np.ufunc]
+straight_band: recloth.StraightBand[np.ufunc, np.ufunc, np.ufunc]
 straight_band_depth: np.ufunc
 stretch_pct: np.ufunc
-take_in: recloth.TakeIn[np.ufunc]
+take_in: recloth.TakeIn[np.ufunc, np.ufunc]
 tex_from_cotton_count: np.ufunc
 tex_from_denier: np.ufunc
 tex_from_metric_count: np.ufunc
@@ -141,8 +141,8 @@ v_neck: recloth.VNeck[np.ufunc]
 waist_hip_doubts: np.ufunc
 washes: recloth.Washes[np.ufunc, np.ufunc]
 wearing_ease: recloth.WearingEase[np.ufunc]
-width_conversion: recloth.WidthConversion[np.ufunc]
-wrap_skirt: recloth.WrapSkirt[np.ufunc]
+width_conversion: recloth.WidthConversion[np.ufunc, np.ufunc]
+wrap_skirt: recloth.WrapSkirt[np.ufunc, np.ufunc]
 xyz_from_lab: recloth.Xyz[np.ufunc]
 xyz_from_srgb: recloth.Xyz[np.ufunc]
 zigzag_buttonhole: recloth.ZigzagButtonhole[np.ufunc, np.ufunc]
