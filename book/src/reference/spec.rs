@@ -119,13 +119,16 @@ impl Argument {
     pub(super) fn span(&self) -> String {
         let mut parts = Vec::new();
         if let Some(choice) = self.kind.get("choice").and_then(Value::as_str) {
-            parts.push(format!("one of `{choice}`"));
+            parts.push(format!("one of [`{choice}`](../functions.md#choices)"));
         }
         if let Some([low, high]) = self.range {
             parts.push(minus(&format!("{low} to {high}")));
         }
         parts.extend(self.conditions.iter().map(|condition| cell(condition)));
         match &self.items {
+            Some(Items::Between([least, most])) if least == most => {
+                parts.push(format!("{least} of them"));
+            }
             Some(Items::Between([least, most])) => parts.push(format!("{least} to {most} of them")),
             Some(Items::As { other, plus: 0 }) => parts.push(format!("as many as `{other}`")),
             Some(Items::As { other, plus }) => {
