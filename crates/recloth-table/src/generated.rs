@@ -2675,6 +2675,25 @@ pub static MODULES: &[Module] = &[
         summary: "Depth of shade by Kubelka and Munk: what dye over cloth comes to, and how deep it must be to hide a mark.",
     },
 ];
+/// Functions of outlines, which take more than plain values: names and first sentences.
+pub static SHAPES: &[(&str, &str)] = &[
+    (
+        "largest_rectangle",
+        "Largest rectangle, one side on grain, that a panel of any shape holds.",
+    ),
+    (
+        "sentence",
+        "An error of a piece as a sentence that names the piece and, where `at` is the index of one, the edge.",
+    ),
+    (
+        "tallest_rectangle",
+        "Tallest rectangle of a given width, one side on grain, that a panel of any shape holds.",
+    ),
+    (
+        "usable_panel",
+        "What is left of a panel: its outline less a strip along each edge and less each flaw with a margin round it.",
+    ),
+];
 /// Every function, in order of name.
 pub static FUNCTIONS: &[Function] = &[
     Function {
