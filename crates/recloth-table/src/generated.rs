@@ -2552,7 +2552,7 @@ pub static MODULES: &[Module] = &[
     },
     Module {
         name: "alteration",
-        summary: "Taking in, letting out, and the step from size to size.",
+        summary: "Taking in and letting out, strips let in, hems let down, and the step from size to size.",
     },
     Module {
         name: "piecing",
@@ -2568,7 +2568,7 @@ pub static MODULES: &[Module] = &[
     },
     Module {
         name: "gore",
-        summary: "Gored skirts, and godets let into them.",
+        summary: "Gored skirts, and godets and gussets let in.",
     },
     Module {
         name: "tier",
@@ -2580,7 +2580,7 @@ pub static MODULES: &[Module] = &[
     },
     Module {
         name: "band",
-        summary: "Waistbands: straight, shaped and in sections.",
+        summary: "Waistbands: straight, folded, shaped and in sections.",
     },
     Module {
         name: "neck",
