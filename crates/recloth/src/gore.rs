@@ -1,4 +1,4 @@
-//! Gored skirts, and godets and gussets let in.
+//! Gored skirts, and godets let into them.
 
 use core::f64::consts::PI;
 

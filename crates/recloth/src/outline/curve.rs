@@ -278,8 +278,9 @@ fn halve(c: &CubicBez, from: f64, to: f64, whole: f64, tolerance: f64, depth: u3
     let middle = (from + to) / 2.0;
     let (a, b) = (gauss(c, from, middle), gauss(c, middle, to));
     let sum = a + b;
-    // At a cusp the halves never agree; there what is left after 30 halvings is below any length.
-    if (sum - whole).abs() <= tolerance || depth >= 30 {
+    // At a cusp the halves never agree; there what is left after 30 halvings is below any length. Nor do they where a
+    // point is not finite, and then halving would not end in a lifetime.
+    if (sum - whole).abs() <= tolerance || depth >= 30 || !sum.is_finite() {
         return sum;
     }
     halve(c, from, middle, a, tolerance, depth + 1) + halve(c, middle, to, b, tolerance, depth + 1)
@@ -370,6 +371,20 @@ mod tests {
     fn quarter() -> CubicBez {
         let k = 0.552_284_749_830_793_4 * 100.0;
         CubicBez::new((100.0, 0.0), (100.0, k), (k, 100.0), (0.0, 100.0))
+    }
+
+    #[test]
+    fn a_cubic_without_end_has_no_length_and_takes_no_time() {
+        for odd in [f64::NAN, f64::INFINITY, 1e308] {
+            for point in 0..4 {
+                let mut x = [0.0, 1.0, 2.0, 3.0];
+                x[point] = odd;
+                let curve = Curve::cubic((x[0], 0.0), (x[1], 9.0), (x[2], 9.0), (x[3], 0.0));
+                assert!(!curve.length().is_finite(), "{x:?}");
+                let (at, _) = curve.at(5.0);
+                assert!(point > 0 || odd == 1e308 || !at.x.is_finite(), "{x:?}");
+            }
+        }
     }
 
     #[test]
