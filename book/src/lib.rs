@@ -58,6 +58,7 @@ pages! {
     "closures.md" => closures,
     "zips-stands-and-bindings.md" => zips_stands_and_bindings,
     "shrinkage.md" => shrinkage,
+    "spreadsheets.md" => spreadsheets,
     "linings.md" => linings,
     "letting-in-and-down.md" => letting_in_and_down,
     "how-much-cloth.md" => how_much_cloth,
