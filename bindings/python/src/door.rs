@@ -163,6 +163,9 @@ pub(crate) fn caution_text(bit: &Bound<'_, PyAny>) -> PyResult<Option<&'static s
 
 /// A number that may be one of the bits; none where it is too large or negative.
 fn one_bit(function: &str, bit: &Bound<'_, PyAny>) -> PyResult<Option<u64>> {
+    if bit.is_instance_of::<PyBool>() {
+        return Err(not_whole(function, "bit", bit));
+    }
     match bit.extract() {
         Ok(bit) => Ok(Some(bit)),
         Err(error) if error.is_instance_of::<PyOverflowError>(bit.py()) => Ok(None),

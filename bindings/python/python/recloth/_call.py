@@ -50,7 +50,7 @@ def refuse(function, status, given):
         try:
             getattr(_core, "one_" + function)(*element)
         except ReclothError as error:
-            raise error.at_index(index) from None
+            raise error.at_index(index or None) from None
 
 
 def text_of(value, function, argument):

@@ -36,8 +36,7 @@ def array(value, function, argument):
     if given.dtype.kind in "iuf":
         return given.astype(np.float64, copy=False)
     if given.dtype.kind != "O":
-        item = value if isinstance(value, _TEXT) else given.dtype.type()
-        raise _wrong(function, argument, wanted, item, "" if item is value else "in it")
+        raise _wrong(function, argument, wanted, value, "" if given.ndim == 0 else f"of {given.dtype}")
     items = [number(item, function, argument) for item in given.flat]
     return np.array(items, np.float64).reshape(given.shape)
 

@@ -66,9 +66,16 @@ def word(value, offered, function, argument):
     """One of the words offered."""
     if isinstance(value, str) and value in offered:
         return value
-    text = f"{argument} = {value!r} is not one of {', '.join(map(repr, offered))}"
+    text = f"{argument} = {value!r:.60} is not one of {', '.join(map(repr, offered))}"
     nan = math.nan
     raise ReclothError(function, "Choice", -7, argument, nan, nan, nan, None, text)
+
+
+def flag(value, function, argument):
+    """True or False, and nothing that Python would take for either: "no" is true to it."""
+    if isinstance(value, (bool, np.bool_)):
+        return bool(value)
+    raise TypeError(f"{function}: {argument} must be True or False, not {value!r:.60}")
 
 
 def each(kind, values, argument):
@@ -204,7 +211,7 @@ class DartMark:
     legs: tuple
 
     def __post_init__(self):
-        _settle(self, point=point(self.point, "point"), legs=_pair(self.legs, "legs"))
+        _settle(self, point=point(self.point, "point"), legs=pair(self.legs, "legs"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -248,7 +255,7 @@ class LineMark:
             start=point(self.start, "start"),
             end=point(self.end, "end"),
             bulge=_numbers.number(self.bulge, "LineMark", "bulge"),
-            steer=None if self.steer is None else _pair(self.steer, "steer"),
+            steer=None if self.steer is None else pair(self.steer, "steer"),
         )
 
 
@@ -266,10 +273,11 @@ class ButtonholeMark:
     ends: tuple
 
     def __post_init__(self):
-        _settle(self, ends=_pair(self.ends, "ends"))
+        _settle(self, ends=pair(self.ends, "ends"))
 
 
-def _pair(value, argument):
+def pair(value, argument):
+    """Two points."""
     try:
         first, second = value
     except (TypeError, ValueError):
@@ -365,7 +373,7 @@ class Panel:
             holes=tuple(ring(hole, "holes") for hole in self.holes),
             flaws=each(Flaw, self.flaws, "flaws"),
             grain_deg=_numbers.number(self.grain_deg, "Panel", "grain_deg"),
-            nap=bool(self.nap),
+            nap=flag(self.nap, "Panel", "nap"),
         )
 
     def _repr_svg_(self):
@@ -410,7 +418,7 @@ class Part:
             outline=ring(self.outline, "outline"),
             grain_deg=_numbers.number(self.grain_deg, "Part", "grain_deg"),
             tilt_deg=_numbers.number(self.tilt_deg, "Part", "tilt_deg"),
-            either_way=bool(self.either_way),
+            either_way=flag(self.either_way, "Part", "either_way"),
         )
 
     __repr__ = _short
@@ -445,7 +453,7 @@ class Placement:
             panel=_numbers.whole(self.panel, "Placement", "panel"),
             turn_deg=_numbers.number(self.turn_deg, "Placement", "turn_deg"),
             shift=point(self.shift, "shift"),
-            mirrored=bool(self.mirrored),
+            mirrored=flag(self.mirrored, "Placement", "mirrored"),
         )
 
     @property
@@ -565,13 +573,19 @@ def mark_list(values):
     return [(words[type(value)], value) for value in values]
 
 
+def per_edge(value, count, function, argument):
+    """One number for every edge, or a list of them."""
+    if np.ndim(_numbers.array(value, function, argument)) == 0:
+        return [_numbers.number(value, function, argument)] * count
+    return _numbers.list_of(value, function, argument).tolist()
+
+
 def polygon(outline, allowance, names):
     """Straight edges from corner to corner."""
     corners = ring(outline, "points")
-    allowances = _numbers.array(allowance, "Piece.polygon", "allowance")
-    if allowances.shape not in ((), (1,), (len(corners),)):
+    allowances = per_edge(allowance, len(corners), "Piece.polygon", "allowance")
+    if len(allowances) != len(corners):
         raise TypeError(f"Piece.polygon: allowance must be one number or {len(corners)}, one an edge")
-    allowances = np.broadcast_to(np.ma.filled(allowances, math.nan), len(corners)).tolist()
     if names is None:
         names = [f"edge {place}" for place in range(1, len(corners) + 1)]
     if len(names) != len(corners):
@@ -596,6 +610,11 @@ def part_list(values):
 def panel_list(values):
     """The panels of a lay."""
     return each(Panel, values, "panels")
+
+
+def placement(value):
+    """A placement."""
+    return one(Placement, value, "placement")
 
 
 def placement_list(values):

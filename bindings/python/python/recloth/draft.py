@@ -121,6 +121,9 @@ class PanelLining(_Measures):
 
     def __post_init__(self):
         word(self.hang, ("free", "folded"), "draft.PanelLining", "hang")
+        if not isinstance(self.shell, SkirtPanel):
+            kind = type(self.shell).__name__
+            raise TypeError(f"draft.PanelLining: shell must be a SkirtPanel, not {kind}")
 
 
 @dataclass(frozen=True, slots=True)

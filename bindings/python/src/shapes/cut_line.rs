@@ -8,9 +8,9 @@ use recloth_sheet::{Drawing, Pen, svg};
 
 use super::{
     piece::PyPiece,
-    read::{Pair, array, corners, made, pair, short, tuple},
+    read::{Pair, array, corners, made, pair, point, short, tuple},
 };
-use crate::door::raise;
+use crate::door::{number, raise};
 
 /// The line to cut or sew along: a closed ring of lines and arcs, counter-clockwise.
 ///
@@ -41,9 +41,10 @@ impl PyCutLine {
     fn points<'py>(
         &self,
         py: Python<'py>,
-        tolerance: Option<f64>,
+        tolerance: Option<&Bound<'py, PyAny>>,
     ) -> PyResult<Bound<'py, PyArray2<f64>>> {
-        let tolerance = Error::check("tolerance", tolerance.unwrap_or(self.tolerance), 1e-6, 10.0)
+        let tolerance = tolerance.map_or(Ok(self.tolerance), number)?;
+        let tolerance = Error::check("tolerance", tolerance, 1e-6, 10.0)
             .map_err(|error| raise(py, "CutLine.points", &error))?;
         array(py, &self.line.flatten(tolerance))
     }
@@ -96,12 +97,12 @@ impl PyCutLine {
     }
 
     /// Whether a point (x, y) lies inside.
-    fn contains(&self, point: Pair) -> bool {
+    fn contains(&self, #[pyo3(from_py_with = point)] point: Pair) -> bool {
         self.line.contains(Point::from(point))
     }
 
     /// Distance of a point (x, y) from the line (mm).
-    fn distance(&self, point: Pair) -> f64 {
+    fn distance(&self, #[pyo3(from_py_with = point)] point: Pair) -> f64 {
         self.line.distance(Point::from(point))
     }
 

@@ -688,7 +688,9 @@ pub(crate) fn placed<'py>(
     placement: &Bound<'py, PyAny>,
 ) -> PyResult<Bound<'py, PyArray2<f64>>> {
     let outline = points(outline, "outline")?;
-    let placement: PlacementData = placement.extract()?;
+    let placement: PlacementData = data(py)?
+        .call_method1("placement", (placement,))?
+        .extract()?;
     let placement = placement.placement(py, "placed")?;
     let finite = [placement.turn_deg, placement.shift.x, placement.shift.y];
     for (argument, value) in ["turn_deg", "shift", "shift"].into_iter().zip(finite) {

@@ -6,7 +6,9 @@ use pyo3::prelude::*;
 use recloth::panel::{PanelRectangle, UsablePanel, UsablePart};
 use recloth_sheet::{Drawing, LayPanel, Pen, lay_drawing, svg};
 
-use super::read::{Pair, Pickled, array, from_json, json, pair, parsed, pickled, points, rings};
+use super::read::{
+    Pair, Pickled, array, data, from_json, json, pair, parsed, pickled, points, rings,
+};
 use crate::door::{number, raise};
 
 /// Width and height a panel is shown in (mm).
@@ -272,13 +274,8 @@ pub(crate) fn usable_panel(
     #[pyo3(from_py_with = number)] accuracy: f64,
 ) -> PyResult<PyUsablePanel> {
     let outline = points(outline, "outline")?;
-    let losses: Vec<f64> = match losses.extract::<f64>() {
-        Ok(loss) => vec![loss; outline.len()],
-        Err(_) => losses
-            .try_iter()?
-            .map(|loss| loss?.extract())
-            .collect::<PyResult<_>>()?,
-    };
+    let losses = (losses, outline.len(), "usable_panel", "losses");
+    let losses: Vec<f64> = data(py)?.call_method1("per_edge", losses)?.extract()?;
     let flaws: Vec<Vec<Point>> = flaws.map_or(Ok(Vec::new()), |flaws| rings(flaws, "flaws"))?;
     py.detach(|| recloth::panel::usable_panel(&outline, &losses, &flaws, margin, accuracy))
         .map(|panel| PyUsablePanel { panel })
@@ -361,9 +358,9 @@ pub(crate) fn largest_rectangle(
 pub(crate) fn tallest_rectangle(
     py: Python<'_>,
     outline: &Bound<'_, PyAny>,
-    width: f64,
+    #[pyo3(from_py_with = number)] width: f64,
     holes: Option<&Bound<'_, PyAny>>,
-    grain_deg: f64,
+    #[pyo3(from_py_with = number)] grain_deg: f64,
 ) -> PyResult<PyPanelRectangle> {
     let outline = points(outline, "outline")?;
     let holes = holes.map_or(Ok(Vec::new()), |holes| rings(holes, "holes"))?;

@@ -308,7 +308,7 @@ impl PyPiece {
                 py,
                 function,
                 argument,
-                &format!("piece {piece} has no edge {name:?}"),
+                &format!("piece {piece} has no edge {}", short(name)),
             )
         })
     }
@@ -327,7 +327,7 @@ impl PyPiece {
         name: String,
         edges: &Bound<'_, PyAny>,
         marks: Option<&Bound<'_, PyAny>>,
-        grain: Option<(Pair, Pair)>,
+        grain: Option<&Bound<'_, PyAny>>,
         #[pyo3(from_py_with = number)] count: f64,
         hand: &str,
         cloth: &str,
@@ -350,7 +350,9 @@ impl PyPiece {
                 .collect::<PyResult<_>>()?;
             piece = piece.with_marks(marks).map_err(named)?;
         }
-        if let Some((from, to)) = grain {
+        if let Some(grain) = grain {
+            let ends = data(py)?.call_method1("pair", (grain, "grain"))?;
+            let (from, to): (Pair, Pair) = ends.extract()?;
             piece = piece.with_grain(Line::new(from, to)).map_err(named)?;
         }
         let cutting = Cutting {

@@ -56,6 +56,12 @@ pub(crate) fn points(value: &Bound<'_, PyAny>, argument: &str) -> PyResult<Vec<P
         .collect())
 }
 
+/// A point from anything of two numbers.
+pub(crate) fn point(value: &Bound<'_, PyAny>) -> PyResult<Pair> {
+    let point = data(value.py())?.call_method1("point", (value, "point"))?;
+    point.extract()
+}
+
 /// Several rings of points.
 pub(crate) fn rings(value: &Bound<'_, PyAny>, argument: &str) -> PyResult<Vec<Vec<Point>>> {
     value
@@ -83,7 +89,7 @@ pub(crate) fn word<T: DeserializeOwned>(
             py,
             function,
             &error,
-            &format!("{argument} = {word:?} is not one of the choices"),
+            &format!("{argument} = {} is not one of the choices", short(word)),
         )
     })
 }

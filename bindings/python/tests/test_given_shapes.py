@@ -1,0 +1,208 @@
+"""Whatever is given to a class or function of shapes is taken for what it is, or refused in words.
+
+Every argument of each of them, one at a time. All measures are invented.
+"""
+
+import dataclasses
+import inspect
+import math
+
+import numpy as np
+import pytest
+import recloth
+from recloth import draft
+
+SQUARE = [(0, 0), (200, 0), (200, 300), (0, 300)]
+PIECE = recloth.Piece.polygon("strip", SQUARE, 10)
+CLOTH = recloth.Panel("back", [(0, 0), (600, 0), (600, 500), (0, 500)])
+PART = PIECE.part()
+SKIRT = draft.SkirtPanel("front", 242, 190, 250, 200, 600, 290)
+HUGE = 10**400
+
+# A good call of everything that is exported and no function of numbers; each argument is spoilt in turn.
+CALLS = {
+    recloth.Notch: {"name": "middle", "distance": 5.0, "marks": 1},
+    recloth.Edge: {
+        "name": "hem", "start": (0, 0), "end": (9, 0), "allowance": 10, "role": "seam", "bulge": 0.1,
+        "steer": ((1, 2), (8, 2)), "drawn": "seam", "corner": "pointed", "limit": 4, "notches": [("middle", 5)],
+    },
+    recloth.DartMark: {"name": "dart", "point": (9, 9), "legs": ((0, 0), (9, 0))},
+    recloth.DrillMark: {"name": "button", "at": (9, 9)},
+    recloth.LineMark: {"name": "fold", "start": (0, 0), "end": (9, 0), "bulge": 0.1, "steer": None},
+    recloth.ButtonholeMark: {"name": "hole", "ends": ((9, 9), (20, 9))},
+    recloth.Flaw: {"outline": [(9, 9)], "margin": 5},
+    recloth.Panel: {
+        "name": "back", "outline": SQUARE, "holes": [], "flaws": [], "grain_deg": 90, "faces": "one", "nap": False,
+    },
+    recloth.Part: {
+        "name": "strip", "outline": SQUARE, "grain_deg": 90, "tilt_deg": 0, "as_drawn": 1, "mirrored": 0,
+        "shows": "right", "either_way": False,
+    },
+    recloth.Placement: {
+        "part": 0, "panel": 0, "turn_deg": 0, "shift": (20, 30), "mirrored": False, "hand": "as_drawn",
+    },
+    recloth.Unplaced: {"part": 0, "hand": "as_drawn", "count": 1},
+    recloth.Piece: {
+        "name": "strip", "edges": PIECE.edges, "marks": [recloth.DrillMark("button", (9, 9))],
+        "grain": ((9, 9), (9, 90)), "count": 2, "hand": "mirrored", "cloth": "linen", "interfacing": None,
+    },
+    recloth.Piece.polygon: {"name": "strip", "points": SQUARE, "allowance": 10, "names": ["a", "b", "c", "d"]},
+    recloth.Piece.from_json: {"text": PIECE.to_json()},
+    PIECE.edge: {"name": "edge 1"},
+    PIECE.cut_line: {"tolerance": 0.1},
+    PIECE.seam_line: {"tolerance": 0.1},
+    PIECE.at: {"edge": "edge 1", "distance": 5},
+    PIECE.shifted: {"x": 1, "y": 2},
+    PIECE.turned: {"angle_deg": 5},
+    PIECE.handed: {"tolerance": 0.1},
+    PIECE.walk: {"edges": [0, "edge 2"], "other": PIECE, "other_edges": 1, "way": "against"},
+    PIECE.part: {"tilt_deg": 2, "shows": "right", "either_way": False, "tolerance": 0.1},
+    PIECE.svg: {"scale": 1, "edges": True},
+    PIECE.cut_line().points: {"tolerance": 0.1},
+    PIECE.cut_line().contains: {"point": (9, 9)},
+    PIECE.cut_line().distance: {"point": (9, 9)},
+    recloth.usable_panel: {"outline": SQUARE, "losses": 5, "flaws": [[(9, 9)]], "margin": 2, "accuracy": 0.1},
+    recloth.largest_rectangle: {"outline": SQUARE, "holes": [[(90, 90), (99, 90), (90, 99)]], "grain_deg": 90},
+    recloth.tallest_rectangle: {"outline": SQUARE, "width": 50, "holes": [], "grain_deg": 90},
+    recloth.UsablePanel.from_json: {"text": recloth.usable_panel(SQUARE, 5).to_json()},
+    recloth.UsablePart.from_json: {"text": recloth.usable_panel(SQUARE, 5).parts[0].to_json()},
+    recloth.PanelRectangle.from_json: {"text": recloth.largest_rectangle(SQUARE).to_json()},
+    recloth.fit: {"parts": [PART], "panels": [CLOTH], "spacing": 2, "seed": 1, "budget": 1000},
+    recloth.check: {
+        "parts": [PART], "panels": [CLOTH], "placements": [(0, 0, 0, (30, 30))], "unplaced": [], "spacing": 2,
+    },
+    recloth.placed: {"outline": SQUARE, "placement": recloth.Placement(0, 0)},
+    recloth.Fit.from_json: {"text": recloth.fit([PART], [CLOTH], budget=1000).to_json()},
+    recloth.plan: {"brief": "title = 'x'", "name": "x.toml"},
+    recloth.doubt_text: {"bit": 1},
+    recloth.caution_text: {"bit": 1},
+    recloth.doubts: {"bits": 1},
+    recloth.cautions: {"bits": 1},
+    recloth.reasons: {"function": recloth.circle_skirt, "waist": [710], "length": 600},
+    draft.SkirtPanel: {field.name: getattr(SKIRT, field.name) for field in dataclasses.fields(SKIRT)},
+    draft.PanelLining: {"shell": SKIRT, "hang": "free", "hem": 20, "clearance": 20, "ease": 10},
+    draft.CircleSector: {"waist": 710, "length": 600, "fraction": 1, "pieces": 2, "seam": 15, "hem": 10},
+    draft.StraightBand: {"waist": 700, "overlap": 30, "depth": 30, "turn": 0, "make": "folded", "allowance": 10},
+    draft.SectionedBand: {
+        "lengths": [200, 300], "depth": 40, "top": 480, "ends": "both", "curved": False, "allowance": 10,
+    },
+    draft.GatheredStrip: {"finished": 800, "ratio": 1.5, "depth": 60, "strips": 2, "seam": 10, "hem": 20},
+    draft.PatchPocket: {"width": 120, "depth": 140, "corner_radius": 10, "seam": 10, "hem": 30},
+}
+
+ODD = [
+    None, "", "71 cm", "\ud800", "x" * 5000, b"71", True, 5, -1, 0, 2**31, 2**32, 2**63, 2**64, -(2**63), HUGE, -HUGE,
+    0.5, -0.5, 1e300, math.nan, math.inf, -math.inf, 1j, np.float32(2), np.int8(-3), np.float64("nan"), np.True_,
+    np.str_("hem"), [], (), {}, set(), [None], [HUGE], [[]], [[1.0], [1.0, 2.0]], [(1, 2), (3, math.nan)],
+    [(HUGE, 0), (1, 2), (3, 4)], ((1, 2), (3, 4)), ((1, 2), ("3", "4")), (1, 2), (None, None), ("1", "2"),
+    ((math.inf, 0), (0, math.nan)), np.array([]), np.zeros((2, 2, 2)), np.ones((3, 2), np.int8)[::2], np.array(["a"]),
+    np.array([None, 1]), np.array([True]), np.ma.array([[1.0, 2.0]] * 3, mask=True), iter([]), iter([1, 2]),
+    object(), lambda: 0, int, recloth, PIECE, CLOTH, PART, recloth.Edge("e", (0, 0), (1, 0)), [PIECE], [CLOTH], [PART],
+    {"name": 5}, {"nonsense": 5}, [{"nonsense": 5}], [()], [(1,) * 40],
+]
+
+
+def used(thing):
+    """What is made must be usable: shown, and drafted, laid or made into a piece."""
+    assert len(repr(thing)) < 10_000
+    if isinstance(thing, draft._Measures):
+        thing.draft()
+    elif isinstance(thing, recloth.Edge):
+        assert not thing.length < 0
+        back = recloth.Edge("back", thing.end, thing.start, bulge=1)
+        recloth.Piece("odd", [thing, back]).cut_line()
+    elif isinstance(thing, recloth.Notch):
+        recloth.Piece("odd", [dataclasses.replace(PIECE.edges[0], notches=[thing]), *PIECE.edges[1:]])
+    elif isinstance(thing, (recloth.DartMark, recloth.DrillMark, recloth.LineMark, recloth.ButtonholeMark)):
+        recloth.Piece("odd", PIECE.edges, marks=[thing])
+    elif isinstance(thing, recloth.Part):
+        recloth.fit([thing], [CLOTH], budget=100)
+    elif isinstance(thing, recloth.Panel):
+        assert thing._repr_svg_() is None or thing._repr_svg_().startswith("<svg")
+        recloth.fit([PART], [thing], budget=100)
+    elif isinstance(thing, recloth.Flaw):
+        recloth.fit([PART], [dataclasses.replace(CLOTH, flaws=[thing])], budget=100)
+    elif isinstance(thing, recloth.Placement):
+        recloth.placed(SQUARE, thing)
+        recloth.check([PART], [CLOTH], [thing])
+    elif isinstance(thing, recloth.Unplaced):
+        recloth.check([PART], [CLOTH], [], [thing])
+    elif isinstance(thing, recloth.Piece):
+        thing.cut_line().points()
+        thing._repr_svg_()
+
+
+# A number too large is no bit; reasons gives the refusal as its answer; the bulge of a steered edge is not used.
+NO_BOUNDS = (recloth.doubt_text, recloth.caution_text, recloth.reasons, recloth.Edge)
+
+PLACES = [(call, name) for call, given in CALLS.items() for name in given]
+
+
+@pytest.mark.parametrize(
+    ("call", "name"), PLACES, ids=[f"{getattr(call, '__qualname__', call)}-{name}" for call, name in PLACES]
+)
+def test_an_odd_argument_is_taken_or_refused_in_words(call, name):
+    if call is not recloth.plan:
+        used(call(**CALLS[call]))
+    refused = 0
+    for value in ODD:
+        try:
+            used(call(**{**CALLS[call], name: value}))
+        except (recloth.ReclothError, TypeError, UnicodeEncodeError) as error:
+            # A brief's name is said in full.
+            assert 10 < len(str(error)) < 700 or call is recloth.plan, str(error)
+            refused += 1
+    # Whatever an argument is, not all of these are it.
+    assert refused
+
+
+@pytest.mark.parametrize(
+    ("call", "name"),
+    [
+        (call, name) for call, name in PLACES
+        if isinstance(CALLS[call][name], (int, float)) and not isinstance(CALLS[call][name], bool)
+    ],
+    ids=lambda value: getattr(value, "__qualname__", value),
+)
+def test_a_number_that_is_none_is_refused_by_name(call, name):
+    for value in (HUGE, -HUGE, math.nan):
+        if call in NO_BOUNDS:
+            continue
+        with pytest.raises((recloth.ReclothError, TypeError)) as caught:
+            used(call(**{**CALLS[call], name: value}))
+        assert name in str(caught.value), (value, str(caught.value))
+        if value in (HUGE, -HUGE):
+            assert isinstance(caught.value, recloth.ReclothError), (value, str(caught.value))
+    for value in ("71", True, None):
+        if call == PIECE.walk or (value is None and name == "tolerance"):
+            continue  # An edge has a name; a tolerance left out is that of the line.
+        with pytest.raises(TypeError):
+            used(call(**{**CALLS[call], name: value}))
+
+
+def test_nothing_exported_is_left_out():
+    owners = [getattr(call, "__self__", None) for call in CALLS]
+    listed = [*CALLS, *[owner if isinstance(owner, type) else type(owner) for owner in owners]]
+    functions = {getattr(recloth, name) for name in recloth._functions.__all__}
+    made = {recloth.Answer, recloth.CutSegment, recloth.CutNotch, recloth.Walk, recloth.WalkNotch, recloth.Plan,
+            recloth.BriefError, recloth.ReclothError, draft.Draft, recloth.CutLine,
+            recloth.Fit, recloth.UsablePanel, recloth.UsablePart, recloth.PanelRectangle}
+    for module in (recloth, draft):
+        for name in module.__all__:
+            thing = getattr(module, name)
+            if callable(thing) and thing not in functions | made:
+                assert thing in listed, name
+
+
+def test_a_panel_is_drawn():
+    panel = recloth.Panel("back", SQUARE, flaws=[([(50, 50), (80, 90)], 5)], holes=[[(90, 90), (99, 90), (90, 99)]])
+    drawing = panel._repr_svg_()
+    assert drawing.startswith("<svg") and "back" in drawing
+    for side in ("width", "height"):
+        assert 0 < float(drawing.partition(f'{side}="')[2].partition("mm")[0]) < 250
+    assert recloth.Panel("no area", [(0, 0), (math.inf, 0), (0, 1)])._repr_svg_() is None
+
+
+def test_signatures_can_be_read():
+    for call in CALLS:
+        assert inspect.signature(call).parameters, call
