@@ -14,6 +14,9 @@ from trade import NEARLY, whole
 
 INCH = mpf("25.4")
 
+# Bits of crates/recloth/src/doubt.rs, written out again.
+CLOTH_NARROW = 2**38
+
 
 def length_chain_shares(row):
     lengths, factors, errors = (row.items(name) for name in ("lengths", "factors", "errors"))
@@ -217,6 +220,7 @@ def nap_layout(row):
         "length_one_way": length(one_way),
         "length_turned": length(both),
         "nap_extra": length(one_way) - length(both),
+        "doubts": CLOTH_NARROW if width < 200 else 0,
     }
 
 
@@ -243,7 +247,7 @@ def wearing_ease(row):
         "shirt_chest": [(1.5, 2.5), (3, 3)],
     }[row.text("place")]
     low, high = min(low for low, _ in authors) * INCH, max(high for _, high in authors) * INCH
-    return {"low": low, "high": high, "garment_low": low + row["body"], "garment_high": high + row["body"]}
+    return {"low": low, "high": high, "garment_low": low + row["body"], "garment_high": high + row["body"], "doubts": common.trunk(row["body"])}
 
 
 if __name__ == "__main__":

@@ -1489,6 +1489,8 @@ typedef struct {
   double length_turned;
   // What the nap takes: the one length less the other (mm).
   double nap_extra;
+  // Doubts raised (bits).
+  uint64_t doubts;
 } recloth_nap_layout_t;
 
 // A machine needle's blade.
@@ -1969,6 +1971,8 @@ typedef struct {
   double garment_low;
   // Finished girth with the most (mm).
   double garment_high;
+  // Doubts raised (bits).
+  uint64_t doubts;
 } recloth_wearing_ease_t;
 
 // A length of cloth turned into one of another width: a range, for a layout does not scale.
@@ -4165,6 +4169,8 @@ recloth_status recloth_mix_temperature(const double *volumes_ml,
 // brushed cloth, some satins) and one-way prints a turned panel is of another shade: it cannot be put right afterwards. The
 // habit of a quarter of a yard more for a nap is sometimes nothing and sometimes a whole row: count.
 //
+// Cloth below 200 mm is doubted: no cloth is woven so narrow (from memory).
+//
 // - `wide`: width of a panel at its wide end, allowances included (mm, 1 to 100000).
 // - `narrow`: width at its narrow end, allowances included (mm, 0 to 100000, <= wide).
 // - `length`: length of a panel, allowances included (mm, 1 to 100000).
@@ -5604,6 +5610,8 @@ recloth_status recloth_washes(double length,
 //
 // The best ease is that of a garment that fits: measure it and take the body's girth off. Thick cloth and a lining need
 // more, cloth that stretches less (`negative_ease`(crate::stretch::negative_ease)).
+//
+// A girth below 300 mm or above 2000 mm is doubted.
 //
 // - `body`: girth of the body there (mm, 1 to 100000).
 // - `place`: where it is asked (one of `recloth_ease_place`).

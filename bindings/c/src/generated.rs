@@ -1503,6 +1503,8 @@ pub struct recloth_nap_layout_t {
     pub length_turned: f64,
     /// What the nap takes: the one length less the other (mm).
     pub nap_extra: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 /// A machine needle's blade.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -2023,6 +2025,8 @@ pub struct recloth_wearing_ease_t {
     pub garment_low: f64,
     /// Finished girth with the most (mm).
     pub garment_high: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 /// A length of cloth turned into one of another width: a range, for a layout does not scale.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -6302,6 +6306,8 @@ pub unsafe extern "C" fn recloth_mix_temperature(
 /// brushed cloth, some satins) and one-way prints a turned panel is of another shade: it cannot be put right afterwards. The
 /// habit of a quarter of a yard more for a nap is sometimes nothing and sometimes a whole row: count.
 ///
+/// Cloth below 200 mm is doubted: no cloth is woven so narrow (from memory).
+///
 /// - `wide`: width of a panel at its wide end, allowances included (mm, 1 to 100000).
 /// - `narrow`: width at its narrow end, allowances included (mm, 0 to 100000, <= wide).
 /// - `length`: length of a panel, allowances included (mm, 1 to 100000).
@@ -6342,6 +6348,7 @@ pub unsafe extern "C" fn recloth_nap_layout(
                     length_one_way: answer.length_one_way,
                     length_turned: answer.length_turned,
                     nap_extra: answer.nap_extra,
+                    doubts: answer.doubts,
                 });
                 Ok(())
             },
@@ -9137,6 +9144,8 @@ pub unsafe extern "C" fn recloth_washes(
 /// The best ease is that of a garment that fits: measure it and take the body's girth off. Thick cloth and a lining need
 /// more, cloth that stretches less (`negative_ease`(crate::stretch::negative_ease)).
 ///
+/// A girth below 300 mm or above 2000 mm is doubted.
+///
 /// - `body`: girth of the body there (mm, 1 to 100000).
 /// - `place`: where it is asked (one of `recloth_ease_place`).
 /// - `out`: receives the answer.
@@ -9169,6 +9178,7 @@ pub unsafe extern "C" fn recloth_wearing_ease(
                     high: answer.high,
                     garment_low: answer.garment_low,
                     garment_high: answer.garment_high,
+                    doubts: answer.doubts,
                 });
                 Ok(())
             },

@@ -1044,6 +1044,7 @@ static recloth_status call_nap_layout(const cell_t *in, outcome_t *got, recloth_
   got_number(got, out.length_one_way);
   got_number(got, out.length_turned);
   got_number(got, out.nap_extra);
+  got_count(got, out.doubts);
   return status;
 }
 
@@ -1698,6 +1699,7 @@ static recloth_status call_wearing_ease(const cell_t *in, outcome_t *got, reclot
   got_number(got, out.high);
   got_number(got, out.garment_low);
   got_number(got, out.garment_high);
+  got_count(got, out.doubts);
   return status;
 }
 
@@ -1872,7 +1874,7 @@ static const function_t functions[] = {
   {"liquor_shares", "lnn", 6, call_liquor_shares},
   {"loop_slack", "nnnnnnt", 2, call_loop_slack},
   {"mix_temperature", "llnnn", 4, call_mix_temperature},
-  {"nap_layout", "nnnnn", 5, call_nap_layout},
+  {"nap_layout", "nnnnn", 6, call_nap_layout},
   {"neck_bust_doubts", "nn", 1, call_neck_bust_doubts},
   {"needle_blade", "n", 2, call_needle_blade},
   {"needle_metric", "n", 1, call_needle_metric},
@@ -1935,7 +1937,7 @@ static const function_t functions[] = {
   {"v_neck", "nnn", 3, call_v_neck},
   {"waist_hip_doubts", "nn", 1, call_waist_hip_doubts},
   {"washes", "nnnn", 3, call_washes},
-  {"wearing_ease", "nt", 4, call_wearing_ease},
+  {"wearing_ease", "nt", 5, call_wearing_ease},
   {"width_conversion", "nnn", 4, call_width_conversion},
   {"wrap_skirt", "nnn", 7, call_wrap_skirt},
   {"xyz_from_lab", "nnn", 3, call_xyz_from_lab},

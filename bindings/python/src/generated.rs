@@ -3365,16 +3365,17 @@ fn one_mix_temperature<'py>(
 /// `recloth::nap::nap_layout`.
 #[allow(non_camel_case_types)]
 struct nap_layout {}
-impl Scalar<5, 5> for nap_layout {
-    const TYPES: [Type; 5] = [
+impl Scalar<5, 6> for nap_layout {
+    const TYPES: [Type; 6] = [
         Type::Count,
         Type::Count,
         Type::Number,
         Type::Number,
         Type::Number,
+        Type::Bits,
     ];
     #[inline]
-    fn call(given: [f64; 5]) -> Result<[f64; 5], Error> {
+    fn call(given: [f64; 5]) -> Result<[f64; 6], Error> {
         let [wide, narrow, length, count, cloth_width] = given;
         let (count, count_bad) = door::count("count", count, 1);
         let answer = door::settle(
@@ -3388,6 +3389,7 @@ impl Scalar<5, 5> for nap_layout {
             answer.length_one_way,
             answer.length_turned,
             answer.nap_extra,
+            answer.doubts as f64,
         ])
     }
 }
@@ -3404,7 +3406,14 @@ fn one_nap_layout<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = nap_layout::call([wide, narrow, length, count, cloth_width])
         .map_err(|error| door::raise(py, "nap_layout", &error))?;
-    (answer[0] as u64, answer[1] as u64, answer[2], answer[3], answer[4])
+    (
+        answer[0] as u64,
+        answer[1] as u64,
+        answer[2],
+        answer[3],
+        answer[4],
+        answer[5] as u64,
+    )
         .into_bound_py_any(py)
 }
 /// `recloth::body::neck_bust_doubts`.
@@ -5259,10 +5268,16 @@ fn one_washes<'py>(
 /// `recloth::ease::wearing_ease`.
 #[allow(non_camel_case_types)]
 struct wearing_ease {}
-impl Scalar<2, 4> for wearing_ease {
-    const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Number];
+impl Scalar<2, 5> for wearing_ease {
+    const TYPES: [Type; 5] = [
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Number,
+        Type::Bits,
+    ];
     #[inline]
-    fn call(given: [f64; 2]) -> Result<[f64; 4], Error> {
+    fn call(given: [f64; 2]) -> Result<[f64; 5], Error> {
         let [body, place] = given;
         let (place, place_bad) = read_ease_place("place", place);
         let answer = door::settle(
@@ -5270,7 +5285,13 @@ impl Scalar<2, 4> for wearing_ease {
             &["body", "place"],
             &[place_bad],
         )?;
-        Ok([answer.low, answer.high, answer.garment_low, answer.garment_high])
+        Ok([
+            answer.low,
+            answer.high,
+            answer.garment_low,
+            answer.garment_high,
+            answer.doubts as f64,
+        ])
     }
 }
 #[pyfunction]
@@ -5282,7 +5303,7 @@ fn one_wearing_ease<'py>(
 ) -> PyResult<Bound<'py, PyAny>> {
     let answer = wearing_ease::call([body, place])
         .map_err(|error| door::raise(py, "wearing_ease", &error))?;
-    (answer[0], answer[1], answer[2], answer[3]).into_bound_py_any(py)
+    (answer[0], answer[1], answer[2], answer[3], answer[4] as u64).into_bound_py_any(py)
 }
 /// `recloth::quantity::width_conversion`.
 #[allow(non_camel_case_types)]
@@ -8769,7 +8790,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         nap_layout,
         5,
-        5,
+        6,
         0,
     >(
         module,
@@ -8779,7 +8800,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         nap_layout,
         5,
-        5,
+        6,
         1,
     >(
         module,
@@ -8789,7 +8810,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         nap_layout,
         5,
-        5,
+        6,
         2,
     >(
         module,
@@ -8799,7 +8820,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         nap_layout,
         5,
-        5,
+        6,
         3,
     >(
         module,
@@ -8809,15 +8830,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         nap_layout,
         5,
-        5,
+        6,
         4,
     >(
         module,
         c"nap_layout__nap_extra",
         c"Length of cloth for equal tapered panels with a nap and without.\n\nWhat the nap takes: the one length less the other (mm).\nInputs: wide (mm, 1 to 100000); narrow (mm, 0 to 100000, <= wide); length (mm, 1 to 100000); count (1 to 1000); cloth_width (mm, 1 to 100000, >= wide).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<nap_layout, 5, 5>(module, c"all_nap_layout")?;
-    add_status::<nap_layout, 5, 5>(module, c"status_nap_layout")?;
+    add_one::<
+        nap_layout,
+        5,
+        6,
+        5,
+    >(
+        module,
+        c"nap_layout__doubts",
+        c"Length of cloth for equal tapered panels with a nap and without.\n\nDoubts raised (bits).\nInputs: wide (mm, 1 to 100000); narrow (mm, 0 to 100000, <= wide); length (mm, 1 to 100000); count (1 to 1000); cloth_width (mm, 1 to 100000, >= wide).\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<nap_layout, 5, 6>(module, c"all_nap_layout")?;
+    add_status::<nap_layout, 5, 6>(module, c"status_nap_layout")?;
     module.add_function(wrap_pyfunction!(one_nap_layout, module)?)?;
     add_one::<
         neck_bust_doubts,
@@ -10436,7 +10467,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         wearing_ease,
         2,
-        4,
+        5,
         0,
     >(
         module,
@@ -10446,7 +10477,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         wearing_ease,
         2,
-        4,
+        5,
         1,
     >(
         module,
@@ -10456,7 +10487,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         wearing_ease,
         2,
-        4,
+        5,
         2,
     >(
         module,
@@ -10466,15 +10497,25 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     add_one::<
         wearing_ease,
         2,
-        4,
+        5,
         3,
     >(
         module,
         c"wearing_ease__garment_high",
         c"Wearing ease of woven cloth, all round, as a range over the authors, and the girths it makes.\n\nFinished girth with the most (mm).\nInputs: body (mm, 1 to 100000); place.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
-    add_every::<wearing_ease, 2, 4>(module, c"all_wearing_ease")?;
-    add_status::<wearing_ease, 2, 4>(module, c"status_wearing_ease")?;
+    add_one::<
+        wearing_ease,
+        2,
+        5,
+        4,
+    >(
+        module,
+        c"wearing_ease__doubts",
+        c"Wearing ease of woven cloth, all round, as a range over the authors, and the girths it makes.\n\nDoubts raised (bits).\nInputs: body (mm, 1 to 100000); place.\nNaN, with the invalid flag raised, where there is an error.",
+    )?;
+    add_every::<wearing_ease, 2, 5>(module, c"all_wearing_ease")?;
+    add_status::<wearing_ease, 2, 5>(module, c"status_wearing_ease")?;
     module.add_function(wrap_pyfunction!(one_wearing_ease, module)?)?;
     add_one::<
         width_conversion,

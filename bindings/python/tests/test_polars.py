@@ -25,7 +25,7 @@ def test_an_expression_gives_a_column_an_answer(frame):
     skirt = recloth.circle_skirt(pl.col("waist"), pl.col("length"), 1)
     assert all(isinstance(column, pl.Expr) for column in skirt)
     done = frame.with_columns(*skirt).lazy().collect()
-    assert done.columns == ["waist", "length", "waist_radius", "hem_radius", "hem_length"]
+    assert done.columns == ["waist", "length", "waist_radius", "hem_radius", "hem_length", "doubts"]
     assert done["hem_length"].to_list() == [ONE.hem_length, None, None]
     one = frame.select(hem=ufuncs.circle_skirt.hem_length(pl.col("waist").drop_nulls(), 500, 1.0))
     assert one.lazy().collect()["hem"][0] == ONE.hem_length

@@ -27,7 +27,21 @@ pub(super) fn index(spec: &Spec) -> String {
         }
         out.push('\n');
     }
-    let _ = writeln!(out, "## Choices\n");
+    let _ = writeln!(
+        out,
+        "## Outlines\n\nThese take outlines, so their doors are written by hand.\n\n\
+         | function | file | what it answers |\n|---|---|---|"
+    );
+    for shape in &spec.shapes {
+        let _ = writeln!(
+            out,
+            "| `{}` | {} | {} |",
+            shape.name,
+            shape.module,
+            cell(&shape.summary)
+        );
+    }
+    let _ = writeln!(out, "\n## Choices\n");
     for choice in &spec.choices {
         let _ = writeln!(
             out,

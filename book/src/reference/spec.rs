@@ -11,11 +11,19 @@ pub(super) struct Spec {
     pub(super) choices: Vec<Choice>,
     pub(super) modules: Vec<Module>,
     pub(super) functions: Vec<Function>,
+    pub(super) shapes: Vec<Shape>,
 }
 
 #[derive(Deserialize)]
 pub(super) struct Module {
     pub(super) name: String,
+    pub(super) summary: String,
+}
+
+#[derive(Deserialize)]
+pub(super) struct Shape {
+    pub(super) name: String,
+    pub(super) module: String,
     pub(super) summary: String,
 }
 

@@ -302,6 +302,10 @@ fn slips_are_told_with_what_was_meant() {
     );
     fails("pleats", &["is one of these meant: box_pleats,"]);
     fails(
+        "largest_rectangle outline=1,2",
+        &["largest_rectangle works on outlines", "from Rust or Python"],
+    );
+    fails(
         "quilt",
         &["no function quilt", "recloth sum lists them all"],
     );

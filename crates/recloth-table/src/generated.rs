@@ -1732,7 +1732,7 @@ fn nap_layout(given: &[Given]) -> Result<Vec<Got>, Error> {
         vec![
             Got::Whole(answer.across_one_way.into()), Got::Whole(answer.across_turned
             .into()), Got::Number(answer.length_one_way), Got::Number(answer
-            .length_turned), Got::Number(answer.nap_extra),
+            .length_turned), Got::Number(answer.nap_extra), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -2430,7 +2430,7 @@ fn wearing_ease(given: &[Given]) -> Result<Vec<Got>, Error> {
     Ok(
         vec![
             Got::Number(answer.low), Got::Number(answer.high), Got::Number(answer
-            .garment_low), Got::Number(answer.garment_high),
+            .garment_low), Got::Number(answer.garment_high), Got::Whole(answer.doubts),
         ],
     )
 }
@@ -2552,7 +2552,7 @@ pub static MODULES: &[Module] = &[
     },
     Module {
         name: "alteration",
-        summary: "Taking in, letting out, and the step from size to size.",
+        summary: "Taking in and letting out, strips let in, hems let down, and the step from size to size.",
     },
     Module {
         name: "piecing",
@@ -2568,7 +2568,7 @@ pub static MODULES: &[Module] = &[
     },
     Module {
         name: "gore",
-        summary: "Gored skirts, and godets let into them.",
+        summary: "Gored skirts, and godets and gussets let in.",
     },
     Module {
         name: "tier",
@@ -2580,7 +2580,7 @@ pub static MODULES: &[Module] = &[
     },
     Module {
         name: "band",
-        summary: "Waistbands: straight, shaped and in sections.",
+        summary: "Waistbands: straight, folded, shaped and in sections.",
     },
     Module {
         name: "neck",
@@ -2674,6 +2674,25 @@ pub static MODULES: &[Module] = &[
         name: "shade",
         summary: "Depth of shade by Kubelka and Munk: what dye over cloth comes to, and how deep it must be to hide a mark.",
     },
+];
+/// Functions of outlines, which take more than plain values: names and first sentences.
+pub static SHAPES: &[(&str, &str)] = &[
+    (
+        "largest_rectangle",
+        "Largest rectangle, one side on grain, that a panel of any shape holds.",
+    ),
+    (
+        "sentence",
+        "An error of a piece as a sentence that names the piece and, where `at` is the index of one, the edge.",
+    ),
+    (
+        "tallest_rectangle",
+        "Tallest rectangle of a given width, one side on grain, that a panel of any shape holds.",
+    ),
+    (
+        "usable_panel",
+        "What is left of a panel: its outline less a strip along each edge and less each flaw with a margin round it.",
+    ),
 ];
 /// Every function, in order of name.
 pub static FUNCTIONS: &[Function] = &[
@@ -8871,7 +8890,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "nap_layout",
         module: "nap",
         summary: "Length of cloth for equal tapered panels with a nap and without.",
-        description: "All one way up, each panel takes its wide end of the cloth's width: `floor(cloth_width / wide)` side by side. Turned\nevery other, a narrow end lies beside each wide one and `n` panels take `wide + (n - 1) · (wide + narrow) / 2`. Either\nway a row takes the panel's length, and there are as many rows as the count asks. On napped cloth (velvet, corduroy,\nbrushed cloth, some satins) and one-way prints a turned panel is of another shade: it cannot be put right afterwards. The\nhabit of a quarter of a yard more for a nap is sometimes nothing and sometimes a whole row: count.",
+        description: "All one way up, each panel takes its wide end of the cloth's width: `floor(cloth_width / wide)` side by side. Turned\nevery other, a narrow end lies beside each wide one and `n` panels take `wide + (n - 1) · (wide + narrow) / 2`. Either\nway a row takes the panel's length, and there are as many rows as the count asks. On napped cloth (velvet, corduroy,\nbrushed cloth, some satins) and one-way prints a turned panel is of another shade: it cannot be put right afterwards. The\nhabit of a quarter of a yard more for a nap is sometimes nothing and sometimes a whole row: count.\n\nCloth below 200 mm is doubted: no cloth is woven so narrow (from memory).",
         arguments: &[
             Argument {
                 name: "wide",
@@ -8949,6 +8968,11 @@ pub static FUNCTIONS: &[Function] = &[
                 name: "nap_extra",
                 unit: "mm",
                 meaning: "What the nap takes: the one length less the other",
+            },
+            Answer {
+                name: "doubts",
+                unit: "bits",
+                meaning: "Doubts raised",
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `narrow` when it is the wider end; naming\n`cloth_width` when one panel is wider.",
@@ -12838,7 +12862,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "wearing_ease",
         module: "ease",
         summary: "Wearing ease of woven cloth, all round, as a range over the authors, and the girths it makes.",
-        description: "`garment = body + ease`. Ease is what is needed to breathe, sit and reach; what the style has more is taste. Authors differ by as much as an inch:\n\n- bust: 1 1/2 to 2 in (Robinson), 2 1/2 in (one cited in an encyclopedia), 2 to 3 in (a tailor's notes);\n- waist of a dress: 3/4 to 1 in, 1 in, 1 to 2 in, in that order;\n- waist of a skirt or trousers: 1/2 to 3/4 in (Robinson; the others do not tell it apart);\n- hip: 2 to 2 3/4 in, 3 in, 2 to 3 in;\n- a man's shirt at the chest: 1 1/2 to 2 1/2 in fitted, up to 3 in classic (Robinson).\n\nThe best ease is that of a garment that fits: measure it and take the body's girth off. Thick cloth and a lining need\nmore, cloth that stretches less (`negative_ease`(crate::stretch::negative_ease)).",
+        description: "`garment = body + ease`. Ease is what is needed to breathe, sit and reach; what the style has more is taste. Authors differ by as much as an inch:\n\n- bust: 1 1/2 to 2 in (Robinson), 2 1/2 in (one cited in an encyclopedia), 2 to 3 in (a tailor's notes);\n- waist of a dress: 3/4 to 1 in, 1 in, 1 to 2 in, in that order;\n- waist of a skirt or trousers: 1/2 to 3/4 in (Robinson; the others do not tell it apart);\n- hip: 2 to 2 3/4 in, 3 in, 2 to 3 in;\n- a man's shirt at the chest: 1 1/2 to 2 1/2 in fitted, up to 3 in classic (Robinson).\n\nThe best ease is that of a garment that fits: measure it and take the body's girth off. Thick cloth and a lining need\nmore, cloth that stretches less (`negative_ease`(crate::stretch::negative_ease)).\n\nA girth below 300 mm or above 2000 mm is doubted.",
         arguments: &[
             Argument {
                 name: "body",
@@ -12881,6 +12905,11 @@ pub static FUNCTIONS: &[Function] = &[
                 name: "garment_high",
                 unit: "mm",
                 meaning: "Finished girth with the most",
+            },
+            Answer {
+                name: "doubts",
+                unit: "bits",
+                meaning: "Doubts raised",
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument.",

@@ -20,7 +20,7 @@ mod generated;
 mod value;
 
 pub use function::{Answer, Argument, Choice, Default, Function, Items, Kind, Module, Variant};
-pub use generated::{FUNCTIONS, MODULES};
+pub use generated::{FUNCTIONS, MODULES, SHAPES};
 pub use value::{Given, Got};
 
 /// The function of this name.

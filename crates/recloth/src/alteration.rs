@@ -1,4 +1,4 @@
-//! Taking in, letting out, and the step from size to size.
+//! Taking in and letting out, strips let in, hems let down, and the step from size to size.
 
 use crate::Error;
 use crate::body::limb;

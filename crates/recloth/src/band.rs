@@ -1,4 +1,4 @@
-//! Waistbands: straight, shaped and in sections.
+//! Waistbands: straight, folded, shaped and in sections.
 
 use core::f64::consts::TAU;
 

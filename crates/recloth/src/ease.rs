@@ -1,6 +1,7 @@
 //! Wearing ease: what a garment has more than the body, as authors give it.
 
 use crate::Error;
+use crate::body::trunk;
 use crate::units::INCH;
 
 /// Where on a garment of woven cloth the ease is asked.
@@ -34,6 +35,8 @@ pub struct WearingEase {
     pub garment_low: f64,
     /// Finished girth with the most (mm).
     pub garment_high: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 
 /// Wearing ease of woven cloth, all round, as a range over the authors, and the girths it makes.
@@ -48,6 +51,8 @@ pub struct WearingEase {
 ///
 /// The best ease is that of a garment that fits: measure it and take the body's girth off. Thick cloth and a lining need
 /// more, cloth that stretches less ([`negative_ease`](crate::stretch::negative_ease)).
+///
+/// A girth below 300 mm or above 2000 mm is doubted.
 ///
 /// | argument | unit   | range   | default | meaning                  |
 /// |----------|--------|---------|---------|--------------------------|
@@ -84,5 +89,6 @@ pub fn wearing_ease(body: f64, place: EasePlace) -> Result<WearingEase, Error> {
         high,
         garment_low: body + low,
         garment_high: body + high,
+        doubts: trunk(body),
     })
 }

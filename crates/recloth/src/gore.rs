@@ -1,4 +1,4 @@
-//! Gored skirts, and godets let into them.
+//! Gored skirts, and godets and gussets let in.
 
 use core::f64::consts::PI;
 

@@ -1,6 +1,7 @@
 //! Cloth with a nap, or printed one way: what it takes that all pieces lie the same way up.
 
 use crate::Error;
+use crate::doubt::{CLOTH_NARROW, when};
 use crate::dust::above;
 
 /// Panels wider at one end, laid across the cloth all one way up, or turned every other.
@@ -18,6 +19,8 @@ pub struct NapLayout {
     pub length_turned: f64,
     /// What the nap takes: the one length less the other (mm).
     pub nap_extra: f64,
+    /// Doubts raised (bits).
+    pub doubts: u64,
 }
 
 /// Length of cloth for equal tapered panels with a nap and without.
@@ -27,6 +30,8 @@ pub struct NapLayout {
 /// way a row takes the panel's length, and there are as many rows as the count asks. On napped cloth (velvet, corduroy,
 /// brushed cloth, some satins) and one-way prints a turned panel is of another shade: it cannot be put right afterwards. The
 /// habit of a quarter of a yard more for a nap is sometimes nothing and sometimes a whole row: count.
+///
+/// Cloth below 200 mm is doubted: no cloth is woven so narrow (from memory).
 ///
 /// | argument      | unit  | range            | default | meaning                                              |
 /// |---------------|-------|------------------|---------|------------------------------------------------------|
@@ -90,6 +95,7 @@ pub fn nap_layout(
         length_one_way,
         length_turned,
         nap_extra: length_one_way - length_turned,
+        doubts: when(cloth_width < 200.0, CLOTH_NARROW),
     })
 }
 

@@ -60,6 +60,13 @@ pub(crate) fn table(spec: &Spec, base: &Base) -> Code {
         );
     }
     code.push_str(
+        "];\n/// Functions of outlines, which take more than plain values: names and first sentences.\n\
+         pub static SHAPES: &[(&str, &str)] = &[\n",
+    );
+    for shape in &spec.shapes {
+        let _ = writeln!(code, "({:?}, {:?}),", shape.name, shape.summary);
+    }
+    code.push_str(
         "];\n/// Every function, in order of name.\npub static FUNCTIONS: &[Function] = &[\n",
     );
     for function in &spec.functions {

@@ -1063,12 +1063,13 @@ class MixTemperature(NamedTuple):
     doubts: int
     cautions: int
 
-class NapLayout(NamedTuple, Generic[_N, _C]):
+class NapLayout(NamedTuple, Generic[_N, _C, _B]):
     across_one_way: _C
     across_turned: _C
     length_one_way: _N
     length_turned: _N
     nap_extra: _N
+    doubts: _B
 
 class NeedleBlade(NamedTuple, Generic[_N]):
     blade: _N
@@ -1316,11 +1317,12 @@ class Washes(NamedTuple, Generic[_N, _B]):
     change_pct: _N
     doubts: _B
 
-class WearingEase(NamedTuple, Generic[_N]):
+class WearingEase(NamedTuple, Generic[_N, _B]):
     low: _N
     high: _N
     garment_low: _N
     garment_high: _N
+    doubts: _B
 
 class WidthConversion(NamedTuple, Generic[_N, _B]):
     by_area: _N
@@ -5497,10 +5499,10 @@ def mix_temperature(volumes_ml: Sequence[float] | NDArray[Any], temperatures_c: 
     """
 
 @overload
-def nap_layout(wide: float, narrow: float, length: float, count: int, cloth_width: float) -> NapLayout[float, int]: ...  # type: ignore[overload-overlap]
+def nap_layout(wide: float, narrow: float, length: float, count: int, cloth_width: float) -> NapLayout[float, int, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def nap_layout(wide: _ArrayLikeFloat_co, narrow: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, cloth_width: _ArrayLikeFloat_co) -> NapLayout[NDArray[np.float64], NDArray[np.uint32]]:
+def nap_layout(wide: _ArrayLikeFloat_co, narrow: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, cloth_width: _ArrayLikeFloat_co) -> NapLayout[NDArray[np.float64], NDArray[np.uint32], NDArray[np.uint64]]:
     """Length of cloth for equal tapered panels with a nap and without.
 
     All one way up, each panel takes its wide end of the cloth's width: `floor(cloth_width / wide)` side by side. Turned
@@ -5508,6 +5510,8 @@ def nap_layout(wide: _ArrayLikeFloat_co, narrow: _ArrayLikeFloat_co, length: _Ar
     way a row takes the panel's length, and there are as many rows as the count asks. On napped cloth (velvet, corduroy,
     brushed cloth, some satins) and one-way prints a turned panel is of another shade: it cannot be put right afterwards. The
     habit of a quarter of a yard more for a nap is sometimes nothing and sometimes a whole row: count.
+
+    Cloth below 200 mm is doubted: no cloth is woven so narrow (from memory).
 
     Parameters
     ----------
@@ -5534,6 +5538,8 @@ def nap_layout(wide: _ArrayLikeFloat_co, narrow: _ArrayLikeFloat_co, length: _Ar
         Length of cloth when every other is turned (mm)
     nap_extra : float
         What the nap takes: the one length less the other (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -5546,7 +5552,7 @@ def nap_layout(wide: _ArrayLikeFloat_co, narrow: _ArrayLikeFloat_co, length: _Ar
     Source: Plane geometry of trapezia with level ends; rows are not nested in each other. A quarter of a yard for one-way cloth:
     sewwithsarah.com. `tests/vectors/nap_layout.csv` has hand-worked rows.
 
-    Example: nap_layout(wide=400, narrow=180, length=720, count=8, cloth_width=1400) gives across_one_way 3, across_turned 4, length_one_way 2160, length_turned 1440, nap_extra 720
+    Example: nap_layout(wide=400, narrow=180, length=720, count=8, cloth_width=1400) gives across_one_way 3, across_turned 4, length_one_way 2160, length_turned 1440, nap_extra 720, doubts 0
     """
 
 @overload
@@ -8171,10 +8177,10 @@ def washes(length: _ArrayLikeFloat_co, first_pct: _ArrayLikeFloat_co, later_pct:
     """
 
 @overload
-def wearing_ease(body: float, place: EasePlace | str | int) -> WearingEase[float]: ...  # type: ignore[overload-overlap]
+def wearing_ease(body: float, place: EasePlace | str | int) -> WearingEase[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def wearing_ease(body: _ArrayLikeFloat_co, place: EasePlace | str | int) -> WearingEase[NDArray[np.float64]]:
+def wearing_ease(body: _ArrayLikeFloat_co, place: EasePlace | str | int) -> WearingEase[NDArray[np.float64], NDArray[np.uint64]]:
     """Wearing ease of woven cloth, all round, as a range over the authors, and the girths it makes.
 
     `garment = body + ease`. Ease is what is needed to breathe, sit and reach; what the style has more is taste. Authors differ by as much as an inch:
@@ -8187,6 +8193,8 @@ def wearing_ease(body: _ArrayLikeFloat_co, place: EasePlace | str | int) -> Wear
 
     The best ease is that of a garment that fits: measure it and take the body's girth off. Thick cloth and a lining need
     more, cloth that stretches less (`negative_ease`(crate::stretch::negative_ease)).
+
+    A girth below 300 mm or above 2000 mm is doubted.
 
     Parameters
     ----------
@@ -8205,6 +8213,8 @@ def wearing_ease(body: _ArrayLikeFloat_co, place: EasePlace | str | int) -> Wear
         Finished girth with the least (mm)
     garment_high : float
         Finished girth with the most (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -8216,7 +8226,7 @@ def wearing_ease(body: _ArrayLikeFloat_co, place: EasePlace | str | int) -> Wear
     Source: S. Robinson, costume text, Central Washington University, ch. 16; an encyclopedia's article "Ease (sewing)", first of its
     two cited sources; vintagetailor.blogspot.com, 2012. `tests/vectors/wearing_ease.csv` has each.
 
-    Example: wearing_ease(body=1000, place='bust') gives low 38.1, high 76.2
+    Example: wearing_ease(body=1000, place='bust') gives low 38.1, high 76.2, doubts 0
     """
 
 @overload

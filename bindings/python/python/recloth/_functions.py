@@ -822,13 +822,14 @@ MixTemperature.doubts.__doc__ = "Doubts raised (bits)"
 MixTemperature.cautions.__doc__ = "Cautions raised (bits)"
 
 
-NapLayout = namedtuple("NapLayout", ["across_one_way", "across_turned", "length_one_way", "length_turned", "nap_extra"], module="recloth")
+NapLayout = namedtuple("NapLayout", ["across_one_way", "across_turned", "length_one_way", "length_turned", "nap_extra", "doubts"], module="recloth")
 NapLayout.__doc__ = "Panels wider at one end, laid across the cloth all one way up, or turned every other."
 NapLayout.across_one_way.__doc__ = "Panels side by side when all lie one way up"
 NapLayout.across_turned.__doc__ = "Panels side by side when every other is turned upside down"
 NapLayout.length_one_way.__doc__ = "Length of cloth when all lie one way up (mm)"
 NapLayout.length_turned.__doc__ = "Length of cloth when every other is turned (mm)"
 NapLayout.nap_extra.__doc__ = "What the nap takes: the one length less the other (mm)"
+NapLayout.doubts.__doc__ = "Doubts raised (bits)"
 
 
 NeedleBlade = namedtuple("NeedleBlade", ["blade", "thread"], module="recloth")
@@ -1155,12 +1156,13 @@ Washes.change_pct.__doc__ = "Change from the first length to the last (%)"
 Washes.doubts.__doc__ = "Doubts raised (bits)"
 
 
-WearingEase = namedtuple("WearingEase", ["low", "high", "garment_low", "garment_high"], module="recloth")
+WearingEase = namedtuple("WearingEase", ["low", "high", "garment_low", "garment_high", "doubts"], module="recloth")
 WearingEase.__doc__ = "Ease that authors give, from the least of them to the most."
 WearingEase.low.__doc__ = "The least that an author gives, all round (mm)"
 WearingEase.high.__doc__ = "The most that an author gives, all round (mm)"
 WearingEase.garment_low.__doc__ = "Finished girth with the least (mm)"
 WearingEase.garment_high.__doc__ = "Finished girth with the most (mm)"
+WearingEase.doubts.__doc__ = "Doubts raised (bits)"
 
 
 WidthConversion = namedtuple("WidthConversion", ["by_area", "low", "high", "doubts"], module="recloth")
@@ -5425,6 +5427,8 @@ def nap_layout(wide, narrow, length, count, cloth_width):
     brushed cloth, some satins) and one-way prints a turned panel is of another shade: it cannot be put right afterwards. The
     habit of a quarter of a yard more for a nap is sometimes nothing and sometimes a whole row: count.
 
+    Cloth below 200 mm is doubted: no cloth is woven so narrow (from memory).
+
     Parameters
     ----------
     wide : array_like
@@ -5450,6 +5454,8 @@ def nap_layout(wide, narrow, length, count, cloth_width):
         Length of cloth when every other is turned (mm)
     nap_extra : float
         What the nap takes: the one length less the other (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -5462,7 +5468,7 @@ def nap_layout(wide, narrow, length, count, cloth_width):
     Source: Plane geometry of trapezia with level ends; rows are not nested in each other. A quarter of a yard for one-way cloth:
     sewwithsarah.com. `tests/vectors/nap_layout.csv` has hand-worked rows.
 
-    Example: nap_layout(wide=400, narrow=180, length=720, count=8, cloth_width=1400) gives across_one_way 3, across_turned 4, length_one_way 2160, length_turned 1440, nap_extra 720
+    Example: nap_layout(wide=400, narrow=180, length=720, count=8, cloth_width=1400) gives across_one_way 3, across_turned 4, length_one_way 2160, length_turned 1440, nap_extra 720, doubts 0
     """
     if type(wide) is float and type(narrow) is float and type(length) is float and type(cloth_width) is float and type(count) is int:
         return _new(NapLayout, _core.one_nap_layout(wide, narrow, length, count, cloth_width))
@@ -8173,6 +8179,8 @@ def wearing_ease(body, place):
     The best ease is that of a garment that fits: measure it and take the body's girth off. Thick cloth and a lining need
     more, cloth that stretches less (`negative_ease`(crate::stretch::negative_ease)).
 
+    A girth below 300 mm or above 2000 mm is doubted.
+
     Parameters
     ----------
     body : array_like
@@ -8190,6 +8198,8 @@ def wearing_ease(body, place):
         Finished girth with the least (mm)
     garment_high : float
         Finished girth with the most (mm)
+    doubts : int
+        Doubts raised (bits)
 
     Raises
     ------
@@ -8201,7 +8211,7 @@ def wearing_ease(body, place):
     Source: S. Robinson, costume text, Central Washington University, ch. 16; an encyclopedia's article "Ease (sewing)", first of its
     two cited sources; vintagetailor.blogspot.com, 2012. `tests/vectors/wearing_ease.csv` has each.
 
-    Example: wearing_ease(body=1000, place='bust') gives low 38.1, high 76.2
+    Example: wearing_ease(body=1000, place='bust') gives low 38.1, high 76.2, doubts 0
     """
     place = _call.choice(EasePlace, place, "wearing_ease", "place")
     if type(body) is float:

@@ -437,6 +437,7 @@ nap_layout = _functions.NapLayout(
     _core.nap_layout__length_one_way,
     _core.nap_layout__length_turned,
     _core.nap_layout__nap_extra,
+    _core.nap_layout__doubts,
 )
 neck_bust_doubts = _core.neck_bust_doubts
 needle_blade = _functions.NeedleBlade(
@@ -650,6 +651,7 @@ wearing_ease = _functions.WearingEase(
     _core.wearing_ease__high,
     _core.wearing_ease__garment_low,
     _core.wearing_ease__garment_high,
+    _core.wearing_ease__doubts,
 )
 width_conversion = _functions.WidthConversion(
     _core.width_conversion__by_area,

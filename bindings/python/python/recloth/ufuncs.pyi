@@ -88,7 +88,7 @@ lining_free_length: np.ufunc
 lining_length: recloth.LiningLength[np.ufunc, np.ufunc]
 lining_width: np.ufunc
 loop_slack: recloth.LoopSlack[np.ufunc, np.ufunc]
-nap_layout: recloth.NapLayout[np.ufunc, np.ufunc]
+nap_layout: recloth.NapLayout[np.ufunc, np.ufunc, np.ufunc]
 neck_bust_doubts: np.ufunc
 needle_blade: recloth.NeedleBlade[np.ufunc]
 needle_metric: np.ufunc
@@ -140,7 +140,7 @@ turned_hem: recloth.TurnedHem[np.ufunc]
 v_neck: recloth.VNeck[np.ufunc]
 waist_hip_doubts: np.ufunc
 washes: recloth.Washes[np.ufunc, np.ufunc]
-wearing_ease: recloth.WearingEase[np.ufunc]
+wearing_ease: recloth.WearingEase[np.ufunc, np.ufunc]
 width_conversion: recloth.WidthConversion[np.ufunc, np.ufunc]
 wrap_skirt: recloth.WrapSkirt[np.ufunc, np.ufunc]
 xyz_from_lab: recloth.Xyz[np.ufunc]

@@ -10,7 +10,7 @@ mod read;
 mod wording;
 mod words;
 
-use recloth_table::{FUNCTIONS, Function, MODULES, find};
+use recloth_table::{FUNCTIONS, Function, MODULES, SHAPES, find};
 
 use crate::nearest::nearest;
 use words::{Line, Pair};
@@ -235,6 +235,14 @@ fn named(head: &[String]) -> Result<(&'static Function, Option<Pair>), Wrong> {
         .with(format!("Write {} {}", function.name, names.join(" ")));
         wrong.function = Some(function.name);
         return Err(wrong);
+    }
+    if let Some((name, summary)) = SHAPES.iter().find(|(name, _)| *name == whole) {
+        return Err(Wrong::new(format!(
+            "{name} works on outlines, which cannot be typed here"
+        ))
+        .with(format!(
+            "{summary} Call it from Rust or Python, or lay a panel with recloth plan."
+        )));
     }
     let names = || FUNCTIONS.iter().map(|function| function.name);
     let parts: Vec<&str> = names().filter(|name| name.contains(&whole)).collect();

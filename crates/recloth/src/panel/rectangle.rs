@@ -11,6 +11,8 @@ use crate::dust::DUST;
 
 /// The most points an outline or a hole may have.
 const MOST_POINTS: usize = 10_000;
+/// The least width that is asked for, and the least height of a width that is offered instead (mm).
+const LEAST: f64 = 0.1;
 /// A height that differs by no more is the same: twice what the proof may draw in at each of two sides (mm).
 const DRAWN_IN: f64 = 4e-6;
 
@@ -90,7 +92,7 @@ pub fn largest_rectangle(
     let mut rings = alloc::vec![Ring::new("outline", outline, MOST_POINTS, None)?.points];
     rings.extend(checked_holes(holes)?);
     let grain_deg = Error::check("grain_deg", grain_deg, -360.0, 360.0)?;
-    window::largest(&turned(&rings, grain_deg))
+    window::largest(&turned_to(&rings, grain_deg))
         .and_then(|span| proved(span, grain_deg, &rings))
         .ok_or_else(|| {
             let (argument, value) = match holes.len() {
@@ -121,7 +123,7 @@ pub fn largest_rectangle(
 /// # Errors
 /// - `NotFinite`, `OutOfRange`, `Count`, naming the argument and the place in its list.
 /// - `Outline`: the outline or a hole touches or crosses itself or has no area.
-/// - `NoSolution` naming `width`: nowhere is there a rectangle so wide.
+/// - `NoSolution` naming `width`: nowhere is there a rectangle so wide; `max` is the widest that is 0.1 mm high.
 ///
 /// # Source
 /// Plane geometry, shown in `window.rs`; known answers, working by hand and an independent program in
@@ -145,10 +147,10 @@ pub fn tallest_rectangle(
     grain_deg: f64,
 ) -> Result<PanelRectangle, Error> {
     let mut rings = alloc::vec![Ring::new("outline", outline, MOST_POINTS, None)?.points];
-    let width = Error::check("width", width, 0.1, 2e5)?;
+    let width = Error::check("width", width, LEAST, 2e5)?;
     rings.extend(checked_holes(holes)?);
     let grain_deg = Error::check("grain_deg", grain_deg, -360.0, 360.0)?;
-    let turned = turned(&rings, grain_deg);
+    let turned = turned_to(&rings, grain_deg);
     let found = |width: f64| {
         window::tallest(&turned, width).and_then(|span| proved(span, grain_deg, &rings))
     };
@@ -158,7 +160,12 @@ pub fn tallest_rectangle(
     found(width - DUST)
         .filter(|near| near.height > height + DRAWN_IN)
         .or(exact)
-        .ok_or_else(|| Error::no_solution("width", width, f64::NAN, f64::NAN))
+        .ok_or_else(|| {
+            let across = turned_to(&rings, grain_deg + 90.0);
+            let widest =
+                window::tallest(&across, LEAST).map_or(f64::NAN, |span| span.y[1] - span.y[0]);
+            Error::no_solution("width", width, f64::NAN, widest)
+        })
 }
 
 /// The holes, each a ring that does not cross itself.
@@ -171,8 +178,8 @@ fn checked_holes(holes: &[Vec<Point>]) -> Result<Vec<Vec<Point>>, Error> {
         .collect()
 }
 
-/// The rings with the grain along y.
-fn turned(rings: &[Vec<Point>], grain_deg: f64) -> Vec<Vec<Point>> {
+/// The rings with a grain along y.
+fn turned_to(rings: &[Vec<Point>], grain_deg: f64) -> Vec<Vec<Point>> {
     let (across, along) = axes(grain_deg);
     let on_grain = |point: &Point| {
         let point = point.to_vec2();
@@ -276,6 +283,24 @@ mod tests {
         assert!(!encloses(40.0, 40.0, 60.0, 60.0));
         assert!(!encloses(45.0, 45.0, 55.0, 55.0));
         assert!(!encloses(100.0, 0.0, 200.0, 100.0));
+    }
+
+    #[test]
+    fn the_width_an_error_asks_for_would_do() {
+        let gore = [(0.0, 0.0), (400.0, 0.0), (200.0, 600.0)].map(Point::from);
+        for grain_deg in [90.0, 0.0, 33.0, -360.0] {
+            let tall = |width| tallest_rectangle(&gore, width, &[], grain_deg);
+            let widest = tall(1e4).unwrap_err().max();
+            assert!(
+                tall(widest * (1.0 - 1e-9)).unwrap().height > 0.09,
+                "{grain_deg}"
+            );
+            assert!(tall(widest + 0.2).is_err(), "{grain_deg}");
+        }
+        // Where there is no cloth there is nothing to ask for.
+        let hole = square(-1000.0, 1000.0);
+        let error = tallest_rectangle(&gore, 1.0, &[hole], 90.0).unwrap_err();
+        assert!(error.max().is_nan());
     }
 
     #[test]
