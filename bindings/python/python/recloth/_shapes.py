@@ -20,14 +20,20 @@ __all__ = [
     "DrillMark",
     "Edge",
     "Flaw",
+    "Joined",
     "LineMark",
     "Notch",
+    "Opening",
     "Panel",
     "Part",
+    "Place",
     "Placement",
+    "Slash",
+    "Symmetry",
     "Unplaced",
     "Walk",
     "WalkNotch",
+    "WalkSection",
 ]
 
 ROLES = ("seam", "hem", "fold", "opening")
@@ -547,12 +553,149 @@ class Walk:
     other_length : float       length of the other edges (mm)
     difference : float         ``length - other_length`` (mm): what must be eased in, if positive
     notches : tuple            of :class:`WalkNotch`, in the order met, then those of the other only
+    sections : tuple           of :class:`WalkSection`, from notch to notch: where the ease lies
+    start_kink_deg : float or None
+                               kink of the edges that run on across the seam where the walk starts,
+                               once it is sewn (degrees): 0 smooth, positive a peak, negative a dent;
+                               None where one of them lies on a fold
+    end_kink_deg : float or None
+                               the same where the walk ends
     """
 
     length: float
     other_length: float
     difference: float
     notches: tuple
+    sections: tuple = ()
+    start_kink_deg: float | None = None
+    end_kink_deg: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class WalkSection:
+    """A part of a walk, from one notch that both sides have, or the start, to the next, or the end.
+
+    Attributes
+    ----------
+    to : str or None           name of the notch at its end; None at the end of the walk
+    length : float             length of these edges (mm)
+    other_length : float       length of the other edges (mm)
+    difference : float         ``length - other_length`` (mm): what must be eased in, if positive
+    """
+
+    to: str | None
+    length: float
+    other_length: float
+    difference: float
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """A place on the outline of a piece.
+
+    Parameters
+    ----------
+    edge : str or int    the edge, by name or index
+    distance : float     from its start along it (mm)
+    off : float          how far off the outline the point lay for which the place was sought (mm)
+    """
+
+    edge: str | int
+    distance: float
+    off: float = 0.0
+
+    def __post_init__(self):
+        _settle(self, distance=_numbers.number(self.distance, "Place", "distance"))
+
+
+def place(value, argument):
+    """A place, also from (edge, distance)."""
+    return one(Place, value, argument)
+
+
+@dataclass(frozen=True, slots=True)
+class Opening:
+    """Where a dart is turned to.
+
+    Parameters
+    ----------
+    name : str                        name of the new dart
+    at : Place, or (edge, distance)   where on the outline it opens
+    share : float                     its share of the turned dart's angle, above 0 to 1
+    """
+
+    name: str
+    at: Place
+    share: float = 1.0
+
+    def __post_init__(self):
+        share = _numbers.number(self.share, "Opening", "share")
+        _settle(self, at=place(self.at, "at"), share=share)
+
+
+def opening_list(values):
+    """Openings, also from tuples and dicts."""
+    return each(Opening, values, "openings")
+
+
+@dataclass(frozen=True, slots=True)
+class Slash:
+    """A straight slash across a piece, and how far it is spread.
+
+    Parameters
+    ----------
+    open : Place, or (edge, distance)    the end that is spread
+    hinge : Place, or (edge, distance)   the other end
+    open_by : float                      how far it opens at its start (mm), 0 to 10 000
+    hinge_by : float                     how far at its end (mm): 0 for a hinge, as much as
+                                         ``open_by`` for a parallel spread
+    """
+
+    open: Place
+    hinge: Place
+    open_by: float
+    hinge_by: float = 0.0
+
+    def __post_init__(self):
+        widths = {
+            name: _numbers.number(getattr(self, name), "Slash", name) for name in ("open_by", "hinge_by")
+        }
+        _settle(self, open=place(self.open, "open"), hinge=place(self.hinge, "hinge"), **widths)
+
+
+def slash_list(values):
+    """Slashes, also from tuples and dicts."""
+    return each(Slash, values, "slashes")
+
+
+@dataclass(frozen=True, slots=True)
+class Joined:
+    """Two pieces laid together along a seam.
+
+    Attributes
+    ----------
+    piece : Piece    the one piece
+    gap : float      the farthest that the two edges lie apart or over each other (mm)
+    """
+
+    piece: object
+    gap: float
+
+
+@dataclass(frozen=True, slots=True)
+class Symmetry:
+    """How far two halves of a piece differ, and the half between them.
+
+    Attributes
+    ----------
+    half : Piece      the middle of both halves, on a fold along the axis
+    largest : float   the farthest that a point of one half lies from its fellow in the other (mm)
+    edge : int        index of the edge of the whole piece where that is
+    """
+
+    half: object
+    largest: float
+    edge: int
 
 
 for _name in __all__:

@@ -6,6 +6,7 @@
 mod cut_line;
 mod draft;
 mod lay;
+mod operations;
 mod panel;
 mod piece;
 mod plan;

@@ -8,7 +8,7 @@ use pyo3::{
 };
 use recloth::{
     Error,
-    outline::{Corner, Curve, Cutting, Dart, Edge, Mark, Notch, Piece, Way, sentence},
+    outline::{Corner, Curve, Cutting, Dart, Edge, Mark, Notch, Piece, WalkSection, Way, sentence},
 };
 use recloth_sheet::{PieceOptions, piece_drawing, svg};
 
@@ -44,7 +44,7 @@ pub(crate) struct EdgeData {
     notches: Vec<NotchData>,
 }
 
-fn curve(start: Pair, end: Pair, bulge: f64, steer: Option<(Pair, Pair)>) -> Curve {
+pub(crate) fn curve(start: Pair, end: Pair, bulge: f64, steer: Option<(Pair, Pair)>) -> Curve {
     match steer {
         Some((first, second)) => Curve::cubic(start, first, second, end),
         None => Curve::arc(start, end, bulge),
@@ -232,7 +232,7 @@ impl From<Piece> for PyPiece {
 
 impl PyPiece {
     /// An error of this piece, which names it and the edge.
-    fn failed(&self, py: Python<'_>, function: &str, error: &Error) -> PyErr {
+    pub(crate) fn failed(&self, py: Python<'_>, function: &str, error: &Error) -> PyErr {
         raise_text(py, function, error, &self.piece.sentence(error))
     }
 
@@ -271,7 +271,7 @@ impl PyPiece {
     }
 
     /// Index of an edge given by name or index.
-    fn one(
+    pub(crate) fn one(
         &self,
         function: &str,
         argument: &'static str,
@@ -668,11 +668,30 @@ impl PyPiece {
             .iter()
             .map(|notch| made(py, "WalkNotch", (&notch.name, notch.distance, notch.other)));
         let notches = tuple(py, notches)?;
-        made(
-            py,
-            "Walk",
-            (walk.length, walk.other_length, walk.difference, notches),
-        )
+        let sections = walk.sections();
+        let sections = sections.iter().map(|section| {
+            let WalkSection {
+                to,
+                length,
+                other_length,
+                difference,
+                ..
+            } = section;
+            made(py, "WalkSection", (to, *length, *other_length, *difference))
+        });
+        let sections = tuple(py, sections)?;
+        let kinks = (walk.start_kink_deg, walk.end_kink_deg);
+        let (length, other_length) = (walk.length, walk.other_length);
+        let fields = (
+            length,
+            other_length,
+            walk.difference,
+            notches,
+            sections,
+            kinks.0,
+            kinks.1,
+        );
+        made(py, "Walk", fields)
     }
 
     /// The piece as it is laid: its cut line, its grain and how many of each hand; of a piece on a fold

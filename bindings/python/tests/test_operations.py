@@ -1,0 +1,158 @@
+"""Operations on pieces through Python. Numbers are worked by hand beside the checks; shapely judges areas.
+
+All measures are invented.
+"""
+
+import math
+import pickle
+
+import pytest
+import recloth
+from recloth import Opening, Piece, Place, ReclothError, Slash
+from shapely.geometry import Polygon
+
+NAMES = ["hem", "side", "top side", "mouth", "top centre", "centre"]
+CORNERS = [(0, 0), (200, 0), (200, 200), (110, 200), (90, 200), (0, 200)]
+
+
+@pytest.fixture
+def square():
+    """200 by 200 with a dart 20 wide and 100 deep in the middle of its top."""
+    edges = [(NAMES[i], CORNERS[i], CORNERS[(i + 1) % 6], 10) for i in range(6)]
+    return Piece("square", edges, marks=[recloth.DartMark("waist", (100, 100), ((110, 200), (90, 200)))])
+
+
+@pytest.fixture
+def skirt():
+    return Piece.polygon("skirt", [(0, 0), (300, 0), (300, 600), (0, 600)], 10, ["hem", "side", "waist", "centre"])
+
+
+def length(piece, name):
+    parts = [e for e in piece.edges if e.name == name or e.name.rsplit(" ", 1)[0] == name]
+    return sum(math.dist(e.start, e.end) for e in parts)
+
+
+def dart(piece, name):
+    (found,) = [mark for mark in piece.marks if mark.name == name]
+    return found
+
+
+def test_a_place_is_found_and_given_in_several_ways(square):
+    place = square.place((230, 100))
+    assert (place.edge, place.distance, place.off) == (1, 100, 30)
+    ways = [place, ("side", 100), (1, 100.0), {"edge": "side", "distance": 100}, Place("side", 100)]
+    turned = [square.turn_dart("waist", [("side dart", at)]) for at in ways]
+    assert all(one == turned[0] for one in turned)
+    assert square.turn_dart("waist", [Opening("side dart", Place(1, 100))]) == turned[0]
+
+
+def test_a_dart_turned_keeps_its_angle(square):
+    # The half angle is atan(10 / 100); over a leg of 100 the dart is 200 sin of it wide.
+    turned = square.turn_dart("waist", [("side dart", ("side", 100), 1)])
+    first, second = dart(turned, "side dart").legs
+    assert math.dist(first, second) == pytest.approx(200 * math.sin(math.atan(0.1)), abs=1e-9)
+    assert length(turned, "side") == pytest.approx(200, abs=1e-9)
+    halved = square.turn_dart("waist", [("side dart", ("side", 100), 0.5)])
+    assert {mark.name for mark in halved.marks} == {"waist", "side dart"}
+
+
+def test_a_dart_is_closed_opened_and_capped(square, skirt):
+    flared = square.close_dart("waist", ("hem", 100))
+    assert flared.marks == ()
+    assert length(flared, "hem") == pytest.approx(200 + 200 * math.sin(math.atan(0.1)), abs=1e-9)
+    # Over a leg of 300 the half angle is asin(15 / 300); as much is trimmed at the hem, 300 below.
+    opened = skirt.open_dart("new", (150, 300), ("waist", 150), 30, ("hem", 150))
+    assert length(opened, "hem") == pytest.approx(300 - 600 * math.tan(math.asin(0.05)), abs=1e-6)
+    capped = square.cap_dart("waist", "top centre")
+    cap = [edge for edge in capped.edges if edge.name.startswith("cap waist")]
+    # The edge is level, so the cap's peak folds onto it: 100 / cos 2a up, a being the half angle.
+    assert cap[0].end[1] == pytest.approx(100 + 100 / math.cos(2 * math.atan(0.1)), abs=1e-9)
+
+
+def test_a_piece_split_and_joined_is_itself(skirt):
+    left, right = skirt.split((-20, 400), (320, 420), name="yoke", allowance=12, notches=[50, 200])
+    assert left.area + right.area == pytest.approx(180_000, abs=1e-6)
+    walk = left.walk("yoke", right, "yoke")
+    assert walk.difference == pytest.approx(0, abs=1e-6)
+    assert [section.to for section in walk.sections] == ["yoke 1", "yoke 2", None]
+    # The side runs straight on over the seam.
+    assert walk.start_kink_deg == pytest.approx(0, abs=1e-9)
+    joined = left.join("yoke", right.turned(30).shifted(5, 5), "yoke")
+    assert joined.gap < 1e-6
+    assert joined.piece.area == pytest.approx(180_000, abs=1e-6)
+    curved = skirt.split((-1, 300), (301, 300), bulge=0.1)
+    assert sum(part.area for part in curved) == pytest.approx(180_000, abs=1e-6)
+
+
+def test_slashes_spread(skirt):
+    # Hinged at the waist: a triangle of 600 by 600 with 60 across.
+    flared = skirt.slash_and_spread([Slash(("hem", 150), ("waist", 150), 60)])
+    half = math.asin(60 / 1200)
+    assert flared.area == pytest.approx(180_000 + 600**2 * math.sin(2 * half) / 2, abs=1e-6)
+    wide = skirt.slash_and_spread([(("hem", x), ("waist", 300 - x), 20, 20) for x in (100, 200)])
+    assert wide.bounds == pytest.approx((0, 0, 340, 600), abs=1e-9)
+    assert Polygon(wide.cut_line(0.01).points(0.01)).area == pytest.approx(360 * 620, abs=0.1)
+
+
+def test_scaled_symmetrised_shifted_and_faced(skirt):
+    cut = skirt.scale_for_change(-4, 0)
+    assert cut.bounds == pytest.approx((0, 0, 300, 625), abs=1e-9)
+    back = Piece.polygon("back", [(0, 0), (202, 0), (184, 300), (0, 300), (-180, 300), (-200, 0)], 10)
+    halves = back.symmetrise((0, 0), (0, 300), 5)
+    assert halves.largest == pytest.approx(4)
+    assert halves.half.bounds[0] == pytest.approx(-201)
+    with pytest.raises(ReclothError, match="difference = 4"):
+        back.symmetrise((0, 0), (0, 300), 3)
+    longer = skirt.shift_edges("hem", 80)
+    assert longer.area == pytest.approx(300 * 680)
+    facing = skirt.facing("waist", 50, inner_allowance=6)
+    assert (facing.name, facing.area) == ("skirt facing", pytest.approx(300 * 50))
+    rolled = skirt.facing("waist", 50, name="f", roll=2)
+    assert rolled.area == pytest.approx(300 * 48)
+    assert pickle.loads(pickle.dumps(rolled)) == rolled
+
+
+@pytest.mark.parametrize(
+    ("call", "says"),
+    [
+        (lambda p: p.turn_dart("none", [("n", ("side", 5))]), "dart"),
+        (lambda p: p.turn_dart("waist", []), "openings"),
+        (lambda p: p.turn_dart("waist", [("n", ("mouth", 5))]), "at = 5"),
+        (lambda p: p.turn_dart("waist", [("n", ("side", math.nan))]), "at"),
+        (lambda p: p.turn_dart("waist", [("n", ("side", 5), 2)]), "share = 2"),
+        (lambda p: p.close_dart("waist", ("nowhere", 5)), 'no edge "nowhere"'),
+        (lambda p: p.cap_dart("waist", "hem"), "onto"),
+        (lambda p: p.open_dart("n", (500, 0), ("top side", 5), 5, ("hem", 5)), "point"),
+        (lambda p: p.split((-5, 150), (205, 150)), "mark"),
+        (lambda p: p.split((-5, 350), (205, 350)), "cut"),
+        (lambda p: p.split((0, 0), (math.inf, 0)), "cut"),
+        (lambda p: p.slash_and_spread([(("hem", 5), ("centre", 50), 900)]), "open_by"),
+        (lambda p: p.scale_for_change(-95, 0), "along_pct"),
+        (lambda p: p.shift_edges([], 5), "edges"),
+        (lambda p: p.shift_edges("hem", math.nan), "by"),
+        (lambda p: p.facing(["hem", "centre"], 20), "edge"),
+        (lambda p: p.facing("hem", 0), "depth"),
+    ],
+)
+def test_what_cannot_be_done_is_named(square, call, says):
+    with pytest.raises(ReclothError) as caught:
+        call(square)
+    assert says in str(caught.value)
+
+
+@pytest.mark.parametrize(
+    "call",
+    [
+        lambda p: p.place("here"),
+        lambda p: p.turn_dart("waist", "side"),
+        lambda p: p.turn_dart("waist", [("n", 5)]),
+        lambda p: p.close_dart("waist", None),
+        lambda p: p.split((0, 0), 5),
+        lambda p: p.slash_and_spread([1]),
+        lambda p: p.join("hem", "piece", "hem"),
+        lambda p: p.shift_edges("hem", "far"),
+    ],
+)
+def test_what_is_no_such_thing_is_a_type_error(square, call):
+    with pytest.raises(TypeError):
+        call(square)
