@@ -202,7 +202,7 @@ impl PyPiece {
         py: Python<'_>,
         start: &Bound<'_, PyAny>,
         end: &Bound<'_, PyAny>,
-        name: String,
+        name: &str,
         #[pyo3(from_py_with = number)] allowance: f64,
         notches: Vec<f64>,
         #[pyo3(from_py_with = number)] bulge: f64,
@@ -216,7 +216,7 @@ impl PyPiece {
         };
         let cut = curve(point(start, "start")?, point(end, "end")?, bulge, steer);
         let seam = NewSeam {
-            name,
+            name: name.into(),
             allowance,
             notches,
         };
