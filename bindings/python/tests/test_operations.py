@@ -101,7 +101,7 @@ def test_scaled_symmetrised_shifted_and_faced(skirt):
     halves = back.symmetrise((0, 0), (0, 300), 5)
     assert halves.largest == pytest.approx(4)
     assert halves.half.bounds[0] == pytest.approx(-201)
-    with pytest.raises(ReclothError, match="difference = 4"):
+    with pytest.raises(ReclothError, match=r"edge \"edge 4\": difference.* = 4"):
         back.symmetrise((0, 0), (0, 300), 3)
     longer = skirt.shift_edges("hem", 80)
     assert longer.area == pytest.approx(300 * 680)
@@ -117,15 +117,16 @@ def test_scaled_symmetrised_shifted_and_faced(skirt):
     [
         (lambda p: p.turn_dart("none", [("n", ("side", 5))]), "dart"),
         (lambda p: p.turn_dart("waist", []), "openings"),
-        (lambda p: p.turn_dart("waist", [("n", ("mouth", 5))]), "at = 5"),
+        (lambda p: p.turn_dart("waist", [("n", ("mouth", 5))]), 'edge "mouth": at[3] = 5'),
         (lambda p: p.turn_dart("waist", [("n", ("side", math.nan))]), "at"),
-        (lambda p: p.turn_dart("waist", [("n", ("side", 5), 2)]), "share = 2"),
+        (lambda p: p.turn_dart("waist", [("n", ("side", 5), 2)]), '"square": share[0] = 2'),
         (lambda p: p.close_dart("waist", ("nowhere", 5)), 'no edge "nowhere"'),
         (lambda p: p.cap_dart("waist", "hem"), "onto"),
         (lambda p: p.open_dart("n", (500, 0), ("top side", 5), 5, ("hem", 5)), "point"),
         (lambda p: p.split((-5, 150), (205, 150)), "mark"),
         (lambda p: p.split((-5, 350), (205, 350)), "cut"),
         (lambda p: p.split((0, 0), (math.inf, 0)), "cut"),
+        (lambda p: p.split((-5, 50), (205, 50), notches=[10, 300]), "notches[1] = 300"),
         (lambda p: p.slash_and_spread([(("hem", 5), ("centre", 50), 900)]), "open_by"),
         (lambda p: p.scale_for_change(-95, 0), "along_pct"),
         (lambda p: p.shift_edges([], 5), "edges"),

@@ -362,11 +362,16 @@ impl Piece {
     }
 }
 
+/// Arguments whose `at` is not the index of an edge but of an item of another list.
+const OTHER_LISTS: &[&str] = &[
+    "mark", "leg", "edge", "share", "notches", "open", "hinge", "open_by", "hinge_by",
+];
+
 /// An error of a piece as a sentence that names the piece and, where `at` is the index of one, the edge.
 pub fn sentence(piece: &str, edges: &[Edge], error: &Error) -> String {
     let edge = error
         .at()
-        .filter(|_| !matches!(error.argument(), "mark" | "leg"))
+        .filter(|_| !OTHER_LISTS.contains(&error.argument()))
         .and_then(|at| edges.get(at as usize));
     match edge {
         Some(edge) if error.argument() == "gap" => format!(

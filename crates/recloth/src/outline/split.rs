@@ -40,7 +40,7 @@ impl Piece {
     /// # Errors
     /// - `NoSolution`: `cut` does not cross the outline exactly twice (its value is the number of crossings); a dart or a
     ///   buttonhole that it runs through (`mark`, with its index: close or turn the dart first);
-    /// - `NotFinite`, `OutOfRange`: the seam's `allowance`, a notch (`distance`, with its index);
+    /// - `NotFinite`, `OutOfRange`: the seam's `allowance`, a notch off the cut (`notches`, with its index);
     /// - `Count`: over 1000 `notches`.
     ///
     /// # Examples
@@ -71,7 +71,7 @@ impl Piece {
         let span = within.length();
         let mut edge = Edge::seam(seam.name.as_str(), within, seam.allowance);
         for (index, &distance) in seam.notches.iter().enumerate() {
-            Error::check("distance", distance, 0.0, span).map_err(|e| e.at_index(index))?;
+            Error::check("notches", distance, 0.0, span).map_err(|e| e.at_index(index))?;
             edge = edge.notch(format!("{} {}", seam.name, index + 1), distance, 1);
         }
         let [start, end] = [within.start(), within.end()].map(|point| self.place(point).0);
