@@ -249,6 +249,60 @@ class Walk:
     other_length: float
     difference: float
     notches: tuple[WalkNotch, ...]
+    sections: tuple[WalkSection, ...] = ()
+    start_kink_deg: float | None = None
+    end_kink_deg: float | None = None
+
+@dataclass(frozen=True, slots=True)
+class WalkSection:
+    """A part of a walk, from one notch that both sides have, or the start, to the next, or the end (mm)."""
+
+    to: str | None
+    length: float
+    other_length: float
+    difference: float
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """A place on the outline of a piece (mm)."""
+
+    edge: str | int
+    distance: float
+    off: float = 0.0
+
+_At: TypeAlias = Place | tuple[str | int, float] | _Fields
+
+@dataclass(frozen=True, slots=True)
+class Opening:
+    """Where a dart is turned to."""
+
+    name: str
+    at: Place
+    share: float = 1.0
+
+@dataclass(frozen=True, slots=True)
+class Slash:
+    """A straight slash across a piece, and how far it is spread (mm)."""
+
+    open: Place
+    hinge: Place
+    open_by: float
+    hinge_by: float = 0.0
+
+@dataclass(frozen=True, slots=True)
+class Joined:
+    """Two pieces laid together along a seam (mm)."""
+
+    piece: Piece
+    gap: float
+
+@dataclass(frozen=True, slots=True)
+class Symmetry:
+    """How far two halves of a piece differ, and the half between them (mm)."""
+
+    half: Piece
+    largest: float
+    edge: int
 
 @final
 class Piece:
@@ -333,6 +387,62 @@ class Piece:
         way: str = "against",
     ) -> Walk:
         """Walks edges along those of another piece they are sewn to, length and notch for notch."""
+
+    def place(self, point: _Point) -> Place:
+        """The place on the outline nearest to a point."""
+
+    def turn_dart(self, dart: str, openings: Iterable[Opening | _Fields | tuple[Any, ...]]) -> Piece:
+        """Turns a dart about its point to other places of the outline, by shares."""
+
+    def close_dart(self, dart: str, at: _At) -> Piece:
+        """Closes a dart and lets the piece flare at a place instead."""
+
+    def open_dart(self, name: str, point: _Point, at: _At, intake: float, opposite: _At) -> Piece:
+        """Opens a dart where there is none; at opposite the edge gives way."""
+
+    def cap_dart(self, dart: str, onto: str | int) -> Piece:
+        """Gives the mouth of a dart the cap that folds into the edge it is pressed onto."""
+
+    def split(
+        self,
+        start: _Point,
+        end: _Point,
+        *,
+        name: str = "cut",
+        allowance: float = 0.0,
+        notches: Sequence[float] = (),
+        bulge: float = 0.0,
+        steer: tuple[_Point, _Point] | None = None,
+    ) -> tuple[Piece, Piece]:
+        """The parts to the left and to the right of a cut, each with the seam's edge."""
+
+    def slash_and_spread(self, slashes: Iterable[Slash | _Fields | tuple[Any, ...]]) -> Piece:
+        """Slashes the piece across and spreads it."""
+
+    def join(
+        self, edge: str | int, other: Piece, other_edge: str | int, tolerance: float = 0.5
+    ) -> Joined:
+        """One piece of two, laid together along a seam."""
+
+    def scale_for_change(self, along_pct: float, across_pct: float) -> Piece:
+        """The piece cut for what the wash will do along the grain and across it (%)."""
+
+    def symmetrise(self, start: _Point, end: _Point, tolerance: float) -> Symmetry:
+        """Compares the halves beside an axis from corner to corner, and gives their middle."""
+
+    def shift_edges(self, edges: str | int | Iterable[str | int], by: float) -> Piece:
+        """Moves edges parallel to themselves, outward or, negative, inward (mm)."""
+
+    def facing(
+        self,
+        edges: str | int | Iterable[str | int],
+        depth: float,
+        *,
+        name: str | None = None,
+        roll: float = 0.0,
+        inner_allowance: float = 0.0,
+    ) -> Piece:
+        """The facing of edges that follow each other (mm)."""
 
     def part(
         self,
@@ -8610,6 +8720,7 @@ __all__ = [
     "InBath",
     "InsertPlace",
     "InsertStrip",
+    "Joined",
     "KnifePleats",
     "Lab",
     "LengthChain",
@@ -8628,6 +8739,7 @@ __all__ = [
     "Neutraliser",
     "Notch",
     "OffCentreOpening",
+    "Opening",
     "Overdye",
     "Owf",
     "Panel",
@@ -8638,6 +8750,7 @@ __all__ = [
     "PhotoMap",
     "Piece",
     "PiecedLength",
+    "Place",
     "Placement",
     "Plan",
     "PlantDyestuff",
@@ -8657,6 +8770,7 @@ __all__ = [
     "Shirring",
     "ShrinkPair",
     "SizeStep",
+    "Slash",
     "SnipSpacing",
     "SpacingByPitch",
     "SpacingThrough",
@@ -8668,6 +8782,7 @@ __all__ = [
     "StraightBand",
     "Style",
     "Swatch",
+    "Symmetry",
     "TakeIn",
     "Tiers",
     "ToleranceStack",
@@ -8682,6 +8797,7 @@ __all__ = [
     "VNeck",
     "Walk",
     "WalkNotch",
+    "WalkSection",
     "Washes",
     "WearingEase",
     "WidthConversion",
