@@ -195,7 +195,7 @@ impl PyPiece {
     /// tuple of two Piece
     ///     the part to the left of the cut, and that to its right
     #[pyo3(signature = (start, end, *, name="cut", allowance=0.0, notches=Vec::new(), bulge=0.0, steer=None),
-        text_signature = "($self, start, end, *, name='cut', allowance=0, notches=(), bulge=0, steer=None)")]
+        text_signature = "($self, start, end, *, name='cut', allowance=0.0, notches=(), bulge=0.0, steer=None)")]
     #[expect(clippy::too_many_arguments, reason = "named in Python")]
     fn split(
         &self,
