@@ -269,6 +269,7 @@ class Place:
     edge: str | int
     distance: float
     off: float = 0.0
+    def __post_init__(self) -> None: ...
 
 _At: TypeAlias = Place | tuple[str | int, float] | _Fields
 
@@ -279,6 +280,7 @@ class Opening:
     name: str
     at: Place
     share: float = 1.0
+    def __post_init__(self) -> None: ...
 
 @dataclass(frozen=True, slots=True)
 class Slash:
@@ -288,6 +290,7 @@ class Slash:
     hinge: Place
     open_by: float
     hinge_by: float = 0.0
+    def __post_init__(self) -> None: ...
 
 @dataclass(frozen=True, slots=True)
 class Joined:
