@@ -45,10 +45,11 @@ impl From<Error> for recloth_error_t {
     fn from(error: Error) -> Self {
         // Byte by byte, so that a device's program need not hold a general copy of memory for it.
         let name = error.argument().as_bytes();
-        let mut argument = [0; 32];
-        for (index, place) in argument[..31].iter_mut().enumerate() {
-            *place = name.get(index).map_or(0, |&byte| byte as c_char);
-        }
+        let letter = |index| match name.get(index) {
+            Some(&byte) if index < 31 => byte as c_char,
+            _ => 0,
+        };
+        let argument = core::array::from_fn(letter);
         recloth_error_t {
             status: error.kind().code(),
             argument,
@@ -70,14 +71,23 @@ pub(crate) unsafe fn boundary(
 ) -> recloth_status {
     match caught(body) {
         Ok(()) => recloth_status::Ok,
-        Err(failure) => {
-            if !error.is_null() {
-                // SAFETY: not NULL, and valid by the caller's promise.
-                unsafe { error.write(failure.into()) };
-            }
-            failure.kind().into()
-        }
+        // SAFETY: the caller's promise above.
+        Err(failure) => unsafe { fail(&failure, error) },
     }
+}
+
+/// The end of every call that fails.
+///
+/// # Safety
+/// `error` is NULL or valid for writing.
+#[cold]
+#[inline(never)]
+unsafe fn fail(failure: &Error, error: *mut recloth_error_t) -> recloth_status {
+    if !error.is_null() {
+        // SAFETY: not NULL, and valid by the caller's promise.
+        unsafe { error.write((*failure).into()) };
+    }
+    failure.kind().into()
 }
 
 #[cfg(feature = "std")]

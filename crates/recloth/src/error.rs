@@ -176,35 +176,43 @@ impl Error {
         self
     }
 
-    /// `value` when it is finite and within `min..=max`.
+    /// `value` when it is finite and within `min..=max`, which are finite.
+    #[inline]
     pub fn check(argument: &'static str, value: f64, min: f64, max: f64) -> Result<f64, Error> {
-        if !value.is_finite() {
-            Err(Error::new(ErrorKind::NotFinite, argument, value, min, max))
-        } else if value < min || value > max {
-            Err(Error::new(ErrorKind::OutOfRange, argument, value, min, max))
-        } else {
+        // What is not finite fails one of the two; which error it is, is found out elsewhere, so that here it stays short.
+        if value >= min && value <= max {
             Ok(value)
+        } else {
+            Err(Error::outside(argument, value, min, max))
         }
     }
 
     /// `count` when it is within `min..=max`.
+    #[inline]
     pub fn check_count(
         argument: &'static str,
         count: u32,
         min: u32,
         max: u32,
     ) -> Result<u32, Error> {
-        if count < min || count > max {
-            Err(Error::new(
-                ErrorKind::OutOfRange,
-                argument,
-                f64::from(count),
-                f64::from(min),
-                f64::from(max),
-            ))
-        } else {
+        if count >= min && count <= max {
             Ok(count)
+        } else {
+            let [count, min, max] = [count, min, max].map(f64::from);
+            Err(Error::outside(argument, count, min, max))
         }
+    }
+
+    /// The error of a value that is not finite, or not within `min..=max`.
+    #[cold]
+    #[inline(never)]
+    fn outside(argument: &'static str, value: f64, min: f64, max: f64) -> Error {
+        let kind = if value.is_finite() {
+            ErrorKind::OutOfRange
+        } else {
+            ErrorKind::NotFinite
+        };
+        Error::new(kind, argument, value, min, max)
     }
 
     /// `list` when it has `items.0..=items.1` items, each finite and within `min..=max`.
