@@ -23,6 +23,9 @@ pub const RECLOTH_FOOT: f64 = 304.8;
 /// One yard in millimetres.
 pub const RECLOTH_YARD: f64 = 914.4;
 
+/// Room for the name of an argument and its NUL.
+const ARGUMENT: usize = 32;
+
 /// What was wrong: which argument, what it was and what would do.
 #[derive(Clone, Copy, Debug)]
 #[repr(C)]
@@ -41,26 +44,6 @@ pub struct recloth_error_t {
     pub at: i64,
 }
 
-impl From<Error> for recloth_error_t {
-    fn from(error: Error) -> Self {
-        // Byte by byte, so that a device's program need not hold a general copy of memory for it.
-        let name = error.argument().as_bytes();
-        let letter = |index| match name.get(index) {
-            Some(&byte) if index < 31 => byte as c_char,
-            _ => 0,
-        };
-        let argument = core::array::from_fn(letter);
-        recloth_error_t {
-            status: error.kind().code(),
-            argument,
-            value: error.value(),
-            min: error.min(),
-            max: error.max(),
-            at: error.at().map_or(-1, i64::from),
-        }
-    }
-}
-
 /// Runs a function's body, turns its error into a status and fills `error` when there is one.
 ///
 /// # Safety
@@ -76,7 +59,8 @@ pub(crate) unsafe fn boundary(
     }
 }
 
-/// The end of every call that fails.
+/// The end of every call that fails. One for all, field by field and letter by letter: so a device's program holds it once,
+/// and no general copy of memory for it.
 ///
 /// # Safety
 /// `error` is NULL or valid for writing.
@@ -84,8 +68,21 @@ pub(crate) unsafe fn boundary(
 #[inline(never)]
 unsafe fn fail(failure: &Error, error: *mut recloth_error_t) -> recloth_status {
     if !error.is_null() {
+        let name = failure.argument().as_bytes();
         // SAFETY: not NULL, and valid by the caller's promise.
-        unsafe { error.write((*failure).into()) };
+        unsafe {
+            (&raw mut (*error).status).write(failure.kind().code());
+            let argument = (&raw mut (*error).argument).cast::<c_char>();
+            for index in 0..ARGUMENT {
+                let letter = name.get(index).map_or(0, |&byte| byte as c_char);
+                argument.add(index).write(letter);
+            }
+            argument.add(ARGUMENT - 1).write(0);
+            (&raw mut (*error).value).write(failure.value());
+            (&raw mut (*error).min).write(failure.min());
+            (&raw mut (*error).max).write(failure.max());
+            (&raw mut (*error).at).write(failure.at().map_or(-1, i64::from));
+        }
     }
     failure.kind().into()
 }

@@ -7,6 +7,7 @@
 
 use std::{env, path::PathBuf, process::ExitCode};
 
+mod bench;
 mod book;
 mod emit;
 mod emit_c;
@@ -24,6 +25,7 @@ cargo xtask COMMAND
 
   generate          write bindings/spec.json and all that is made from the core's doc comments
   generate --check  say what is not up to date
+  bench [NAME]...   time doors and calls, measure flash: all, or these; not part of the tests
   book              build the book into target/book
   figures           draw the book's figures again
   test [SECTION]... run every test, or these sections; sets up what it needs below target/
@@ -38,6 +40,7 @@ fn main() -> ExitCode {
         ["generate", "--check"] => generate::generate(&root, true),
         ["book"] => book::book(&root, "build"),
         ["figures"] => book::book(&root, "figures"),
+        ["bench", ref names @ ..] => bench::bench(&root, names),
         ["test", ref sections @ ..] => test::test(&root, sections),
         _ => Err(HELP.to_owned()),
     };

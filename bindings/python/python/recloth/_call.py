@@ -26,10 +26,20 @@ def choice(kind, value, function, argument):
         ) from None
 
 
+# What numbers nearly always are: the way round for any kind of number costs more than the sum.
+_PLAIN = frozenset((float, int))
+
+
 def scalars(function, record, names, given):
     """A function of numbers, or of arrays element by element."""
+    one = getattr(_core, "one_" + function)
+    if _PLAIN.issuperset(map(type, given)):
+        try:
+            answer = one(*map(float, given))
+            return answer if record is None else record._make(answer)
+        except OverflowError:
+            pass  # An int no float holds, told apart below.
     if all(isinstance(value, numbers.Real) for value in given):
-        one = getattr(_core, "one_" + function)
         answer = one(*[_numbers.number(value, function, name) for name, value in zip(names, given)])
         return answer if record is None else record._make(answer)
     if any(_columns.is_column(value) for value in given):

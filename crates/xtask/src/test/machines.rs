@@ -106,7 +106,7 @@ impl Machine {
             .args(STRICT)
             .args(["-std=c99", "-O1", "-Ibindings/c/include"])
             .arg("bindings/c/tests/vectors.c")
-            .arg(archive(context, self.target)?)
+            .arg(archive(context, self.target, "")?)
             .arg("-o")
             .arg(&program);
         quiet(compile)?;

@@ -3,11 +3,11 @@
 use std::{path::Path, time::Instant};
 
 mod c;
-mod device;
+pub(crate) mod device;
 mod doors;
 mod machines;
-mod python;
-mod run;
+pub(crate) mod python;
+pub(crate) mod run;
 mod rust;
 
 use run::{Context, Count};
