@@ -57,7 +57,7 @@ pub(super) fn figures(context: &Context) -> Result<Vec<Figure>, String> {
             "flash_one_kib",
             one,
             4.0,
-            "circle_skirt and its error".into(),
+            "circle_skirt, its doubts and its error".into(),
         ),
         figure(
             "flash_all_kib",

@@ -11,8 +11,9 @@ use super::{
 const WASM: &str = "wasm32-unknown-unknown";
 pub(crate) const CORTEX: &str = "thumbv6m-none-eabi";
 
-/// The most flash one sum may take, its error and all it stands on included.
-const ONE_SUM: u64 = 4096;
+/// The most flash one sum may take, its error, its doubts and all it stands on included: a guard against growth. The aim
+/// of the bench `flash` is lower.
+const ONE_SUM: u64 = 5 * 1024;
 
 /// Builds the C library without std for a machine, with more words for cargo; where it lies.
 pub(crate) fn archive(context: &Context, target: &str, words: &str) -> Result<PathBuf, String> {
