@@ -2572,7 +2572,7 @@ pub unsafe extern "C" fn recloth_binder_solids(
 /// more than the edge itself; what makers allow is for handling and for a fold that is sewn over. One tutorial allows about
 /// 16 in over the perimeter of a square for everything; the defaults are that, shared 2 in to a corner and 8 in to the two
 /// ends, a share of ours. A neck or an armhole has no corners and takes two allowances to finish. How many strips give the
-/// length, with what each join loses: `binding_strips`(crate::bias::binding_strips).
+/// length, with what each join loses: `binding_strips`.
 ///
 /// - `edge`: length of the edge to be bound (mm, 1 to 1000000).
 /// - `corners`: corners to be mitred (0 to 1000).
@@ -2777,7 +2777,7 @@ pub unsafe extern "C" fn recloth_bleach_dilution(
 }
 /// Time in the bleach to a wanted depth of shade, from swatches taken out at known times.
 ///
-/// The shade, K/S (`k_over_s`(crate::shade::k_over_s)), is taken to fall to a floor by a constant share a minute:
+/// The shade, K/S (`k_over_s`), is taken to fall to a floor by a constant share a minute:
 /// `ln(shade - floor)` is a straight line in time, fitted by least squares. Swatches of the same cloth, in the same
 /// strength and warmth, rinsed, neutralised and dried before they are judged. `swatch` tells how they stood it: pull each
 /// one wet; at the first weakness stop, whatever the colour. A time beyond the longest swatch is a guess: test it. A shade at
@@ -2899,7 +2899,7 @@ pub unsafe extern "C" fn recloth_body_length_doubts(
 /// A box pleat is two knife pleats folded away from each other, an inverted pleat two folded towards each other: the same
 /// cloth seen from its two faces. `flat = finished + 4 · count · depth`. The folds meet behind a box pleat when `depth` is
 /// half of `show`, and then the cloth is three times the width. The four functions each find one of `flat`, `finished`,
-/// `count` and `depth`, as those of `knife_pleats`(crate::fullness::knife_pleats) do.
+/// `count` and `depth`, as those of `knife_pleats` do.
 ///
 /// - `finished`: width when pleated (mm, 1 to 1000000).
 /// - `count`: number of box or inverted pleats (1 to 1000).
@@ -3591,8 +3591,8 @@ pub unsafe extern "C" fn recloth_ciede2000(
 ///
 /// The waist edge is an arc: `waist = 2π · fraction · waist_radius`. A fraction above 1 is made of several sectors.
 ///
-/// The waist is doubted as `girth_doubts`(crate::body::girth_doubts) does, the length as
-/// `body_length_doubts`(crate::body::body_length_doubts): 71 may be in centimetres.
+/// The waist is doubted as `girth_doubts` does, the length as
+/// `body_length_doubts`: 71 may be in centimetres.
 ///
 /// - `waist`: finished waist edge, ease included (mm, 1 to 100000).
 /// - `length`: waist edge to hem edge, no allowances (mm, 0 to 100000).
@@ -4546,7 +4546,7 @@ pub unsafe extern "C" fn recloth_even_spacing(
 /// wider than above, the side half as wide again, the back what is left of half the hip. The rule is for a full skirt of
 /// its time, 2 1/2 to 3 yd round the hem, with its fullness at the back: for gores alike use `gore`. Seams are extra.
 ///
-/// Waist and hip are doubted as the functions of `body`(crate::body) do.
+/// Waist and hip are doubted as the functions of `body` do.
 ///
 /// - `waist`: finished waist, ease included (mm, 1 to 100000).
 /// - `hip`: finished hip, ease included (mm, 1 to 100000).
@@ -4589,7 +4589,7 @@ pub unsafe extern "C" fn recloth_five_gores(
 /// Each full ring is cut open, and joined to the next or to itself: of its way round it loses an allowance at both cuts.
 /// `inner_radius = (edge / rings + 2 · allowance) / 2π`, `hem = rings · (2π · outer_radius - 2 · allowance)`. More rings
 /// make it fuller, with a smaller hole. The seam's own allowance lies inside the inner radius and is snipped to lie
-/// along the edge. For a part of one ring, see `circle_skirt`(crate::skirt::circle_skirt).
+/// along the edge. For a part of one ring, see `circle_skirt`.
 ///
 /// - `edge`: edge that the flounce is sewn to, all round (mm, 1 to 1000000).
 /// - `depth`: finished depth, seam to hem (mm, 1 to 10000).
@@ -4752,7 +4752,7 @@ pub unsafe extern "C" fn recloth_front_back_doubts(
 /// `slant = √(((lower - upper) / 2)² + height²)`, `outer_radius = lower · slant / (lower - upper)`, `inner_radius = upper ·
 /// slant / (lower - upper)`, `angle = 180° · (lower - upper) / slant`. Hats, shades, flared cuffs and the tops of bags
 /// are measured so; where the edges and the slant are measured along the cloth use
-/// `shaped_band`(crate::band::shaped_band), which is the same ring.
+/// `shaped_band`, which is the same ring.
 ///
 /// - `lower_diameter`: diameter of the larger end (mm, 1 to 100000).
 /// - `upper_diameter`: diameter of the smaller end; 0 is a cone (mm, 0 to 100000, < lower_diameter).
@@ -4994,7 +4994,7 @@ pub unsafe extern "C" fn recloth_godet(
 /// hip_depth²) + √(((hem - hip) / 2)² + (length - hip_depth)²)` for widths of one gore, and is longer than the middle: the
 /// hem is curved up by `hem_rise` at its ends. The break at the hip is rounded off when the pattern is drawn.
 ///
-/// Waist, hip and length are doubted as the functions of `body`(crate::body) do, and a hip less than 50 mm below
+/// Waist, hip and length are doubted as the functions of `body` do, and a hip less than 50 mm below
 /// the waist.
 ///
 /// - `waist`: finished waist, ease included (mm, 1 to 100000).
@@ -5224,8 +5224,8 @@ pub unsafe extern "C" fn recloth_hem_let_down(
 ///
 /// The raw edge lies at `radius + depth`; turned up it must lie at `radius - depth`. So it is too long by
 /// `100 · 2 · depth / (radius - depth)` percent of where it lies, and over a hem of length `hem` by
-/// `2 · depth · hem / radius`. Radius is that of the hem edge laid flat: `circle_skirt`(crate::skirt::circle_skirt) or
-/// `arc_from_rise`(crate::arc::arc_from_rise) give it.
+/// `2 · depth · hem / radius`. Radius is that of the hem edge laid flat: `circle_skirt` or
+/// `arc_from_rise` give it.
 ///
 /// - `radius`: radius of the finished hem edge, laid flat (mm, 1 to 1000000).
 /// - `depth`: depth of the hem (mm, 0 to 10000, < radius).
@@ -5265,7 +5265,7 @@ pub unsafe extern "C" fn recloth_hem_on_curve(
 ///
 /// `drop = hip - waist`. On a body whose waist is the larger there is nothing to dart: panels hang straight from the waist, or
 /// flare from the hip to it. What darts take in a panel there is follows from the panel, not from this
-/// (`dart_in_panel`(crate::dart::dart_in_panel)).
+/// (`dart_in_panel`).
 ///
 /// - `hip`: girth of hip (mm, 1 to 100000).
 /// - `waist`: girth of waist (mm, 1 to 100000).
@@ -6025,7 +6025,7 @@ pub unsafe extern "C" fn recloth_lining_free_length(
 /// `seam_to_seam = (length - clearance) + (hem_depth - clearance)`, `fold = hem_depth - clearance`. Width and shrinkage
 /// are other questions; a lining without walking room needs a slit.
 ///
-/// The length is doubted as `body_length_doubts`(crate::body::body_length_doubts) does.
+/// The length is doubted as `body_length_doubts` does.
 ///
 /// - `length`: finished shell, upper seam to hem edge (mm, 1 to 100000).
 /// - `hem_depth`: finished depth of the shell's hem (mm, 0 to 10000, <= length).
@@ -7421,7 +7421,7 @@ pub unsafe extern "C" fn recloth_repeats(
 /// `round = edge · share`, joined with an allowance at both ends; folded along its middle, `cut_width = 2 · depth + 2 ·
 /// allowance`. A round neck takes less than a waist, lest it stand away. Ribbings differ: pin a strip round the edge first.
 /// A neck must still pass over the head, see
-/// `head_opening`(crate::neck::head_opening).
+/// `head_opening`.
 ///
 /// - `edge`: edge that it is sewn to (mm, 1 to 100000).
 /// - `depth`: finished depth (mm, 1 to 1000).
@@ -8350,7 +8350,7 @@ pub unsafe extern "C" fn recloth_stock_volume(
 /// two strips. `cut_length = waist + overlap + 2 · allowance`. The turn is the cloth that the upper edge takes by its
 /// own thickness; fold or sew a sample to learn it.
 ///
-/// The waist is doubted as `girth_doubts`(crate::body::girth_doubts) does.
+/// The waist is doubted as `girth_doubts` does.
 ///
 /// - `waist`: finished length round the waist, ease included (mm, 1 to 100000).
 /// - `overlap`: what runs on past the opening, at both ends together (mm, 0 to 10000).
@@ -9014,7 +9014,7 @@ pub unsafe extern "C" fn recloth_turned_hem(
 /// `edge = √(half_width² + depth²)`, `off_grain = atan(half_width / depth)`, `stay = edge · stay_ratio`. Any edge off grain
 /// stretches as it is handled, most of all near 45°: staystitch at once, and sew on a tape cut a little shorter than the
 /// edge. A tape below 0.9 puckers, so less is refused. If the point falls below the bust, nothing holds the edge to the
-/// body: pin it and see (`dart_from_gape`(crate::dart::dart_from_gape)).
+/// body: pin it and see (`dart_from_gape`).
 ///
 /// - `half_width`: middle to the edge's top at the shoulder, straight across (mm, 0 to 10000).
 /// - `depth`: from that level down to the point (mm, 1 to 10000).
@@ -9142,7 +9142,7 @@ pub unsafe extern "C" fn recloth_washes(
 /// - a man's shirt at the chest: 1 1/2 to 2 1/2 in fitted, up to 3 in classic (Robinson).
 ///
 /// The best ease is that of a garment that fits: measure it and take the body's girth off. Thick cloth and a lining need
-/// more, cloth that stretches less (`negative_ease`(crate::stretch::negative_ease)).
+/// more, cloth that stretches less (`negative_ease`).
 ///
 /// A girth below 300 mm or above 2000 mm is doubted.
 ///
@@ -9239,8 +9239,8 @@ pub unsafe extern "C" fn recloth_width_conversion(
 /// opens when a step spreads the hem by more than the overlap there, so sit and stride in it, pinned, before cutting. The
 /// lap must equal that of the band, and of the bodice where there is one.
 ///
-/// Waist and hip are doubted alone and together, as `girth_doubts`(crate::body::girth_doubts) and
-/// `waist_hip_doubts`(crate::body::waist_hip_doubts) do.
+/// Waist and hip are doubted alone and together, as `girth_doubts` and
+/// `waist_hip_doubts` do.
 ///
 /// - `waist`: finished waist, ease included, darts closed (mm, 1 to 100000).
 /// - `hip`: finished hip, ease included (mm, 1 to 100000).
@@ -9355,7 +9355,7 @@ pub unsafe extern "C" fn recloth_xyz_from_srgb(
 /// Size over all of a buttonhole worked in zigzag: two beads and two bars about a slit.
 ///
 /// `length = slit + 2 · bar`, `width = 2 · bead + gap`, and each side takes `ceil(slit / spacing)` stitches. It is the slit that
-/// the button passes (`buttonhole`(crate::closure::buttonhole)); the whole must lie on the button stand. Work one on a
+/// the button passes (`buttonhole`); the whole must lie on the button stand. Work one on a
 /// scrap of the same layers. Cut from both ends towards the middle, a pin across each bar.
 ///
 /// - `slit`: length of the slit (mm, 1 to 300).
@@ -9408,7 +9408,7 @@ pub unsafe extern "C" fn recloth_zigzag_buttonhole(
 /// or for the turn of a facing; where the teeth end at a band's seam it is small. A concealed zip is sewn before the seam
 /// below it and must run on beyond the opening, or its slider cannot be brought down past the last stitch. A zip is shortened
 /// at the bottom, by a bar of stitches over the teeth; an open-ended one at the top only. Whether the opening passes the hip
-/// is asked of `head_opening`(crate::neck::head_opening).
+/// is asked of `head_opening`.
 ///
 /// - `opening`: seam line at the top to the lower end of the opening (mm, 10 to 5000).
 /// - `gap`: seam line at the top down to the top stop (mm, 0 to 500, < opening).

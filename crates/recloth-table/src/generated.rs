@@ -3369,7 +3369,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "binding_length",
         module: "binding",
         summary: "Length of binding for an edge, with what its corners and its two ends take.",
-        description: "`length = edge + corners · corner + finish`. A corner turned outward with a mitre takes, by the geometry of its fold, no\nmore than the edge itself; what makers allow is for handling and for a fold that is sewn over. One tutorial allows about\n16 in over the perimeter of a square for everything; the defaults are that, shared 2 in to a corner and 8 in to the two\nends, a share of ours. A neck or an armhole has no corners and takes two allowances to finish. How many strips give the\nlength, with what each join loses: `binding_strips`(crate::bias::binding_strips).",
+        description: "`length = edge + corners · corner + finish`. A corner turned outward with a mitre takes, by the geometry of its fold, no\nmore than the edge itself; what makers allow is for handling and for a fold that is sewn over. One tutorial allows about\n16 in over the perimeter of a square for everything; the defaults are that, shared 2 in to a corner and 8 in to the two\nends, a share of ours. A neck or an armhole has no corners and takes two allowances to finish. How many strips give the\nlength, with what each join loses: `binding_strips`.",
         arguments: &[
             Argument {
                 name: "edge",
@@ -3660,7 +3660,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "bleach_time",
         module: "bleach",
         summary: "Time in the bleach to a wanted depth of shade, from swatches taken out at known times.",
-        description: "The shade, K/S (`k_over_s`(crate::shade::k_over_s)), is taken to fall to a floor by a constant share a minute:\n`ln(shade - floor)` is a straight line in time, fitted by least squares. Swatches of the same cloth, in the same\nstrength and warmth, rinsed, neutralised and dried before they are judged. `swatch` tells how they stood it: pull each\none wet; at the first weakness stop, whatever the colour. A time beyond the longest swatch is a guess: test it. A shade at\nor below the floor will not be reached at all: choose to dye over it.",
+        description: "The shade, K/S (`k_over_s`), is taken to fall to a floor by a constant share a minute:\n`ln(shade - floor)` is a straight line in time, fitted by least squares. Swatches of the same cloth, in the same\nstrength and warmth, rinsed, neutralised and dried before they are judged. `swatch` tells how they stood it: pull each\none wet; at the first weakness stop, whatever the colour. A time beyond the longest swatch is a guess: test it. A shade at\nor below the floor will not be reached at all: choose to dye over it.",
         arguments: &[
             Argument {
                 name: "times_min",
@@ -3828,7 +3828,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "box_pleats",
         module: "pleat",
         summary: "Cloth for box pleats, or inverted ones, of a given number and depth.",
-        description: "A box pleat is two knife pleats folded away from each other, an inverted pleat two folded towards each other: the same\ncloth seen from its two faces. `flat = finished + 4 · count · depth`. The folds meet behind a box pleat when `depth` is\nhalf of `show`, and then the cloth is three times the width. The four functions each find one of `flat`, `finished`,\n`count` and `depth`, as those of `knife_pleats`(crate::fullness::knife_pleats) do.",
+        description: "A box pleat is two knife pleats folded away from each other, an inverted pleat two folded towards each other: the same\ncloth seen from its two faces. `flat = finished + 4 · count · depth`. The folds meet behind a box pleat when `depth` is\nhalf of `show`, and then the cloth is three times the width. The four functions each find one of `flat`, `finished`,\n`count` and `depth`, as those of `knife_pleats` do.",
         arguments: &[
             Argument {
                 name: "finished",
@@ -4881,7 +4881,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "circle_skirt",
         module: "skirt",
         summary: "Radii of a skirt cut from part of a ring.",
-        description: "The waist edge is an arc: `waist = 2π · fraction · waist_radius`. A fraction above 1 is made of several sectors.\n\nThe waist is doubted as `girth_doubts`(crate::body::girth_doubts) does, the length as\n`body_length_doubts`(crate::body::body_length_doubts): 71 may be in centimetres.",
+        description: "The waist edge is an arc: `waist = 2π · fraction · waist_radius`. A fraction above 1 is made of several sectors.\n\nThe waist is doubted as `girth_doubts` does, the length as\n`body_length_doubts`: 71 may be in centimetres.",
         arguments: &[
             Argument {
                 name: "waist",
@@ -5396,7 +5396,7 @@ pub static FUNCTIONS: &[Function] = &[
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `limit` when cloth dyed as dark as cloth gets\n(a reflectance of 1 %) still shows the mark; `min` is then the difference that remains.",
-        source: "E. Allen and G. Sharma, as for `k_over_s` and `ciede2000`(crate::colour::ciede2000). A limit of 1 is common practice,\nno source: about what is just seen.",
+        source: "E. Allen and G. Sharma, as for `k_over_s` and `ciede2000`. A limit of 1 is common practice,\nno source: about what is just seen.",
         example: &["0.55", "0.42", "2.35"],
         call: cover_mark,
     },
@@ -5637,7 +5637,7 @@ pub static FUNCTIONS: &[Function] = &[
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `allowance` when nothing is left between the\nseams.",
-        source: "Arithmetic. How wide an allowance is, is habit, so there is no default: 5/8 in in home patterns (common practice, no\nsource), 1/2 in on straight seams and 1/4 in on curves in industry (course cards on ASTM D6193), 3/8 in in Butterick's\npatterns of 1916, 1 in on the long seams of a wool bodice by L. I. Baldt, 1916. Taken for one another, a 1/4 and a 5/8 in\nallowance are 3/4 in (19 mm) apart over the two edges of one piece. For a band folded along its middle see\n`straight_band_depth`(crate::band::straight_band_depth).\n`tests/vectors/cut_state.csv` has hand-worked rows.",
+        source: "Arithmetic. How wide an allowance is, is habit, so there is no default: 5/8 in in home patterns (common practice, no\nsource), 1/2 in on straight seams and 1/4 in on curves in industry (course cards on ASTM D6193), 3/8 in in Butterick's\npatterns of 1916, 1 in on the long seams of a wool bodice by L. I. Baldt, 1916. Taken for one another, a 1/4 and a 5/8 in\nallowance are 3/4 in (19 mm) apart over the two edges of one piece. For a band folded along its middle see\n`straight_band_depth`.\n`tests/vectors/cut_state.csv` has hand-worked rows.",
         example: &["50", "10", "2"],
         call: cut_state,
     },
@@ -5750,7 +5750,7 @@ pub static FUNCTIONS: &[Function] = &[
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument.",
-        source: "Arithmetic; tucks by L. I. Baldt, *Clothing for Women*, 1916 (twice the depth times the number). The doubt is\n`gathers`(crate::fullness::gathers)'s own, and on the gathers alone.",
+        source: "Arithmetic; tucks by L. I. Baldt, *Clothing for Women*, 1916 (twice the depth times the number). The doubt is\n`gathers`'s own, and on the gathers alone.",
         example: &["12", "120", "2"],
         call: dart_equivalent,
     },
@@ -6284,7 +6284,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "five_gores",
         module: "gore",
         summary: "Widths of a five-gored skirt's half pattern by a handed-down rule.",
-        description: "At the waist: front an eighth, side a sixth of it, the back what is left of half. At the hip, 6 in below: the front 1 in\nwider than above, the side half as wide again, the back what is left of half the hip. The rule is for a full skirt of\nits time, 2 1/2 to 3 yd round the hem, with its fullness at the back: for gores alike use `gore`. Seams are extra.\n\nWaist and hip are doubted as the functions of `body`(crate::body) do.",
+        description: "At the waist: front an eighth, side a sixth of it, the back what is left of half. At the hip, 6 in below: the front 1 in\nwider than above, the side half as wide again, the back what is left of half the hip. The rule is for a full skirt of\nits time, 2 1/2 to 3 yd round the hem, with its fullness at the back: for gores alike use `gore`. Seams are extra.\n\nWaist and hip are doubted as the functions of `body` do.",
         arguments: &[
             Argument {
                 name: "waist",
@@ -6353,7 +6353,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "flounce",
         module: "tier",
         summary: "Rings for a flounce that lies flat along its edge and ripples at its hem.",
-        description: "Each full ring is cut open, and joined to the next or to itself: of its way round it loses an allowance at both cuts.\n`inner_radius = (edge / rings + 2 · allowance) / 2π`, `hem = rings · (2π · outer_radius - 2 · allowance)`. More rings\nmake it fuller, with a smaller hole. The seam's own allowance lies inside the inner radius and is snipped to lie\nalong the edge. For a part of one ring, see `circle_skirt`(crate::skirt::circle_skirt).",
+        description: "Each full ring is cut open, and joined to the next or to itself: of its way round it loses an allowance at both cuts.\n`inner_radius = (edge / rings + 2 · allowance) / 2π`, `hem = rings · (2π · outer_radius - 2 · allowance)`. More rings\nmake it fuller, with a smaller hole. The seam's own allowance lies inside the inner radius and is snipped to lie\nalong the edge. For a part of one ring, see `circle_skirt`.",
         arguments: &[
             Argument {
                 name: "edge",
@@ -6579,7 +6579,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "frustum",
         module: "arc",
         summary: "Part of a ring that rolls up to a cone, or to a part of one, of given diameters and height.",
-        description: "`slant = √(((lower - upper) / 2)² + height²)`, `outer_radius = lower · slant / (lower - upper)`, `inner_radius = upper ·\nslant / (lower - upper)`, `angle = 180° · (lower - upper) / slant`. Hats, shades, flared cuffs and the tops of bags\nare measured so; where the edges and the slant are measured along the cloth use\n`shaped_band`(crate::band::shaped_band), which is the same ring.",
+        description: "`slant = √(((lower - upper) / 2)² + height²)`, `outer_radius = lower · slant / (lower - upper)`, `inner_radius = upper ·\nslant / (lower - upper)`, `angle = 180° · (lower - upper) / slant`. Hats, shades, flared cuffs and the tops of bags\nare measured so; where the edges and the slant are measured along the cloth use\n`shaped_band`, which is the same ring.",
         arguments: &[
             Argument {
                 name: "lower_diameter",
@@ -6903,7 +6903,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "gore",
         module: "gore",
         summary: "Widths and side edges of one of several equal gores, straight from waist to hip and from hip to hem.",
-        description: "Each width is the whole by the number of gores. A side edge runs over two slopes, `√(((hip - waist) / 2)² +\nhip_depth²) + √(((hem - hip) / 2)² + (length - hip_depth)²)` for widths of one gore, and is longer than the middle: the\nhem is curved up by `hem_rise` at its ends. The break at the hip is rounded off when the pattern is drawn.\n\nWaist, hip and length are doubted as the functions of `body`(crate::body) do, and a hip less than 50 mm below\nthe waist.",
+        description: "Each width is the whole by the number of gores. A side edge runs over two slopes, `√(((hip - waist) / 2)² +\nhip_depth²) + √(((hem - hip) / 2)² + (length - hip_depth)²)` for widths of one gore, and is longer than the middle: the\nhem is curved up by `hem_rise` at its ends. The break at the hip is rounded off when the pattern is drawn.\n\nWaist, hip and length are doubted as the functions of `body` do, and a hip less than 50 mm below\nthe waist.",
         arguments: &[
             Argument {
                 name: "waist",
@@ -7263,7 +7263,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "hem_on_curve",
         module: "seam",
         summary: "Fullness to ease into a hem that is turned up on a flared edge.",
-        description: "The raw edge lies at `radius + depth`; turned up it must lie at `radius - depth`. So it is too long by\n`100 · 2 · depth / (radius - depth)` percent of where it lies, and over a hem of length `hem` by\n`2 · depth · hem / radius`. Radius is that of the hem edge laid flat: `circle_skirt`(crate::skirt::circle_skirt) or\n`arc_from_rise`(crate::arc::arc_from_rise) give it.",
+        description: "The raw edge lies at `radius + depth`; turned up it must lie at `radius - depth`. So it is too long by\n`100 · 2 · depth / (radius - depth)` percent of where it lies, and over a hem of length `hem` by\n`2 · depth · hem / radius`. Radius is that of the hem edge laid flat: `circle_skirt` or\n`arc_from_rise` give it.",
         arguments: &[
             Argument {
                 name: "radius",
@@ -7322,7 +7322,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "hip_waist_drop",
         module: "body",
         summary: "What the hip is larger than the waist, which may be less than nothing.",
-        description: "`drop = hip - waist`. On a body whose waist is the larger there is nothing to dart: panels hang straight from the waist, or\nflare from the hip to it. What darts take in a panel there is follows from the panel, not from this\n(`dart_in_panel`(crate::dart::dart_in_panel)).",
+        description: "`drop = hip - waist`. On a body whose waist is the larger there is nothing to dart: panels hang straight from the waist, or\nflare from the hip to it. What darts take in a panel there is follows from the panel, not from this\n(`dart_in_panel`).",
         arguments: &[
             Argument {
                 name: "hip",
@@ -8510,7 +8510,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "lining_length",
         module: "lining",
         summary: "Length of a lining that hangs in a fold over the shell's hem.",
-        description: "The fold ends `clearance` above the finished edge and runs back up to the top of the hem:\n`seam_to_seam = (length - clearance) + (hem_depth - clearance)`, `fold = hem_depth - clearance`. Width and shrinkage\nare other questions; a lining without walking room needs a slit.\n\nThe length is doubted as `body_length_doubts`(crate::body::body_length_doubts) does.",
+        description: "The fold ends `clearance` above the finished edge and runs back up to the top of the hem:\n`seam_to_seam = (length - clearance) + (hem_depth - clearance)`, `fold = hem_depth - clearance`. Width and shrinkage\nare other questions; a lining without walking room needs a slit.\n\nThe length is doubted as `body_length_doubts` does.",
         arguments: &[
             Argument {
                 name: "length",
@@ -8630,7 +8630,7 @@ pub static FUNCTIONS: &[Function] = &[
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `facing` when it is as wide as the panel.",
-        source: "Arithmetic; the ease is common practice, no source. `tests/vectors/lining_width.csv` has hand-worked rows. What washing\ntakes of shell and lining is another question: `shrink_pair`(crate::cloth::shrink_pair).",
+        source: "Arithmetic; the ease is common practice, no source. `tests/vectors/lining_width.csv` has hand-worked rows. What washing\ntakes of shell and lining is another question: `shrink_pair`.",
         example: &["260", "60", "2", "0"],
         call: lining_width,
     },
@@ -10418,7 +10418,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "ribbing",
         module: "elastic",
         summary: "Strip of ribbing for a neck, a cuff or a waist.",
-        description: "`round = edge · share`, joined with an allowance at both ends; folded along its middle, `cut_width = 2 · depth + 2 ·\nallowance`. A round neck takes less than a waist, lest it stand away. Ribbings differ: pin a strip round the edge first.\nA neck must still pass over the head, see\n`head_opening`(crate::neck::head_opening).",
+        description: "`round = edge · share`, joined with an allowance at both ends; folded along its middle, `cut_width = 2 · depth + 2 ·\nallowance`. A round neck takes less than a waist, lest it stand away. Ribbings differ: pin a strip round the edge first.\nA neck must still pass over the head, see\n`head_opening`.",
         arguments: &[
             Argument {
                 name: "edge",
@@ -11458,7 +11458,7 @@ pub static FUNCTIONS: &[Function] = &[
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `last` when it is not beyond `first`.",
-        source: "Arithmetic. A pitch of about 3 1/2 in is usual on a blouse (sunjournal.com; sewing.about.com); the default is that, in\nround millimetres. One button belongs at the bust line: see `spacing_through`(crate::closure::spacing_through).",
+        source: "Arithmetic. A pitch of about 3 1/2 in is usual on a blouse (sunjournal.com; sewing.about.com); the default is that, in\nround millimetres. One button belongs at the bust line: see `spacing_through`.",
         example: &["20", "500", "90"],
         call: spacing_by_pitch,
     },
@@ -11766,7 +11766,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "straight_band",
         module: "band",
         summary: "Strip to cut for a straight band.",
-        description: "Folded: `cut_width = 2 · depth + 2 · allowance + turn`, one strip. Faced: `cut_width = depth + 2 · allowance + turn`,\ntwo strips. `cut_length = waist + overlap + 2 · allowance`. The turn is the cloth that the upper edge takes by its\nown thickness; fold or sew a sample to learn it.\n\nThe waist is doubted as `girth_doubts`(crate::body::girth_doubts) does.",
+        description: "Folded: `cut_width = 2 · depth + 2 · allowance + turn`, one strip. Faced: `cut_width = depth + 2 · allowance + turn`,\ntwo strips. `cut_length = waist + overlap + 2 · allowance`. The turn is the cloth that the upper edge takes by its\nown thickness; fold or sew a sample to learn it.\n\nThe waist is doubted as `girth_doubts` does.",
         arguments: &[
             Argument {
                 name: "waist",
@@ -12695,7 +12695,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "v_neck",
         module: "neck",
         summary: "Edge of a V neck, how far it lies off grain, and the tape that stays it.",
-        description: "`edge = √(half_width² + depth²)`, `off_grain = atan(half_width / depth)`, `stay = edge · stay_ratio`. Any edge off grain\nstretches as it is handled, most of all near 45°: staystitch at once, and sew on a tape cut a little shorter than the\nedge. A tape below 0.9 puckers, so less is refused. If the point falls below the bust, nothing holds the edge to the\nbody: pin it and see (`dart_from_gape`(crate::dart::dart_from_gape)).",
+        description: "`edge = √(half_width² + depth²)`, `off_grain = atan(half_width / depth)`, `stay = edge · stay_ratio`. Any edge off grain\nstretches as it is handled, most of all near 45°: staystitch at once, and sew on a tape cut a little shorter than the\nedge. A tape below 0.9 puckers, so less is refused. If the point falls below the bust, nothing holds the edge to the\nbody: pin it and see (`dart_from_gape`).",
         arguments: &[
             Argument {
                 name: "half_width",
@@ -12862,7 +12862,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "wearing_ease",
         module: "ease",
         summary: "Wearing ease of woven cloth, all round, as a range over the authors, and the girths it makes.",
-        description: "`garment = body + ease`. Ease is what is needed to breathe, sit and reach; what the style has more is taste. Authors differ by as much as an inch:\n\n- bust: 1 1/2 to 2 in (Robinson), 2 1/2 in (one cited in an encyclopedia), 2 to 3 in (a tailor's notes);\n- waist of a dress: 3/4 to 1 in, 1 in, 1 to 2 in, in that order;\n- waist of a skirt or trousers: 1/2 to 3/4 in (Robinson; the others do not tell it apart);\n- hip: 2 to 2 3/4 in, 3 in, 2 to 3 in;\n- a man's shirt at the chest: 1 1/2 to 2 1/2 in fitted, up to 3 in classic (Robinson).\n\nThe best ease is that of a garment that fits: measure it and take the body's girth off. Thick cloth and a lining need\nmore, cloth that stretches less (`negative_ease`(crate::stretch::negative_ease)).\n\nA girth below 300 mm or above 2000 mm is doubted.",
+        description: "`garment = body + ease`. Ease is what is needed to breathe, sit and reach; what the style has more is taste. Authors differ by as much as an inch:\n\n- bust: 1 1/2 to 2 in (Robinson), 2 1/2 in (one cited in an encyclopedia), 2 to 3 in (a tailor's notes);\n- waist of a dress: 3/4 to 1 in, 1 in, 1 to 2 in, in that order;\n- waist of a skirt or trousers: 1/2 to 3/4 in (Robinson; the others do not tell it apart);\n- hip: 2 to 2 3/4 in, 3 in, 2 to 3 in;\n- a man's shirt at the chest: 1 1/2 to 2 1/2 in fitted, up to 3 in classic (Robinson).\n\nThe best ease is that of a garment that fits: measure it and take the body's girth off. Thick cloth and a lining need\nmore, cloth that stretches less (`negative_ease`).\n\nA girth below 300 mm or above 2000 mm is doubted.",
         arguments: &[
             Argument {
                 name: "body",
@@ -12985,7 +12985,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "wrap_skirt",
         module: "skirt",
         summary: "Widths of a skirt with a back and two fronts that lap over each other.",
-        description: "A back of half the girth, and fronts of a quarter and half the overlap each: `front = girth / 4 + overlap / 2`. The\noverlap runs straight down, the same at waist and hip; facings or hems of the two front edges are extra. The skirt\nopens when a step spreads the hem by more than the overlap there, so sit and stride in it, pinned, before cutting. The\nlap must equal that of the band, and of the bodice where there is one.\n\nWaist and hip are doubted alone and together, as `girth_doubts`(crate::body::girth_doubts) and\n`waist_hip_doubts`(crate::body::waist_hip_doubts) do.",
+        description: "A back of half the girth, and fronts of a quarter and half the overlap each: `front = girth / 4 + overlap / 2`. The\noverlap runs straight down, the same at waist and hip; facings or hems of the two front edges are extra. The skirt\nopens when a step spreads the hem by more than the overlap there, so sit and stride in it, pinned, before cutting. The\nlap must equal that of the band, and of the bodice where there is one.\n\nWaist and hip are doubted alone and together, as `girth_doubts` and\n`waist_hip_doubts` do.",
         arguments: &[
             Argument {
                 name: "waist",
@@ -13182,7 +13182,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "zigzag_buttonhole",
         module: "fastening",
         summary: "Size over all of a buttonhole worked in zigzag: two beads and two bars about a slit.",
-        description: "`length = slit + 2 · bar`, `width = 2 · bead + gap`, and each side takes `ceil(slit / spacing)` stitches. It is the slit that\nthe button passes (`buttonhole`(crate::closure::buttonhole)); the whole must lie on the button stand. Work one on a\nscrap of the same layers. Cut from both ends towards the middle, a pin across each bar.",
+        description: "`length = slit + 2 · bar`, `width = 2 · bead + gap`, and each side takes `ceil(slit / spacing)` stitches. It is the slit that\nthe button passes (`buttonhole`); the whole must lie on the button stand. Work one on a\nscrap of the same layers. Cut from both ends towards the middle, a pin across each bar.",
         arguments: &[
             Argument {
                 name: "slit",
@@ -13261,7 +13261,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "zip_length",
         module: "fastening",
         summary: "Zip for an opening: its length from stop to stop, and where the stops lie.",
-        description: "`needed = opening - gap + beyond`, bought in the next length that is sold. The gap leaves room above the slider for a hook\nor for the turn of a facing; where the teeth end at a band's seam it is small. A concealed zip is sewn before the seam\nbelow it and must run on beyond the opening, or its slider cannot be brought down past the last stitch. A zip is shortened\nat the bottom, by a bar of stitches over the teeth; an open-ended one at the top only. Whether the opening passes the hip\nis asked of `head_opening`(crate::neck::head_opening).",
+        description: "`needed = opening - gap + beyond`, bought in the next length that is sold. The gap leaves room above the slider for a hook\nor for the turn of a facing; where the teeth end at a band's seam it is small. A concealed zip is sewn before the seam\nbelow it and must run on beyond the opening, or its slider cannot be brought down past the last stitch. A zip is shortened\nat the bottom, by a bar of stitches over the teeth; an open-ended one at the top only. Whether the opening passes the hip\nis asked of `head_opening`.",
         arguments: &[
             Argument {
                 name: "opening",

@@ -34,7 +34,7 @@ pub struct Gore {
 /// hip_depth²) + √(((hem - hip) / 2)² + (length - hip_depth)²)` for widths of one gore, and is longer than the middle: the
 /// hem is curved up by `hem_rise` at its ends. The break at the hip is rounded off when the pattern is drawn.
 ///
-/// Waist, hip and length are doubted as the functions of [`body`](crate::body) do, and a hip less than 50 mm below
+/// Waist, hip and length are doubted as the functions of [`body`] do, and a hip less than 50 mm below
 /// the waist.
 ///
 /// | argument    | unit  | range             | default | meaning                                              |
@@ -125,7 +125,7 @@ pub struct FiveGores {
 /// wider than above, the side half as wide again, the back what is left of half the hip. The rule is for a full skirt of
 /// its time, 2 1/2 to 3 yd round the hem, with its fullness at the back: for gores alike use [`gore`]. Seams are extra.
 ///
-/// Waist and hip are doubted as the functions of [`body`](crate::body) do.
+/// Waist and hip are doubted as the functions of [`body`] do.
 ///
 /// | argument | unit | range   | default | meaning                       |
 /// |----------|------|---------|---------|-------------------------------|

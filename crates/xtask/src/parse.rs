@@ -454,7 +454,7 @@ impl Sections {
             &mut sections.example,
         ] {
             // Links are for rustdoc; every other reader takes the name.
-            *text = text.trim().replace("[`", "`").replace("`]", "`");
+            *text = without_links(text.trim());
         }
         sections.summary = first_sentence(&sections.summary);
         sections
@@ -464,6 +464,16 @@ impl Sections {
 fn append(text: &mut String, line: &str) {
     text.push_str(line);
     text.push('\n');
+}
+
+/// The names that links of rustdoc show.
+fn without_links(text: &str) -> String {
+    let mut text = text.replace("[`", "`").replace("`]", "`");
+    while let Some(at) = text.find("`(crate::") {
+        let target = text[at..].find(')').unwrap_or(text.len() - at - 1);
+        text.replace_range(at + 1..=at + target, "");
+    }
+    text
 }
 
 /// The cells of a table's line; `\|` is a bar within a cell.

@@ -1946,7 +1946,7 @@ def binding_length(edge: _ArrayLikeFloat_co, corners: _ArrayLikeFloat_co = ..., 
     more than the edge itself; what makers allow is for handling and for a fold that is sewn over. One tutorial allows about
     16 in over the perimeter of a square for everything; the defaults are that, shared 2 in to a corner and 8 in to the two
     ends, a share of ours. A neck or an armhole has no corners and takes two allowances to finish. How many strips give the
-    length, with what each join loses: `binding_strips`(crate::bias::binding_strips).
+    length, with what each join loses: `binding_strips`.
 
     Parameters
     ----------
@@ -2123,7 +2123,7 @@ def bleach_dilution(volume_ml: _ArrayLikeFloat_co, target_pct: _ArrayLikeFloat_c
 def bleach_time(times_min: Sequence[float] | NDArray[Any], shades: Sequence[float] | NDArray[Any], target: float, limit_min: float, fibre: Fibre | str | int, finish: Finish | str | int, swatch: Swatch | str | int, in_bath: InBath | str | int, floor: float = ...) -> BleachTime:
     """Time in the bleach to a wanted depth of shade, from swatches taken out at known times.
 
-    The shade, K/S (`k_over_s`(crate::shade::k_over_s)), is taken to fall to a floor by a constant share a minute:
+    The shade, K/S (`k_over_s`), is taken to fall to a floor by a constant share a minute:
     `ln(shade - floor)` is a straight line in time, fitted by least squares. Swatches of the same cloth, in the same
     strength and warmth, rinsed, neutralised and dried before they are judged. `swatch` tells how they stood it: pull each
     one wet; at the first weakness stop, whatever the colour. A time beyond the longest swatch is a guess: test it. A shade at
@@ -2222,7 +2222,7 @@ def box_pleats(finished: _ArrayLikeFloat_co, count: _ArrayLikeFloat_co, depth: _
     A box pleat is two knife pleats folded away from each other, an inverted pleat two folded towards each other: the same
     cloth seen from its two faces. `flat = finished + 4 · count · depth`. The folds meet behind a box pleat when `depth` is
     half of `show`, and then the cloth is three times the width. The four functions each find one of `flat`, `finished`,
-    `count` and `depth`, as those of `knife_pleats`(crate::fullness::knife_pleats) do.
+    `count` and `depth`, as those of `knife_pleats` do.
 
     Parameters
     ----------
@@ -2940,8 +2940,8 @@ def circle_skirt(waist: _ArrayLikeFloat_co, length: _ArrayLikeFloat_co, fraction
 
     The waist edge is an arc: `waist = 2π · fraction · waist_radius`. A fraction above 1 is made of several sectors.
 
-    The waist is doubted as `girth_doubts`(crate::body::girth_doubts) does, the length as
-    `body_length_doubts`(crate::body::body_length_doubts): 71 may be in centimetres.
+    The waist is doubted as `girth_doubts` does, the length as
+    `body_length_doubts`: 71 may be in centimetres.
 
     Parameters
     ----------
@@ -3269,7 +3269,7 @@ def cover_mark(ground: _ArrayLikeFloat_co, mark: _ArrayLikeFloat_co, limit: _Arr
 
     Notes
     -----
-    Source: E. Allen and G. Sharma, as for `k_over_s` and `ciede2000`(crate::colour::ciede2000). A limit of 1 is common practice,
+    Source: E. Allen and G. Sharma, as for `k_over_s` and `ciede2000`. A limit of 1 is common practice,
     no source: about what is just seen.
 
     Example: cover_mark(ground=0.55, mark=0.42, limit=2.35) gives now 5.97, depth 1, ground_after 0.2424, mark_after 0.2182, after 2.35
@@ -3447,7 +3447,7 @@ def cut_state(drawn: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, cut_edge
     source), 1/2 in on straight seams and 1/4 in on curves in industry (course cards on ASTM D6193), 3/8 in in Butterick's
     patterns of 1916, 1 in on the long seams of a wool bodice by L. I. Baldt, 1916. Taken for one another, a 1/4 and a 5/8 in
     allowance are 3/4 in (19 mm) apart over the two edges of one piece. For a band folded along its middle see
-    `straight_band_depth`(crate::band::straight_band_depth).
+    `straight_band_depth`.
     `tests/vectors/cut_state.csv` has hand-worked rows.
 
     Example: cut_state(drawn=50, allowance=10, cut_edges=2) gives finished 30, cut 50
@@ -3531,7 +3531,7 @@ def dart_equivalent(intake: _ArrayLikeFloat_co, finished: _ArrayLikeFloat_co, tu
     Notes
     -----
     Source: Arithmetic; tucks by L. I. Baldt, *Clothing for Women*, 1916 (twice the depth times the number). The doubt is
-    `gathers`(crate::fullness::gathers)'s own, and on the gathers alone.
+    `gathers`'s own, and on the gathers alone.
 
     Example: dart_equivalent(intake=12, finished=120, tucks=2) gives ease_pct 10, gather_ratio 1.1, tuck_depth 3, doubts 262144
     """
@@ -3914,7 +3914,7 @@ def five_gores(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co) -> FiveGores[
     wider than above, the side half as wide again, the back what is left of half the hip. The rule is for a full skirt of
     its time, 2 1/2 to 3 yd round the hem, with its fullness at the back: for gores alike use `gore`. Seams are extra.
 
-    Waist and hip are doubted as the functions of `body`(crate::body) do.
+    Waist and hip are doubted as the functions of `body` do.
 
     Parameters
     ----------
@@ -3962,7 +3962,7 @@ def flounce(edge: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, rings: _ArrayLi
     Each full ring is cut open, and joined to the next or to itself: of its way round it loses an allowance at both cuts.
     `inner_radius = (edge / rings + 2 · allowance) / 2π`, `hem = rings · (2π · outer_radius - 2 · allowance)`. More rings
     make it fuller, with a smaller hole. The seam's own allowance lies inside the inner radius and is snipped to lie
-    along the edge. For a part of one ring, see `circle_skirt`(crate::skirt::circle_skirt).
+    along the edge. For a part of one ring, see `circle_skirt`.
 
     Parameters
     ----------
@@ -4121,7 +4121,7 @@ def frustum(lower_diameter: _ArrayLikeFloat_co, upper_diameter: _ArrayLikeFloat_
     `slant = √(((lower - upper) / 2)² + height²)`, `outer_radius = lower · slant / (lower - upper)`, `inner_radius = upper ·
     slant / (lower - upper)`, `angle = 180° · (lower - upper) / slant`. Hats, shades, flared cuffs and the tops of bags
     are measured so; where the edges and the slant are measured along the cloth use
-    `shaped_band`(crate::band::shaped_band), which is the same ring.
+    `shaped_band`, which is the same ring.
 
     Parameters
     ----------
@@ -4368,7 +4368,7 @@ def gore(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co, hem: _ArrayLikeFloa
     hip_depth²) + √(((hem - hip) / 2)² + (length - hip_depth)²)` for widths of one gore, and is longer than the middle: the
     hem is curved up by `hem_rise` at its ends. The break at the hip is rounded off when the pattern is drawn.
 
-    Waist, hip and length are doubted as the functions of `body`(crate::body) do, and a hip less than 50 mm below
+    Waist, hip and length are doubted as the functions of `body` do, and a hip less than 50 mm below
     the waist.
 
     Parameters
@@ -4601,8 +4601,8 @@ def hem_on_curve(radius: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, hem: _Ar
 
     The raw edge lies at `radius + depth`; turned up it must lie at `radius - depth`. So it is too long by
     `100 · 2 · depth / (radius - depth)` percent of where it lies, and over a hem of length `hem` by
-    `2 · depth · hem / radius`. Radius is that of the hem edge laid flat: `circle_skirt`(crate::skirt::circle_skirt) or
-    `arc_from_rise`(crate::arc::arc_from_rise) give it.
+    `2 · depth · hem / radius`. Radius is that of the hem edge laid flat: `circle_skirt` or
+    `arc_from_rise` give it.
 
     Parameters
     ----------
@@ -4644,7 +4644,7 @@ def hip_waist_drop(hip: _ArrayLikeFloat_co, waist: _ArrayLikeFloat_co) -> HipWai
 
     `drop = hip - waist`. On a body whose waist is the larger there is nothing to dart: panels hang straight from the waist, or
     flare from the hip to it. What darts take in a panel there is follows from the panel, not from this
-    (`dart_in_panel`(crate::dart::dart_in_panel)).
+    (`dart_in_panel`).
 
     Parameters
     ----------
@@ -5400,7 +5400,7 @@ def lining_length(length: _ArrayLikeFloat_co, hem_depth: _ArrayLikeFloat_co, cle
     `seam_to_seam = (length - clearance) + (hem_depth - clearance)`, `fold = hem_depth - clearance`. Width and shrinkage
     are other questions; a lining without walking room needs a slit.
 
-    The length is doubted as `body_length_doubts`(crate::body::body_length_doubts) does.
+    The length is doubted as `body_length_doubts` does.
 
     Parameters
     ----------
@@ -5472,7 +5472,7 @@ def lining_width(panel: _ArrayLikeFloat_co, facing: _ArrayLikeFloat_co = ..., ea
     Notes
     -----
     Source: Arithmetic; the ease is common practice, no source. `tests/vectors/lining_width.csv` has hand-worked rows. What washing
-    takes of shell and lining is another question: `shrink_pair`(crate::cloth::shrink_pair).
+    takes of shell and lining is another question: `shrink_pair`.
 
     Example: lining_width(panel=260, facing=60, ease_pct=2, pleat=0) gives 204
     """
@@ -6609,7 +6609,7 @@ def ribbing(edge: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, allowance: _Arr
     `round = edge · share`, joined with an allowance at both ends; folded along its middle, `cut_width = 2 · depth + 2 ·
     allowance`. A round neck takes less than a waist, lest it stand away. Ribbings differ: pin a strip round the edge first.
     A neck must still pass over the head, see
-    `head_opening`(crate::neck::head_opening).
+    `head_opening`.
 
     Parameters
     ----------
@@ -7306,7 +7306,7 @@ def spacing_by_pitch(first: _ArrayLikeFloat_co, last: _ArrayLikeFloat_co, pitch:
     Notes
     -----
     Source: Arithmetic. A pitch of about 3 1/2 in is usual on a blouse (sunjournal.com; sewing.about.com); the default is that, in
-    round millimetres. One button belongs at the bust line: see `spacing_through`(crate::closure::spacing_through).
+    round millimetres. One button belongs at the bust line: see `spacing_through`.
 
     Example: spacing_by_pitch(first=20, last=500, pitch=90) gives count 6, pitch 90
     """
@@ -7524,7 +7524,7 @@ def straight_band(waist: _ArrayLikeFloat_co, overlap: _ArrayLikeFloat_co, depth:
     two strips. `cut_length = waist + overlap + 2 · allowance`. The turn is the cloth that the upper edge takes by its
     own thickness; fold or sew a sample to learn it.
 
-    The waist is doubted as `girth_doubts`(crate::body::girth_doubts) does.
+    The waist is doubted as `girth_doubts` does.
 
     Parameters
     ----------
@@ -8177,7 +8177,7 @@ def v_neck(half_width: _ArrayLikeFloat_co, depth: _ArrayLikeFloat_co, stay_ratio
     `edge = √(half_width² + depth²)`, `off_grain = atan(half_width / depth)`, `stay = edge · stay_ratio`. Any edge off grain
     stretches as it is handled, most of all near 45°: staystitch at once, and sew on a tape cut a little shorter than the
     edge. A tape below 0.9 puckers, so less is refused. If the point falls below the bust, nothing holds the edge to the
-    body: pin it and see (`dart_from_gape`(crate::dart::dart_from_gape)).
+    body: pin it and see (`dart_from_gape`).
 
     Parameters
     ----------
@@ -8305,7 +8305,7 @@ def wearing_ease(body: _ArrayLikeFloat_co, place: EasePlace | str | int) -> Wear
     - a man's shirt at the chest: 1 1/2 to 2 1/2 in fitted, up to 3 in classic (Robinson).
 
     The best ease is that of a garment that fits: measure it and take the body's girth off. Thick cloth and a lining need
-    more, cloth that stretches less (`negative_ease`(crate::stretch::negative_ease)).
+    more, cloth that stretches less (`negative_ease`).
 
     A girth below 300 mm or above 2000 mm is doubted.
 
@@ -8400,8 +8400,8 @@ def wrap_skirt(waist: _ArrayLikeFloat_co, hip: _ArrayLikeFloat_co, overlap: _Arr
     opens when a step spreads the hem by more than the overlap there, so sit and stride in it, pinned, before cutting. The
     lap must equal that of the band, and of the bodice where there is one.
 
-    Waist and hip are doubted alone and together, as `girth_doubts`(crate::body::girth_doubts) and
-    `waist_hip_doubts`(crate::body::waist_hip_doubts) do.
+    Waist and hip are doubted alone and together, as `girth_doubts` and
+    `waist_hip_doubts` do.
 
     Parameters
     ----------
@@ -8524,7 +8524,7 @@ def zigzag_buttonhole(slit: _ArrayLikeFloat_co, bead: _ArrayLikeFloat_co = ..., 
     """Size over all of a buttonhole worked in zigzag: two beads and two bars about a slit.
 
     `length = slit + 2 · bar`, `width = 2 · bead + gap`, and each side takes `ceil(slit / spacing)` stitches. It is the slit that
-    the button passes (`buttonhole`(crate::closure::buttonhole)); the whole must lie on the button stand. Work one on a
+    the button passes (`buttonhole`); the whole must lie on the button stand. Work one on a
     scrap of the same layers. Cut from both ends towards the middle, a pin across each bar.
 
     Parameters
@@ -8573,7 +8573,7 @@ def zip_length(opening: _ArrayLikeFloat_co, gap: _ArrayLikeFloat_co = ..., beyon
     or for the turn of a facing; where the teeth end at a band's seam it is small. A concealed zip is sewn before the seam
     below it and must run on beyond the opening, or its slider cannot be brought down past the last stitch. A zip is shortened
     at the bottom, by a bar of stitches over the teeth; an open-ended one at the top only. Whether the opening passes the hip
-    is asked of `head_opening`(crate::neck::head_opening).
+    is asked of `head_opening`.
 
     Parameters
     ----------
