@@ -41,6 +41,9 @@ CALLS = {
     recloth.Placement: {
         "part": 0, "panel": 0, "turn_deg": 0, "shift": (20, 30), "mirrored": False, "hand": "as_drawn",
     },
+    recloth.Place: {"edge": "edge 1", "distance": 5},
+    recloth.Opening: {"name": "new dart", "at": (0, 5), "share": 0.5},
+    recloth.Slash: {"open": (0, 5), "hinge": ("edge 3", 5), "open_by": 10, "hinge_by": 5},
     recloth.Unplaced: {"part": 0, "hand": "as_drawn", "count": 1},
     recloth.Piece: {
         "name": "strip", "edges": PIECE.edges, "marks": [recloth.DrillMark("button", (9, 9))],
@@ -125,6 +128,14 @@ def used(thing):
     elif isinstance(thing, recloth.Placement):
         recloth.placed(SQUARE, thing)
         recloth.check([PART], [CLOTH], [thing])
+    elif isinstance(thing, recloth.Place):
+        PIECE.at(thing.edge, thing.distance)
+    elif isinstance(thing, recloth.Opening):
+        used(thing.at)
+        used(recloth.DrillMark(thing.name, (9, 9)))
+    elif isinstance(thing, recloth.Slash):
+        used(thing.open)
+        used(thing.hinge)
     elif isinstance(thing, recloth.Unplaced):
         recloth.check([PART], [CLOTH], [], [thing])
     elif isinstance(thing, recloth.Piece):
@@ -132,8 +143,11 @@ def used(thing):
         thing._repr_svg_()
 
 
-# A number too large is no bit; reasons gives the refusal as its answer; the bulge of a steered edge is not used.
-NO_BOUNDS = (recloth.doubt_text, recloth.caution_text, recloth.reasons, recloth.Edge)
+# A number too large is no bit; reasons gives the refusal as its answer; the bulge of a steered edge is not used; what is
+# asked of a slash or an opening is judged by the piece it is made in.
+NO_BOUNDS = (
+    recloth.doubt_text, recloth.caution_text, recloth.reasons, recloth.Edge, recloth.Opening, recloth.Slash,
+)
 
 PLACES = [(call, name) for call, given in CALLS.items() for name in given]
 
@@ -184,7 +198,7 @@ def test_nothing_exported_is_left_out():
     owners = [getattr(call, "__self__", None) for call in CALLS]
     listed = [*CALLS, *[owner if isinstance(owner, type) else type(owner) for owner in owners]]
     functions = {getattr(recloth, name) for name in recloth._functions.__all__}
-    made = {recloth.Answer, recloth.CutSegment, recloth.CutNotch, recloth.Walk, recloth.WalkNotch, recloth.Plan,
+    made = {recloth.Joined, recloth.Symmetry, recloth.WalkSection, recloth.Answer, recloth.CutSegment, recloth.CutNotch, recloth.Walk, recloth.WalkNotch, recloth.Plan,
             recloth.BriefError, recloth.ReclothError, draft.Draft, recloth.CutLine,
             recloth.Fit, recloth.UsablePanel, recloth.UsablePart, recloth.PanelRectangle}
     for module in (recloth, draft):
