@@ -125,9 +125,11 @@ def insert_strip(row):
     strips = int(row["strips"])
     lost = {"seam": 0, "slash": 1}[row.text("place")]
     allowance = row["allowance"]
-    # What the strip must replace (the garment's own edges' loss) and what it loses itself.
-    finished = row["lacking"] / strips
-    cut = finished + 2 * lost * allowance + 2 * allowance
+    # A garment of 1000, slashed, loses an allowance at both new edges of each slash; what it must come to less what is
+    # left is shown by the strips.
+    left = 1000 - strips * 2 * lost * allowance
+    finished = (1000 + row["lacking"] - left) / strips
+    cut = finished + 2 * allowance
     # Sewn in, the garment gains what was lacking.
     assert abs(strips * (cut - 2 * allowance - 2 * lost * allowance) - row["lacking"]) < mpf("1e-30")
     return {"finished": finished, "cut_width": cut, "cloth": sum([cut] * strips)}

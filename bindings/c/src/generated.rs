@@ -1340,7 +1340,7 @@ pub struct recloth_holes_left_t {
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[repr(C)]
 pub struct recloth_insert_strip_t {
-    /// Finished width of each strip (mm).
+    /// Width of each strip between its seam lines, as it shows (mm).
     pub finished: f64,
     /// Width to cut each strip (mm).
     pub cut_width: f64,
@@ -5339,10 +5339,11 @@ pub unsafe extern "C" fn recloth_holes_left(
 }
 /// Strip to let into a garment for what is lacking in its width.
 ///
-/// Each strip must add its share: `finished = lacking / strips`. In an opened seam the old edges are sewn on their old lines,
-/// and `cut_width = finished + 2 · allowance`. In a cut through the cloth both new edges lose an allowance as well, so
-/// `cut_width = finished + 4 · allowance`: a strip cut for a seam and let into a slash is two allowances short. Cut it on the
-/// garment's own grain, of cloth washed as often. What can be let out first, `let_out` says.
+/// Each strip must add its share, `lacking / strips`. In an opened seam the old edges are sewn on their old lines, and it
+/// shows just that. In a cut through the cloth both new edges lose an allowance, which the strip replaces as well:
+/// `finished = lacking / strips + 2 · allowance`. In both places `cut_width = finished + 2 · allowance`: a strip cut for a
+/// seam and let into a slash is two allowances short. Cut it on the garment's own grain, of cloth washed as often. What can
+/// be let out first, `let_out` says.
 ///
 /// - `lacking`: what the garment is too narrow by, all round (mm, 0.1 to 10000).
 /// - `allowance`: seam allowance at each edge (mm, 0 to 1000).

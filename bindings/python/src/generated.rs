@@ -8083,7 +8083,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     >(
         module,
         c"insert_strip__finished",
-        c"Strip to let into a garment for what is lacking in its width.\n\nFinished width of each strip (mm).\nInputs: lacking (mm, 0.1 to 10000); allowance (mm, 0 to 1000); strips (1 to 64); place.\nNaN, with the invalid flag raised, where there is an error.",
+        c"Strip to let into a garment for what is lacking in its width.\n\nWidth of each strip between its seam lines, as it shows (mm).\nInputs: lacking (mm, 0.1 to 10000); allowance (mm, 0 to 1000); strips (1 to 64); place.\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_one::<
         insert_strip,

@@ -7430,7 +7430,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "insert_strip",
         module: "alteration",
         summary: "Strip to let into a garment for what is lacking in its width.",
-        description: "Each strip must add its share: `finished = lacking / strips`. In an opened seam the old edges are sewn on their old lines,\nand `cut_width = finished + 2 · allowance`. In a cut through the cloth both new edges lose an allowance as well, so\n`cut_width = finished + 4 · allowance`: a strip cut for a seam and let into a slash is two allowances short. Cut it on the\ngarment's own grain, of cloth washed as often. What can be let out first, `let_out` says.",
+        description: "Each strip must add its share, `lacking / strips`. In an opened seam the old edges are sewn on their old lines, and it\nshows just that. In a cut through the cloth both new edges lose an allowance, which the strip replaces as well:\n`finished = lacking / strips + 2 · allowance`. In both places `cut_width = finished + 2 · allowance`: a strip cut for a\nseam and let into a slash is two allowances short. Cut it on the garment's own grain, of cloth washed as often. What can\nbe let out first, `let_out` says.",
         arguments: &[
             Argument {
                 name: "lacking",
@@ -7477,7 +7477,7 @@ pub static FUNCTIONS: &[Function] = &[
             Answer {
                 name: "finished",
                 unit: "mm",
-                meaning: "Finished width of each strip",
+                meaning: "Width of each strip between its seam lines, as it shows",
             },
             Answer {
                 name: "cut_width",

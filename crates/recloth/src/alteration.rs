@@ -234,7 +234,7 @@ pub fn size_step(smaller: f64, larger: f64, steps: u32, edges: u32) -> Result<Si
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct InsertStrip {
-    /// Finished width of each strip (mm).
+    /// Width of each strip between its seam lines, as it shows (mm).
     pub finished: f64,
     /// Width to cut each strip (mm).
     pub cut_width: f64,
@@ -256,10 +256,11 @@ pub enum InsertPlace {
 
 /// Strip to let into a garment for what is lacking in its width.
 ///
-/// Each strip must add its share: `finished = lacking / strips`. In an opened seam the old edges are sewn on their old lines,
-/// and `cut_width = finished + 2 · allowance`. In a cut through the cloth both new edges lose an allowance as well, so
-/// `cut_width = finished + 4 · allowance`: a strip cut for a seam and let into a slash is two allowances short. Cut it on the
-/// garment's own grain, of cloth washed as often. What can be let out first, [`let_out`] says.
+/// Each strip must add its share, `lacking / strips`. In an opened seam the old edges are sewn on their old lines, and it
+/// shows just that. In a cut through the cloth both new edges lose an allowance, which the strip replaces as well:
+/// `finished = lacking / strips + 2 · allowance`. In both places `cut_width = finished + 2 · allowance`: a strip cut for a
+/// seam and let into a slash is two allowances short. Cut it on the garment's own grain, of cloth washed as often. What can
+/// be let out first, [`let_out`] says.
 ///
 /// | argument    | unit   | range     | default | meaning                                      |
 /// |-------------|--------|-----------|---------|----------------------------------------------|
@@ -279,7 +280,8 @@ pub enum InsertPlace {
 /// use recloth::alteration::{InsertPlace, insert_strip};
 /// let sides = insert_strip(60.0, 10.0, 2, InsertPlace::Seam)?;
 /// assert_eq!((sides.finished, sides.cut_width, sides.cloth), (30.0, 50.0, 100.0));
-/// assert_eq!(insert_strip(60.0, 10.0, 2, InsertPlace::Slash)?.cut_width, 70.0);
+/// let slashes = insert_strip(60.0, 10.0, 2, InsertPlace::Slash)?;
+/// assert_eq!((slashes.finished, slashes.cut_width), (50.0, 70.0));
 /// assert_eq!(insert_strip(0.0, 10.0, 2, InsertPlace::Seam).unwrap_err().argument(), "lacking");
 /// # Ok::<(), recloth::Error>(())
 /// ```
@@ -292,12 +294,12 @@ pub fn insert_strip(
     let lacking = Error::check("lacking", lacking, 0.1, 1e4)?;
     let allowance = Error::check("allowance", allowance, 0.0, 1e3)?;
     let strips = f64::from(Error::check_count("strips", strips, 1, 64)?);
-    let edges = match place {
-        InsertPlace::Seam => 2.0,
-        InsertPlace::Slash => 4.0,
+    let lost = match place {
+        InsertPlace::Seam => 0.0,
+        InsertPlace::Slash => 2.0 * allowance,
     };
-    let finished = lacking / strips;
-    let cut_width = finished + edges * allowance;
+    let finished = lacking / strips + lost;
+    let cut_width = finished + 2.0 * allowance;
     Ok(InsertStrip {
         finished,
         cut_width,

@@ -4722,10 +4722,11 @@ def insert_strip(lacking: float, allowance: float, strips: int = ..., place: Ins
 def insert_strip(lacking: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, strips: _ArrayLikeFloat_co = ..., place: InsertPlace | str | int = ...) -> InsertStrip[NDArray[np.float64]]:
     """Strip to let into a garment for what is lacking in its width.
 
-    Each strip must add its share: `finished = lacking / strips`. In an opened seam the old edges are sewn on their old lines,
-    and `cut_width = finished + 2 · allowance`. In a cut through the cloth both new edges lose an allowance as well, so
-    `cut_width = finished + 4 · allowance`: a strip cut for a seam and let into a slash is two allowances short. Cut it on the
-    garment's own grain, of cloth washed as often. What can be let out first, `let_out` says.
+    Each strip must add its share, `lacking / strips`. In an opened seam the old edges are sewn on their old lines, and it
+    shows just that. In a cut through the cloth both new edges lose an allowance, which the strip replaces as well:
+    `finished = lacking / strips + 2 · allowance`. In both places `cut_width = finished + 2 · allowance`: a strip cut for a
+    seam and let into a slash is two allowances short. Cut it on the garment's own grain, of cloth washed as often. What can
+    be let out first, `let_out` says.
 
     Parameters
     ----------
@@ -4741,7 +4742,7 @@ def insert_strip(lacking: _ArrayLikeFloat_co, allowance: _ArrayLikeFloat_co, str
     Returns
     -------
     finished : float
-        Finished width of each strip (mm)
+        Width of each strip between its seam lines, as it shows (mm)
     cut_width : float
         Width to cut each strip (mm)
     cloth : float

@@ -727,7 +727,7 @@ HolesLeft.doubts.__doc__ = "Doubts raised (bits)"
 
 InsertStrip = namedtuple("InsertStrip", ["finished", "cut_width", "cloth"], module="recloth")
 InsertStrip.__doc__ = "A strip let into a garment that is too narrow."
-InsertStrip.finished.__doc__ = "Finished width of each strip (mm)"
+InsertStrip.finished.__doc__ = "Width of each strip between its seam lines, as it shows (mm)"
 InsertStrip.cut_width.__doc__ = "Width to cut each strip (mm)"
 InsertStrip.cloth.__doc__ = "Cloth that all strips take side by side (mm)"
 
@@ -4497,10 +4497,11 @@ def holes_left(edge, first, pitch):
 def insert_strip(lacking, allowance, strips=1, place="seam"):
     """Strip to let into a garment for what is lacking in its width.
 
-    Each strip must add its share: `finished = lacking / strips`. In an opened seam the old edges are sewn on their old lines,
-    and `cut_width = finished + 2 · allowance`. In a cut through the cloth both new edges lose an allowance as well, so
-    `cut_width = finished + 4 · allowance`: a strip cut for a seam and let into a slash is two allowances short. Cut it on the
-    garment's own grain, of cloth washed as often. What can be let out first, `let_out` says.
+    Each strip must add its share, `lacking / strips`. In an opened seam the old edges are sewn on their old lines, and it
+    shows just that. In a cut through the cloth both new edges lose an allowance, which the strip replaces as well:
+    `finished = lacking / strips + 2 · allowance`. In both places `cut_width = finished + 2 · allowance`: a strip cut for a
+    seam and let into a slash is two allowances short. Cut it on the garment's own grain, of cloth washed as often. What can
+    be let out first, `let_out` says.
 
     Parameters
     ----------
@@ -4516,7 +4517,7 @@ def insert_strip(lacking, allowance, strips=1, place="seam"):
     Returns
     -------
     finished : float
-        Finished width of each strip (mm)
+        Width of each strip between its seam lines, as it shows (mm)
     cut_width : float
         Width to cut each strip (mm)
     cloth : float
