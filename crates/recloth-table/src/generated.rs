@@ -3197,7 +3197,7 @@ pub static FUNCTIONS: &[Function] = &[
                 meaning: "Share of the cloth in them before joining",
             },
         ],
-        errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `shortest` when no strip is as long as that, with the\nlongest as `max`.",
+        errors: "`NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `strip` when the cloth holds none so wide; naming\n`allowance` when a join takes the longest strip; naming `shortest` when no strip is as long as that, with the longest as\n`max`.",
         source: "Plane geometry. `tests/vectors/bias_strips.csv` has published and hand-worked rows: a tutorial gets about 60 in of 2 in strips\nfrom a 12 in square, where its area would give 72.",
         example: &["700", "300", "40", "6", "100"],
         call: bias_strips,

@@ -3,7 +3,7 @@
 use core::f64::consts::PI;
 
 use crate::Error;
-use crate::dust::above;
+use crate::dust::{above, short_of};
 
 /// An arc drawn from its chord and its rise.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -108,7 +108,12 @@ pub fn frustum(lower_diameter: f64, upper_diameter: f64, height: f64) -> Result<
     let upper = Error::check("upper_diameter", upper_diameter, 0.0, 1e5)?;
     let height = Error::check("height", height, 0.0, 1e5)?;
     if upper >= lower {
-        return Err(Error::no_solution("upper_diameter", upper, 0.0, lower));
+        return Err(Error::no_solution(
+            "upper_diameter",
+            upper,
+            0.0,
+            short_of(lower),
+        ));
     }
     let taper = lower - upper;
     let slant = libm::hypot(taper / 2.0, height);
@@ -170,7 +175,12 @@ pub fn level_line(hem_radius: f64, height: f64, hem_chord: f64) -> Result<LevelL
     let height = Error::check("height", height, 0.0, 1e5)?;
     let hem_chord = Error::check("hem_chord", hem_chord, 1.0, 1e5)?;
     if height >= hem_radius {
-        return Err(Error::no_solution("height", height, 0.0, hem_radius));
+        return Err(Error::no_solution(
+            "height",
+            height,
+            0.0,
+            short_of(hem_radius),
+        ));
     }
     if above(hem_chord, 2.0 * hem_radius) {
         let most = 2.0 * hem_radius;

@@ -3,7 +3,7 @@
 use core::f64::consts::{PI, SQRT_2};
 
 use crate::Error;
-use crate::dust::{above, below};
+use crate::dust::{above, below, short_of};
 
 /// Distance along the selvedge between the cuts of a true bias strip.
 ///
@@ -211,7 +211,7 @@ pub fn binding_strips(length: f64, strip: f64, join: f64) -> Result<BindingStrip
     let strip = Error::check("strip", strip, 10.0, 1e5)?;
     let join = Error::check("join", join, 0.0, 1e4)?;
     let largest = strip - (length - strip).max(0.0) / MOST_FURTHER;
-    let refused = Err(Error::no_solution("join", join, 0.0, largest));
+    let refused = Err(Error::no_solution("join", join, 0.0, short_of(largest)));
     let each = strip - join;
     if !above(each, 0.0) {
         return refused;
@@ -260,8 +260,9 @@ pub struct BiasStrips {
 /// | `shortest`  | mm   | 0..=1e5   | 100     | shortest strip worth joining                       |
 ///
 /// # Errors
-/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `shortest` when no strip is as long as that, with the
-/// longest as `max`.
+/// `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `strip` when the cloth holds none so wide; naming
+/// `allowance` when a join takes the longest strip; naming `shortest` when no strip is as long as that, with the longest as
+/// `max`.
 ///
 /// # Source
 /// Plane geometry. `tests/vectors/bias_strips.csv` has published and hand-worked rows: a tutorial gets about 60 in of 2 in strips
@@ -307,7 +308,15 @@ pub fn bias_strips(
     } else {
         corner(from_first, 1.0).max(corner(from_last, 1.0)).max(0.0)
     };
-    if longest <= join || below(longest, shortest) {
+    if longest <= 0.0 {
+        let widest = short_of(long / SQRT_2);
+        return Err(Error::no_solution("strip", strip, f64::NAN, widest));
+    }
+    if longest <= join {
+        let most = short_of(longest / (2.0 * SQRT_2));
+        return Err(Error::no_solution("allowance", allowance, 0.0, most));
+    }
+    if below(longest, shortest) {
         return Err(Error::no_solution("shortest", shortest, f64::NAN, longest));
     }
     let (mut strips, mut sum) = (full, full * full_length);
@@ -380,7 +389,12 @@ pub fn bias_tube(length: f64, width: f64, strip: f64, allowance: f64) -> Result<
     let across = length.min(width) - 2.0 * allowance;
     if across <= 0.0 {
         let most = length.min(width) / 2.0;
-        return Err(Error::no_solution("allowance", allowance, 0.0, most));
+        return Err(Error::no_solution(
+            "allowance",
+            allowance,
+            0.0,
+            short_of(most),
+        ));
     }
     let pitch = strip * SQRT_2;
     // Lengths given in inches may miss a whole number by a rounding.
@@ -472,7 +486,7 @@ mod tests {
     fn what_an_error_asks_for_would_do() {
         let strips = |join| binding_strips(1e6, 20.0, join);
         let largest = strips(19.0).unwrap_err().max();
-        assert!(strips(largest * (1.0 - 1e-9)).is_ok() && strips(largest * (1.0 + 1e-9)).is_err());
+        assert!(strips(largest).is_ok() && strips(largest + 2e-6).is_err());
         assert_eq!(bias_square(50.0, 60.0).unwrap_err().max(), 50.0);
     }
 
@@ -508,6 +522,14 @@ mod tests {
     fn the_bounds_an_error_names_would_do() {
         let strips = |shortest| bias_strips(700.0, 300.0, 40.0, 6.0, shortest);
         assert!(strips(strips(500.0).unwrap_err().max()).is_ok());
+        // No strip, then none longer than its join: neither is mended by a shorter shortest.
+        let scrap = |strip, allowance| bias_strips(100.0, 60.0, strip, allowance, 0.0);
+        let error = scrap(80.0, 6.0).unwrap_err();
+        assert_eq!(error.argument(), "strip");
+        assert_eq!(scrap(error.max(), 0.0).unwrap().strips, 1);
+        let error = scrap(60.0, 20.0).unwrap_err();
+        assert_eq!(error.argument(), "allowance");
+        assert_eq!(scrap(60.0, error.max()).unwrap().strips, 1);
         let tube = |strip| bias_tube(60.0, 60.0, strip, 6.0);
         assert_eq!(tube(tube(50.0).unwrap_err().max()).unwrap().turns, 1);
     }

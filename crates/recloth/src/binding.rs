@@ -3,6 +3,7 @@
 use core::f64::consts::SQRT_2;
 
 use crate::Error;
+use crate::dust::short_of;
 
 /// Length of binding for an edge, with what its corners and its two ends take.
 ///
@@ -122,7 +123,12 @@ pub fn curved_binding(
     };
     if finished >= most * radius {
         let widest = most * radius;
-        return Err(Error::no_solution("finished", finished, f64::NAN, widest));
+        return Err(Error::no_solution(
+            "finished",
+            finished,
+            f64::NAN,
+            short_of(widest),
+        ));
     }
     let stretch = way * finished / radius;
     let length = 1.0 + stretch;
@@ -156,7 +162,7 @@ mod tests {
         for curve in [EdgeCurve::Inward, EdgeCurve::Outward] {
             let bind = |finished| curved_binding(300.0, 10.0, finished, curve);
             let widest = bind(20.0).unwrap_err().max();
-            assert!(bind(widest).is_err() && bind(widest * (1.0 - 1e-12)).is_ok());
+            assert!(bind(widest).is_ok() && bind(widest + 1e-6).is_err());
         }
     }
 }

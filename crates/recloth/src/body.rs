@@ -13,7 +13,7 @@ use crate::{
         BODY_LENGTH_LARGE, BODY_LENGTH_SMALL, FRONT_BACK_APART, GIRTH_LARGE, GIRTH_SMALL,
         HIP_FAR_OVER_WAIST, LIMB_SMALL, NECK_OVER_HALF_BUST, WAIST_OVER_HIP, when,
     },
-    dust::{above, below},
+    dust::{above, below, past, short_of},
 };
 
 /// One panel's share of a girth.
@@ -49,7 +49,7 @@ pub fn share(girth: f64, ease: f64, parts: u32) -> Result<f64, Error> {
     let ease = Error::check("ease", ease, -1e4, 1e4)?;
     let parts = f64::from(Error::check_count("parts", parts, 1, 64)?);
     if girth + ease <= 0.0 {
-        return Err(Error::no_solution("ease", ease, -girth, f64::NAN));
+        return Err(Error::no_solution("ease", ease, past(-girth), f64::NAN));
     }
     Ok((girth + ease) / parts)
 }
@@ -85,7 +85,7 @@ pub fn share(girth: f64, ease: f64, parts: u32) -> Result<f64, Error> {
 /// // Waist 720 and ease 20; two fronts of 205 are kept; each of two backs has a dart of 25.
 /// assert_eq!(remaining_width(720.0, 20.0, 2.0 * 205.0, 2, 25.0)?, 190.0);
 /// let error = remaining_width(720.0, 20.0, 800.0, 2, 0.0).unwrap_err();
-/// assert_eq!(error.to_string(), "other_width = 800 leaves no solution: it must be at most 740");
+/// assert_eq!(error.to_string(), "other_width = 800 leaves no solution: it must be less than 740");
 /// # Ok::<(), recloth::Error>(())
 /// ```
 pub fn remaining_width(
@@ -102,14 +102,14 @@ pub fn remaining_width(
     let intake = Error::check("intake", intake, 0.0, 1e4)?;
     let wanted = girth + ease;
     if wanted <= 0.0 {
-        return Err(Error::no_solution("ease", ease, -girth, f64::NAN));
+        return Err(Error::no_solution("ease", ease, past(-girth), f64::NAN));
     }
     if !below(other_width, wanted) {
         return Err(Error::no_solution(
             "other_width",
             other_width,
             f64::NAN,
-            wanted,
+            short_of(wanted),
         ));
     }
     Ok((wanted - other_width) / parts + intake)

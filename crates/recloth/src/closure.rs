@@ -4,7 +4,7 @@ use core::f64::consts::PI;
 
 use crate::Error;
 use crate::doubt::{ELASTIC_BATH, HOLE_NEAR_SEAM, LOOP_LOOSE, LOOP_TIGHT, PITCH_UNEVEN};
-use crate::dust::{above, below};
+use crate::dust::{above, below, past, short_of};
 
 /// The least distance from the last hole to the end of its edge without a doubt (mm): common practice, no source.
 const NEAR_SEAM: f64 = 12.0;
@@ -92,7 +92,12 @@ pub fn button_for_hole(slit: f64, thickness: f64, start: f64) -> Result<ButtonFo
     let thickness = Error::check("thickness", thickness, 0.0, 100.0)?;
     let start = Error::check("start", start, 0.0, 300.0)?;
     if thickness >= slit {
-        return Err(Error::no_solution("thickness", thickness, 0.0, slit));
+        return Err(Error::no_solution(
+            "thickness",
+            thickness,
+            0.0,
+            short_of(slit),
+        ));
     }
     if above(start, slit) {
         return Err(Error::no_solution("start", start, 0.0, slit));
@@ -197,7 +202,7 @@ pub fn even_spacing(first: f64, last: f64, count: u32) -> Result<f64, Error> {
     let last = Error::check("last", last, 0.0, 1e5)?;
     let count = Error::check_count("count", count, 2, 1000)?;
     if last <= first {
-        return Err(Error::no_solution("last", last, first, f64::NAN));
+        return Err(Error::no_solution("last", last, past(first), f64::NAN));
     }
     Ok((last - first) / f64::from(count - 1))
 }
@@ -263,10 +268,15 @@ pub fn spacing_through(
     let count = Error::check_count("count", count, 3, 1000)?;
     Error::check_room("places", places.len(), count as usize)?;
     if last <= first {
-        return Err(Error::no_solution("last", last, first, f64::NAN));
+        return Err(Error::no_solution("last", last, past(first), f64::NAN));
     }
     if through <= first || through >= last {
-        return Err(Error::no_solution("through", through, first, last));
+        return Err(Error::no_solution(
+            "through",
+            through,
+            past(first),
+            short_of(last),
+        ));
     }
     let steps = f64::from(count - 1);
     let pitches = |before: f64| {
@@ -402,7 +412,7 @@ fn loop_that_passes(
     };
     let round = button + PI * cord;
     if gap >= round {
-        return Err(Error::no_solution("gap", gap, 0.0, round));
+        return Err(Error::no_solution("gap", gap, 0.0, short_of(round)));
     }
     Ok((round - gap) / (1.0 + stretch))
 }
@@ -539,6 +549,6 @@ mod tests {
         assert!(start(start(30.0).unwrap_err().max()).is_ok());
         let gap = |gap| button_loop(10.0, 3.0, 1.5, gap, 0.0, 12.0, ButtonShape::Flat);
         let widest = gap(100.0).unwrap_err().max();
-        assert!(gap(widest).is_err() && gap(widest - 1e-9).is_ok());
+        assert!(gap(widest).is_ok() && gap(widest + 1.1e-6).is_err());
     }
 }

@@ -2,7 +2,7 @@
 
 use crate::Error;
 use crate::doubt::ELASTIC_BATH;
-use crate::dust::below;
+use crate::dust::{below, short_of};
 
 /// Elastic for an edge.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -64,7 +64,7 @@ pub fn elastic(girth: f64, widest: f64, shorter: f64, overlap: f64) -> Result<El
         return Err(Error::no_solution("widest", widest, girth, f64::NAN));
     }
     if shorter >= girth {
-        return Err(Error::no_solution("shorter", shorter, 0.0, girth));
+        return Err(Error::no_solution("shorter", shorter, 0.0, short_of(girth)));
     }
     let round = girth - shorter;
     Ok(Elastic {

@@ -1,5 +1,6 @@
 //! The one error type: what kind, which argument, what was given, what would do.
 
+use crate::dust::open_limit;
 use core::fmt;
 
 /// What went wrong. The numbers are the status codes of every door and never change.
@@ -120,8 +121,10 @@ impl ErrorKind {
 
 /// Why a function gave no answer: the kind, the argument to change, the value given and what would do.
 ///
-/// `min` and `max` are NaN where there is no such bound; where `value` is one of them, it must be passed. `at` is the
-/// place in a list (an index from 0) or in a text (a character from 0), where there is one.
+/// `min` and `max` are NaN where there is no such bound; where `value` is one of them, it must be passed. A limit that would
+/// itself be no solution is kept a millionth of a millimetre within, so that what `min` and `max` say would do, and the
+/// sentence then says "more than" or "less than". `at` is the place in a list (an index from 0) or in a text (a character
+/// from 0), where there is one.
 ///
 /// ```
 /// use recloth::{ErrorKind, skirt::circle_skirt};
@@ -161,8 +164,13 @@ impl Error {
     }
 
     /// `argument = value` is in range, but with the other arguments only `min` to `max` has a solution
-    /// (NaN where there is no such bound).
+    /// (NaN where there is no such bound; both when `min` is more than `max`, for then nothing has).
     pub const fn no_solution(argument: &'static str, value: f64, min: f64, max: f64) -> Error {
+        let (min, max) = if min > max {
+            (f64::NAN, f64::NAN)
+        } else {
+            (min, max)
+        };
         Error::new(ErrorKind::NoSolution, argument, value, min, max)
     }
 
@@ -425,15 +433,34 @@ struct Span<'a>(&'a Error);
 
 impl fmt::Display for Span<'_> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let (min, max) = (tidy(self.0.min), tidy(self.0.max));
-        if min == max {
-            write!(f, "{min}")
-        } else if max.is_nan() {
-            write!(f, "at least {min}")
-        } else if min.is_nan() {
-            write!(f, "at most {max}")
+        let (min, max) = (self.0.min, self.0.max);
+        let open = |bound| match self.0.kind {
+            ErrorKind::NoSolution => open_limit(bound),
+            _ => None,
+        };
+        let (above, below) = (open(min), open(max));
+        let low = above.unwrap_or(tidy(min));
+        let high = below.unwrap_or(tidy(max));
+        let least = if above.is_some() {
+            "more than"
         } else {
-            write!(f, "between {min} and {max}")
+            "at least"
+        };
+        let most = if below.is_some() {
+            "less than"
+        } else {
+            "at most"
+        };
+        if min == max {
+            write!(f, "{low}")
+        } else if max.is_nan() {
+            write!(f, "{least} {low}")
+        } else if min.is_nan() {
+            write!(f, "{most} {high}")
+        } else if above.is_none() && below.is_none() {
+            write!(f, "between {low} and {high}")
+        } else {
+            write!(f, "{least} {low} and {most} {high}")
         }
     }
 }
@@ -442,6 +469,7 @@ impl fmt::Display for Span<'_> {
 mod tests {
     extern crate std;
     use super::*;
+    use crate::dust::{past, short_of};
     use std::string::ToString;
 
     #[test]
@@ -483,6 +511,18 @@ mod tests {
         assert_eq!(
             says(Error::no_solution("from_end", 800.0, 200.0, 800.0)),
             "from_end = 800 leaves no solution: it must be less than 800"
+        );
+        assert_eq!(
+            says(Error::no_solution("height", 260.0, 0.0, short_of(250.0))),
+            "height = 260 leaves no solution: it must be at least 0 and less than 250"
+        );
+        assert_eq!(
+            says(Error::no_solution("last", 20.0, past(30.0), f64::NAN)),
+            "last = 20 leaves no solution: it must be more than 30"
+        );
+        assert_eq!(
+            says(Error::no_solution("clearance", 5.0, 0.0, short_of(0.0))),
+            "clearance = 5 leaves no solution"
         );
         assert_eq!(
             says(Error::check_items("terms", 0, 1, 9).unwrap_err()),

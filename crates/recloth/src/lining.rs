@@ -1,7 +1,7 @@
 //! Linings.
 
 use crate::Error;
-use crate::dust::above;
+use crate::dust::{above, short_of};
 
 /// Length of a lining that is sewn to the top of the shell's hem, with a fold.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -58,7 +58,12 @@ pub fn lining_length(length: f64, hem_depth: f64, clearance: f64) -> Result<Lini
         return Err(Error::no_solution("hem_depth", hem_depth, 0.0, length));
     }
     if clearance >= hem_depth {
-        return Err(Error::no_solution("clearance", clearance, 0.0, hem_depth));
+        return Err(Error::no_solution(
+            "clearance",
+            clearance,
+            0.0,
+            short_of(hem_depth),
+        ));
     }
     let fold = hem_depth - clearance;
     Ok(LiningLength {
@@ -101,7 +106,12 @@ pub fn lining_free_length(length: f64, clearance: f64, hem: f64) -> Result<f64, 
     let clearance = Error::check("clearance", clearance, 0.0, 1e4)?;
     let hem = Error::check("hem", hem, 0.0, 1e4)?;
     if clearance >= length {
-        return Err(Error::no_solution("clearance", clearance, 0.0, length));
+        return Err(Error::no_solution(
+            "clearance",
+            clearance,
+            0.0,
+            short_of(length),
+        ));
     }
     Ok(length - clearance + hem)
 }
@@ -141,7 +151,7 @@ pub fn lining_width(panel: f64, facing: f64, ease_pct: f64, pleat: f64) -> Resul
     let ease_pct = Error::check("ease_pct", ease_pct, 0.0, 50.0)?;
     let pleat = Error::check("pleat", pleat, 0.0, 1e4)?;
     if facing >= panel {
-        return Err(Error::no_solution("facing", facing, 0.0, panel));
+        return Err(Error::no_solution("facing", facing, 0.0, short_of(panel)));
     }
     Ok((panel - facing) * (1.0 + ease_pct / 100.0) + pleat)
 }

@@ -1,5 +1,6 @@
 //! Panels measured by offsets from a grain line.
 
+use crate::dust::past;
 use crate::{Error, ErrorKind};
 
 /// A panel measured at stations along a grain line.
@@ -72,7 +73,7 @@ pub fn panel_by_offsets(
     Error::check_room("right_bow", right_bow.len(), items)?;
     for (index, pair) in stations.windows(2).enumerate() {
         if pair[1] <= pair[0] {
-            let error = Error::no_solution("stations", pair[1], pair[0], f64::NAN);
+            let error = Error::no_solution("stations", pair[1], past(pair[0]), f64::NAN);
             return Err(error.at_index(index + 1));
         }
     }

@@ -19,7 +19,7 @@ pub use usable::{UsablePanel, UsablePart, usable_panel};
 use crate::{
     Error,
     doubt::{SPARE_MISFIT, TRIANGLE_FLAT, TRIANGLE_TALL},
-    dust::above,
+    dust::{above, past, short_of},
 };
 
 /// A point measured by tape from both ends of a base, and how sure it is.
@@ -88,7 +88,7 @@ const CORNERS: usize = 64;
 /// assert_eq!((corner.along, corner.across), (180.0, 240.0));
 /// assert_eq!((corner.along_per_mm, corner.across_per_mm), (1.4, 1.4));
 /// let error = trilaterate(500.0, 300.0, 190.0).unwrap_err();
-/// assert_eq!(error.to_string(), "from_end = 190 leaves no solution: it must be between 200 and 800");
+/// assert_eq!(error.to_string(), "from_end = 190 leaves no solution: it must be more than 200 and less than 800");
 /// # Ok::<(), recloth::Error>(())
 /// ```
 pub fn trilaterate(base: f64, from_start: f64, from_end: f64) -> Result<Trilaterate, Error> {
@@ -270,7 +270,7 @@ fn apex(base: f64, from_start: f64, from_end: f64) -> Result<Trilaterate, Error>
     let across = libm::sqrt(product) / (2.0 * base);
     // Flat, or no triangle at all: the product is zero or its root is NaN.
     if across.is_nan() || across <= 0.0 {
-        let (min, max) = ((base - from_start).abs(), base + from_start);
+        let (min, max) = (past((base - from_start).abs()), short_of(base + from_start));
         return Err(Error::no_solution("from_end", from_end, min, max));
     }
     let along = (base + (from_start - from_end) * ((from_start + from_end) / base)) / 2.0;

@@ -1,7 +1,7 @@
 //! A length made of scraps joined end to end.
 
 use crate::Error;
-use crate::dust::above;
+use crate::dust::{above, past};
 
 /// Scraps joined to one length.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -46,7 +46,7 @@ pub struct PiecedLength {
 /// // A third scrap is not needed.
 /// assert_eq!(pieced_length(&[130.0, 420.0, 260.0], 10.0, 640.0)?.fewest, 2);
 /// let error = pieced_length(&[420.0, 18.0], 10.0, 430.0).unwrap_err();
-/// assert_eq!(error.to_string(), "lengths[1] = 18 leaves no solution: it must be at least 20");
+/// assert_eq!(error.to_string(), "lengths[1] = 18 leaves no solution: it must be more than 20");
 /// # Ok::<(), recloth::Error>(())
 /// ```
 pub fn pieced_length(lengths: &[f64], allowance: f64, needed: f64) -> Result<PiecedLength, Error> {
@@ -56,7 +56,9 @@ pub fn pieced_length(lengths: &[f64], allowance: f64, needed: f64) -> Result<Pie
     let join = 2.0 * allowance;
     let swallowed = lengths.iter().position(|&length| !above(length, join));
     if let Some(index) = swallowed.filter(|_| lengths.len() > 1) {
-        return Err(Error::no_solution("lengths", lengths[index], join, f64::NAN).at_index(index));
+        return Err(
+            Error::no_solution("lengths", lengths[index], past(join), f64::NAN).at_index(index),
+        );
     }
     let joins = lengths.len() - 1;
     let joined = lengths.iter().sum::<f64>() - join * joins as f64;

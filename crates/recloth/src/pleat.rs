@@ -2,7 +2,7 @@
 
 use crate::Error;
 use crate::doubt::PLEATS_OVERLAP;
-use crate::dust::{above, below};
+use crate::dust::{above, below, short_of};
 
 /// A set of equal box pleats, or of inverted ones.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -111,7 +111,12 @@ pub fn box_pleats_depth(flat: f64, finished: f64, count: u32) -> Result<BoxPleat
     let finished = Error::check("finished", finished, 1.0, 1e6)?;
     let count = Error::check_count("count", count, 1, 1000)?;
     if finished >= flat {
-        return Err(Error::no_solution("finished", finished, 1.0, flat));
+        return Err(Error::no_solution(
+            "finished",
+            finished,
+            1.0,
+            short_of(flat),
+        ));
     }
     let depth = (flat - finished) / (4.0 * f64::from(count));
     Ok(BoxPleats::new(flat, finished, count, depth))
@@ -149,7 +154,12 @@ pub fn box_pleats_count(flat: f64, finished: f64, depth: f64) -> Result<BoxPleat
     let finished = Error::check("finished", finished, 1.0, 1e6)?;
     let depth = Error::check("depth", depth, 0.1, 1e4)?;
     if finished >= flat {
-        return Err(Error::no_solution("finished", finished, 1.0, flat));
+        return Err(Error::no_solution(
+            "finished",
+            finished,
+            1.0,
+            short_of(flat),
+        ));
     }
     let quarter = (flat - finished) / 4.0;
     // Lengths given in inches may miss a whole number by a rounding.
@@ -182,7 +192,7 @@ pub fn box_pleats_count(flat: f64, finished: f64, depth: f64) -> Result<BoxPleat
 /// ```
 /// use recloth::pleat::box_pleats_finished;
 /// assert_eq!(box_pleats_finished(2160.0, 12, 30.0)?.finished, 720.0);
-/// assert_eq!(box_pleats_finished(2160.0, 12, 50.0).unwrap_err().max(), 45.0);
+/// assert_eq!(box_pleats_finished(2160.0, 12, 50.0).unwrap_err().max().round(), 45.0);
 /// # Ok::<(), recloth::Error>(())
 /// ```
 pub fn box_pleats_finished(flat: f64, count: u32, depth: f64) -> Result<BoxPleats, Error> {
@@ -192,7 +202,12 @@ pub fn box_pleats_finished(flat: f64, count: u32, depth: f64) -> Result<BoxPleat
     let finished = flat - 4.0 * f64::from(count) * depth;
     if !above(finished, 0.0) {
         let largest = flat / (4.0 * f64::from(count));
-        return Err(Error::no_solution("depth", depth, f64::NAN, largest));
+        return Err(Error::no_solution(
+            "depth",
+            depth,
+            f64::NAN,
+            short_of(largest),
+        ));
     }
     Ok(BoxPleats::new(flat, finished, count, depth))
 }

@@ -3,7 +3,7 @@
 use core::f64::consts::{FRAC_PI_2, PI};
 
 use crate::Error;
-use crate::dust::above;
+use crate::dust::{above, short_of};
 
 /// Cloth that a curved hem has too much of when it is turned up.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -52,7 +52,7 @@ pub fn hem_on_curve(radius: f64, depth: f64, hem: f64) -> Result<HemOnCurve, Err
     let depth = Error::check("depth", depth, 0.0, 1e4)?;
     let hem = Error::check("hem", hem, 1.0, 1e6)?;
     if depth >= radius {
-        return Err(Error::no_solution("depth", depth, 0.0, radius));
+        return Err(Error::no_solution("depth", depth, 0.0, short_of(radius)));
     }
     Ok(HemOnCurve {
         excess_pct: 200.0 * depth / (radius - depth),
@@ -259,7 +259,12 @@ pub fn cut_state(drawn: f64, allowance: f64, cut_edges: u32) -> Result<CutState,
     let finished = drawn - cut_edges * allowance;
     if !above(finished, 0.0) {
         let most = drawn / cut_edges;
-        return Err(Error::no_solution("allowance", allowance, 0.0, most));
+        return Err(Error::no_solution(
+            "allowance",
+            allowance,
+            0.0,
+            short_of(most),
+        ));
     }
     Ok(CutState {
         finished,

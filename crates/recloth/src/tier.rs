@@ -3,7 +3,7 @@
 use core::f64::consts::TAU;
 
 use crate::Error;
-use crate::dust::above;
+use crate::dust::{above, short_of};
 use crate::fullness::ratio_doubts;
 
 /// Breadths of cloth sewn into a ring.
@@ -51,7 +51,12 @@ pub fn breadths(flat: f64, cloth_width: f64, allowance: f64) -> Result<Breadths,
     let cloth_width = Error::check("cloth_width", cloth_width, 1.0, 1e5)?;
     let allowance = Error::check("allowance", allowance, 0.0, 1e3)?;
     let largest = ((cloth_width - flat / MOST) / 2.0).max(0.0);
-    let refused = Err(Error::no_solution("allowance", allowance, 0.0, largest));
+    let refused = Err(Error::no_solution(
+        "allowance",
+        allowance,
+        0.0,
+        short_of(largest),
+    ));
     let each = cloth_width - 2.0 * allowance;
     if !above(each, 0.0) {
         return refused;

@@ -1825,8 +1825,9 @@ def bias_strips(length: _ArrayLikeFloat_co, width: _ArrayLikeFloat_co, strip: _A
     Raises
     ------
     ReclothError
-        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `shortest` when no strip is as long as that, with the
-        longest as `max`.
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `strip` when the cloth holds none so wide; naming
+        `allowance` when a join takes the longest strip; naming `shortest` when no strip is as long as that, with the longest as
+        `max`.
 
     Notes
     -----

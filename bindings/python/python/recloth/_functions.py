@@ -1565,8 +1565,9 @@ def bias_strips(length, width, strip, allowance=6.0, shortest=100.0):
     Raises
     ------
     ReclothError
-        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `shortest` when no strip is as long as that, with the
-        longest as `max`.
+        `NotFinite` or `OutOfRange`, naming the argument. `NoSolution` naming `strip` when the cloth holds none so wide; naming
+        `allowance` when a join takes the longest strip; naming `shortest` when no strip is as long as that, with the longest as
+        `max`.
 
     Notes
     -----
