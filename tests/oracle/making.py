@@ -242,7 +242,7 @@ def puff_spread(row):
         "added": zone * (row["ratio"] - 1),
         "spread_each": zone * (row["ratio"] - 1) / row["slashes"],
         "strip_ratio": strip_ratio,
-        "doubts": common.gathers(min(row["ratio"], strip_ratio)),
+        "doubts": common.gathers(min(row["ratio"], strip_ratio) if row["strip"] else row["ratio"]),
     }
 
 

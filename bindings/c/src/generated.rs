@@ -1680,7 +1680,7 @@ pub struct recloth_puff_spread_t {
     pub spread_each: f64,
     /// The ratio that the strip to be let in allows.
     pub strip_ratio: f64,
-    /// `GATHERS_SCANT` or `GATHERS_LARGE` when the smaller of the two ratios looks like a mistake (bits).
+    /// `GATHERS_SCANT` or `GATHERS_LARGE` when the smaller of the ratios asked for looks like a mistake (bits).
     pub doubts: u64,
 }
 /// Equal lengths cut so that a pattern matches.
@@ -7229,13 +7229,13 @@ pub unsafe extern "C" fn recloth_pooled_strength(
 /// Spread of a sleeve cap that is slashed and opened for gathers between two notches.
 ///
 /// `flat = zone · ratio`, `spread_each = (flat - zone) / slashes`. Where the sleeve is cut already, a strip is let in instead,
-/// on the sleeve's own grain: one as wide as `strip` allows a ratio of `(zone + strip) / zone`. How much the cap is raised
-/// as well is taste: fold it in paper first.
+/// on the sleeve's own grain: one as wide as `strip` allows a ratio of `(zone + strip) / zone`. A sleeve still to be cut needs
+/// none. How much the cap is raised as well is taste: fold it in paper first.
 ///
 /// - `zone`: seam line between the notches, where the gathers go (mm, 1 to 10000).
 /// - `ratio`: zone after spreading over before (1 to 10).
 /// - `slashes`: number of slashes (1 to 100).
-/// - `strip`: cloth there is to let in, allowances taken off (mm, 0 to 100000).
+/// - `strip`: cloth there is to let in, allowances taken off; 0: none (mm, 0 to 100000).
 /// - `out`: receives the answer.
 /// - `error`: on failure what was wrong; may be NULL.
 ///

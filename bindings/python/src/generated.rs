@@ -9264,7 +9264,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     >(
         module,
         c"puff_spread__doubts",
-        c"Spread of a sleeve cap that is slashed and opened for gathers between two notches.\n\n`GATHERS_SCANT` or `GATHERS_LARGE` when the smaller of the two ratios looks like a mistake (bits).\nInputs: zone (mm, 1 to 10000); ratio (1 to 10); slashes (1 to 100); strip (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
+        c"Spread of a sleeve cap that is slashed and opened for gathers between two notches.\n\n`GATHERS_SCANT` or `GATHERS_LARGE` when the smaller of the ratios asked for looks like a mistake (bits).\nInputs: zone (mm, 1 to 10000); ratio (1 to 10); slashes (1 to 100); strip (mm, 0 to 100000).\nNaN, with the invalid flag raised, where there is an error.",
     )?;
     add_every::<puff_spread, 4, 5>(module, c"all_puff_spread")?;
     add_status::<puff_spread, 4, 5>(module, c"status_puff_spread")?;

@@ -10138,7 +10138,7 @@ pub static FUNCTIONS: &[Function] = &[
         name: "puff_spread",
         module: "sleeve",
         summary: "Spread of a sleeve cap that is slashed and opened for gathers between two notches.",
-        description: "`flat = zone · ratio`, `spread_each = (flat - zone) / slashes`. Where the sleeve is cut already, a strip is let in instead,\non the sleeve's own grain: one as wide as `strip` allows a ratio of `(zone + strip) / zone`. How much the cap is raised\nas well is taste: fold it in paper first.",
+        description: "`flat = zone · ratio`, `spread_each = (flat - zone) / slashes`. Where the sleeve is cut already, a strip is let in instead,\non the sleeve's own grain: one as wide as `strip` allows a ratio of `(zone + strip) / zone`. A sleeve still to be cut needs\nnone. How much the cap is raised as well is taste: fold it in paper first.",
         arguments: &[
             Argument {
                 name: "zone",
@@ -10177,8 +10177,8 @@ pub static FUNCTIONS: &[Function] = &[
                 range: Some([0.0, 100000.0]),
                 conditions: &[],
                 items: None,
-                default: None,
-                meaning: "cloth there is to let in, allowances taken off",
+                default: Some(Default::Number(0.0)),
+                meaning: "cloth there is to let in, allowances taken off; 0: none",
             },
         ],
         answers: &[
@@ -10205,7 +10205,7 @@ pub static FUNCTIONS: &[Function] = &[
             Answer {
                 name: "doubts",
                 unit: "bits",
-                meaning: "`GATHERS_SCANT` or `GATHERS_LARGE` when the smaller of the two ratios looks like a mistake",
+                meaning: "`GATHERS_SCANT` or `GATHERS_LARGE` when the smaller of the ratios asked for looks like a mistake",
             },
         ],
         errors: "`NotFinite` or `OutOfRange`, naming the argument.",

@@ -140,22 +140,22 @@ pub struct PuffSpread {
     pub spread_each: f64,
     /// The ratio that the strip to be let in allows (1).
     pub strip_ratio: f64,
-    /// `GATHERS_SCANT` or `GATHERS_LARGE` when the smaller of the two ratios looks like a mistake (bits).
+    /// `GATHERS_SCANT` or `GATHERS_LARGE` when the smaller of the ratios asked for looks like a mistake (bits).
     pub doubts: u64,
 }
 
 /// Spread of a sleeve cap that is slashed and opened for gathers between two notches.
 ///
 /// `flat = zone · ratio`, `spread_each = (flat - zone) / slashes`. Where the sleeve is cut already, a strip is let in instead,
-/// on the sleeve's own grain: one as wide as `strip` allows a ratio of `(zone + strip) / zone`. How much the cap is raised
-/// as well is taste: fold it in paper first.
+/// on the sleeve's own grain: one as wide as `strip` allows a ratio of `(zone + strip) / zone`. A sleeve still to be cut needs
+/// none. How much the cap is raised as well is taste: fold it in paper first.
 ///
 /// | argument  | unit  | range   | default | meaning                                                    |
 /// |-----------|-------|---------|---------|------------------------------------------------------------|
 /// | `zone`    | mm    | 1..=1e4 | -       | seam line between the notches, where the gathers go        |
 /// | `ratio`   | 1     | 1..=10  | -       | zone after spreading over before                           |
 /// | `slashes` | count | 1..=100 | -       | number of slashes                                          |
-/// | `strip`   | mm    | 0..=1e5 | -       | cloth there is to let in, allowances taken off             |
+/// | `strip`   | mm    | 0..=1e5 | 0       | cloth there is to let in, allowances taken off; 0: none    |
 ///
 /// # Errors
 /// `NotFinite` or `OutOfRange`, naming the argument.
@@ -185,7 +185,11 @@ pub fn puff_spread(zone: f64, ratio: f64, slashes: u32, strip: f64) -> Result<Pu
         added,
         spread_each: added / slashes,
         strip_ratio,
-        doubts: ratio_doubts(ratio.min(strip_ratio)),
+        doubts: ratio_doubts(if strip > 0.0 {
+            ratio.min(strip_ratio)
+        } else {
+            ratio
+        }),
     })
 }
 

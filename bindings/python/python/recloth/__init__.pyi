@@ -6408,15 +6408,15 @@ def pooled_strength(volumes_ml: Sequence[float] | NDArray[Any], strengths_pct: S
     """
 
 @overload
-def puff_spread(zone: float, ratio: float, slashes: int, strip: float) -> PuffSpread[float, int]: ...  # type: ignore[overload-overlap]
+def puff_spread(zone: float, ratio: float, slashes: int, strip: float = ...) -> PuffSpread[float, int]: ...  # type: ignore[overload-overlap]
 
 @overload
-def puff_spread(zone: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co, slashes: _ArrayLikeFloat_co, strip: _ArrayLikeFloat_co) -> PuffSpread[NDArray[np.float64], NDArray[np.uint64]]:
+def puff_spread(zone: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co, slashes: _ArrayLikeFloat_co, strip: _ArrayLikeFloat_co = ...) -> PuffSpread[NDArray[np.float64], NDArray[np.uint64]]:
     """Spread of a sleeve cap that is slashed and opened for gathers between two notches.
 
     `flat = zone · ratio`, `spread_each = (flat - zone) / slashes`. Where the sleeve is cut already, a strip is let in instead,
-    on the sleeve's own grain: one as wide as `strip` allows a ratio of `(zone + strip) / zone`. How much the cap is raised
-    as well is taste: fold it in paper first.
+    on the sleeve's own grain: one as wide as `strip` allows a ratio of `(zone + strip) / zone`. A sleeve still to be cut needs
+    none. How much the cap is raised as well is taste: fold it in paper first.
 
     Parameters
     ----------
@@ -6426,8 +6426,8 @@ def puff_spread(zone: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co, slashes: _A
         zone after spreading over before (1 to 10)
     slashes : array_like of int
         number of slashes (1 to 100)
-    strip : array_like
-        cloth there is to let in, allowances taken off (mm, 0 to 100000)
+    strip : array_like, default 0
+        cloth there is to let in, allowances taken off; 0: none (mm, 0 to 100000)
 
     Returns
     -------
@@ -6440,7 +6440,7 @@ def puff_spread(zone: _ArrayLikeFloat_co, ratio: _ArrayLikeFloat_co, slashes: _A
     strip_ratio : float
         The ratio that the strip to be let in allows
     doubts : int
-        `GATHERS_SCANT` or `GATHERS_LARGE` when the smaller of the two ratios looks like a mistake (bits)
+        `GATHERS_SCANT` or `GATHERS_LARGE` when the smaller of the ratios asked for looks like a mistake (bits)
 
     Raises
     ------

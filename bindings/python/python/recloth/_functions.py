@@ -945,7 +945,7 @@ PuffSpread.flat.__doc__ = "Zone after spreading, before gathering (mm)"
 PuffSpread.added.__doc__ = "What spreading adds in all (mm)"
 PuffSpread.spread_each.__doc__ = "How far each slash opens (mm)"
 PuffSpread.strip_ratio.__doc__ = "The ratio that the strip to be let in allows"
-PuffSpread.doubts.__doc__ = "`GATHERS_SCANT` or `GATHERS_LARGE` when the smaller of the two ratios looks like a mistake (bits)"
+PuffSpread.doubts.__doc__ = "`GATHERS_SCANT` or `GATHERS_LARGE` when the smaller of the ratios asked for looks like a mistake (bits)"
 
 
 Repeats = namedtuple("Repeats", ["repeats", "each", "total", "waste"], module="recloth")
@@ -6255,12 +6255,12 @@ def pooled_strength(volumes_ml, strengths_pct):
     return _new(PooledStrength, _core.one_pooled_strength(volumes_ml, strengths_pct))
 
 
-def puff_spread(zone, ratio, slashes, strip):
+def puff_spread(zone, ratio, slashes, strip=0.0):
     """Spread of a sleeve cap that is slashed and opened for gathers between two notches.
 
     `flat = zone · ratio`, `spread_each = (flat - zone) / slashes`. Where the sleeve is cut already, a strip is let in instead,
-    on the sleeve's own grain: one as wide as `strip` allows a ratio of `(zone + strip) / zone`. How much the cap is raised
-    as well is taste: fold it in paper first.
+    on the sleeve's own grain: one as wide as `strip` allows a ratio of `(zone + strip) / zone`. A sleeve still to be cut needs
+    none. How much the cap is raised as well is taste: fold it in paper first.
 
     Parameters
     ----------
@@ -6270,8 +6270,8 @@ def puff_spread(zone, ratio, slashes, strip):
         zone after spreading over before (1 to 10)
     slashes : array_like of int
         number of slashes (1 to 100)
-    strip : array_like
-        cloth there is to let in, allowances taken off (mm, 0 to 100000)
+    strip : array_like, default 0
+        cloth there is to let in, allowances taken off; 0: none (mm, 0 to 100000)
 
     Returns
     -------
@@ -6284,7 +6284,7 @@ def puff_spread(zone, ratio, slashes, strip):
     strip_ratio : float
         The ratio that the strip to be let in allows
     doubts : int
-        `GATHERS_SCANT` or `GATHERS_LARGE` when the smaller of the two ratios looks like a mistake (bits)
+        `GATHERS_SCANT` or `GATHERS_LARGE` when the smaller of the ratios asked for looks like a mistake (bits)
 
     Raises
     ------
