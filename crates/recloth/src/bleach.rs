@@ -9,6 +9,7 @@ use crate::doubt::{
     BEYOND_TESTED, CHLORINE_ALONE, CHLORINE_COLD, LABEL_FIRST, NEUTRALISER_APART, PERCENT_SMALL,
     PURITY_UNLIKELY, STRENGTH_BEYOND_USUAL, SWATCH_FIRST, TIME_BEYOND_USUAL, VOLUME_SMALL, when,
 };
+use crate::dust::past;
 use crate::fibre::{Fibre, Finish, LONGEST_BLEACH_MIN, Swatch, refused, refuses_chlorine};
 
 /// The cautions of every bleach bath.
@@ -297,12 +298,12 @@ pub fn bleach_time(
     }
     for (index, &shade) in shades.iter().enumerate() {
         if shade <= floor {
-            let error = Error::no_solution("shades", shade, floor, f64::NAN);
+            let error = Error::no_solution("shades", shade, past(floor), f64::NAN);
             return Err(error.at_index(index));
         }
     }
     if target <= floor {
-        return Err(Error::no_solution("target", target, floor, f64::NAN));
+        return Err(Error::no_solution("target", target, past(floor), f64::NAN));
     }
 
     let count = times.len() as f64;
@@ -322,10 +323,12 @@ pub fn bleach_time(
     }
     let start = mean_log + rate * mean_time;
     let time_min = ((start - above(target)) / rate).max(0.0);
-    if time_min > limit {
+    // The shade reached at the limit takes the limit, give or take a rounding.
+    if time_min > limit * (1.0 + 1e-9) {
         let reached = floor + libm::exp(start - rate * limit);
         return Err(Error::no_solution("target", target, reached, f64::NAN));
     }
+    let time_min = time_min.min(limit);
     let longest = times[last];
     Ok(BleachTime {
         time_min,

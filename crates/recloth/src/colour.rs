@@ -215,13 +215,9 @@ pub fn lab_from_xyz(x: f64, y: f64, z: f64, white_x: f64, white_y: f64) -> Resul
     let z = check_stimulus("z", z)?;
     let white_x = Error::check("white_x", white_x, 0.05, 0.8)?;
     let white_y = Error::check("white_y", white_y, 0.05, 0.8)?;
-    if white_x + white_y > 0.999 {
-        return Err(Error::no_solution(
-            "white_y",
-            white_y,
-            0.05,
-            0.999 - white_x,
-        ));
+    let most = 0.999 - white_x;
+    if white_y > most {
+        return Err(Error::no_solution("white_y", white_y, 0.05, most));
     }
     Ok(lab(Xyz { x, y, z }, (white_x, white_y)))
 }
