@@ -8,6 +8,8 @@ import recloth
 
 FUNCTIONS = answers.spec()["functions"]
 VECTORS = answers.ROOT / "tests/vectors"
+# Numbers of corners between these bounds would do, but for those that are given twice.
+CORNERS = {"starts", "ends", "spare_starts", "spare_ends"}
 STEPS = (0.01, 0.3, 0.7, 0.99, 1.01, 1.5, 4, 30)
 
 
@@ -59,6 +61,8 @@ def test_every_bound_that_an_error_names_would_do():
             place = names.index(error.argument)
             was = row[place] if error.at is None else row[place][error.at]
             if was != error.value:  # not given but found, as the total of a chain
+                continue
+            if error.argument in CORNERS:
                 continue
             low, high = arguments[place]["range"]
             for bound in (error.min, error.max):

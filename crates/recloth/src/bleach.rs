@@ -318,7 +318,8 @@ pub fn bleach_time(
     let rate = fall / spread;
     let last = shades.len() - 1;
     if rate <= 1e-9 {
-        let error = Error::no_solution("shades", shades[last], floor, shades[0]);
+        // No one shade is to blame for a line that does not fall, so no bound is named.
+        let error = Error::no_solution("shades", shades[last], f64::NAN, f64::NAN);
         return Err(error.at_index(last));
     }
     let start = mean_log + rate * mean_time;
