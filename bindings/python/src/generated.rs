@@ -276,6 +276,7 @@ fn read_swatch(
 struct arc_from_rise {}
 impl Scalar<2, 3> for arc_from_rise {
     const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[1.0, 100000.0], [0.1, 100000.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
         let [chord, rise] = given;
@@ -299,6 +300,12 @@ fn one_arc_from_rise<'py>(
 struct assistant_volume {}
 impl Scalar<4, 4> for assistant_volume {
     const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Bits, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 4]> = Some([
+        [0.01, 1000000.0],
+        [1.0, 200.0],
+        [0.0, 500.0],
+        [0.001, 100.0],
+    ]);
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 4], Error> {
         let [mass_g, ratio, grams, stock_pct] = given;
@@ -329,6 +336,7 @@ fn one_assistant_volume<'py>(
 struct available_chlorine {}
 impl Scalar<2, 4> for available_chlorine {
     const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Bits, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[0.1, 20.0], [1.0, 1.3]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 4], Error> {
         let [naocl_pct, specific_gravity] = given;
@@ -381,6 +389,7 @@ fn one_batches<'py>(
 struct bath_volume {}
 impl Scalar<2, 3> for bath_volume {
     const TYPES: [Type; 3] = [Type::Number, Type::Bits, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[0.01, 1000000.0], [1.0, 200.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
         let [mass_g, ratio] = given;
@@ -404,6 +413,7 @@ fn one_bath_volume<'py>(
 struct bias_along_selvedge {}
 impl Scalar<1, 1> for bias_along_selvedge {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 1]> = Some([[0.1, 100000.0]]);
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [width] = given;
@@ -426,6 +436,7 @@ fn one_bias_along_selvedge<'py>(
 struct bias_square {}
 impl Scalar<2, 1> for bias_square {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[1.0, 10000000.0], [0.1, 10000.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [length, width] = given;
@@ -449,6 +460,7 @@ fn one_bias_square<'py>(
 struct bias_strip_length {}
 impl Scalar<2, 1> for bias_strip_length {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[1.0, 100000.0], [0.1, 10000.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [side, width] = given;
@@ -472,6 +484,13 @@ fn one_bias_strip_length<'py>(
 struct bias_strips {}
 impl Scalar<5, 4> for bias_strips {
     const TYPES: [Type; 4] = [Type::Count, Type::Number, Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 5]> = Some([
+        [10.0, 100000.0],
+        [10.0, 100000.0],
+        [1.0, 10000.0],
+        [0.0, 100.0],
+        [0.0, 100000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 5]) -> Result<[f64; 4], Error> {
         let [length, width, strip, allowance, shortest] = given;
@@ -504,6 +523,12 @@ fn one_bias_strips<'py>(
 struct bias_tube {}
 impl Scalar<4, 3> for bias_tube {
     const TYPES: [Type; 3] = [Type::Count, Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 4]> = Some([
+        [10.0, 100000.0],
+        [10.0, 100000.0],
+        [1.0, 10000.0],
+        [0.0, 100.0],
+    ]);
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
         let [length, width, strip, allowance] = given;
@@ -536,6 +561,7 @@ impl Scalar<5, 6> for binder_solids {
         Type::Bits,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 5]> = None;
     #[inline]
     fn call(given: [f64; 5]) -> Result<[f64; 6], Error> {
         let [low_pct, high_pct, parts_water, pick_up_pct, dips] = given;
@@ -582,6 +608,7 @@ fn one_binder_solids<'py>(
 struct binding_length {}
 impl Scalar<4, 1> for binding_length {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 4]> = None;
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 1], Error> {
         let [edge, corners, corner, finish] = given;
@@ -613,6 +640,11 @@ fn one_binding_length<'py>(
 struct binding_strips {}
 impl Scalar<3, 2> for binding_strips {
     const TYPES: [Type; 2] = [Type::Count, Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [1.0, 1000000.0],
+        [10.0, 100000.0],
+        [0.0, 10000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 2], Error> {
         let [length, strip, join] = given;
@@ -637,6 +669,7 @@ fn one_binding_strips<'py>(
 struct binding_width {}
 impl Scalar<4, 1> for binding_width {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 4]> = None;
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 1], Error> {
         let [finished, turn, thickness, fold] = given;
@@ -673,6 +706,7 @@ impl Scalar<8, 5> for bleach_dilution {
         Type::Bits,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 8]> = None;
     #[inline]
     fn call(given: [f64; 8]) -> Result<[f64; 5], Error> {
         let [volume_ml, target_pct, stock_pct, minutes, fibre, finish, swatch, in_bath,
@@ -800,6 +834,7 @@ fn one_bleach_time<'py>(
 struct body_length_doubts {}
 impl Scalar<1, 1> for body_length_doubts {
     const TYPES: [Type; 1] = [Type::Bits];
+    const RANGES: Option<[[f64; 2]; 1]> = Some([[1.0, 100000.0]]);
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [length] = given;
@@ -832,6 +867,7 @@ impl Scalar<3, 9> for box_pleats {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 3]> = None;
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
         let [finished, count, depth] = given;
@@ -893,6 +929,11 @@ impl Scalar<3, 9> for box_pleats_count {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [1.0, 100000000.0],
+        [1.0, 1000000.0],
+        [0.1, 10000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
         let [flat, finished, depth] = given;
@@ -948,6 +989,7 @@ impl Scalar<3, 9> for box_pleats_depth {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 3]> = None;
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
         let [flat, finished, count] = given;
@@ -1009,6 +1051,7 @@ impl Scalar<3, 9> for box_pleats_finished {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 3]> = None;
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
         let [flat, count, depth] = given;
@@ -1060,6 +1103,11 @@ fn one_box_pleats_finished<'py>(
 struct breadths {}
 impl Scalar<3, 3> for breadths {
     const TYPES: [Type; 3] = [Type::Count, Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [1.0, 1000000.0],
+        [1.0, 100000.0],
+        [0.0, 1000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 3], Error> {
         let [flat, cloth_width, allowance] = given;
@@ -1084,6 +1132,7 @@ fn one_breadths<'py>(
 struct button_diameter {}
 impl Scalar<1, 1> for button_diameter {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 1]> = Some([[1.0, 1000.0]]);
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [lines] = given;
@@ -1103,6 +1152,11 @@ fn one_button_diameter<'py>(py: Python<'py>, lines: f64) -> PyResult<Bound<'py, 
 struct button_for_hole {}
 impl Scalar<3, 2> for button_for_hole {
     const TYPES: [Type; 2] = [Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [1.0, 300.0],
+        [0.0, 100.0],
+        [0.0, 300.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 2], Error> {
         let [slit, thickness, start] = given;
@@ -1127,6 +1181,7 @@ fn one_button_for_hole<'py>(
 struct button_for_stand {}
 impl Scalar<2, 1> for button_for_stand {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[1.0, 600.0], [0.5, 3.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [extension, share] = given;
@@ -1150,6 +1205,7 @@ fn one_button_for_stand<'py>(
 struct button_loop {}
 impl Scalar<7, 3> for button_loop {
     const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 7]> = None;
     #[inline]
     fn call(given: [f64; 7]) -> Result<[f64; 3], Error> {
         let [diameter, thickness, cord, gap, stretch, seam, shape] = given;
@@ -1199,6 +1255,7 @@ fn one_button_loop<'py>(
 struct button_stand {}
 impl Scalar<2, 3> for button_stand {
     const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[1.0, 200.0], [0.5, 3.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
         let [diameter, share] = given;
@@ -1222,6 +1279,11 @@ fn one_button_stand<'py>(
 struct buttonhole {}
 impl Scalar<3, 1> for buttonhole {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [1.0, 200.0],
+        [0.0, 100.0],
+        [0.0, 20.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [diameter, thickness, ease] = given;
@@ -1246,6 +1308,7 @@ fn one_buttonhole<'py>(
 struct cap_ease {}
 impl Scalar<2, 3> for cap_ease {
     const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[1.0, 100000.0], [1.0, 100000.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
         let [armhole, cap] = given;
@@ -1269,6 +1332,7 @@ fn one_cap_ease<'py>(
 struct cap_for_ease {}
 impl Scalar<2, 1> for cap_for_ease {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[1.0, 100000.0], [-20.0, 100.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [armhole, ease_pct] = given;
@@ -1292,6 +1356,7 @@ fn one_cap_for_ease<'py>(
 struct cap_width_bound {}
 impl Scalar<2, 1> for cap_width_bound {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[1.0, 100000.0], [0.0, 100000.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [cap, height] = given;
@@ -1315,6 +1380,7 @@ fn one_cap_width_bound<'py>(
 struct carried_liquor {}
 impl Scalar<2, 3> for carried_liquor {
     const TYPES: [Type; 3] = [Type::Number, Type::Bits, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[0.01, 1000000.0], [0.0, 1000.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
         let [mass_g, pick_up_pct] = given;
@@ -1338,6 +1404,12 @@ fn one_carried_liquor<'py>(
 struct casing {}
 impl Scalar<4, 2> for casing {
     const TYPES: [Type; 2] = [Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 4]> = Some([
+        [1.0, 500.0],
+        [0.0, 100.0],
+        [0.0, 100.0],
+        [0.0, 500.0],
+    ]);
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 2], Error> {
         let [width, ease, turn_in, heading] = given;
@@ -1363,6 +1435,14 @@ fn one_casing<'py>(
 struct ciede2000 {}
 impl Scalar<6, 1> for ciede2000 {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 6]> = Some([
+        [0.0, 100.0],
+        [-200.0, 200.0],
+        [-200.0, 200.0],
+        [0.0, 100.0],
+        [-200.0, 200.0],
+        [-200.0, 200.0],
+    ]);
     #[inline]
     fn call(given: [f64; 6]) -> Result<[f64; 1], Error> {
         let [l1, a1, b1, l2, a2, b2] = given;
@@ -1390,6 +1470,11 @@ fn one_ciede2000<'py>(
 struct circle_skirt {}
 impl Scalar<3, 4> for circle_skirt {
     const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [1.0, 100000.0],
+        [0.0, 100000.0],
+        [0.01, 4.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [waist, length, fraction] = given;
@@ -1428,6 +1513,7 @@ impl Scalar<4, 8> for circle_skirt_fraction {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 4]> = None;
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 8], Error> {
         let [waist, length, cloth_width, pieces] = given;
@@ -1487,6 +1573,7 @@ impl Scalar<4, 8> for circle_skirt_longest {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 4]> = None;
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 8], Error> {
         let [waist, fraction, cloth_width, pieces] = given;
@@ -1537,6 +1624,11 @@ fn one_circle_skirt_longest<'py>(
 struct cloth_mass {}
 impl Scalar<3, 1> for cloth_mass {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [0.0, 10000000.0],
+        [0.0, 100000.0],
+        [0.1, 10000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [length, width, gsm] = given;
@@ -1561,6 +1653,12 @@ fn one_cloth_mass<'py>(
 struct cloth_to_buy {}
 impl Scalar<4, 1> for cloth_to_buy {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 4]> = Some([
+        [0.0, 1000000.0],
+        [0.0, 10000.0],
+        [0.0, 100000.0],
+        [1.0, 10000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 1], Error> {
         let [length, repeat, extra, graduation] = given;
@@ -1586,6 +1684,7 @@ fn one_cloth_to_buy<'py>(
 struct component_check {}
 impl Scalar<6, 4> for component_check {
     const TYPES: [Type; 4] = [Type::Count, Type::Count, Type::Bits, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 6]> = None;
     #[inline]
     fn call(given: [f64; 6]) -> Result<[f64; 4], Error> {
         let [fibre, finish, swatch, bath, temperature_c, minutes] = given;
@@ -1647,6 +1746,11 @@ impl Scalar<3, 5> for cover_mark {
         Type::Number,
         Type::Number,
     ];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [0.001, 1.0],
+        [0.001, 1.0],
+        [0.01, 50.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 5], Error> {
         let [ground, mark, limit] = given;
@@ -1698,6 +1802,7 @@ fn one_curved_band<'py>(
 struct curved_binding {}
 impl Scalar<4, 3> for curved_binding {
     const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 4]> = None;
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
         let [edge, radius, finished, curve] = given;
@@ -1728,6 +1833,7 @@ fn one_curved_binding<'py>(
 struct cut_for_change {}
 impl Scalar<2, 3> for cut_for_change {
     const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[0.0, 1000000.0], [-90.0, 100.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
         let [finished, change_pct] = given;
@@ -1751,6 +1857,7 @@ fn one_cut_for_change<'py>(
 struct cut_state {}
 impl Scalar<3, 2> for cut_state {
     const TYPES: [Type; 2] = [Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = None;
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 2], Error> {
         let [drawn, allowance, cut_edges] = given;
@@ -1781,6 +1888,7 @@ fn one_cut_state<'py>(
 struct dart {}
 impl Scalar<2, 3> for dart {
     const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[0.0, 10000.0], [1.0, 10000.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
         let [intake, length] = given;
@@ -1804,6 +1912,7 @@ fn one_dart<'py>(
 struct dart_equivalent {}
 impl Scalar<3, 4> for dart_equivalent {
     const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 3]> = None;
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [intake, finished, tucks] = given;
@@ -1839,6 +1948,11 @@ fn one_dart_equivalent<'py>(
 struct dart_from_gape {}
 impl Scalar<3, 2> for dart_from_gape {
     const TYPES: [Type; 2] = [Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [0.0, 10000.0],
+        [1.0, 10000.0],
+        [1.0, 10000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 2], Error> {
         let [gape, gape_distance, dart_leg] = given;
@@ -1869,6 +1983,7 @@ impl Scalar<5, 5> for dart_in_panel {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 5]> = None;
     #[inline]
     fn call(given: [f64; 5]) -> Result<[f64; 5], Error> {
         let [panel_width, wanted_width, count, largest_intake, length] = given;
@@ -1919,6 +2034,11 @@ fn one_dart_in_panel<'py>(
 struct dart_turned {}
 impl Scalar<3, 1> for dart_turned {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [0.0, 10000.0],
+        [1.0, 10000.0],
+        [1.0, 10000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [intake, leg, new_leg] = given;
@@ -1943,6 +2063,11 @@ fn one_dart_turned<'py>(
 struct dart_width_at {}
 impl Scalar<3, 1> for dart_width_at {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [0.0, 10000.0],
+        [1.0, 10000.0],
+        [0.0, 10000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [intake, leg, distance] = given;
@@ -1967,6 +2092,7 @@ fn one_dart_width_at<'py>(
 struct deepest_hem {}
 impl Scalar<2, 1> for deepest_hem {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[1.0, 1000000.0], [0.0, 100.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [radius, excess_pct] = given;
@@ -1990,6 +2116,7 @@ fn one_deepest_hem<'py>(
 struct dimensional_change {}
 impl Scalar<2, 1> for dimensional_change {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[1.0, 1000000.0], [1.0, 1000000.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [before, after] = given;
@@ -2020,6 +2147,11 @@ impl Scalar<3, 6> for double_dart {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [0.0, 10000.0],
+        [1.0, 10000.0],
+        [1.0, 10000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 6], Error> {
         let [intake, upper, lower] = given;
@@ -2059,6 +2191,12 @@ impl Scalar<4, 6> for elastic {
         Type::Bits,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 4]> = Some([
+        [1.0, 100000.0],
+        [1.0, 100000.0],
+        [0.0, 10000.0],
+        [0.0, 1000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 6], Error> {
         let [girth, widest, shorter, overlap] = given;
@@ -2092,6 +2230,7 @@ fn one_elastic<'py>(
 struct even_spacing {}
 impl Scalar<3, 1> for even_spacing {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = None;
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [first, last, count] = given;
@@ -2130,6 +2269,7 @@ impl Scalar<2, 7> for five_gores {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[1.0, 100000.0], [1.0, 100000.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 7], Error> {
         let [waist, hip] = given;
@@ -2168,6 +2308,7 @@ impl Scalar<4, 5> for flounce {
         Type::Number,
         Type::Number,
     ];
+    const RANGES: Option<[[f64; 2]; 4]> = None;
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 5], Error> {
         let [edge, depth, rings, allowance] = given;
@@ -2205,6 +2346,12 @@ fn one_flounce<'py>(
 struct folded_band {}
 impl Scalar<4, 3> for folded_band {
     const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 4]> = Some([
+        [1.0, 10000.0],
+        [0.0, 1000.0],
+        [0.0, 100.0],
+        [0.0, 100.0],
+    ]);
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
         let [depth, allowance, turn, past] = given;
@@ -2246,6 +2393,7 @@ fn one_format_length<'py>(
 struct front_back_doubts {}
 impl Scalar<2, 1> for front_back_doubts {
     const TYPES: [Type; 1] = [Type::Bits];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[1.0, 100000.0], [1.0, 100000.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [front, back] = given;
@@ -2275,6 +2423,11 @@ impl Scalar<3, 5> for frustum {
         Type::Number,
         Type::Number,
     ];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [1.0, 100000.0],
+        [0.0, 100000.0],
+        [0.0, 100000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 5], Error> {
         let [lower_diameter, upper_diameter, height] = given;
@@ -2305,6 +2458,7 @@ fn one_frustum<'py>(
 struct gather_ratio {}
 impl Scalar<2, 4> for gather_ratio {
     const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[1.0, 20000000.0], [1.0, 1000000.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 4], Error> {
         let [flat, finished] = given;
@@ -2342,6 +2496,7 @@ fn one_gather_sections<'py>(
 struct gathers {}
 impl Scalar<2, 4> for gathers {
     const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[1.0, 1000000.0], [1.0, 20.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 4], Error> {
         let [finished, ratio] = given;
@@ -2365,6 +2520,7 @@ fn one_gathers<'py>(
 struct girth_doubts {}
 impl Scalar<1, 1> for girth_doubts {
     const TYPES: [Type; 1] = [Type::Bits];
+    const RANGES: Option<[[f64; 2]; 1]> = Some([[1.0, 100000.0]]);
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [girth] = given;
@@ -2384,6 +2540,7 @@ fn one_girth_doubts<'py>(py: Python<'py>, girth: f64) -> PyResult<Bound<'py, PyA
 struct godet {}
 impl Scalar<3, 4> for godet {
     const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = None;
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [length, hem, count] = given;
@@ -2422,6 +2579,7 @@ impl Scalar<6, 7> for gore {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 6]> = None;
     #[inline]
     fn call(given: [f64; 6]) -> Result<[f64; 7], Error> {
         let [waist, hip, hem, length, hip_depth, count] = given;
@@ -2464,6 +2622,7 @@ fn one_gore<'py>(
 struct gsm_from_ounces {}
 impl Scalar<1, 1> for gsm_from_ounces {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 1]> = Some([[0.01, 1000.0]]);
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [ounces] = given;
@@ -2486,6 +2645,11 @@ fn one_gsm_from_ounces<'py>(
 struct gusset {}
 impl Scalar<3, 4> for gusset {
     const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [1.0, 10000.0],
+        [0.1, 20000.0],
+        [0.0, 100.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [slit, added, allowance] = given;
@@ -2510,6 +2674,12 @@ fn one_gusset<'py>(
 struct head_opening {}
 impl Scalar<4, 3> for head_opening {
     const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 4]> = Some([
+        [1.0, 100000.0],
+        [1.0, 100000.0],
+        [0.0, 10000.0],
+        [0.0, 1000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
         let [head, neck, slit, ease] = given;
@@ -2541,6 +2711,13 @@ impl Scalar<5, 5> for hem_let_down {
         Type::Number,
         Type::Number,
     ];
+    const RANGES: Option<[[f64; 2]; 5]> = Some([
+        [0.0, 1000.0],
+        [0.0, 1000.0],
+        [0.0, 2000.0],
+        [0.0, 1000.0],
+        [0.0, 1000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 5]) -> Result<[f64; 5], Error> {
         let [hem_depth, turn_in, lowered_by, keep, seam] = given;
@@ -2579,6 +2756,11 @@ fn one_hem_let_down<'py>(
 struct hem_on_curve {}
 impl Scalar<3, 3> for hem_on_curve {
     const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [1.0, 1000000.0],
+        [0.0, 10000.0],
+        [1.0, 1000000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 3], Error> {
         let [radius, depth, hem] = given;
@@ -2603,6 +2785,7 @@ fn one_hem_on_curve<'py>(
 struct hip_waist_drop {}
 impl Scalar<2, 2> for hip_waist_drop {
     const TYPES: [Type; 2] = [Type::Number, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[1.0, 100000.0], [1.0, 100000.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 2], Error> {
         let [hip, waist] = given;
@@ -2626,6 +2809,11 @@ fn one_hip_waist_drop<'py>(
 struct holes_left {}
 impl Scalar<3, 4> for holes_left {
     const TYPES: [Type; 4] = [Type::Count, Type::Number, Type::Number, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [1.0, 100000.0],
+        [0.0, 100000.0],
+        [1.0, 100000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [edge, first, pitch] = given;
@@ -2650,6 +2838,7 @@ fn one_holes_left<'py>(
 struct insert_strip {}
 impl Scalar<4, 3> for insert_strip {
     const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 4]> = None;
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
         let [lacking, allowance, strips, place] = given;
@@ -2682,6 +2871,7 @@ fn one_insert_strip<'py>(
 struct k_over_s {}
 impl Scalar<1, 1> for k_over_s {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 1]> = Some([[0.001, 1.0]]);
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [reflectance] = given;
@@ -2711,6 +2901,7 @@ impl Scalar<3, 9> for knife_pleats {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 3]> = None;
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
         let [finished, count, depth] = given;
@@ -2772,6 +2963,11 @@ impl Scalar<3, 9> for knife_pleats_count {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [1.0, 100000000.0],
+        [1.0, 1000000.0],
+        [0.1, 10000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
         let [flat, finished, depth] = given;
@@ -2827,6 +3023,7 @@ impl Scalar<3, 9> for knife_pleats_depth {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 3]> = None;
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
         let [flat, finished, count] = given;
@@ -2888,6 +3085,7 @@ impl Scalar<3, 9> for knife_pleats_finished {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 3]> = None;
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 9], Error> {
         let [flat, count, depth] = given;
@@ -2939,6 +3137,11 @@ fn one_knife_pleats_finished<'py>(
 struct lab_from_srgb {}
 impl Scalar<3, 3> for lab_from_srgb {
     const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [0.0, 255.0],
+        [0.0, 255.0],
+        [0.0, 255.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 3], Error> {
         let [red, green, blue] = given;
@@ -2963,6 +3166,13 @@ fn one_lab_from_srgb<'py>(
 struct lab_from_xyz {}
 impl Scalar<5, 3> for lab_from_xyz {
     const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 5]> = Some([
+        [0.0, 2.0],
+        [0.0, 2.0],
+        [0.0, 2.0],
+        [0.05, 0.8],
+        [0.05, 0.8],
+    ]);
     #[inline]
     fn call(given: [f64; 5]) -> Result<[f64; 3], Error> {
         let [x, y, z, white_x, white_y] = given;
@@ -2989,6 +3199,7 @@ fn one_lab_from_xyz<'py>(
 struct lacing {}
 impl Scalar<4, 1> for lacing {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 4]> = None;
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 1], Error> {
         let [pairs, pitch, gap, tail] = given;
@@ -3099,6 +3310,7 @@ impl Scalar<6, 5> for let_out {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 6]> = None;
     #[inline]
     fn call(given: [f64; 6]) -> Result<[f64; 5], Error> {
         let [garment, body, ease, allowance, edges, keep] = given;
@@ -3138,6 +3350,11 @@ fn one_let_out<'py>(
 struct level_line {}
 impl Scalar<3, 4> for level_line {
     const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [1.0, 1000000.0],
+        [0.0, 100000.0],
+        [1.0, 100000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [hem_radius, height, hem_chord] = given;
@@ -3162,6 +3379,7 @@ fn one_level_line<'py>(
 struct linear_light {}
 impl Scalar<1, 1> for linear_light {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 1]> = Some([[0.0, 255.0]]);
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [level] = given;
@@ -3181,6 +3399,11 @@ fn one_linear_light<'py>(py: Python<'py>, level: f64) -> PyResult<Bound<'py, PyA
 struct lining_free_length {}
 impl Scalar<3, 1> for lining_free_length {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [1.0, 100000.0],
+        [0.0, 10000.0],
+        [0.0, 10000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [length, clearance, hem] = given;
@@ -3211,6 +3434,11 @@ impl Scalar<3, 5> for lining_length {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [1.0, 100000.0],
+        [0.0, 10000.0],
+        [0.0, 10000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 5], Error> {
         let [length, hem_depth, clearance] = given;
@@ -3241,6 +3469,12 @@ fn one_lining_length<'py>(
 struct lining_width {}
 impl Scalar<4, 1> for lining_width {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 4]> = Some([
+        [1.0, 100000.0],
+        [0.0, 100000.0],
+        [0.0, 50.0],
+        [0.0, 10000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 1], Error> {
         let [panel, facing, ease_pct, pleat] = given;
@@ -3295,6 +3529,7 @@ fn one_liquor_shares<'py>(
 struct loop_slack {}
 impl Scalar<7, 2> for loop_slack {
     const TYPES: [Type; 2] = [Type::Number, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 7]> = None;
     #[inline]
     fn call(given: [f64; 7]) -> Result<[f64; 2], Error> {
         let [length, diameter, thickness, cord, gap, stretch, shape] = given;
@@ -3374,6 +3609,7 @@ impl Scalar<5, 6> for nap_layout {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 5]> = None;
     #[inline]
     fn call(given: [f64; 5]) -> Result<[f64; 6], Error> {
         let [wide, narrow, length, count, cloth_width] = given;
@@ -3421,6 +3657,7 @@ fn one_nap_layout<'py>(
 struct neck_bust_doubts {}
 impl Scalar<2, 1> for neck_bust_doubts {
     const TYPES: [Type; 1] = [Type::Bits];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[1.0, 100000.0], [1.0, 100000.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [neck, bust] = given;
@@ -3444,6 +3681,7 @@ fn one_neck_bust_doubts<'py>(
 struct needle_blade {}
 impl Scalar<1, 2> for needle_blade {
     const TYPES: [Type; 2] = [Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 1]> = None;
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 2], Error> {
         let [metric] = given;
@@ -3472,6 +3710,7 @@ fn one_needle_blade<'py>(
 struct needle_metric {}
 impl Scalar<1, 1> for needle_metric {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 1]> = None;
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [us_size] = given;
@@ -3500,6 +3739,12 @@ fn one_needle_metric<'py>(
 struct negative_ease {}
 impl Scalar<4, 4> for negative_ease {
     const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 4]> = Some([
+        [10.0, 100000.0],
+        [0.0, 500.0],
+        [0.0, 100000.0],
+        [0.0, 1.0],
+    ]);
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 4], Error> {
         let [body, stretch_pct, widest, share] = given;
@@ -3531,6 +3776,7 @@ impl Scalar<7, 5> for neutraliser {
         Type::Bits,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 7]> = None;
     #[inline]
     fn call(given: [f64; 7]) -> Result<[f64; 5], Error> {
         let [carried_ml, chlorine_pct, reaction, stage, in_bath, purity_pct, excess_pct,
@@ -3607,6 +3853,14 @@ impl Scalar<6, 8> for off_centre_opening {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 6]> = Some([
+        [1.0, 100000.0],
+        [0.0, 100000.0],
+        [0.0, 1000.0],
+        [0.0, 1000.0],
+        [1.0, 100000.0],
+        [0.0, 100000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 6]) -> Result<[f64; 8], Error> {
         let [front, shift, extension, allowance, wide_panel, dart_distance] = given;
@@ -3667,6 +3921,11 @@ fn one_off_centre_opening<'py>(
 struct overdye {}
 impl Scalar<3, 4> for overdye {
     const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [0.001, 1.0],
+        [0.0, 100.0],
+        [0.0, 100.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [ground, low, high] = given;
@@ -3691,6 +3950,7 @@ fn one_overdye<'py>(
 struct owf {}
 impl Scalar<2, 3> for owf {
     const TYPES: [Type; 3] = [Type::Number, Type::Bits, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[0.01, 1000000.0], [0.0, 1000.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
         let [mass_g, pct] = given;
@@ -3857,6 +4117,11 @@ fn one_pieced_length<'py>(
 struct piping_width {}
 impl Scalar<3, 1> for piping_width {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [0.0, 200.0],
+        [0.0, 1000.0],
+        [0.0, 20.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [cord, allowance, thickness] = given;
@@ -3881,6 +4146,7 @@ fn one_piping_width<'py>(
 struct plant_dyestuff {}
 impl Scalar<7, 4> for plant_dyestuff {
     const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Bits, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 7]> = None;
     #[inline]
     fn call(given: [f64; 7]) -> Result<[f64; 4], Error> {
         let [mass_g, low_pct, high_pct, recipe, at_hand, fresh_per_dry_low,
@@ -3959,6 +4225,7 @@ impl Scalar<4, 5> for puff_spread {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 4]> = None;
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 5], Error> {
         let [zone, ratio, slashes, strip] = given;
@@ -3996,6 +4263,7 @@ fn one_puff_spread<'py>(
 struct reflectance {}
 impl Scalar<1, 1> for reflectance {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 1]> = Some([[0.0, 500.0]]);
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [k_over_s] = given;
@@ -4015,6 +4283,7 @@ fn one_reflectance<'py>(py: Python<'py>, k_over_s: f64) -> PyResult<Bound<'py, P
 struct relative_strength {}
 impl Scalar<2, 1> for relative_strength {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[0.0, 500.0], [1e-6, 500.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [k_over_s, standard] = given;
@@ -4038,6 +4307,7 @@ fn one_relative_strength<'py>(
 struct remaining_width {}
 impl Scalar<5, 1> for remaining_width {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 5]> = None;
     #[inline]
     fn call(given: [f64; 5]) -> Result<[f64; 1], Error> {
         let [girth, ease, other_width, parts, intake] = given;
@@ -4070,6 +4340,7 @@ fn one_remaining_width<'py>(
 struct repeats {}
 impl Scalar<3, 4> for repeats {
     const TYPES: [Type; 4] = [Type::Count, Type::Number, Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = None;
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [length, repeat, count] = given;
@@ -4100,6 +4371,12 @@ fn one_repeats<'py>(
 struct ribbing {}
 impl Scalar<4, 4> for ribbing {
     const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 4]> = Some([
+        [1.0, 100000.0],
+        [1.0, 1000.0],
+        [0.0, 100.0],
+        [0.3, 1.0],
+    ]);
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 4], Error> {
         let [edge, depth, allowance, share] = given;
@@ -4132,6 +4409,12 @@ impl Scalar<4, 6> for rinses {
         Type::Bits,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 4]> = Some([
+        [0.01, 10000000.0],
+        [0.01, 10000000.0],
+        [0.01, 100000000.0],
+        [1e-9, 1.0],
+    ]);
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 6], Error> {
         let [carried_low_ml, carried_high_ml, fresh_ml, share_left] = given;
@@ -4190,6 +4473,7 @@ fn one_round_set<'py>(
 struct round_to {}
 impl Scalar<3, 1> for round_to {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = None;
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [length, graduation, way] = given;
@@ -4225,6 +4509,14 @@ impl Scalar<6, 5> for ruffle {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 6]> = Some([
+        [1.0, 100000.0],
+        [1.0, 10.0],
+        [1.0, 10000.0],
+        [10.0, 100000.0],
+        [0.0, 1000.0],
+        [0.0, 1000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 6]) -> Result<[f64; 5], Error> {
         let [edge, ratio, depth, strip, allowance, hem] = given;
@@ -4266,6 +4558,7 @@ fn one_ruffle<'py>(
 struct screen_level {}
 impl Scalar<1, 1> for screen_level {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 1]> = Some([[0.0, 1.0]]);
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [light] = given;
@@ -4285,6 +4578,7 @@ fn one_screen_level<'py>(py: Python<'py>, light: f64) -> PyResult<Bound<'py, PyA
 struct seam_pleat {}
 impl Scalar<2, 3> for seam_pleat {
     const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[0.1, 10000.0], [0.0, 1000.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 3], Error> {
         let [depth, allowance] = given;
@@ -4341,6 +4635,11 @@ impl Scalar<3, 5> for shaped_band {
         Type::Number,
         Type::Number,
     ];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [1.0, 100000.0],
+        [0.0, 100000.0],
+        [1.0, 10000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 5], Error> {
         let [lower, upper, depth] = given;
@@ -4371,6 +4670,7 @@ fn one_shaped_band<'py>(
 struct share {}
 impl Scalar<3, 1> for share {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = None;
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [girth, ease, parts] = given;
@@ -4407,6 +4707,12 @@ impl Scalar<4, 5> for shirring {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 4]> = Some([
+        [1.0, 100000.0],
+        [0.0, 10000.0],
+        [1.0, 1000.0],
+        [10.0, 100.0],
+    ]);
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 5], Error> {
         let [finished, depth, pitch, drawn_pct] = given;
@@ -4446,6 +4752,12 @@ impl Scalar<4, 6> for shrink_pair {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 4]> = Some([
+        [0.0, 1000000.0],
+        [0.0, 1000000.0],
+        [-90.0, 100.0],
+        [-90.0, 100.0],
+    ]);
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 6], Error> {
         let [shell, lining, shell_change_pct, lining_change_pct] = given;
@@ -4484,6 +4796,7 @@ fn one_shrink_pair<'py>(
 struct size_step {}
 impl Scalar<4, 3> for size_step {
     const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 4]> = None;
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
         let [smaller, larger, steps, edges] = given;
@@ -4517,6 +4830,7 @@ fn one_size_step<'py>(
 struct skew {}
 impl Scalar<2, 1> for skew {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[-100000.0, 100000.0], [1.0, 100000.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [shift, width] = given;
@@ -4540,6 +4854,7 @@ fn one_skew<'py>(
 struct skew_diagonals {}
 impl Scalar<2, 1> for skew_diagonals {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[1.0, 100000.0], [1.0, 100000.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [first, second] = given;
@@ -4563,6 +4878,11 @@ fn one_skew_diagonals<'py>(
 struct snip_spacing {}
 impl Scalar<3, 2> for snip_spacing {
     const TYPES: [Type; 2] = [Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [1.0, 1000000.0],
+        [0.1, 1000.0],
+        [0.1, 100.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 2], Error> {
         let [radius, allowance, opening] = given;
@@ -4587,6 +4907,11 @@ fn one_snip_spacing<'py>(
 struct spacing_by_pitch {}
 impl Scalar<3, 2> for spacing_by_pitch {
     const TYPES: [Type; 2] = [Type::Count, Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [0.0, 100000.0],
+        [0.0, 100000.0],
+        [1.0, 100000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 2], Error> {
         let [first, last, pitch] = given;
@@ -4637,6 +4962,11 @@ fn one_spacing_through<'py>(
 struct srgb_from_lab {}
 impl Scalar<3, 4> for srgb_from_lab {
     const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Count];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [0.0, 100.0],
+        [-200.0, 200.0],
+        [-200.0, 200.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [l, a, b] = given;
@@ -4661,6 +4991,7 @@ fn one_srgb_from_lab<'py>(
 struct srgb_from_xyz {}
 impl Scalar<3, 4> for srgb_from_xyz {
     const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Count];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([[0.0, 2.0], [0.0, 2.0], [0.0, 2.0]]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [x, y, z] = given;
@@ -4685,6 +5016,7 @@ fn one_srgb_from_xyz<'py>(
 struct stitch_length {}
 impl Scalar<1, 1> for stitch_length {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 1]> = Some([[0.5, 200.0]]);
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [stitches_per_inch] = given;
@@ -4707,6 +5039,11 @@ fn one_stitch_length<'py>(
 struct stock_volume {}
 impl Scalar<3, 4> for stock_volume {
     const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Bits, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [0.01, 1000000.0],
+        [0.0, 1000.0],
+        [0.001, 100.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [mass_g, pct, stock_pct] = given;
@@ -4736,6 +5073,7 @@ fn one_stock_volume<'py>(
 struct straight_band {}
 impl Scalar<6, 4> for straight_band {
     const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Count, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 6]> = None;
     #[inline]
     fn call(given: [f64; 6]) -> Result<[f64; 4], Error> {
         let [waist, overlap, depth, allowance, turn, make] = given;
@@ -4773,6 +5111,7 @@ fn one_straight_band<'py>(
 struct straight_band_depth {}
 impl Scalar<4, 1> for straight_band_depth {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 4]> = None;
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 1], Error> {
         let [cut_width, allowance, turn, make] = given;
@@ -4803,6 +5142,7 @@ fn one_straight_band_depth<'py>(
 struct stretch_pct {}
 impl Scalar<2, 1> for stretch_pct {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[1.0, 100000.0], [1.0, 1000000.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [relaxed, pulled] = given;
@@ -4832,6 +5172,7 @@ impl Scalar<5, 5> for take_in {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 5]> = None;
     #[inline]
     fn call(given: [f64; 5]) -> Result<[f64; 5], Error> {
         let [garment, body, ease, edges, limit] = given;
@@ -4870,6 +5211,7 @@ fn one_take_in<'py>(
 struct tex_from_cotton_count {}
 impl Scalar<2, 1> for tex_from_cotton_count {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 2]> = None;
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [cotton_count, plies] = given;
@@ -4899,6 +5241,7 @@ fn one_tex_from_cotton_count<'py>(
 struct tex_from_denier {}
 impl Scalar<1, 1> for tex_from_denier {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 1]> = Some([[0.01, 1000000.0]]);
     #[inline]
     fn call(given: [f64; 1]) -> Result<[f64; 1], Error> {
         let [denier] = given;
@@ -4921,6 +5264,7 @@ fn one_tex_from_denier<'py>(
 struct tex_from_metric_count {}
 impl Scalar<2, 1> for tex_from_metric_count {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 2]> = None;
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [metric_count, plies] = given;
@@ -4950,6 +5294,11 @@ fn one_tex_from_metric_count<'py>(
 struct thread_for_seam {}
 impl Scalar<3, 1> for thread_for_seam {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [0.0, 100000000.0],
+        [0.1, 100.0],
+        [0.0, 500.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [seam, ratio, waste_pct] = given;
@@ -4974,6 +5323,7 @@ fn one_thread_for_seam<'py>(
 struct thread_ratio {}
 impl Scalar<3, 1> for thread_ratio {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = None;
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [stitch_length, thickness, stitch] = given;
@@ -5017,6 +5367,7 @@ fn one_tiers<'py>(
 struct tolerance_stack {}
 impl Scalar<2, 2> for tolerance_stack {
     const TYPES: [Type; 2] = [Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 2]> = None;
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 2], Error> {
         let [seams, error_each] = given;
@@ -5066,6 +5417,11 @@ impl Scalar<3, 5> for trilaterate {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [1.0, 100000.0],
+        [1.0, 100000.0],
+        [1.0, 100000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 5], Error> {
         let [base, from_start, from_end] = given;
@@ -5103,6 +5459,7 @@ impl Scalar<4, 6> for tucks {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 4]> = None;
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 6], Error> {
         let [finished, count, depth, spacing] = given;
@@ -5142,6 +5499,12 @@ fn one_tucks<'py>(
 struct turn_through {}
 impl Scalar<4, 3> for turn_through {
     const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 4]> = Some([
+        [1.0, 100000.0],
+        [0.01, 1000.0],
+        [1.0, 100000.0],
+        [0.1, 1.0],
+    ]);
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
         let [width, thickness, opening, packing] = given;
@@ -5167,6 +5530,12 @@ fn one_turn_through<'py>(
 struct turned_hem {}
 impl Scalar<4, 2> for turned_hem {
     const TYPES: [Type; 2] = [Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 4]> = Some([
+        [1.0, 100000.0],
+        [0.0, 10000.0],
+        [0.0, 10000.0],
+        [0.0, 100.0],
+    ]);
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 2], Error> {
         let [length, depth, turn_in, roll] = given;
@@ -5192,6 +5561,11 @@ fn one_turned_hem<'py>(
 struct v_neck {}
 impl Scalar<3, 3> for v_neck {
     const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [0.0, 10000.0],
+        [1.0, 10000.0],
+        [0.9, 1.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 3], Error> {
         let [half_width, depth, stay_ratio] = given;
@@ -5216,6 +5590,7 @@ fn one_v_neck<'py>(
 struct waist_hip_doubts {}
 impl Scalar<2, 1> for waist_hip_doubts {
     const TYPES: [Type; 1] = [Type::Bits];
+    const RANGES: Option<[[f64; 2]; 2]> = Some([[1.0, 100000.0], [1.0, 100000.0]]);
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 1], Error> {
         let [waist, hip] = given;
@@ -5239,6 +5614,7 @@ fn one_waist_hip_doubts<'py>(
 struct washes {}
 impl Scalar<4, 3> for washes {
     const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 4]> = None;
     #[inline]
     fn call(given: [f64; 4]) -> Result<[f64; 3], Error> {
         let [length, first_pct, later_pct, washes] = given;
@@ -5276,6 +5652,7 @@ impl Scalar<2, 5> for wearing_ease {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 2]> = None;
     #[inline]
     fn call(given: [f64; 2]) -> Result<[f64; 5], Error> {
         let [body, place] = given;
@@ -5310,6 +5687,11 @@ fn one_wearing_ease<'py>(
 struct width_conversion {}
 impl Scalar<3, 4> for width_conversion {
     const TYPES: [Type; 4] = [Type::Number, Type::Number, Type::Number, Type::Bits];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [0.0, 1000000.0],
+        [10.0, 100000.0],
+        [10.0, 100000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 4], Error> {
         let [length, width, new_width] = given;
@@ -5342,6 +5724,11 @@ impl Scalar<3, 7> for wrap_skirt {
         Type::Number,
         Type::Bits,
     ];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [1.0, 100000.0],
+        [1.0, 100000.0],
+        [0.0, 100000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 7], Error> {
         let [waist, hip, overlap] = given;
@@ -5375,6 +5762,11 @@ fn one_wrap_skirt<'py>(
 struct xyz_from_lab {}
 impl Scalar<3, 3> for xyz_from_lab {
     const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [0.0, 100.0],
+        [-200.0, 200.0],
+        [-200.0, 200.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 3], Error> {
         let [l, a, b] = given;
@@ -5399,6 +5791,11 @@ fn one_xyz_from_lab<'py>(
 struct xyz_from_srgb {}
 impl Scalar<3, 3> for xyz_from_srgb {
     const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [0.0, 255.0],
+        [0.0, 255.0],
+        [0.0, 255.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 3], Error> {
         let [red, green, blue] = given;
@@ -5423,6 +5820,13 @@ fn one_xyz_from_srgb<'py>(
 struct zigzag_buttonhole {}
 impl Scalar<5, 3> for zigzag_buttonhole {
     const TYPES: [Type; 3] = [Type::Number, Type::Number, Type::Count];
+    const RANGES: Option<[[f64; 2]; 5]> = Some([
+        [1.0, 300.0],
+        [0.1, 20.0],
+        [0.0, 10.0],
+        [0.0, 20.0],
+        [0.05, 10.0],
+    ]);
     #[inline]
     fn call(given: [f64; 5]) -> Result<[f64; 3], Error> {
         let [slit, bead, gap, bar, spacing] = given;
@@ -5461,6 +5865,13 @@ impl Scalar<5, 5> for zip_length {
         Type::Number,
         Type::Number,
     ];
+    const RANGES: Option<[[f64; 2]; 5]> = Some([
+        [10.0, 5000.0],
+        [0.0, 500.0],
+        [0.0, 500.0],
+        [0.0, 1000.0],
+        [1.0, 1000.0],
+    ]);
     #[inline]
     fn call(given: [f64; 5]) -> Result<[f64; 5], Error> {
         let [opening, gap, beyond, allowance, graduation] = given;
@@ -5499,6 +5910,11 @@ fn one_zip_length<'py>(
 struct zip_opening {}
 impl Scalar<3, 1> for zip_opening {
     const TYPES: [Type; 1] = [Type::Number];
+    const RANGES: Option<[[f64; 2]; 3]> = Some([
+        [10.0, 5000.0],
+        [0.0, 500.0],
+        [0.0, 500.0],
+    ]);
     #[inline]
     fn call(given: [f64; 3]) -> Result<[f64; 1], Error> {
         let [zip, gap, beyond] = given;

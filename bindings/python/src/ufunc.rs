@@ -35,6 +35,9 @@ pub(crate) trait Scalar<const N: usize, const M: usize> {
     /// The type of each answer.
     const TYPES: [Type; M];
 
+    /// The ranges of its arguments, if all are plain numbers.
+    const RANGES: Option<[[f64; 2]; N]>;
+
     /// The core's function; counts, choices and bits cross as floats.
     fn call(given: [f64; N]) -> Result<[f64; M], Error>;
 }
@@ -43,6 +46,138 @@ pub(crate) trait Scalar<const N: usize, const M: usize> {
 #[cold]
 fn flag_invalid() {
     black_box(black_box(0.0_f64) / black_box(0.0_f64));
+}
+
+/// Rows worked at once where all of them are in range.
+const BLOCK: usize = 128;
+
+/// Reads numbers that lie `step` bytes apart.
+///
+/// # Safety
+/// There is a number at each of `values.len()` places.
+unsafe fn gather(first: *const c_char, step: npy_intp, values: &mut [f64]) {
+    // SAFETY: as here.
+    unsafe {
+        if step == size_of::<f64>() as npy_intp {
+            ptr::copy_nonoverlapping(first.cast(), values.as_mut_ptr(), values.len());
+            return;
+        }
+        for (row, value) in values.iter_mut().enumerate() {
+            *value = first
+                .wrapping_offset(row as npy_intp * step)
+                .cast::<f64>()
+                .read();
+        }
+    }
+}
+
+/// As `gather`, the other way.
+///
+/// # Safety
+/// There is room for a number at each of `values.len()` places.
+unsafe fn scatter(values: &[f64], first: *mut c_char, step: npy_intp) {
+    // SAFETY: as here.
+    unsafe {
+        if step == size_of::<f64>() as npy_intp {
+            ptr::copy_nonoverlapping(values.as_ptr(), first.cast(), values.len());
+            return;
+        }
+        for (row, value) in values.iter().enumerate() {
+            first
+                .wrapping_offset(row as npy_intp * step)
+                .cast::<f64>()
+                .write(*value);
+        }
+    }
+}
+
+/// The inner loop of one answer that is a number, by blocks: one whose rows are all in range has its checks behind it, and
+/// the compiler works several rows at once. The numbers are those of the loop by rows.
+///
+/// # Safety
+/// As NumPy promises an inner loop: `args` and `steps` have an entry an operand.
+#[inline(always)]
+unsafe fn blocks<F: Scalar<N, M>, const N: usize, const M: usize, const FIELD: usize>(
+    args: *mut *mut c_char,
+    count: npy_intp,
+    steps: *mut npy_intp,
+) {
+    // A constant, like the function's own checks, so that these are seen to have been made.
+    let ranges = const {
+        match F::RANGES {
+            Some(ranges) => ranges,
+            None => [[f64::NEG_INFINITY, f64::INFINITY]; N],
+        }
+    };
+    let within = |given: &[f64; N]| {
+        let each = given.iter().zip(&ranges);
+        each.fold(true, |all, (value, [low, high])| {
+            all & (value >= low) & (value <= high)
+        })
+    };
+    // SAFETY: NumPy passes N inputs and one output, each with its step, for `count` rows.
+    unsafe {
+        let mut given = [[0.0_f64; BLOCK]; N];
+        let mut got = [0.0_f64; BLOCK];
+        let mut row: npy_intp = 0;
+        while row < count {
+            let rows = BLOCK.min((count - row) as usize);
+            for (index, values) in given.iter_mut().enumerate() {
+                let step = *steps.add(index);
+                let first = (*args.add(index)).wrapping_offset(row * step);
+                gather(first, step, &mut values[..rows]);
+            }
+            let at =
+                |place: usize| -> [f64; N] { std::array::from_fn(|index| given[index][place]) };
+            let mut all = true;
+            for place in 0..rows {
+                all &= within(&at(place));
+            }
+            let mut refused = false;
+            if all {
+                for (place, got) in got[..rows].iter_mut().enumerate() {
+                    let given = at(place);
+                    std::hint::assert_unchecked(within(&given));
+                    *got = F::call(given).map_or(f64::NAN, |answer| answer[FIELD]);
+                }
+                // Without a solution it is NaN, which no answer is.
+                for got in &got[..rows] {
+                    refused |= got.is_nan();
+                }
+            } else {
+                for (place, got) in got[..rows].iter_mut().enumerate() {
+                    let answer = F::call(at(place));
+                    refused |= answer.is_err();
+                    *got = answer.map_or(f64::NAN, |answer| answer[FIELD]);
+                }
+            }
+            if refused {
+                flag_invalid();
+            }
+            let step = *steps.add(N);
+            scatter(
+                &got[..rows],
+                (*args.add(N)).wrapping_offset(row * step),
+                step,
+            );
+            row += rows as npy_intp;
+        }
+    }
+}
+
+/// The same for a processor that works four rows at once.
+///
+/// # Safety
+/// As `blocks`, on a processor with AVX2.
+#[cfg(target_arch = "x86_64")]
+#[target_feature(enable = "avx2")]
+unsafe fn blocks_wide<F: Scalar<N, M>, const N: usize, const M: usize, const FIELD: usize>(
+    args: *mut *mut c_char,
+    count: npy_intp,
+    steps: *mut npy_intp,
+) {
+    // SAFETY: as here.
+    unsafe { blocks::<F, N, M, FIELD>(args, count, steps) }
 }
 
 /// Reads row after row, calls the function, hands the answer and the place of the row to `put`.
@@ -86,6 +221,13 @@ unsafe extern "C" fn one<
 ) {
     // SAFETY: NumPy passes N inputs and one output, whose step is the last.
     unsafe {
+        if F::RANGES.is_some() && F::TYPES[FIELD] == Type::Number {
+            #[cfg(target_arch = "x86_64")]
+            if std::arch::is_x86_feature_detected!("avx2") {
+                return blocks_wide::<F, N, M, FIELD>(args, *dimensions, steps);
+            }
+            return blocks::<F, N, M, FIELD>(args, *dimensions, steps);
+        }
         let (out, step) = (*args.add(N), *steps.add(N));
         rows::<F, N, M>(args, dimensions, steps, |row, answer| {
             let answer_type = F::TYPES[FIELD];

@@ -53,6 +53,7 @@ pub struct TakeIn {
 /// assert_eq!(take_in(1000.0, 960.0, 60.0, 4, 20.0).unwrap_err().min(), 1020.0);
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn take_in(
     garment: f64,
     body: f64,
@@ -82,6 +83,7 @@ pub fn take_in(
 }
 
 /// What of an amount each edge takes, up to a limit, and all together.
+#[inline]
 fn shared(amount: f64, edges: f64, limit: f64) -> (f64, f64) {
     let each = amount / edges;
     if !above(each, limit) {
@@ -139,6 +141,7 @@ pub struct LetOut {
 /// assert_eq!(let_out(760.0, 720.0, 20.0, 12.0, 4, 5.0).unwrap_err().argument(), "garment");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn let_out(
     garment: f64,
     body: f64,
@@ -213,6 +216,7 @@ pub struct SizeStep {
 /// assert_eq!(size_step(760.0, 720.0, 1, 4).unwrap_err().argument(), "larger");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn size_step(smaller: f64, larger: f64, steps: u32, edges: u32) -> Result<SizeStep, Error> {
     let smaller = Error::check("smaller", smaller, 1.0, 1e5)?;
     let larger = Error::check("larger", larger, 1.0, 1e5)?;
@@ -285,6 +289,7 @@ pub enum InsertPlace {
 /// assert_eq!(insert_strip(0.0, 10.0, 2, InsertPlace::Seam).unwrap_err().argument(), "lacking");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn insert_strip(
     lacking: f64,
     allowance: f64,
@@ -356,6 +361,7 @@ pub struct HemLetDown {
 /// assert_eq!(hem_let_down(50.0, 6.0, 60.0, 20.0, 6.0).unwrap_err().max(), 50.0);
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn hem_let_down(
     hem_depth: f64,
     turn_in: f64,

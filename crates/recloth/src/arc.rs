@@ -44,6 +44,7 @@ pub struct ArcFromRise {
 /// assert_eq!(arc_from_rise(300.0, 0.0).unwrap_err().argument(), "rise");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn arc_from_rise(chord: f64, rise: f64) -> Result<ArcFromRise, Error> {
     let chord = Error::check("chord", chord, 1.0, 1e5)?;
     let rise = Error::check("rise", rise, 0.1, 1e5)?;
@@ -103,6 +104,7 @@ pub struct Frustum {
 /// assert_eq!(frustum(200.0, 200.0, 100.0).unwrap_err().argument(), "upper_diameter");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn frustum(lower_diameter: f64, upper_diameter: f64, height: f64) -> Result<Frustum, Error> {
     let lower = Error::check("lower_diameter", lower_diameter, 1.0, 1e5)?;
     let upper = Error::check("upper_diameter", upper_diameter, 0.0, 1e5)?;
@@ -170,6 +172,7 @@ pub struct LevelLine {
 /// assert_eq!(level_line(1500.0, 1500.0, 500.0).unwrap_err().argument(), "height");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn level_line(hem_radius: f64, height: f64, hem_chord: f64) -> Result<LevelLine, Error> {
     let hem_radius = Error::check("hem_radius", hem_radius, 1.0, 1e6)?;
     let height = Error::check("height", height, 0.0, 1e5)?;

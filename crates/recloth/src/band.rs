@@ -65,6 +65,7 @@ pub struct StraightBand {
 /// assert_eq!(error.argument(), "depth");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn straight_band(
     waist: f64,
     overlap: f64,
@@ -121,6 +122,7 @@ pub fn straight_band(
 /// assert_eq!((error.argument(), error.max().round()), ("allowance", 25.0));
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn straight_band_depth(
     cut_width: f64,
     allowance: f64,
@@ -188,6 +190,7 @@ pub struct FoldedBand {
 /// assert_eq!(folded_band(0.0, 10.0, 2.0, 0.0).unwrap_err().argument(), "depth");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn folded_band(depth: f64, allowance: f64, turn: f64, past: f64) -> Result<FoldedBand, Error> {
     let depth = Error::check("depth", depth, 1.0, 1e4)?;
     let allowance = Error::check("allowance", allowance, 0.0, 1e3)?;
@@ -247,6 +250,7 @@ pub struct ShapedBand {
 /// assert_eq!(shaped_band(700.0, 700.0, 50.0).unwrap_err().argument(), "upper");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn shaped_band(lower: f64, upper: f64, depth: f64) -> Result<ShapedBand, Error> {
     let lower = Error::check("lower", lower, 1.0, 1e5)?;
     let upper = Error::check("upper", upper, 0.0, 1e5)?;
@@ -262,6 +266,7 @@ pub fn shaped_band(lower: f64, upper: f64, depth: f64) -> Result<ShapedBand, Err
 }
 
 /// Whether two edges differ by no more than the sum of a hundred sections may be rounded by.
+#[inline]
 fn same(lower: f64, upper: f64) -> bool {
     (lower - upper).abs() <= 1e-12 * lower
 }
@@ -372,6 +377,7 @@ pub struct SectionedBand {
 /// assert_eq!(error.to_string(), "lengths[0] = 5 leaves no solution: it must be more than 19");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn sectioned_band(
     lengths: &[f64],
     depth: f64,
@@ -466,6 +472,7 @@ pub struct CurvedBand {
 /// assert_eq!(curved_band(&[350.0; 2], 50.0, 700.0, &mut tops).unwrap_err().argument(), "top");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn curved_band(
     lengths: &[f64],
     depth: f64,

@@ -30,6 +30,7 @@ use crate::dust::{above, below, short_of};
 /// assert_eq!(bias_along_selvedge(0.0).unwrap_err().argument(), "width");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn bias_along_selvedge(width: f64) -> Result<f64, Error> {
     let width = Error::check("width", width, 0.1, 1e5)?;
     Ok(width * SQRT_2)
@@ -62,6 +63,7 @@ pub fn bias_along_selvedge(width: f64) -> Result<f64, Error> {
 /// assert_eq!(bias_square(76.2, 9144.0).unwrap_err().argument(), "width");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn bias_square(length: f64, width: f64) -> Result<f64, Error> {
     let length = Error::check("length", length, 1.0, 1e7)?;
     let width = Error::check("width", width, 0.1, 1e4)?;
@@ -97,6 +99,7 @@ pub fn bias_square(length: f64, width: f64) -> Result<f64, Error> {
 /// assert_eq!(bias_strip_length(50.0, 508.0).unwrap_err().max(), 50.0);
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn bias_strip_length(side: f64, width: f64) -> Result<f64, Error> {
     let side = Error::check("side", side, 1.0, 1e5)?;
     let width = Error::check("width", width, 0.1, 1e4)?;
@@ -149,6 +152,7 @@ pub enum BindingFold {
 /// assert_eq!(binding_width(0.0, 8.0, 0.0, BindingFold::Single).unwrap_err().argument(), "finished");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn binding_width(
     finished: f64,
     turn: f64,
@@ -206,6 +210,7 @@ pub struct BindingStrips {
 /// assert_eq!(binding_strips(3000.0, 40.0, 40.0).unwrap_err().argument(), "join");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn binding_strips(length: f64, strip: f64, join: f64) -> Result<BindingStrips, Error> {
     let length = Error::check("length", length, 1.0, 1e6)?;
     let strip = Error::check("strip", strip, 10.0, 1e5)?;
@@ -277,6 +282,7 @@ pub struct BiasStrips {
 /// assert_eq!(bias_strips(700.0, 300.0, 40.0, 6.0, 500.0).unwrap_err().argument(), "shortest");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn bias_strips(
     length: f64,
     width: f64,
@@ -380,6 +386,7 @@ pub struct BiasTube {
 /// assert_eq!(bias_tube(60.0, 60.0, 50.0, 6.0).unwrap_err().argument(), "strip");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn bias_tube(length: f64, width: f64, strip: f64, allowance: f64) -> Result<BiasTube, Error> {
     let length = Error::check("length", length, 10.0, 1e5)?;
     let width = Error::check("width", width, 10.0, 1e5)?;
@@ -437,6 +444,7 @@ pub fn bias_tube(length: f64, width: f64, strip: f64, allowance: f64) -> Result<
 /// assert_eq!(piping_width(-4.0, 10.0, 0.0).unwrap_err().argument(), "cord");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn piping_width(cord: f64, allowance: f64, thickness: f64) -> Result<f64, Error> {
     let cord = Error::check("cord", cord, 0.0, 200.0)?;
     let allowance = Error::check("allowance", allowance, 0.0, 1e3)?;

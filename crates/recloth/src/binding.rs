@@ -38,6 +38,7 @@ use crate::dust::short_of;
 /// assert_eq!(binding_length(0.0, 0, 0.0, 20.0).unwrap_err().argument(), "edge");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn binding_length(edge: f64, corners: u32, corner: f64, finish: f64) -> Result<f64, Error> {
     let edge = Error::check("edge", edge, 1.0, 1e6)?;
     let corners = f64::from(Error::check_count("corners", corners, 0, 1000)?);
@@ -108,6 +109,7 @@ pub struct CurvedBinding {
 /// assert_eq!(error.argument(), "finished");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn curved_binding(
     edge: f64,
     radius: f64,

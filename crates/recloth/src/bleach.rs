@@ -26,6 +26,7 @@ const USUAL_RINSED_PCT: f64 = 0.1;
 /// Least volume of a bath; a swatch takes 75 ml (ml).
 const LEAST_ML: f64 = 50.0;
 
+#[inline]
 fn bottle_doubts(pct: f64) -> u64 {
     when(!USUAL_BOTTLE_PCT.contains(&pct), STRENGTH_BEYOND_USUAL)
 }
@@ -102,6 +103,7 @@ pub struct AvailableChlorine {
 /// assert_eq!(available_chlorine(50.0, 1.1).unwrap_err().argument(), "naocl_pct");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn available_chlorine(
     naocl_pct: f64,
     specific_gravity: f64,
@@ -177,6 +179,7 @@ pub struct BleachDilution {
 /// # Ok::<(), recloth::Error>(())
 /// ```
 #[allow(clippy::too_many_arguments)] // each choice is one that must not be forgotten
+#[inline]
 pub fn bleach_dilution(
     volume_ml: f64,
     target_pct: f64,
@@ -267,6 +270,7 @@ pub struct BleachTime {
 /// # Ok::<(), recloth::Error>(())
 /// ```
 #[allow(clippy::too_many_arguments)] // each choice is one that must not be forgotten
+#[inline]
 pub fn bleach_time(
     times_min: &[f64],
     shades: &[f64],
@@ -444,6 +448,7 @@ pub struct Neutraliser {
 /// assert_eq!(bath(Stage::FreshBath, InBath::Acid).unwrap_err().argument(), "in_bath");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn neutraliser(
     carried_ml: f64,
     chlorine_pct: f64,
@@ -502,6 +507,7 @@ impl Reaction {
 }
 
 /// Refuses bleach on what it ruins, and in any company but water. The gas comes first.
+#[inline]
 fn refuse(fibre: Fibre, finish: Finish, swatch: Swatch, in_bath: InBath) -> Result<(), Error> {
     if in_bath != InBath::WaterOnly {
         return Err(refused("in_bath", in_bath as i32));

@@ -44,6 +44,7 @@ use crate::{
 /// assert_eq!(share(1000.0, 60.0, 0).unwrap_err().argument(), "parts");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn share(girth: f64, ease: f64, parts: u32) -> Result<f64, Error> {
     let girth = Error::check("girth", girth, 1.0, 1e5)?;
     let ease = Error::check("ease", ease, -1e4, 1e4)?;
@@ -88,6 +89,7 @@ pub fn share(girth: f64, ease: f64, parts: u32) -> Result<f64, Error> {
 /// assert_eq!(error.to_string(), "other_width = 800 leaves no solution: it must be less than 740");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn remaining_width(
     girth: f64,
     ease: f64,
@@ -141,18 +143,21 @@ pub fn remaining_width(
 /// assert!(girth_doubts(0.0).is_err());
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn girth_doubts(girth: f64) -> Result<u64, Error> {
     let girth = Error::check("girth", girth, 1.0, 1e5)?;
     Ok(trunk(girth))
 }
 
 /// Doubts on a girth of a trunk that is in range.
+#[inline]
 pub(crate) fn trunk(girth: f64) -> u64 {
     when(girth < 300.0, GIRTH_SMALL) | when(girth > 2000.0, GIRTH_LARGE)
 }
 
 /// Doubts on a girth that may be a limb's. Of wrists the 5th percentile of women is 138 mm (Gordon et al., 2014, as
 /// above); a child's of 110 is from memory.
+#[inline]
 pub(crate) fn limb(girth: f64) -> u64 {
     when(girth < 110.0, LIMB_SMALL)
 }
@@ -185,12 +190,14 @@ pub(crate) fn limb(girth: f64) -> u64 {
 /// assert!(body_length_doubts(-425.0).is_err());
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn body_length_doubts(length: f64) -> Result<u64, Error> {
     let length = Error::check("length", length, 1.0, 1e5)?;
     Ok(along_body(length))
 }
 
 /// Doubts on a length of the body that is in range.
+#[inline]
 pub(crate) fn along_body(length: f64) -> u64 {
     when(length < 100.0, BODY_LENGTH_SMALL) | when(length > 2000.0, BODY_LENGTH_LARGE)
 }
@@ -224,6 +231,7 @@ pub(crate) fn along_body(length: f64) -> u64 {
 /// assert_eq!(waist_hip_doubts(720.0, f64::NAN).unwrap_err().argument(), "hip");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn waist_hip_doubts(waist: f64, hip: f64) -> Result<u64, Error> {
     let waist = Error::check("waist", waist, 1.0, 1e5)?;
     let hip = Error::check("hip", hip, 1.0, 1e5)?;
@@ -231,11 +239,13 @@ pub fn waist_hip_doubts(waist: f64, hip: f64) -> Result<u64, Error> {
 }
 
 /// Doubts on a waist and a hip that are in range, together.
+#[inline]
 fn waist_and_hip(waist: f64, hip: f64) -> u64 {
     when(waist > hip, WAIST_OVER_HIP) | when(above(hip - waist, 450.0), HIP_FAR_OVER_WAIST)
 }
 
 /// Doubts on the waist and the hip of a skirt, alone and together.
+#[inline]
 pub(crate) fn skirt(waist: f64, hip: f64) -> u64 {
     trunk(waist) | trunk(hip) | waist_and_hip(waist, hip)
 }
@@ -266,6 +276,7 @@ pub(crate) fn skirt(waist: f64, hip: f64) -> u64 {
 /// assert!(front_back_doubts(500.0, 0.0).is_err());
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn front_back_doubts(front: f64, back: f64) -> Result<u64, Error> {
     let front = Error::check("front", front, 1.0, 1e5)?;
     let back = Error::check("back", back, 1.0, 1e5)?;
@@ -302,6 +313,7 @@ pub fn front_back_doubts(front: f64, back: f64) -> Result<u64, Error> {
 /// assert!(neck_bust_doubts(0.5, 920.0).is_err());
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn neck_bust_doubts(neck: f64, bust: f64) -> Result<u64, Error> {
     let neck = Error::check("neck", neck, 1.0, 1e5)?;
     let bust = Error::check("bust", bust, 1.0, 1e5)?;
@@ -346,6 +358,7 @@ pub struct HipWaistDrop {
 /// assert_eq!(hip_waist_drop(980.0, 0.0).unwrap_err().argument(), "waist");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn hip_waist_drop(hip: f64, waist: f64) -> Result<HipWaistDrop, Error> {
     let hip = Error::check("hip", hip, 1.0, 1e5)?;
     let waist = Error::check("waist", waist, 1.0, 1e5)?;

@@ -80,6 +80,7 @@ pub struct ToleranceStackList {
 /// assert_eq!(error.to_string(), "total = 600 leaves no solution: it must be at least 630");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn length_chain(
     lengths: &[f64],
     factors: &[f64],
@@ -215,6 +216,7 @@ pub struct ChainShares {
     clippy::too_many_arguments,
     reason = "a chain with its errors, and two lists to fill"
 )]
+#[inline]
 pub fn length_chain_shares(
     lengths: &[f64],
     factors: &[f64],
@@ -276,6 +278,7 @@ pub fn length_chain_shares(
 }
 
 /// What rounding may leave of a sum that should be nothing, for terms of this size together.
+#[inline]
 fn dust(size: f64) -> f64 {
     size * 1e-12
 }
@@ -307,6 +310,7 @@ fn dust(size: f64) -> f64 {
 /// assert_eq!(tolerance_stack(6, -1.0).unwrap_err().argument(), "error_each");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn tolerance_stack(seams: u32, error_each: f64) -> Result<ToleranceStack, Error> {
     let seams = f64::from(Error::check_count("seams", seams, 0, 1000)?);
     let error_each = Error::check("error_each", error_each, 0.0, 100.0)?;
@@ -341,6 +345,7 @@ pub fn tolerance_stack(seams: u32, error_each: f64) -> Result<ToleranceStack, Er
 /// assert!(tolerance_stack_list(&[], &[]).is_err());
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn tolerance_stack_list(errors: &[f64], edges: &[u32]) -> Result<ToleranceStackList, Error> {
     let errors = Error::check_list("errors", errors, 0.0, 1000.0, (1, 1000))?;
     let edges = Error::check_count_list("edges", edges, 0, 100, (errors.len(), errors.len()))?;

@@ -42,6 +42,7 @@ const LOOSE: f64 = 2.0;
 /// assert_eq!(buttonhole(0.0, 3.0, 0.0).unwrap_err().argument(), "diameter");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn buttonhole(diameter: f64, thickness: f64, ease: f64) -> Result<f64, Error> {
     let diameter = Error::check("diameter", diameter, 1.0, 200.0)?;
     let thickness = Error::check("thickness", thickness, 0.0, 100.0)?;
@@ -87,6 +88,7 @@ pub struct ButtonForHole {
 /// assert_eq!(button_for_hole(3.0, 3.5, 3.0).unwrap_err().argument(), "thickness");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn button_for_hole(slit: f64, thickness: f64, start: f64) -> Result<ButtonForHole, Error> {
     let slit = Error::check("slit", slit, 1.0, 300.0)?;
     let thickness = Error::check("thickness", thickness, 0.0, 100.0)?;
@@ -148,6 +150,7 @@ pub struct HolesLeft {
 /// assert_eq!(holes_left(20.0, 30.0, 90.0).unwrap_err().argument(), "first");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn holes_left(edge: f64, first: f64, pitch: f64) -> Result<HolesLeft, Error> {
     let edge = Error::check("edge", edge, 1.0, 1e5)?;
     let first = Error::check("first", first, 0.0, 1e5)?;
@@ -197,6 +200,7 @@ pub fn holes_left(edge: f64, first: f64, pitch: f64) -> Result<HolesLeft, Error>
 /// assert_eq!(even_spacing(30.0, 30.0, 7).unwrap_err().argument(), "last");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn even_spacing(first: f64, last: f64, count: u32) -> Result<f64, Error> {
     let first = Error::check("first", first, 0.0, 1e5)?;
     let last = Error::check("last", last, 0.0, 1e5)?;
@@ -255,6 +259,7 @@ pub struct SpacingThrough {
 /// assert_eq!(error.argument(), "through");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn spacing_through(
     first: f64,
     last: f64,
@@ -375,6 +380,7 @@ pub struct ButtonLoop {
 /// assert_eq!(error.argument(), "gap");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn button_loop(
     diameter: f64,
     thickness: f64,
@@ -398,6 +404,7 @@ pub fn button_loop(
     })
 }
 
+#[inline]
 fn loop_that_passes(
     diameter: f64,
     thickness: f64,
@@ -459,6 +466,7 @@ pub struct LoopSlack {
 /// assert_eq!(error.argument(), "length");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn loop_slack(
     length: f64,
     diameter: f64,

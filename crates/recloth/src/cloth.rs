@@ -34,6 +34,7 @@ const SMALL_PCT: f64 = 0.2;
 /// assert_eq!(dimensional_change(0.0, 320.0).unwrap_err().argument(), "before");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn dimensional_change(before: f64, after: f64) -> Result<f64, Error> {
     let before = Error::check("before", before, 1.0, 1e6)?;
     let after = Error::check("after", after, 1.0, 1e6)?;
@@ -79,6 +80,7 @@ pub struct CutForChange {
 /// assert_eq!(cut_for_change(600.0, -100.0).unwrap_err().argument(), "change_pct");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn cut_for_change(finished: f64, change_pct: f64) -> Result<CutForChange, Error> {
     let finished = Error::check("finished", finished, 0.0, 1e6)?;
     let change_pct = check_change("change_pct", change_pct)?;
@@ -138,6 +140,7 @@ pub struct ShrinkPair {
 /// assert_eq!(shrink_pair(600.0, -1.0, -5.0, -1.0).unwrap_err().argument(), "lining");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn shrink_pair(
     shell: f64,
     lining: f64,
@@ -204,6 +207,7 @@ pub struct Washes {
 /// assert_eq!(washes(600.0, -100.0, 0.0, 1).unwrap_err().argument(), "first_pct");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn washes(length: f64, first_pct: f64, later_pct: f64, washes: u32) -> Result<Washes, Error> {
     let length = Error::check("length", length, 0.0, 1e6)?;
     let first_pct = check_change("first_pct", first_pct)?;
@@ -263,6 +267,7 @@ pub fn washes(length: f64, first_pct: f64, later_pct: f64, washes: u32) -> Resul
 /// assert_eq!(skew(42.0, 0.0).unwrap_err().argument(), "width");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn skew(shift: f64, width: f64) -> Result<f64, Error> {
     let shift = Error::check("shift", shift, -1e5, 1e5)?;
     let width = Error::check("width", width, 1.0, 1e5)?;
@@ -295,24 +300,29 @@ pub fn skew(shift: f64, width: f64) -> Result<f64, Error> {
 /// assert_eq!(skew_diagonals(0.0, 340.0).unwrap_err().argument(), "first");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn skew_diagonals(first: f64, second: f64) -> Result<f64, Error> {
     let first = Error::check("first", first, 1.0, 1e5)?;
     let second = Error::check("second", second, 1.0, 1e5)?;
     Ok(200.0 * (first - second) / (first + second))
 }
 
+#[inline]
 fn check_change(argument: &'static str, change_pct: f64) -> Result<f64, Error> {
     Error::check(argument, change_pct, -90.0, 100.0)
 }
 
+#[inline]
 fn after(length: f64, change_pct: f64) -> f64 {
     length * (1.0 + change_pct / 100.0)
 }
 
+#[inline]
 fn before(length: f64, change_pct: f64) -> f64 {
     length / (1.0 + change_pct / 100.0)
 }
 
+#[inline]
 fn change_doubts(change_pct: f64) -> u64 {
     let size = libm::fabs(change_pct);
     when(change_pct > 0.0, CLOTH_GROWS)

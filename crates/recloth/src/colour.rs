@@ -89,6 +89,7 @@ pub struct Srgb {
 /// assert_eq!(linear_light(256.0).unwrap_err().argument(), "level");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn linear_light(level: f64) -> Result<f64, Error> {
     Ok(decode(check_level("level", level)?))
 }
@@ -115,6 +116,7 @@ pub fn linear_light(level: f64) -> Result<f64, Error> {
 /// assert_eq!(screen_level(1.1).unwrap_err().argument(), "light");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn screen_level(light: f64) -> Result<f64, Error> {
     Ok(encode(Error::check("light", light, 0.0, 1.0)?))
 }
@@ -141,6 +143,7 @@ pub fn screen_level(light: f64) -> Result<f64, Error> {
 /// assert_eq!(xyz_from_srgb(0.0, -1.0, 0.0).unwrap_err().argument(), "green");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn xyz_from_srgb(red: f64, green: f64, blue: f64) -> Result<Xyz, Error> {
     let red = check_level("red", red)?;
     let green = check_level("green", green)?;
@@ -175,6 +178,7 @@ pub fn xyz_from_srgb(red: f64, green: f64, blue: f64) -> Result<Xyz, Error> {
 /// assert_eq!(srgb_from_xyz(0.5, f64::NAN, 0.5).unwrap_err().argument(), "y");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn srgb_from_xyz(x: f64, y: f64, z: f64) -> Result<Srgb, Error> {
     let x = check_stimulus("x", x)?;
     let y = check_stimulus("y", y)?;
@@ -209,6 +213,7 @@ pub fn srgb_from_xyz(x: f64, y: f64, z: f64) -> Result<Srgb, Error> {
 /// assert_eq!(lab_from_xyz(0.2, 0.1, 0.05, 0.6, 0.6).unwrap_err().argument(), "white_y");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn lab_from_xyz(x: f64, y: f64, z: f64, white_x: f64, white_y: f64) -> Result<Lab, Error> {
     let x = check_stimulus("x", x)?;
     let y = check_stimulus("y", y)?;
@@ -243,6 +248,7 @@ pub fn lab_from_xyz(x: f64, y: f64, z: f64, white_x: f64, white_y: f64) -> Resul
 /// assert_eq!(xyz_from_lab(101.0, 0.0, 0.0).unwrap_err().argument(), "l");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn xyz_from_lab(l: f64, a: f64, b: f64) -> Result<Xyz, Error> {
     let [l, a, b] = check_lab(["l", "a", "b"], [l, a, b])?;
     Ok(from_lab(l, a, b))
@@ -274,6 +280,7 @@ pub fn xyz_from_lab(l: f64, a: f64, b: f64) -> Result<Xyz, Error> {
 /// assert_eq!(lab_from_srgb(139.0, 69.0, 300.0).unwrap_err().argument(), "blue");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn lab_from_srgb(red: f64, green: f64, blue: f64) -> Result<Lab, Error> {
     Ok(lab(xyz_from_srgb(red, green, blue)?, D65))
 }
@@ -303,6 +310,7 @@ pub fn lab_from_srgb(red: f64, green: f64, blue: f64) -> Result<Lab, Error> {
 /// assert_eq!(srgb_from_lab(50.0, 201.0, 0.0).unwrap_err().argument(), "a");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn srgb_from_lab(l: f64, a: f64, b: f64) -> Result<Srgb, Error> {
     Ok(levels(xyz_from_lab(l, a, b)?))
 }
@@ -339,6 +347,7 @@ pub fn srgb_from_lab(l: f64, a: f64, b: f64) -> Result<Srgb, Error> {
 /// assert_eq!(ciede2000(50.0, 0.0, 0.0, 50.0, 0.0, -300.0).unwrap_err().argument(), "b2");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn ciede2000(l1: f64, a1: f64, b1: f64, l2: f64, a2: f64, b2: f64) -> Result<f64, Error> {
     let [l1, a1, b1] = check_lab(["l1", "a1", "b1"], [l1, a1, b1])?;
     let [l2, a2, b2] = check_lab(["l2", "a2", "b2"], [l2, a2, b2])?;
@@ -346,6 +355,7 @@ pub fn ciede2000(l1: f64, a1: f64, b1: f64, l2: f64, a2: f64, b2: f64) -> Result
 }
 
 /// CIEDE2000 of two checked colours; names as in the paper, angles in degrees.
+#[inline]
 pub(crate) fn difference([l1, a1, b1]: [f64; 3], [l2, a2, b2]: [f64; 3]) -> f64 {
     // Chroma's seventh power against that of 25, which occurs twice.
     let seventh = |chroma: f64| {
@@ -410,18 +420,22 @@ pub(crate) fn difference([l1, a1, b1]: [f64; 3], [l2, a2, b2]: [f64; 3]) -> f64 
 }
 
 /// Lightness L* of a luminance, white having 1.
+#[inline]
 pub(crate) fn lightness(y: f64) -> f64 {
     116.0 * root(y) - 16.0
 }
 
+#[inline]
 fn check_level(argument: &'static str, level: f64) -> Result<f64, Error> {
     Error::check(argument, level, 0.0, 255.0)
 }
 
+#[inline]
 fn check_stimulus(argument: &'static str, value: f64) -> Result<f64, Error> {
     Error::check(argument, value, 0.0, 2.0)
 }
 
+#[inline]
 fn check_lab(names: [&'static str; 3], [l, a, b]: [f64; 3]) -> Result<[f64; 3], Error> {
     Ok([
         Error::check(names[0], l, 0.0, 100.0)?,
@@ -430,6 +444,7 @@ fn check_lab(names: [&'static str; 3], [l, a, b]: [f64; 3]) -> Result<[f64; 3], 
     ])
 }
 
+#[inline]
 fn decode(level: f64) -> f64 {
     let c = level / 255.0;
     if c <= 0.04045 {
@@ -439,6 +454,7 @@ fn decode(level: f64) -> f64 {
     }
 }
 
+#[inline]
 fn encode(light: f64) -> f64 {
     255.0
         * if light <= 0.0031308 {
@@ -448,10 +464,12 @@ fn encode(light: f64) -> f64 {
         }
 }
 
+#[inline]
 fn product(matrix: &[[f64; 3]; 3], [p, q, r]: [f64; 3]) -> [f64; 3] {
     matrix.map(|row| row[0] * p + row[1] * q + row[2] * r)
 }
 
+#[inline]
 fn levels(Xyz { x, y, z }: Xyz) -> Srgb {
     // A rounding outside is inside.
     const HAIR: f64 = 1e-9;
@@ -470,6 +488,7 @@ fn levels(Xyz { x, y, z }: Xyz) -> Srgb {
 }
 
 /// Tristimulus values of a white with a luminance of 1.
+#[inline]
 fn white((x, y): (f64, f64)) -> Xyz {
     Xyz {
         x: x / y,
@@ -478,6 +497,7 @@ fn white((x, y): (f64, f64)) -> Xyz {
     }
 }
 
+#[inline]
 fn root(share: f64) -> f64 {
     if share > LINE_BELOW {
         libm::cbrt(share)
@@ -486,6 +506,7 @@ fn root(share: f64) -> f64 {
     }
 }
 
+#[inline]
 fn cube(root: f64) -> f64 {
     let share = root * root * root;
     if share > LINE_BELOW {
@@ -495,6 +516,7 @@ fn cube(root: f64) -> f64 {
     }
 }
 
+#[inline]
 fn lab(colour: Xyz, chromaticity: (f64, f64)) -> Lab {
     let white = white(chromaticity);
     let x = root(colour.x / white.x);
@@ -507,6 +529,7 @@ fn lab(colour: Xyz, chromaticity: (f64, f64)) -> Lab {
     }
 }
 
+#[inline]
 fn from_lab(l: f64, a: f64, b: f64) -> Xyz {
     let white = white(D65);
     let y = (l + 16.0) / 116.0;

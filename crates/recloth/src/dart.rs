@@ -51,12 +51,14 @@ pub struct Dart {
 /// assert_eq!(dart(30.0, 0.0).unwrap_err().argument(), "length");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn dart(intake: f64, length: f64) -> Result<Dart, Error> {
     let intake = Error::check("intake", intake, 0.0, 1e4)?;
     let length = Error::check("length", length, 1.0, 1e4)?;
     Ok(legs(intake, length))
 }
 
+#[inline]
 fn legs(intake: f64, length: f64) -> Dart {
     let half = intake / 2.0;
     Dart {
@@ -116,6 +118,7 @@ pub struct DartInPanel {
 /// assert_eq!((narrow.argument(), narrow.max()), ("wanted_width", 180.0));
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn dart_in_panel(
     panel_width: f64,
     wanted_width: f64,
@@ -194,6 +197,7 @@ pub fn dart_in_panel(
 /// assert_eq!(dart_turned(300.0, 120.0, 80.0).unwrap_err().max(), 240.0);
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn dart_turned(intake: f64, leg: f64, new_leg: f64) -> Result<f64, Error> {
     let intake = Error::check("intake", intake, 0.0, 1e4)?;
     let leg = Error::check("leg", leg, 1.0, 1e4)?;
@@ -250,6 +254,7 @@ pub struct DoubleDart {
 /// assert_eq!(double_dart(25.0, 0.0, 120.0).unwrap_err().argument(), "upper");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn double_dart(intake: f64, upper: f64, lower: f64) -> Result<DoubleDart, Error> {
     let intake = Error::check("intake", intake, 0.0, 1e4)?;
     let upper = Error::check("upper", upper, 1.0, 1e4)?;
@@ -309,6 +314,7 @@ pub struct DartFromGape {
 /// assert_eq!(dart_from_gape(10.0, 0.0, 144.0).unwrap_err().argument(), "gape_distance");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn dart_from_gape(gape: f64, gape_distance: f64, dart_leg: f64) -> Result<DartFromGape, Error> {
     let gape = Error::check("gape", gape, 0.0, 1e4)?;
     let gape_distance = Error::check("gape_distance", gape_distance, 1.0, 1e4)?;
@@ -350,6 +356,7 @@ pub fn dart_from_gape(gape: f64, gape_distance: f64, dart_leg: f64) -> Result<Da
 /// assert_eq!(dart_width_at(26.0, 100.0, 120.0).unwrap_err().max(), 100.0);
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn dart_width_at(intake: f64, leg: f64, distance: f64) -> Result<f64, Error> {
     let intake = Error::check("intake", intake, 0.0, 1e4)?;
     let leg = Error::check("leg", leg, 1.0, 1e4)?;
@@ -406,6 +413,7 @@ pub struct DartEquivalent {
 /// assert_eq!(dart_equivalent(12.0, 0.0, 2).unwrap_err().argument(), "finished");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn dart_equivalent(intake: f64, finished: f64, tucks: u32) -> Result<DartEquivalent, Error> {
     let intake = Error::check("intake", intake, 0.0, 1e4)?;
     let finished = Error::check("finished", finished, 1.0, 1e5)?;

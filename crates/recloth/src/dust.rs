@@ -7,11 +7,13 @@
 pub(crate) const DUST: f64 = 1e-9;
 
 /// Whether `value` is below `limit` by more than dust.
+#[inline]
 pub(crate) fn below(value: f64, limit: f64) -> bool {
     limit - value > DUST
 }
 
 /// Whether `value` is above `limit` by more than dust.
+#[inline]
 pub(crate) fn above(value: f64, limit: f64) -> bool {
     value - limit > DUST
 }
@@ -20,16 +22,19 @@ pub(crate) fn above(value: f64, limit: f64) -> bool {
 const SHORT: f64 = 1e-6;
 
 /// The most that is below a limit which is itself no solution.
+#[inline]
 pub(crate) const fn short_of(limit: f64) -> f64 {
     limit - SHORT
 }
 
 /// The least that is past a limit which is itself no solution.
+#[inline]
 pub(crate) const fn past(limit: f64) -> f64 {
     limit + SHORT
 }
 
 /// The round number that a bound lies just short of or just past, if there is one: an error names that.
+#[inline]
 pub(crate) fn open_limit(bound: f64) -> Option<f64> {
     let limit = libm::round(bound * 1e4) / 1e4;
     let apart = libm::fabs(bound - limit) / SHORT;

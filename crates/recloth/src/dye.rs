@@ -55,6 +55,7 @@ pub struct BinderSolids {
 /// assert_eq!(binder_solids(6.0, 3.0, 5.0, 90.0, 4).unwrap_err().argument(), "high_pct");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn binder_solids(
     low_pct: f64,
     high_pct: f64,
@@ -149,6 +150,7 @@ pub struct PlantDyestuff {
 /// assert_eq!(error.argument(), "high_pct");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn plant_dyestuff(
     mass_g: f64,
     low_pct: f64,

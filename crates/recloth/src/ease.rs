@@ -75,6 +75,7 @@ pub struct WearingEase {
 /// assert_eq!(wearing_ease(0.0, EasePlace::Hip).unwrap_err().argument(), "body");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn wearing_ease(body: f64, place: EasePlace) -> Result<WearingEase, Error> {
     let body = Error::check("body", body, 1.0, 1e5)?;
     let (low, high) = match place {

@@ -55,6 +55,7 @@ pub struct Elastic {
 /// assert_eq!(elastic(720.0, 700.0, 70.0, 12.0).unwrap_err().argument(), "widest");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn elastic(girth: f64, widest: f64, shorter: f64, overlap: f64) -> Result<Elastic, Error> {
     let girth = Error::check("girth", girth, 1.0, 1e5)?;
     let widest = Error::check("widest", widest, 1.0, 1e5)?;
@@ -115,6 +116,7 @@ pub struct Casing {
 /// assert_eq!(casing(0.0, 3.2, 6.4, 0.0).unwrap_err().argument(), "width");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn casing(width: f64, ease: f64, turn_in: f64, heading: f64) -> Result<Casing, Error> {
     let width = Error::check("width", width, 1.0, 500.0)?;
     let ease = Error::check("ease", ease, 0.0, 100.0)?;
@@ -171,6 +173,7 @@ pub struct Shirring {
 /// assert_eq!(shirring(330.0, 120.0, 0.0, 55.0).unwrap_err().argument(), "pitch");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn shirring(finished: f64, depth: f64, pitch: f64, drawn_pct: f64) -> Result<Shirring, Error> {
     let finished = Error::check("finished", finished, 1.0, 1e5)?;
     let depth = Error::check("depth", depth, 0.0, 1e4)?;
@@ -231,6 +234,7 @@ pub struct Ribbing {
 /// assert_eq!(ribbing(250.0, 60.0, 7.0, 1.2).unwrap_err().argument(), "share");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn ribbing(edge: f64, depth: f64, allowance: f64, share: f64) -> Result<Ribbing, Error> {
     let edge = Error::check("edge", edge, 1.0, 1e5)?;
     let depth = Error::check("depth", depth, 1.0, 1e3)?;

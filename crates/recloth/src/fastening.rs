@@ -40,6 +40,7 @@ pub struct SpacingByPitch {
 /// assert_eq!(spacing_by_pitch(20.0, 20.0, 90.0).unwrap_err().argument(), "last");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn spacing_by_pitch(first: f64, last: f64, pitch: f64) -> Result<SpacingByPitch, Error> {
     let first = Error::check("first", first, 0.0, 1e5)?;
     let last = Error::check("last", last, 0.0, 1e5)?;
@@ -106,6 +107,7 @@ pub struct ButtonStand {
 /// assert_eq!(button_stand(20.0, 0.4).unwrap_err().argument(), "share");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn button_stand(diameter: f64, share: f64) -> Result<ButtonStand, Error> {
     let diameter = Error::check("diameter", diameter, 1.0, 200.0)?;
     let share = Error::check("share", share, 0.5, 3.0)?;
@@ -143,6 +145,7 @@ pub fn button_stand(diameter: f64, share: f64) -> Result<ButtonStand, Error> {
 /// assert_eq!(button_for_stand(0.0, 0.75).unwrap_err().argument(), "extension");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn button_for_stand(extension: f64, share: f64) -> Result<f64, Error> {
     let extension = Error::check("extension", extension, 1.0, 600.0)?;
     let share = Error::check("share", share, 0.5, 3.0)?;
@@ -197,6 +200,7 @@ pub struct ZipLength {
 /// assert_eq!(zip_length(200.0, 200.0, 0.0, 15.0, 20.0).unwrap_err().argument(), "gap");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn zip_length(
     opening: f64,
     gap: f64,
@@ -251,6 +255,7 @@ pub fn zip_length(
 /// assert_eq!(zip_opening(20.0, 6.0, 30.0).unwrap_err().max().round(), 26.0);
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn zip_opening(zip: f64, gap: f64, beyond: f64) -> Result<f64, Error> {
     let zip = Error::check("zip", zip, 10.0, 5e3)?;
     let gap = Error::check("gap", gap, 0.0, 500.0)?;
@@ -308,6 +313,7 @@ pub struct ZigzagButtonhole {
 /// assert_eq!(zigzag_buttonhole(22.0, 0.0, 0.5, 2.0, 0.4).unwrap_err().argument(), "bead");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn zigzag_buttonhole(
     slit: f64,
     bead: f64,
@@ -359,6 +365,7 @@ pub fn zigzag_buttonhole(
 /// assert_eq!(lacing(0, 30.0, 40.0, 250.0).unwrap_err().argument(), "pairs");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn lacing(pairs: u32, pitch: f64, gap: f64, tail: f64) -> Result<f64, Error> {
     let pairs = f64::from(Error::check_count("pairs", pairs, 1, 100)?);
     let pitch = Error::check("pitch", pitch, 1.0, 1e3)?;

@@ -182,6 +182,7 @@ pub struct ComponentCheck {
 /// assert_eq!(hot.unwrap_err().argument(), "temperature_c");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn component_check(
     fibre: Fibre,
     finish: Finish,
@@ -245,6 +246,7 @@ const LONGEST_HOT_MIN: f64 = 240.0;
 
 /// Hottest that this bath usually is for this fibre (degC). Chlorine: "cold water, never heat" on supplier's sheets; the
 /// figures from memory.
+#[inline]
 fn usual_heat(fibre: Fibre, bath: Bath) -> f64 {
     match (bath, fibre) {
         (Bath::ChlorineBleach, _) => 30.0,
@@ -255,6 +257,7 @@ fn usual_heat(fibre: Fibre, bath: Bath) -> f64 {
 }
 
 /// The argument for which chlorine bleach is refused: `fibre`, `finish` or `swatch`.
+#[inline]
 pub(crate) fn refuses_chlorine(
     fibre: Fibre,
     finish: Finish,
@@ -290,12 +293,14 @@ pub(crate) fn refuses_chlorine(
 }
 
 /// A refusal: dangerous, or ruinous, whatever the numbers.
+#[inline]
 pub(crate) fn refused(argument: &'static str, choice: i32) -> Error {
     let choice = f64::from(choice);
     Error::new(ErrorKind::Refused, argument, choice, f64::NAN, f64::NAN)
 }
 
 /// Colour taken: 0 none, 1 some, 2 well.
+#[inline]
 fn takes(fibre: Fibre, bath: Bath) -> u32 {
     use Fibre::{
         Acetate, Acrylic, Cotton, Linen, Mohair, Polyamide, Polyester, Silk, Unknown, Viscose, Wool,

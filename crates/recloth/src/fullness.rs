@@ -11,6 +11,7 @@ const SCANT: f64 = 1.2;
 const RARE: f64 = 4.0;
 
 /// Doubts on a strip over its line.
+#[inline]
 pub(crate) fn ratio_doubts(ratio: f64) -> u64 {
     when(below(ratio, SCANT), GATHERS_SCANT) | when(above(ratio, RARE), GATHERS_LARGE)
 }
@@ -69,6 +70,7 @@ impl Gathers {
 /// assert_eq!(gathers(240.0, 0.5).unwrap_err().argument(), "ratio");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn gathers(finished: f64, ratio: f64) -> Result<Gathers, Error> {
     let finished = Error::check("finished", finished, 1.0, 1e6)?;
     let ratio = Error::check("ratio", ratio, 1.0, 20.0)?;
@@ -100,6 +102,7 @@ pub fn gathers(finished: f64, ratio: f64) -> Result<Gathers, Error> {
 /// assert_eq!(gather_ratio(300.0, 400.0).unwrap_err().argument(), "finished");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn gather_ratio(flat: f64, finished: f64) -> Result<Gathers, Error> {
     let flat = Error::check("flat", flat, 1.0, 2e7)?;
     let finished = Error::check("finished", finished, 1.0, 1e6)?;
@@ -151,6 +154,7 @@ pub struct GatherSections {
 /// assert_eq!(gather_sections(&[200.0], 180.0, &mut flats).unwrap_err().argument(), "flat");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn gather_sections(
     lengths: &[f64],
     flat: f64,
@@ -224,6 +228,7 @@ pub struct Ruffle {
 /// assert_eq!(ruffle(1200.0, 1.5, 80.0, 20.0, 10.0, 15.0).unwrap_err().argument(), "allowance");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn ruffle(
     edge: f64,
     ratio: f64,
@@ -319,6 +324,7 @@ impl KnifePleats {
 /// assert_eq!(knife_pleats(720.0, 24, 0.0).unwrap_err().argument(), "depth");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn knife_pleats(finished: f64, count: u32, depth: f64) -> Result<KnifePleats, Error> {
     let finished = Error::check("finished", finished, 1.0, 1e6)?;
     let count = Error::check_count("count", count, 1, 1000)?;
@@ -352,6 +358,7 @@ pub fn knife_pleats(finished: f64, count: u32, depth: f64) -> Result<KnifePleats
 /// assert_eq!(knife_pleats_depth(700.0, 720.0, 8).unwrap_err().argument(), "finished");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn knife_pleats_depth(flat: f64, finished: f64, count: u32) -> Result<KnifePleats, Error> {
     let flat = Error::check("flat", flat, 1.0, 1e8)?;
     let finished = Error::check("finished", finished, 1.0, 1e6)?;
@@ -395,6 +402,7 @@ pub fn knife_pleats_depth(flat: f64, finished: f64, count: u32) -> Result<KnifeP
 /// assert_eq!(knife_pleats_count(720.0, 700.0, 30.0).unwrap_err().argument(), "depth");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn knife_pleats_count(flat: f64, finished: f64, depth: f64) -> Result<KnifePleats, Error> {
     let flat = Error::check("flat", flat, 1.0, 1e8)?;
     let finished = Error::check("finished", finished, 1.0, 1e6)?;
@@ -439,6 +447,7 @@ pub fn knife_pleats_count(flat: f64, finished: f64, depth: f64) -> Result<KnifeP
 /// assert_eq!(knife_pleats_finished(2160.0, 24, 50.0).unwrap_err().max().round(), 45.0);
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn knife_pleats_finished(flat: f64, count: u32, depth: f64) -> Result<KnifePleats, Error> {
     let flat = Error::check("flat", flat, 1.0, 1e8)?;
     let count = Error::check_count("count", count, 1, 1000)?;

@@ -64,6 +64,7 @@ pub struct Gore {
 /// assert_eq!(gore(720.0, 1020.0, 1980.0, 180.0, 200.0, 6).unwrap_err().argument(), "hip_depth");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn gore(
     waist: f64,
     hip: f64,
@@ -151,6 +152,7 @@ pub struct FiveGores {
 /// assert_eq!(five_gores(600.0, 300.0).unwrap_err().argument(), "hip");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn five_gores(waist: f64, hip: f64) -> Result<FiveGores, Error> {
     let waist = Error::check("waist", waist, 1.0, 1e5)?;
     let hip = Error::check("hip", hip, 1.0, 1e5)?;
@@ -214,6 +216,7 @@ pub struct Godet {
 /// assert_eq!(godet(300.0, 1000.0, 4).unwrap_err().argument(), "hem");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn godet(length: f64, hem: f64, count: u32) -> Result<Godet, Error> {
     let length = Error::check("length", length, 1.0, 1e4)?;
     let hem = Error::check("hem", hem, 1.0, 1e5)?;
@@ -276,6 +279,7 @@ pub struct Gusset {
 /// assert_eq!(gusset(100.0, 200.0, 10.0).unwrap_err().max().round(), 200.0);
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn gusset(slit: f64, added: f64, allowance: f64) -> Result<Gusset, Error> {
     let slit = Error::check("slit", slit, 1.0, 1e4)?;
     let added = Error::check("added", added, 0.1, 2e4)?;

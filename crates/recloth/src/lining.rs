@@ -50,6 +50,7 @@ pub struct LiningLength {
 /// assert_eq!(lining_length(560.0, 20.0, 20.0).unwrap_err().argument(), "clearance");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn lining_length(length: f64, hem_depth: f64, clearance: f64) -> Result<LiningLength, Error> {
     let length = Error::check("length", length, 1.0, 1e5)?;
     let hem_depth = Error::check("hem_depth", hem_depth, 0.0, 1e4)?;
@@ -101,6 +102,7 @@ pub fn lining_length(length: f64, hem_depth: f64, clearance: f64) -> Result<Lini
 /// assert_eq!(lining_free_length(560.0, 560.0, 35.0).unwrap_err().argument(), "clearance");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn lining_free_length(length: f64, clearance: f64, hem: f64) -> Result<f64, Error> {
     let length = Error::check("length", length, 1.0, 1e5)?;
     let clearance = Error::check("clearance", clearance, 0.0, 1e4)?;
@@ -145,6 +147,7 @@ pub fn lining_free_length(length: f64, clearance: f64, hem: f64) -> Result<f64, 
 /// assert_eq!(lining_width(260.0, 260.0, 2.0, 0.0).unwrap_err().argument(), "facing");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn lining_width(panel: f64, facing: f64, ease_pct: f64, pleat: f64) -> Result<f64, Error> {
     let panel = Error::check("panel", panel, 1.0, 1e5)?;
     let facing = Error::check("facing", facing, 0.0, 1e5)?;

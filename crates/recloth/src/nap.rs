@@ -60,6 +60,7 @@ pub struct NapLayout {
 /// assert_eq!(nap_layout(400.0, 180.0, 720.0, 8, 350.0).unwrap_err().min(), 400.0);
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn nap_layout(
     wide: f64,
     narrow: f64,

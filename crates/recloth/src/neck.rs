@@ -43,6 +43,7 @@ pub struct VNeck {
 /// assert_eq!(v_neck(80.0, 300.0, 0.8).unwrap_err().argument(), "stay_ratio");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn v_neck(half_width: f64, depth: f64, stay_ratio: f64) -> Result<VNeck, Error> {
     let half_width = Error::check("half_width", half_width, 0.0, 1e4)?;
     let depth = Error::check("depth", depth, 1.0, 1e4)?;
@@ -99,6 +100,7 @@ pub struct HeadOpening {
 /// assert_eq!(head_opening(0.0, 440.0, 60.0, 20.0).unwrap_err().argument(), "head");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn head_opening(head: f64, neck: f64, slit: f64, ease: f64) -> Result<HeadOpening, Error> {
     let head = Error::check("head", head, 1.0, 1e5)?;
     let neck = Error::check("neck", neck, 1.0, 1e5)?;

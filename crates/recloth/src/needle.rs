@@ -29,6 +29,7 @@ use crate::Error;
 /// assert_eq!(needle_metric(80).unwrap_err().max(), 18.0);
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn needle_metric(us_size: u32) -> Result<f64, Error> {
     let us_size = Error::check_count("us_size", us_size, 8, 18)?;
     Ok(60.0 + 5.0 * (f64::from(us_size) - 8.0))
@@ -70,6 +71,7 @@ pub struct NeedleBlade {
 /// assert_eq!(needle_blade(11).unwrap_err().argument(), "metric");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn needle_blade(metric: u32) -> Result<NeedleBlade, Error> {
     let metric = f64::from(Error::check_count("metric", metric, 20, 300)?);
     Ok(NeedleBlade {

@@ -58,6 +58,7 @@ pub struct PanelByOffsets {
 /// assert_eq!(back.unwrap_err().argument(), "stations");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn panel_by_offsets(
     stations: &[f64],
     left: &[f64],

@@ -64,6 +64,7 @@ pub struct OffCentreOpening {
 /// assert_eq!((error.argument(), error.max()), ("shift", 100.0));
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn off_centre_opening(
     front: f64,
     shift: f64,

@@ -91,6 +91,7 @@ const CORNERS: usize = 64;
 /// assert_eq!(error.to_string(), "from_end = 190 leaves no solution: it must be more than 200 and less than 800");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn trilaterate(base: f64, from_start: f64, from_end: f64) -> Result<Trilaterate, Error> {
     let base = Error::check("base", base, 1.0, 1e5)?;
     let from_start = Error::check("from_start", from_start, 1.0, 1e5)?;
@@ -152,6 +153,7 @@ pub fn trilaterate(base: f64, from_start: f64, from_end: f64) -> Result<Trilater
 /// ```
 // Flat lists, for C and spreadsheets have no better.
 #[allow(clippy::too_many_arguments)]
+#[inline]
 pub fn panel_by_triangles(
     base: f64,
     starts: &[u32],
@@ -258,6 +260,7 @@ pub fn panel_by_triangles(
 }
 
 /// The third corner of a triangle of these sides.
+#[inline]
 fn apex(base: f64, from_start: f64, from_end: f64) -> Result<Trilaterate, Error> {
     // Kahan's product wants the sides in order of length, and its brackets as they are.
     let mut sides = [base, from_start, from_end];
@@ -295,6 +298,7 @@ fn apex(base: f64, from_start: f64, from_end: f64) -> Result<Trilaterate, Error>
 }
 
 /// The index of a corner that must come before corner `below`; `index` is its place in the list.
+#[inline]
 fn known_corner(
     argument: &'static str,
     corner: u32,
@@ -312,17 +316,20 @@ fn known_corner(
 
 type Point = (f64, f64);
 
+#[inline]
 fn distance(a: Point, b: Point) -> f64 {
     libm::hypot(b.0 - a.0, b.1 - a.1)
 }
 
 /// The edges of a ring, the one back to its first corner last.
+#[inline]
 fn edges(ring: &[Point]) -> impl Iterator<Item = (Point, Point)> + Clone + '_ {
     let next = ring.iter().cycle().skip(1);
     ring.iter().copied().zip(next.copied())
 }
 
 /// The first corner, 2 or later, at which the ring has crossed itself.
+#[inline]
 fn crossing(ring: &[Point]) -> Option<usize> {
     for (index, (a, b)) in edges(ring).enumerate() {
         for (c, d) in edges(ring).take(index) {
@@ -335,6 +342,7 @@ fn crossing(ring: &[Point]) -> Option<usize> {
 }
 
 /// Whether `c` and `d` lie on different sides of the line through `a` and `b`, neither on it.
+#[inline]
 fn splits(a: Point, b: Point, c: Point, d: Point) -> bool {
     let side = |p: Point| (b.0 - a.0) * (p.1 - a.1) - (b.1 - a.1) * (p.0 - a.0);
     let (c, d) = (side(c), side(d));

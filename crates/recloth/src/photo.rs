@@ -69,6 +69,7 @@ const FAR: f64 = 1.5;
 /// ```
 // Flat lists, for C and spreadsheets have no better.
 #[allow(clippy::too_many_arguments)]
+#[inline]
 pub fn photo_map(
     picture_x: &[f64],
     picture_y: &[f64],

@@ -49,6 +49,7 @@ pub struct PiecedLength {
 /// assert_eq!(error.to_string(), "lengths[1] = 18 leaves no solution: it must be more than 20");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn pieced_length(lengths: &[f64], allowance: f64, needed: f64) -> Result<PiecedLength, Error> {
     let lengths = Error::check_list("lengths", lengths, 1.0, 1e5, (1, 100))?;
     let allowance = Error::check("allowance", allowance, 0.0, 1e3)?;
@@ -71,6 +72,7 @@ pub fn pieced_length(lengths: &[f64], allowance: f64, needed: f64) -> Result<Pie
 }
 
 /// How many of the scraps reach, the longest first; 0 when none do.
+#[inline]
 fn fewest(lengths: &[f64], join: f64, needed: f64) -> u32 {
     // The first scrap counts whole, each further one without its join.
     let (mut count, mut joined) = (0, join);

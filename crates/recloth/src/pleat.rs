@@ -75,6 +75,7 @@ impl BoxPleats {
 /// assert_eq!(box_pleats(720.0, 12, 0.0).unwrap_err().argument(), "depth");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn box_pleats(finished: f64, count: u32, depth: f64) -> Result<BoxPleats, Error> {
     let finished = Error::check("finished", finished, 1.0, 1e6)?;
     let count = Error::check_count("count", count, 1, 1000)?;
@@ -106,6 +107,7 @@ pub fn box_pleats(finished: f64, count: u32, depth: f64) -> Result<BoxPleats, Er
 /// assert_eq!(box_pleats_depth(700.0, 720.0, 12).unwrap_err().argument(), "finished");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn box_pleats_depth(flat: f64, finished: f64, count: u32) -> Result<BoxPleats, Error> {
     let flat = Error::check("flat", flat, 1.0, 1e8)?;
     let finished = Error::check("finished", finished, 1.0, 1e6)?;
@@ -149,6 +151,7 @@ pub fn box_pleats_depth(flat: f64, finished: f64, count: u32) -> Result<BoxPleat
 /// assert_eq!(box_pleats_count(720.0, 700.0, 30.0).unwrap_err().argument(), "depth");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn box_pleats_count(flat: f64, finished: f64, depth: f64) -> Result<BoxPleats, Error> {
     let flat = Error::check("flat", flat, 1.0, 1e8)?;
     let finished = Error::check("finished", finished, 1.0, 1e6)?;
@@ -195,6 +198,7 @@ pub fn box_pleats_count(flat: f64, finished: f64, depth: f64) -> Result<BoxPleat
 /// assert_eq!(box_pleats_finished(2160.0, 12, 50.0).unwrap_err().max().round(), 45.0);
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn box_pleats_finished(flat: f64, count: u32, depth: f64) -> Result<BoxPleats, Error> {
     let flat = Error::check("flat", flat, 1.0, 1e8)?;
     let count = Error::check_count("count", count, 1, 1000)?;
@@ -251,6 +255,7 @@ pub struct SeamPleat {
 /// assert_eq!(seam_pleat(0.0, 10.0).unwrap_err().argument(), "depth");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn seam_pleat(depth: f64, allowance: f64) -> Result<SeamPleat, Error> {
     let depth = Error::check("depth", depth, 0.1, 1e4)?;
     let allowance = Error::check("allowance", allowance, 0.0, 1e3)?;
@@ -307,6 +312,7 @@ pub struct Tucks {
 /// assert_eq!(tucks(100.0, 8, 5.0, 15.0).unwrap_err().argument(), "spacing");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn tucks(finished: f64, count: u32, depth: f64, spacing: f64) -> Result<Tucks, Error> {
     let finished = Error::check("finished", finished, 1.0, 1e5)?;
     let count = f64::from(Error::check_count("count", count, 1, 1000)?);

@@ -32,6 +32,7 @@ const SQUARE_YARD_M2: f64 = 0.83612736;
 /// assert_eq!(gsm_from_ounces(0.0).unwrap_err().argument(), "ounces");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn gsm_from_ounces(ounces: f64) -> Result<f64, Error> {
     Ok(Error::check("ounces", ounces, 0.01, 1000.0)? * (OUNCE_G / SQUARE_YARD_M2))
 }
@@ -62,6 +63,7 @@ pub fn gsm_from_ounces(ounces: f64) -> Result<f64, Error> {
 /// assert_eq!(cloth_mass(2000.0, -1400.0, 150.0).unwrap_err().argument(), "width");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn cloth_mass(length: f64, width: f64, gsm: f64) -> Result<f64, Error> {
     let length = Error::check("length", length, 0.0, 1e7)?;
     let width = Error::check("width", width, 0.0, 1e5)?;
@@ -114,6 +116,7 @@ pub struct WidthConversion {
 /// assert_eq!(width_conversion(2000.0, 900.0, 0.0).unwrap_err().argument(), "new_width");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn width_conversion(length: f64, width: f64, new_width: f64) -> Result<WidthConversion, Error> {
     let length = Error::check("length", length, 0.0, 1e6)?;
     let width = Error::check("width", width, 10.0, 1e5)?;
@@ -167,6 +170,7 @@ pub struct Repeats {
 /// assert_eq!(repeats(720.0, 0.0, 4).unwrap_err().argument(), "repeat");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn repeats(length: f64, repeat: f64, count: u32) -> Result<Repeats, Error> {
     let length = Error::check("length", length, 1.0, 1e5)?;
     let repeat = Error::check("repeat", repeat, 1.0, 1e4)?;
@@ -211,6 +215,7 @@ pub fn repeats(length: f64, repeat: f64, count: u32) -> Result<Repeats, Error> {
 /// assert_eq!(cloth_to_buy(2130.0, -1.0, 0.0, 100.0).unwrap_err().argument(), "repeat");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn cloth_to_buy(length: f64, repeat: f64, extra: f64, graduation: f64) -> Result<f64, Error> {
     let length = Error::check("length", length, 0.0, 1e6)?;
     let repeat = Error::check("repeat", repeat, 0.0, 1e4)?;
@@ -220,6 +225,7 @@ pub fn cloth_to_buy(length: f64, repeat: f64, extra: f64, graduation: f64) -> Re
 }
 
 /// How many of `part` cover `length`; a whole number missed by the rounding of binary counts as whole.
+#[inline]
 fn whole_up(length: f64, part: f64) -> f64 {
     let parts = length / part;
     libm::ceil(parts * (1.0 - 1e-11))

@@ -7,6 +7,7 @@ use crate::bleach::{InBath, Stage};
 use crate::fibre::{Fibre, Finish, Swatch};
 
 /// The reason for refusing this choice of this argument. An error holds no more than these two, in every door.
+#[inline]
 pub(crate) fn reason(argument: &str, choice: f64) -> Option<&'static str> {
     let same =
         |&&(name, value, _): &&(&str, i32, _)| name == argument && f64::from(value) == choice;

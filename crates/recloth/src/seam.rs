@@ -47,6 +47,7 @@ pub struct HemOnCurve {
 /// assert_eq!(hem_on_curve(40.0, 40.0, 2000.0).unwrap_err().argument(), "depth");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn hem_on_curve(radius: f64, depth: f64, hem: f64) -> Result<HemOnCurve, Error> {
     let radius = Error::check("radius", radius, 1.0, 1e6)?;
     let depth = Error::check("depth", depth, 0.0, 1e4)?;
@@ -87,6 +88,7 @@ pub fn hem_on_curve(radius: f64, depth: f64, hem: f64) -> Result<HemOnCurve, Err
 /// assert_eq!(deepest_hem(0.0, 10.0).unwrap_err().argument(), "radius");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn deepest_hem(radius: f64, excess_pct: f64) -> Result<f64, Error> {
     let radius = Error::check("radius", radius, 1.0, 1e6)?;
     let excess_pct = Error::check("excess_pct", excess_pct, 0.0, 100.0)?;
@@ -135,6 +137,7 @@ pub struct SnipSpacing {
 /// assert_eq!(snip_spacing(80.0, 0.0, 3.0).unwrap_err().argument(), "allowance");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn snip_spacing(radius: f64, allowance: f64, opening: f64) -> Result<SnipSpacing, Error> {
     let radius = Error::check("radius", radius, 1.0, 1e6)?;
     let allowance = Error::check("allowance", allowance, 0.1, 1e3)?;
@@ -191,6 +194,7 @@ pub struct TurnedHem {
 /// assert_eq!(turned_hem(600.0, 5.0, 6.0, 0.0).unwrap_err().argument(), "turn_in");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn turned_hem(length: f64, depth: f64, turn_in: f64, roll: f64) -> Result<TurnedHem, Error> {
     let length = Error::check("length", length, 1.0, 1e5)?;
     let depth = Error::check("depth", depth, 0.0, 1e4)?;
@@ -252,6 +256,7 @@ pub struct CutState {
 /// assert_eq!(cut_state(20.0, 10.0, 2).unwrap_err().argument(), "allowance");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn cut_state(drawn: f64, allowance: f64, cut_edges: u32) -> Result<CutState, Error> {
     let drawn = Error::check("drawn", drawn, 1.0, 1e5)?;
     let allowance = Error::check("allowance", allowance, 0.0, 1e3)?;
@@ -315,6 +320,7 @@ pub struct TurnThrough {
 /// assert_eq!(turn_through(250.0, 0.0, 60.0, 0.5).unwrap_err().argument(), "thickness");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn turn_through(
     width: f64,
     thickness: f64,

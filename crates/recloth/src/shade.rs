@@ -34,6 +34,7 @@ const DEEPEST: f64 = 49.005;
 /// assert_eq!(k_over_s(0.0).unwrap_err().argument(), "reflectance");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn k_over_s(reflectance: f64) -> Result<f64, Error> {
     Ok(depth(check_reflectance("reflectance", reflectance)?))
 }
@@ -62,6 +63,7 @@ pub fn k_over_s(reflectance: f64) -> Result<f64, Error> {
 /// assert_eq!(reflectance(-0.1).unwrap_err().argument(), "k_over_s");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn reflectance(k_over_s: f64) -> Result<f64, Error> {
     Ok(returned(Error::check("k_over_s", k_over_s, 0.0, 500.0)?))
 }
@@ -89,6 +91,7 @@ pub fn reflectance(k_over_s: f64) -> Result<f64, Error> {
 /// assert_eq!(relative_strength(17.46, 0.0).unwrap_err().argument(), "standard");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn relative_strength(k_over_s: f64, standard: f64) -> Result<f64, Error> {
     let k_over_s = Error::check("k_over_s", k_over_s, 0.0, 500.0)?;
     let standard = Error::check("standard", standard, 1e-6, 500.0)?;
@@ -137,6 +140,7 @@ pub struct Overdye {
 /// assert_eq!(overdye(0.5, 0.875, 0.2).unwrap_err().argument(), "high");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn overdye(ground: f64, low: f64, high: f64) -> Result<Overdye, Error> {
     let ground = depth(check_reflectance("ground", ground)?);
     let low = Error::check("low", low, 0.0, 100.0)?;
@@ -199,6 +203,7 @@ pub struct CoverMark {
 /// assert_eq!(cover_mark(0.55, 0.42, 0.0).unwrap_err().argument(), "limit");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn cover_mark(ground: f64, mark: f64, limit: f64) -> Result<CoverMark, Error> {
     let ground = depth(check_reflectance("ground", ground)?);
     let mark = depth(check_reflectance("mark", mark)?);
@@ -241,15 +246,18 @@ pub fn cover_mark(ground: f64, mark: f64, limit: f64) -> Result<CoverMark, Error
     })
 }
 
+#[inline]
 fn check_reflectance(argument: &'static str, value: f64) -> Result<f64, Error> {
     Error::check(argument, value, 0.001, 1.0)
 }
 
+#[inline]
 fn depth(reflectance: f64) -> f64 {
     let lost = 1.0 - reflectance;
     lost * lost / (2.0 * reflectance)
 }
 
+#[inline]
 fn returned(depth: f64) -> f64 {
     1.0 / (1.0 + depth + libm::sqrt(depth * depth + 2.0 * depth))
 }

@@ -52,6 +52,7 @@ pub struct CircleSkirt {
 /// assert_eq!(circle_skirt(f64::NAN, 600.0, 1.0).unwrap_err().argument(), "waist");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn circle_skirt(waist: f64, length: f64, fraction: f64) -> Result<CircleSkirt, Error> {
     let waist = Error::check("waist", waist, 1.0, 1e5)?;
     let length = Error::check("length", length, 0.0, 1e5)?;
@@ -59,6 +60,7 @@ pub fn circle_skirt(waist: f64, length: f64, fraction: f64) -> Result<CircleSkir
     Ok(ring_part(waist, length, fraction))
 }
 
+#[inline]
 fn ring_part(waist: f64, length: f64, fraction: f64) -> CircleSkirt {
     let turn = TAU * fraction;
     let waist_radius = waist / turn;
@@ -119,6 +121,7 @@ impl CircleSkirtOnCloth {
 }
 
 /// Width of cloth that one piece takes, for a hem radius of 1. How it lies is told at `circle_skirt_longest`.
+#[inline]
 fn across(angle: f64) -> f64 {
     if angle < FRAC_PI_2 {
         libm::sin(angle)
@@ -130,6 +133,7 @@ fn across(angle: f64) -> f64 {
 }
 
 /// Length of cloth that one piece takes, lying as for `across`.
+#[inline]
 fn along(angle: f64, waist_radius: f64, hem_radius: f64) -> f64 {
     if angle < FRAC_PI_2 {
         hem_radius - waist_radius * libm::cos(angle)
@@ -177,6 +181,7 @@ fn along(angle: f64, waist_radius: f64, hem_radius: f64) -> f64 {
 /// assert_eq!(circle_skirt_longest(710.0, 1.0, 200.0, 1).unwrap_err().argument(), "cloth_width");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn circle_skirt_longest(
     waist: f64,
     fraction: f64,
@@ -244,6 +249,7 @@ pub fn circle_skirt_longest(
 /// assert_eq!(circle_skirt_fraction(710.0, 600.0, 200.0, 2).unwrap_err().argument(), "cloth_width");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn circle_skirt_fraction(
     waist: f64,
     length: f64,
@@ -289,6 +295,7 @@ pub fn circle_skirt_fraction(
 }
 
 /// Halves the stretch between a value that fits and one that does not until no number lies between.
+#[inline]
 fn last_that_fits(good: f64, bad: f64, fits: impl Fn(f64) -> bool) -> f64 {
     let (mut good, mut bad) = (good, bad);
     loop {
@@ -356,6 +363,7 @@ pub struct WrapSkirt {
 /// assert_eq!(wrap_skirt(720.0, 1020.0, 800.0).unwrap_err().max(), 720.0);
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn wrap_skirt(waist: f64, hip: f64, overlap: f64) -> Result<WrapSkirt, Error> {
     let waist = Error::check("waist", waist, 1.0, 1e5)?;
     let hip = Error::check("hip", hip, 1.0, 1e5)?;

@@ -47,6 +47,7 @@ pub struct CapEase {
 /// assert_eq!(cap_ease(440.0, 0.0).unwrap_err().argument(), "cap");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn cap_ease(armhole: f64, cap: f64) -> Result<CapEase, Error> {
     let armhole = Error::check("armhole", armhole, 1.0, 1e5)?;
     let cap = Error::check("cap", cap, 1.0, 1e5)?;
@@ -84,6 +85,7 @@ pub fn cap_ease(armhole: f64, cap: f64) -> Result<CapEase, Error> {
 /// assert_eq!(cap_for_ease(0.0, 4.0).unwrap_err().argument(), "armhole");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn cap_for_ease(armhole: f64, ease_pct: f64) -> Result<f64, Error> {
     let armhole = Error::check("armhole", armhole, 1.0, 1e5)?;
     let ease_pct = Error::check("ease_pct", ease_pct, -20.0, 100.0)?;
@@ -116,6 +118,7 @@ pub fn cap_for_ease(armhole: f64, ease_pct: f64) -> Result<f64, Error> {
 /// assert_eq!(cap_width_bound(500.0, 250.0).unwrap_err().max().round(), 250.0);
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn cap_width_bound(cap: f64, height: f64) -> Result<f64, Error> {
     let cap = Error::check("cap", cap, 1.0, 1e5)?;
     let height = Error::check("height", height, 0.0, 1e5)?;
@@ -172,6 +175,7 @@ pub struct PuffSpread {
 /// assert_eq!(puff_spread(240.0, 1.75, 0, 100.0).unwrap_err().argument(), "slashes");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn puff_spread(zone: f64, ratio: f64, slashes: u32, strip: f64) -> Result<PuffSpread, Error> {
     let zone = Error::check("zone", zone, 1.0, 1e4)?;
     let ratio = Error::check("ratio", ratio, 1.0, 10.0)?;

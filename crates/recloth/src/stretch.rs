@@ -32,6 +32,7 @@ use crate::dust::{above, below};
 /// assert_eq!(stretch_pct(100.0, 90.0).unwrap_err().argument(), "pulled");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn stretch_pct(relaxed: f64, pulled: f64) -> Result<f64, Error> {
     let relaxed = Error::check("relaxed", relaxed, 1.0, 1e5)?;
     let pulled = Error::check("pulled", pulled, 1.0, 1e6)?;
@@ -88,6 +89,7 @@ pub struct NegativeEase {
 /// assert_eq!(negative_ease(180.0, 50.0, 230.0, 0.5).unwrap_err().argument(), "widest");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn negative_ease(
     body: f64,
     stretch_pct: f64,

@@ -47,6 +47,7 @@ pub enum StitchType {
 /// assert_eq!(thread_ratio(0.0, 0.5, StitchType::Lock).unwrap_err().argument(), "stitch_length");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn thread_ratio(stitch_length: f64, thickness: f64, stitch: StitchType) -> Result<f64, Error> {
     let stitch_length = Error::check("stitch_length", stitch_length, 0.1, 100.0)?;
     let thickness = Error::check("thickness", thickness, 0.0, 100.0)?;
@@ -87,6 +88,7 @@ pub fn thread_ratio(stitch_length: f64, thickness: f64, stitch: StitchType) -> R
 /// assert_eq!(thread_for_seam(2200.0, 0.0, 15.0).unwrap_err().argument(), "ratio");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn thread_for_seam(seam: f64, ratio: f64, waste_pct: f64) -> Result<f64, Error> {
     let seam = Error::check("seam", seam, 0.0, 1e8)?;
     let ratio = Error::check("ratio", ratio, 0.1, 100.0)?;

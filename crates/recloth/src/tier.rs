@@ -45,6 +45,7 @@ pub struct Breadths {
 /// assert_eq!(breadths(3000.0, 20.0, 10.0).unwrap_err().argument(), "allowance");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn breadths(flat: f64, cloth_width: f64, allowance: f64) -> Result<Breadths, Error> {
     const MOST: f64 = 1e5;
     let flat = Error::check("flat", flat, 1.0, 1e6)?;
@@ -118,6 +119,7 @@ pub struct Tiers {
 /// assert_eq!(tiers(800.0, &[0.9], &mut flats).unwrap_err().argument(), "ratios");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn tiers(top: f64, ratios: &[f64], flats: &mut [f64]) -> Result<Tiers, Error> {
     const LONGEST: f64 = 1e7;
     let top = Error::check("top", top, 1.0, 1e5)?;
@@ -191,6 +193,7 @@ pub struct Flounce {
 /// assert_eq!(flounce(1200.0, 0.0, 3, 10.0).unwrap_err().argument(), "depth");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn flounce(edge: f64, depth: f64, rings: u32, allowance: f64) -> Result<Flounce, Error> {
     let edge = Error::check("edge", edge, 1.0, 1e6)?;
     let depth = Error::check("depth", depth, 1.0, 1e4)?;

@@ -7,16 +7,19 @@ use crate::doubt::{
 };
 
 /// Doubts on a mass of goods: a swatch weighs some grams.
+#[inline]
 pub(crate) fn mass_doubts(mass_g: f64) -> u64 {
     when(mass_g < 2.0, MASS_SMALL)
 }
 
 /// Doubts on a liquor ratio.
+#[inline]
 fn ratio_doubts(ratio: f64) -> u64 {
     when(!(3.0..=40.0).contains(&ratio), BATH_RATIO)
 }
 
 /// Doubts on a pick-up: cloth spun dry still holds more than a tenth of its mass.
+#[inline]
 pub(crate) fn pick_up_doubts(pick_up_pct: f64) -> u64 {
     when(pick_up_pct > 0.0 && pick_up_pct < 10.0, PERCENT_SMALL)
 }
@@ -60,6 +63,7 @@ pub struct Owf {
 /// assert_eq!(owf(0.0, 15.0).unwrap_err().argument(), "mass_g");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn owf(mass_g: f64, pct: f64) -> Result<Owf, Error> {
     let mass_g = Error::check("mass_g", mass_g, 0.01, 1e6)?;
     let pct = Error::check("pct", pct, 0.0, 1000.0)?;
@@ -109,6 +113,7 @@ pub struct BathVolume {
 /// assert_eq!(bath_volume(380.0, 0.5).unwrap_err().argument(), "ratio");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn bath_volume(mass_g: f64, ratio: f64) -> Result<BathVolume, Error> {
     let mass_g = Error::check("mass_g", mass_g, 0.01, 1e6)?;
     let ratio = Error::check("ratio", ratio, 1.0, 200.0)?;
@@ -170,6 +175,7 @@ pub struct Batches {
 /// assert_eq!(batches(&[700.0], 12_000.0, 18.0, &mut numbers, 0.75).unwrap_err().argument(), "vessel_ml");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn batches(
     masses_g: &[f64],
     vessel_ml: f64,
@@ -274,6 +280,7 @@ pub struct LiquorShares {
 /// assert_eq!(error.argument(), "pooled_ml");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn liquor_shares(
     masses_g: &[f64],
     pooled_ml: f64,
@@ -340,6 +347,7 @@ pub struct PooledStrength {
 /// assert_eq!(pooled_strength(&[4000.0], &[-1.0]).unwrap_err().argument(), "strengths_pct");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn pooled_strength(volumes_ml: &[f64], strengths_pct: &[f64]) -> Result<PooledStrength, Error> {
     let volumes = Error::check_list("volumes_ml", volumes_ml, 0.01, 1e8, (1, 100))?;
     let items = (volumes.len(), volumes.len());
@@ -398,6 +406,7 @@ pub struct MixTemperature {
 /// assert_eq!(mix_temperature(&[3000.0], &[120.0], 0.0, 20.0, 1.3).unwrap_err().argument(), "temperatures_c");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn mix_temperature(
     volumes_ml: &[f64],
     temperatures_c: &[f64],
@@ -462,6 +471,7 @@ pub struct CarriedLiquor {
 /// assert_eq!(carried_liquor(380.0, -90.0).unwrap_err().argument(), "pick_up_pct");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn carried_liquor(mass_g: f64, pick_up_pct: f64) -> Result<CarriedLiquor, Error> {
     let mass_g = Error::check("mass_g", mass_g, 0.01, 1e6)?;
     let pick_up_pct = Error::check("pick_up_pct", pick_up_pct, 0.0, 1000.0)?;
@@ -523,6 +533,7 @@ const MOST_RINSES: u32 = 100;
 /// assert_eq!(rinses(300.0, 1000.0, 0.0, 0.01).unwrap_err().argument(), "fresh_ml");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn rinses(
     carried_low_ml: f64,
     carried_high_ml: f64,
@@ -603,6 +614,7 @@ pub struct StockVolume {
 /// assert_eq!(stock_volume(5.0, 2.0, 0.0).unwrap_err().argument(), "stock_pct");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn stock_volume(mass_g: f64, pct: f64, stock_pct: f64) -> Result<StockVolume, Error> {
     let goods = owf(mass_g, pct)?;
     let stock_pct = Error::check("stock_pct", stock_pct, 0.001, 100.0)?;
@@ -639,6 +651,7 @@ pub fn stock_volume(mass_g: f64, pct: f64, stock_pct: f64) -> Result<StockVolume
 /// assert_eq!(assistant_volume(5.0, 0.1, 20.0, 25.0).unwrap_err().argument(), "ratio");
 /// # Ok::<(), recloth::Error>(())
 /// ```
+#[inline]
 pub fn assistant_volume(
     mass_g: f64,
     ratio: f64,
@@ -658,6 +671,7 @@ pub fn assistant_volume(
 }
 
 /// Doubts on the strength of a stock: 0.01 may be a share, and little dissolves to more than half its water.
+#[inline]
 fn stock_doubts(stock_pct: f64) -> u64 {
     when(stock_pct < 0.05, PERCENT_SMALL) | when(stock_pct > 50.0, STRENGTH_BEYOND_USUAL)
 }

@@ -67,6 +67,19 @@ fn names(function: &Function) -> Vec<&str> {
         .collect()
 }
 
+/// The ranges of a function whose arguments are plain numbers, as Rust has them.
+fn ranges(function: &Function) -> String {
+    let range = |argument: &Argument| match (&argument.kind, argument.range) {
+        (Kind::Number, Some([low, high])) => Some(format!("[{low:?}, {high:?}]")),
+        _ => None,
+    };
+    let all: Option<Vec<String>> = function.inputs().map(range).collect();
+    all.map_or_else(
+        || "None".into(),
+        |all| format!("Some([{}])", all.join(", ")),
+    )
+}
+
 /// Reads counts and choices from floats; says which names may be bad.
 fn reads(
     function: &Function,
@@ -121,9 +134,11 @@ fn scalar(function: &Function, code: &mut String) {
         "/// `{path}`.\n#[allow(non_camel_case_types)]\nstruct {name} {{}}\n\
          impl Scalar<{inputs}, {outputs}> for {name} {{\n\
          const TYPES: [Type; {outputs}] = [{}];\n\
+         const RANGES: Option<[[f64; 2]; {inputs}]> = {};\n\
          #[inline]\nfn call(given: [f64; {inputs}]) -> Result<[f64; {outputs}], Error> {{\n\
          let [{}] = given;",
         types.join(", "),
+        ranges(function),
         names(function).join(", "),
         path = function.path(),
     );
