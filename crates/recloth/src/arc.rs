@@ -4,6 +4,7 @@ use core::f64::consts::PI;
 
 use crate::Error;
 use crate::dust::{above, short_of};
+use crate::hypotenuse::hypotenuse;
 
 /// An arc drawn from its chord and its rise.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -118,7 +119,7 @@ pub fn frustum(lower_diameter: f64, upper_diameter: f64, height: f64) -> Result<
         ));
     }
     let taper = lower - upper;
-    let slant = libm::hypot(taper / 2.0, height);
+    let slant = hypotenuse(taper / 2.0, height);
     Ok(Frustum {
         slant,
         inner_radius: upper * slant / taper,

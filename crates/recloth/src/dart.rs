@@ -4,6 +4,7 @@ use crate::Error;
 use crate::doubt::{DART_FLAT, DART_LONG, DART_WIDE, DARTS_CLOSE, when};
 use crate::dust::{above, below};
 use crate::fullness::ratio_doubts;
+use crate::hypotenuse::hypotenuse;
 
 /// The widest single dart without a doubt (mm): 1 1/4 in, common practice, no source.
 const WIDE: f64 = 32.0;
@@ -62,7 +63,7 @@ pub fn dart(intake: f64, length: f64) -> Result<Dart, Error> {
 fn legs(intake: f64, length: f64) -> Dart {
     let half = intake / 2.0;
     Dart {
-        leg: libm::hypot(half, length),
+        leg: hypotenuse(half, length),
         angle_deg: 2.0 * libm::atan2(half, length).to_degrees(),
         doubts: when(above(intake, length), DART_FLAT),
     }

@@ -2,6 +2,7 @@
 
 use crate::Error;
 use crate::dust::{above, past, short_of};
+use crate::hypotenuse::hypotenuse;
 
 /// Buttons or holes at nearly a wanted pitch.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -371,7 +372,7 @@ pub fn lacing(pairs: u32, pitch: f64, gap: f64, tail: f64) -> Result<f64, Error>
     let pitch = Error::check("pitch", pitch, 1.0, 1e3)?;
     let gap = Error::check("gap", gap, 0.0, 1e4)?;
     let tail = Error::check("tail", tail, 0.0, 1e4)?;
-    Ok(gap + 2.0 * (pairs - 1.0) * libm::hypot(gap, pitch) + 2.0 * tail)
+    Ok(gap + 2.0 * (pairs - 1.0) * hypotenuse(gap, pitch) + 2.0 * tail)
 }
 
 #[cfg(test)]

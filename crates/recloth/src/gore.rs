@@ -6,6 +6,7 @@ use crate::Error;
 use crate::body;
 use crate::doubt::{BODY_LENGTH_SMALL, when};
 use crate::dust::{above, below, past, short_of};
+use crate::hypotenuse::hypotenuse;
 
 /// One of several equal gores.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -90,7 +91,7 @@ pub fn gore(
     let above = (hip - waist) / (2.0 * count);
     let below = (hem - hip) / (2.0 * count);
     let skirt = length - hip_depth;
-    let side_length = libm::hypot(above, hip_depth) + libm::hypot(below, skirt);
+    let side_length = hypotenuse(above, hip_depth) + hypotenuse(below, skirt);
     Ok(Gore {
         waist_width: waist / count,
         hip_width: hip / count,

@@ -44,6 +44,7 @@ pub mod fastening;
 pub mod fibre;
 pub mod fullness;
 pub mod gore;
+mod hypotenuse;
 pub mod lining;
 pub mod nap;
 pub mod neck;

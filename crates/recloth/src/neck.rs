@@ -2,6 +2,7 @@
 
 use crate::Error;
 use crate::body::{limb, trunk};
+use crate::hypotenuse::hypotenuse;
 
 /// One side of a V neck.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -48,7 +49,7 @@ pub fn v_neck(half_width: f64, depth: f64, stay_ratio: f64) -> Result<VNeck, Err
     let half_width = Error::check("half_width", half_width, 0.0, 1e4)?;
     let depth = Error::check("depth", depth, 1.0, 1e4)?;
     let stay_ratio = Error::check("stay_ratio", stay_ratio, 0.9, 1.0)?;
-    let edge = libm::hypot(half_width, depth);
+    let edge = hypotenuse(half_width, depth);
     Ok(VNeck {
         edge,
         off_grain_deg: libm::atan2(half_width, depth).to_degrees(),

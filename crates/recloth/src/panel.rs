@@ -16,6 +16,7 @@ pub use rectangle::{PanelRectangle, largest_rectangle, tallest_rectangle};
 #[cfg(feature = "alloc")]
 pub use usable::{UsablePanel, UsablePart, usable_panel};
 
+use crate::hypotenuse::hypotenuse;
 use crate::{
     Error,
     doubt::{SPARE_MISFIT, TRIANGLE_FLAT, TRIANGLE_TALL},
@@ -318,7 +319,7 @@ type Point = (f64, f64);
 
 #[inline]
 fn distance(a: Point, b: Point) -> f64 {
-    libm::hypot(b.0 - a.0, b.1 - a.1)
+    hypotenuse(b.0 - a.0, b.1 - a.1)
 }
 
 /// The edges of a ring, the one back to its first corner last.
