@@ -7,19 +7,11 @@ use recloth::panel::{
     PanelRectangle, UsablePanel, largest_rectangle, tallest_rectangle, usable_panel,
 };
 
-/// A linear congruential generator (Knuth's MMIX constants); the high bits are used.
-struct Random(u64);
+mod random;
+
+use random::Random;
 
 impl Random {
-    /// A number from `low` to `high`.
-    fn between(&mut self, low: f64, high: f64) -> f64 {
-        self.0 = self
-            .0
-            .wrapping_mul(6_364_136_223_846_793_005)
-            .wrapping_add(1_442_695_040_888_963_407);
-        low + (high - low) * (self.0 >> 11) as f64 / (1u64 << 53) as f64
-    }
-
     fn point(&mut self, reach: f64) -> Point {
         Point::new(self.between(-reach, reach), self.between(-reach, reach))
     }

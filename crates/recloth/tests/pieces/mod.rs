@@ -3,27 +3,15 @@
 use kurbo::Point;
 use recloth::outline::{Corner, Curve, Edge, Piece};
 
-/// A linear congruential generator (D. E. Knuth, *The Art of Computer Programming*, vol. 2, section 3.3.4, line 26).
-pub(crate) struct Random(u64);
+#[path = "../random/mod.rs"]
+mod random;
+
+pub(crate) use random::Random;
 
 impl Random {
-    /// Numbers from a seed.
+    /// Numbers from a seed, which need not look random itself.
     pub(crate) fn new(seed: u64) -> Random {
         Random(seed.wrapping_mul(0x9e37_79b9_7f4a_7c15) ^ 0x5851_f42d)
-    }
-
-    /// The next number from 0 to below 1.
-    pub(crate) fn unit(&mut self) -> f64 {
-        self.0 = self
-            .0
-            .wrapping_mul(6_364_136_223_846_793_005)
-            .wrapping_add(1_442_695_040_888_963_407);
-        (self.0 >> 11) as f64 / (1u64 << 53) as f64
-    }
-
-    /// A number from `low` to below `high`.
-    pub(crate) fn between(&mut self, low: f64, high: f64) -> f64 {
-        low + (high - low) * self.unit()
     }
 
     /// A whole number below `count`.
