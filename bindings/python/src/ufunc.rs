@@ -58,10 +58,6 @@ const BLOCK: usize = 128;
 unsafe fn gather(first: *const c_char, step: npy_intp, values: &mut [f64]) {
     // SAFETY: as here.
     unsafe {
-        if step == size_of::<f64>() as npy_intp {
-            ptr::copy_nonoverlapping(first.cast(), values.as_mut_ptr(), values.len());
-            return;
-        }
         for (row, value) in values.iter_mut().enumerate() {
             *value = first
                 .wrapping_offset(row as npy_intp * step)
@@ -117,18 +113,32 @@ unsafe fn blocks<F: Scalar<N, M>, const N: usize, const M: usize, const FIELD: u
     };
     // SAFETY: NumPy passes N inputs and one output, each with its step, for `count` rows.
     unsafe {
-        let mut given = [[0.0_f64; BLOCK]; N];
+        let mut copies = [[0.0_f64; BLOCK]; N];
+        for (index, copy) in copies.iter_mut().enumerate() {
+            // One number for all rows is copied once.
+            if *steps.add(index) == 0 {
+                *copy = [(*args.add(index)).cast::<f64>().read(); BLOCK];
+            }
+        }
         let mut got = [0.0_f64; BLOCK];
         let mut row: npy_intp = 0;
         while row < count {
             let rows = BLOCK.min((count - row) as usize);
-            for (index, values) in given.iter_mut().enumerate() {
+            let given: [*const f64; N] = std::array::from_fn(|index| {
                 let step = *steps.add(index);
                 let first = (*args.add(index)).wrapping_offset(row * step);
-                gather(first, step, &mut values[..rows]);
-            }
-            let at =
-                |place: usize| -> [f64; N] { std::array::from_fn(|index| given[index][place]) };
+                // Numbers that lie side by side are read where they are.
+                if step == size_of::<f64>() as npy_intp {
+                    return first.cast::<f64>().cast_const();
+                }
+                if step != 0 {
+                    gather(first, step, &mut copies[index][..rows]);
+                }
+                copies[index].as_ptr()
+            });
+            let at = |place: usize| -> [f64; N] {
+                std::array::from_fn(|index| *given[index].add(place))
+            };
             let mut all = true;
             for place in 0..rows {
                 all &= within(&at(place));
