@@ -4,7 +4,7 @@ mod common;
 
 use common::{bounds, depth, flat, hypot, labels, lines, points, texts};
 use recloth::ErrorKind;
-use recloth::outline::{Corner, Curve, Cutting, Dart, Edge, Hand, Mark, Piece};
+use recloth::outline::{Corner, Curve, Cutting, Dart, Edge, Hand, LineKind, Mark, Piece};
 use recloth::tape::Style;
 use recloth_sheet::kurbo::{BezPath, Line, ParamCurve, Point, Rect, Vec2};
 use recloth_sheet::{
@@ -63,6 +63,7 @@ fn front() -> Piece {
             ends: [Point::new(30.0, 350.0), Point::new(30.0, 330.0)],
         },
         Mark::Line {
+            kind: LineKind::Placement,
             name: "welt".into(),
             curve: Curve::line((80.0, 200.0), (180.0, 210.0)),
         },

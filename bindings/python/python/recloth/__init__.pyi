@@ -80,6 +80,8 @@ class Notch:
     name: str
     distance: float
     marks: int = ...
+    form: str = ...
+    depth: float | None = ...
     def __post_init__(self) -> None: ...
 
 @dataclass(frozen=True, slots=True)
@@ -97,6 +99,7 @@ class Edge:
     corner: str = ...
     limit: float = ...
     notches: Iterable[Notch | _Fields] = ...
+    corner_size: float = ...
     def __post_init__(self) -> None: ...
     @property
     def length(self) -> float: ...
@@ -127,6 +130,15 @@ class LineMark:
     end: _Point
     bulge: float = ...
     steer: tuple[_Point, _Point] | None = ...
+    kind: str = ...
+    def __post_init__(self) -> None: ...
+
+@dataclass(frozen=True, slots=True)
+class CutoutMark:
+    """What is cut out of a piece: a closed ring of edges within it."""
+
+    name: str
+    edges: Iterable[Edge | _Fields]
     def __post_init__(self) -> None: ...
 
 @dataclass(frozen=True, slots=True)
@@ -155,6 +167,8 @@ class CutNotch:
     marks: int
     seam: _Point
     cut: _Point
+    form: str
+    depth: float
 
 @dataclass(frozen=True, slots=True)
 class Flaw:
@@ -317,7 +331,7 @@ class Piece:
         name: str,
         edges: Iterable[Edge | _Fields],
         *,
-        marks: Iterable[DartMark | DrillMark | LineMark | ButtonholeMark] | None = None,
+        marks: Iterable[DartMark | DrillMark | LineMark | ButtonholeMark | CutoutMark] | None = None,
         grain: tuple[_Point, _Point] | None = None,
         count: int = 1,
         hand: str = "identical",
@@ -344,7 +358,7 @@ class Piece:
     @property
     def edges(self) -> tuple[Edge, ...]: ...
     @property
-    def marks(self) -> tuple[DartMark | DrillMark | LineMark | ButtonholeMark, ...]: ...
+    def marks(self) -> tuple[DartMark | DrillMark | LineMark | ButtonholeMark | CutoutMark, ...]: ...
     @property
     def grain(self) -> tuple[_Point, _Point] | None: ...
     @property
@@ -8691,6 +8705,7 @@ __all__ = [
     "CutNotch",
     "CutSegment",
     "CutState",
+    "CutoutMark",
     "Dart",
     "DartEquivalent",
     "DartFromGape",

@@ -16,6 +16,7 @@ __all__ = [
     "ButtonholeMark",
     "CutNotch",
     "CutSegment",
+    "CutoutMark",
     "DartMark",
     "DrillMark",
     "Edge",
@@ -38,7 +39,19 @@ __all__ = [
 
 ROLES = ("seam", "hem", "fold", "opening")
 DRAWN = ("seam", "cut")
-CORNERS = ("pointed", "squared_to_this", "squared_to_next", "mirrored_on_this", "mirrored_on_next")
+CORNERS = (
+    "pointed",
+    "squared_to_this",
+    "squared_to_next",
+    "mirrored_on_this",
+    "mirrored_on_next",
+    "stepped_on_this",
+    "stepped_on_next",
+    "trimmed",
+    "rounded",
+)
+FORMS = ("slit", "wedge")
+LINES = ("plain", "fold", "placement", "stitching", "slash", "stripe")
 HANDS = ("as_drawn", "mirrored")
 SHOWS = ("right", "wrong", "either", "both")
 FACES = ("one", "two")
@@ -120,17 +133,27 @@ class Notch:
 
     Parameters
     ----------
-    name : str          notches that meet have the same name
-    distance : float    from the start of the edge along it (mm)
-    marks : int         how many marks side by side, 1 to 3
+    name : str               notches that meet have the same name
+    distance : float         from the start of the edge along it (mm)
+    marks : int              how many marks side by side, 1 to 3
+    form : str               "slit", a snip square to the edge, or "wedge", cut out as wide as it is deep
+    depth : float or None    how far it is cut in from the cut line (mm), at most the allowance; None
+                             for 0.6 of the allowance, at most 6 mm
     """
 
     name: str
     distance: float
     marks: int = 1
+    form: str = "slit"
+    depth: float | None = None
 
     def __post_init__(self):
-        _settle(self, distance=_numbers.number(self.distance, "Notch", "distance"))
+        word(self.form, FORMS, "Notch", "form")
+        _settle(
+            self,
+            distance=_numbers.number(self.distance, "Notch", "distance"),
+            depth=None if self.depth is None else _numbers.number(self.depth, "Notch", "depth"),
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -150,9 +173,14 @@ class Edge:
                                 already cut there and the seam line lies inside
     corner : str                how the allowance joins that of the next edge: "pointed",
                                 "squared_to_this", "squared_to_next", or for a turned hem
-                                "mirrored_on_this" (this edge is the hem), "mirrored_on_next"
+                                "mirrored_on_this" (this edge is the hem), "mirrored_on_next";
+                                "stepped_on_this" where this edge's allowance ends early and the
+                                next runs on to its end, "stepped_on_next"; "trimmed" square across;
+                                "rounded"
     limit : float               most that a pointed corner reaches, in larger allowances, 1 to 100
-    notches : list of Notch     or dicts, or tuples (name, distance, marks)
+    notches : list of Notch     or dicts, or tuples (name, distance, marks, form, depth)
+    corner_size : float         distance of a trimmed corner from the corner of the seam lines, or
+                                radius of a rounded one (mm), 0 to 1000
 
     :class:`Piece` checks the numbers.
     """
@@ -168,6 +196,7 @@ class Edge:
     corner: str = "pointed"
     limit: float = 4.0
     notches: tuple = ()
+    corner_size: float = 0.0
 
     def __post_init__(self):
         steer = self.steer
@@ -189,6 +218,7 @@ class Edge:
             steer=steer,
             limit=_numbers.number(self.limit, "Edge", "limit"),
             notches=each(Notch, self.notches, "notches"),
+            corner_size=_numbers.number(self.corner_size, "Edge", "corner_size"),
         )
 
     @property
@@ -247,6 +277,8 @@ class LineMark:
     start, end : (x, y)         its ends (mm)
     bulge : float               as of an :class:`Edge`
     steer : two points or None  as of an :class:`Edge`
+    kind : str                  "fold", "placement", "stitching", "slash", "stripe" (where a stripe
+                                of the cloth must lie), or "plain" for any other
     """
 
     name: str
@@ -254,8 +286,10 @@ class LineMark:
     end: tuple
     bulge: float = 0.0
     steer: tuple | None = None
+    kind: str = "plain"
 
     def __post_init__(self):
+        word(self.kind, LINES, "LineMark", "kind")
         _settle(
             self,
             start=point(self.start, "start"),
@@ -280,6 +314,26 @@ class ButtonholeMark:
 
     def __post_init__(self):
         _settle(self, ends=pair(self.ends, "ends"))
+
+
+@dataclass(frozen=True, slots=True)
+class CutoutMark:
+    """What is cut out of a piece: a closed ring of edges within it, each with its allowance.
+
+    Parameters
+    ----------
+    name : str              name
+    edges : list of Edge    as of a :class:`Piece`, with the cloth to the left of each; turned round
+                            where it lies to the right
+    """
+
+    name: str
+    edges: tuple
+
+    def __post_init__(self):
+        _settle(self, edges=each(Edge, self.edges, "edges"))
+
+    __repr__ = _short
 
 
 def pair(value, argument):
@@ -319,6 +373,8 @@ class CutNotch:
     marks : int      how many marks side by side
     seam : (x, y)    where it is on the drawn line (mm)
     cut : (x, y)     where it is on the cut line (mm)
+    form : str       "slit" or "wedge"
+    depth : float    how far it is cut in from the cut line (mm); 0 where it is only marked
     """
 
     edge: int
@@ -326,6 +382,8 @@ class CutNotch:
     marks: int
     seam: tuple
     cut: tuple
+    form: str
+    depth: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -709,7 +767,13 @@ def edge_list(values):
 
 def mark_list(values):
     """The marks of a piece, each with the word for its kind."""
-    words = {DartMark: "dart", DrillMark: "drill", LineMark: "line", ButtonholeMark: "buttonhole"}
+    words = {
+        DartMark: "dart",
+        DrillMark: "drill",
+        LineMark: "line",
+        ButtonholeMark: "buttonhole",
+        CutoutMark: "cutout",
+    }
     for value in values:
         if type(value) not in words:
             raise TypeError(f"marks: a {', '.join(kind.__name__ for kind in words)} is wanted, not {value!r:.40}")

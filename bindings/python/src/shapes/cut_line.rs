@@ -8,7 +8,7 @@ use recloth_sheet::{Drawing, Pen, svg};
 
 use super::{
     piece::PyPiece,
-    read::{Pair, array, corners, made, pair, point, short, tuple},
+    read::{Pair, array, corners, made, pair, point, short, spelled, tuple},
 };
 use crate::door::{number, raise};
 
@@ -90,7 +90,15 @@ impl PyCutLine {
                 made(
                     py,
                     "CutNotch",
-                    (notch.edge, &notch.name, notch.marks, ends.0, ends.1),
+                    (
+                        notch.edge,
+                        &notch.name,
+                        notch.marks,
+                        ends.0,
+                        ends.1,
+                        spelled(notch.form),
+                        notch.depth,
+                    ),
                 )
             }),
         )

@@ -8,7 +8,9 @@ use pyo3::{
 };
 use recloth::{
     Error,
-    outline::{Corner, Curve, Cutting, Dart, Edge, Mark, Notch, Piece, WalkSection, Way, sentence},
+    outline::{
+        Corner, Curve, Cutout, Cutting, Dart, Edge, Mark, Notch, Piece, WalkSection, Way, sentence,
+    },
 };
 use recloth_sheet::{PieceOptions, piece_drawing, svg};
 
@@ -27,6 +29,8 @@ struct NotchData {
     distance: f64,
     #[pyo3(from_py_with = number)]
     marks: f64,
+    form: String,
+    depth: Option<f64>,
 }
 
 #[derive(FromPyObject)]
@@ -42,6 +46,7 @@ pub(crate) struct EdgeData {
     corner: String,
     limit: f64,
     notches: Vec<NotchData>,
+    corner_size: f64,
 }
 
 pub(crate) fn curve(start: Pair, end: Pair, bulge: f64, steer: Option<(Pair, Pair)>) -> Curve {
@@ -55,6 +60,12 @@ impl EdgeData {
     fn edge(self, py: Python<'_>, function: &str) -> PyResult<Edge> {
         let corner = match self.corner.as_str() {
             "pointed" => Corner::Pointed { limit: self.limit },
+            "trimmed" => Corner::Trimmed {
+                distance: self.corner_size,
+            },
+            "rounded" => Corner::Rounded {
+                radius: self.corner_size,
+            },
             other => word(py, function, "corner", other)?,
         };
         let notch = |notch: NotchData| {
@@ -62,6 +73,8 @@ impl EdgeData {
                 name: notch.name,
                 distance: notch.distance,
                 marks: whole(py, function, "marks", notch.marks)?,
+                form: word(py, function, "form", &notch.form)?,
+                depth: notch.depth,
             })
         };
         Ok(Edge {
@@ -92,11 +105,17 @@ fn curve_fields(curve: &Curve) -> CurveFields {
 
 fn edge_data<'py>(py: Python<'py>, edge: &Edge) -> PyResult<Bound<'py, PyAny>> {
     let (start, end, bulge, steer) = curve_fields(&edge.curve);
-    let limit = match edge.corner {
-        Corner::Pointed { limit } => limit,
-        _ => recloth::outline::POINT_LIMIT,
+    let (limit, size) = match edge.corner {
+        Corner::Pointed { limit } => (limit, 0.0),
+        Corner::Trimmed { distance: size } | Corner::Rounded { radius: size } => {
+            (recloth::outline::POINT_LIMIT, size)
+        }
+        _ => (recloth::outline::POINT_LIMIT, 0.0),
     };
-    let notches = edge.notches.iter().map(|n| (&n.name, n.distance, n.marks));
+    let notches = edge
+        .notches
+        .iter()
+        .map(|n| (&n.name, n.distance, n.marks, spelled(n.form), n.depth));
     made(
         py,
         "Edge",
@@ -112,11 +131,21 @@ fn edge_data<'py>(py: Python<'py>, edge: &Edge) -> PyResult<Bound<'py, PyAny>> {
             spelled(edge.corner),
             limit,
             PyTuple::new(py, notches.collect::<Vec<_>>())?,
+            size,
         ),
     )
 }
 
-fn read_mark(kind: &str, mark: &Bound<'_, PyAny>) -> PyResult<Mark> {
+/// The edges of a ring.
+fn edges(function: &str, edges: &Bound<'_, PyAny>) -> PyResult<Vec<Edge>> {
+    let py = edges.py();
+    let edges: Vec<EdgeData> = data(py)?.call_method1("edge_list", (edges,))?.extract()?;
+    let edge = |edge: EdgeData| edge.edge(py, function);
+    edges.into_iter().map(edge).collect()
+}
+
+fn read_mark(function: &str, kind: &str, mark: &Bound<'_, PyAny>) -> PyResult<Mark> {
+    let py = mark.py();
     let name: String = mark.getattr("name")?.extract()?;
     let ends = |field: &str| -> PyResult<[Point; 2]> {
         let (first, second): (Pair, Pair) = mark.getattr(field)?.extract()?;
@@ -138,11 +167,17 @@ fn read_mark(kind: &str, mark: &Bound<'_, PyAny>) -> PyResult<Mark> {
             let start = mark.getattr("start")?.extract()?;
             let end = mark.getattr("end")?.extract()?;
             let bulge = mark.getattr("bulge")?.extract()?;
+            let kind: String = mark.getattr("kind")?.extract()?;
             Mark::Line {
                 name,
+                kind: word(py, function, "kind", &kind)?,
                 curve: curve(start, end, bulge, mark.getattr("steer")?.extract()?),
             }
         }
+        "cutout" => Mark::Cutout(Cutout {
+            name,
+            edges: edges(function, &mark.getattr("edges")?)?,
+        }),
         _ => Mark::Buttonhole {
             name,
             ends: ends("ends")?,
@@ -161,12 +196,20 @@ fn mark_data<'py>(py: Python<'py>, mark: &Mark) -> PyResult<Bound<'py, PyAny>> {
             )
         }
         Mark::Drill { name, at } => made(py, "DrillMark", (name, pair(*at))),
-        Mark::Line { name, curve } => {
+        Mark::Line { name, kind, curve } => {
             let (start, end, bulge, steer) = curve_fields(curve);
-            made(py, "LineMark", (name, start, end, bulge, steer))
+            made(
+                py,
+                "LineMark",
+                (name, start, end, bulge, steer, spelled(kind)),
+            )
         }
         Mark::Buttonhole { name, ends } => {
             made(py, "ButtonholeMark", (name, (pair(ends[0]), pair(ends[1]))))
+        }
+        Mark::Cutout(Cutout { name, edges }) => {
+            let edges = tuple(py, edges.iter().map(|edge| edge_data(py, edge)))?;
+            made(py, "CutoutMark", (name, edges))
         }
         other => Err(invalid(
             py,
@@ -190,8 +233,8 @@ fn mark_data<'py>(py: Python<'py>, mark: &Mark) -> PyResult<Bound<'py, PyAny>> {
 /// edges : list of Edge
 ///     1 to 1000, or dicts with the fields of Edge, or tuples in their order; each starts where the
 ///     one before ends, within 1e-6 mm, the first where the last ends
-/// marks : list of DartMark, DrillMark, LineMark or ButtonholeMark
-///     up to 1000; a dart's legs end on the outline
+/// marks : list of DartMark, DrillMark, LineMark, ButtonholeMark or CutoutMark
+///     up to 1000; a dart's legs end on the outline, a cut-out lies within it
 /// grain : two points or None
 ///     the grain line, parallel to the warp; straight up where none is given
 /// count : int
@@ -334,11 +377,7 @@ impl PyPiece {
         interfacing: Option<String>,
     ) -> PyResult<PyPiece> {
         const NEW: &str = "Piece";
-        let edges: Vec<EdgeData> = data(py)?.call_method1("edge_list", (edges,))?.extract()?;
-        let edges: Vec<Edge> = edges
-            .into_iter()
-            .map(|edge| edge.edge(py, NEW))
-            .collect::<PyResult<_>>()?;
+        let edges = self::edges(NEW, edges)?;
         let named = |error: Error| raise_text(py, NEW, &error, &sentence(&name, &edges, &error));
         let mut piece = Piece::new(name.clone(), edges.clone()).map_err(named)?;
         if let Some(marks) = marks {
@@ -346,7 +385,7 @@ impl PyPiece {
                 data(py)?.call_method1("mark_list", (marks,))?.extract()?;
             let marks = marks
                 .iter()
-                .map(|(kind, mark)| read_mark(kind, mark))
+                .map(|(kind, mark)| read_mark(NEW, kind, mark))
                 .collect::<PyResult<_>>()?;
             piece = piece.with_marks(marks).map_err(named)?;
         }
@@ -424,7 +463,7 @@ impl PyPiece {
         )
     }
 
-    /// Its marks, a tuple of DartMark, DrillMark, LineMark and ButtonholeMark.
+    /// Its marks, a tuple of DartMark, DrillMark, LineMark, ButtonholeMark and CutoutMark.
     #[getter]
     fn marks<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyTuple>> {
         tuple(

@@ -6,7 +6,7 @@
 
 use kurbo::Point;
 use recloth::closure::{buttonhole, even_spacing};
-use recloth::outline::{Curve, Edge, Hand, Mark, Piece};
+use recloth::outline::{Curve, Edge, Hand, LineKind, Mark, Piece};
 
 use super::draw::{self, QUARTER};
 use super::{Draft, Impossible, Sum};
@@ -176,6 +176,7 @@ pub(super) fn draft(brief: &Brief, make: &Make, w: &Waistcoat) -> Result<Draft, 
         ),
     ];
     let mut marks = vec![Mark::Line {
+        kind: LineKind::Plain,
         name: String::from("centre front"),
         curve: Curve::line((0.0, 0.0), (0.0, neck_bottom)),
     }];

@@ -7,7 +7,7 @@ use recloth::band::{SquareEnds, curved_band, sectioned_band};
 use recloth::closure::buttonhole;
 use recloth::doubt::DOUBTS;
 use recloth::draft::{Allowances, Centre, SectionedBand, SkirtPanel};
-use recloth::outline::{Curve, Edge, Hand, Mark, Piece, Role};
+use recloth::outline::{Curve, Edge, Hand, LineKind, Mark, Piece, Role};
 
 use super::{Draft, Impossible, Sum, draw};
 use crate::brief::{Brief, Make, WrapSkirt};
@@ -247,6 +247,7 @@ fn past(front: &Piece, by: f64, length: f64, facing: f64) -> Result<Piece, reclo
     let mut marks = moved.marks().to_vec();
     if by > 0.0 {
         marks.push(Mark::Line {
+            kind: LineKind::Plain,
             name: String::from("centre front"),
             curve: Curve::line((by, 0.0), (by, -length)),
         });

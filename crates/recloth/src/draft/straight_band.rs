@@ -7,7 +7,7 @@ use kurbo::Line;
 use super::Draft;
 use crate::Error;
 use crate::band::{BandMake, straight_band};
-use crate::outline::{Curve, Cutting, Edge, Mark, Piece};
+use crate::outline::{Curve, Cutting, Edge, LineKind, Mark, Piece};
 
 /// A straight waistband: one strip folded along its upper edge, or an outer and an inner strip.
 ///
@@ -72,6 +72,7 @@ impl StraightBand {
             side("start", (0.0, width), (0.0, 0.0)),
         ];
         let fold = Mark::Line {
+            kind: LineKind::Fold,
             name: "fold".into(),
             curve: Curve::line((0.0, width / 2.0), (length, width / 2.0)),
         };

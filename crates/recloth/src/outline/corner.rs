@@ -43,6 +43,7 @@ pub(crate) fn join(at: Point, this: Arm, next: Arm, corner: Corner) -> Vec<Point
         Corner::SquaredToNext => turned_round(squared(at, next, this)),
         Corner::MirroredOnNext => mirrored(at, this, next),
         Corner::MirroredOnThis => turned_round(mirrored(at, next, this)),
+        _ => return pointed(at, this, next, POINT_LIMIT),
     };
     if within(&special, POINT_LIMIT) {
         special

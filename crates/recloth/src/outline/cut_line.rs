@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 use kurbo::{BezPath, Point, Rect};
 
 use super::cross::crossings;
-use super::edge::{Corner, Edge};
+use super::edge::{Corner, Edge, NOTCH_DEPTH, NOTCH_SHARE, Notch, NotchForm};
 use super::parallel::{Bit, Part, raw, trim};
 use super::piece::Piece;
 use super::ring;
@@ -33,6 +33,11 @@ pub struct CutNotch {
     pub name: String,
     /// How many marks side by side.
     pub marks: u32,
+    /// How it is cut.
+    pub form: NotchForm,
+    /// How far it is cut in from the cut line (mm), short of the seam line; 0 where the cut line is the seam line, and it is
+    /// only marked.
+    pub depth: f64,
     /// Where it is on the drawn line.
     pub seam: Point,
     /// Where it is on the cut line.
@@ -364,6 +369,8 @@ impl Piece {
                     edge: index,
                     name: notch.name.clone(),
                     marks: notch.marks,
+                    form: notch.form,
+                    depth: depth(notch, length(cut - seam)),
                     seam,
                     cut,
                 });
@@ -375,6 +382,12 @@ impl Piece {
 
 fn check_tolerance(tolerance: f64) -> Result<f64, Error> {
     Error::check("tolerance", tolerance, 1e-3, 10.0)
+}
+
+/// How deep a notch is cut where the cut line lies so far from the seam line.
+fn depth(notch: &Notch, room: f64) -> f64 {
+    let usual = (NOTCH_SHARE * room).min(NOTCH_DEPTH);
+    notch.depth.map_or(usual, |depth| depth.min(room))
 }
 
 fn cut_segments(bits: Vec<Bit>) -> Vec<CutSegment> {

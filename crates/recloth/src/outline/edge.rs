@@ -56,6 +56,23 @@ pub enum Corner {
     /// The next edge is a turned hem: this edge's cut line is mirrored about it, so that the hem folds back onto the
     /// piece.
     MirroredOnNext,
+    /// The allowance of this edge ends square to it at the corner, in a step, and the next edge's cut line runs on until it
+    /// meets that end: an extension or a wide hem that ends early. The corner turns by less than a right angle.
+    SteppedOnThis,
+    /// The allowance of the next edge ends square to it at the corner, in a step, and this edge's cut line runs on until it
+    /// meets that end.
+    SteppedOnNext,
+    /// Cut off square across, at a distance from the corner of the seam lines (mm, 0 to 1000) along the line that halves it:
+    /// to take bulk out of a corner that is turned. It may take from both allowances, but not from the piece.
+    Trimmed {
+        /// Distance from the corner of the seam lines (mm).
+        distance: f64,
+    },
+    /// Rounded between both cut lines, by an arc of this radius (mm, 0 to 1000) that takes nothing from either allowance.
+    Rounded {
+        /// Radius of the cut line (mm).
+        radius: f64,
+    },
 }
 
 /// Largest point of a corner unless said otherwise: 4 allowances, which leaves corners down to 29° whole. It is the
@@ -82,6 +99,10 @@ impl Corner {
             Corner::SquaredToNext => Corner::SquaredToThis,
             Corner::MirroredOnThis => Corner::MirroredOnNext,
             Corner::MirroredOnNext => Corner::MirroredOnThis,
+            Corner::SteppedOnThis => Corner::SteppedOnNext,
+            Corner::SteppedOnNext => Corner::SteppedOnThis,
+            Corner::Trimmed { distance } => Corner::Trimmed { distance },
+            Corner::Rounded { radius } => Corner::Rounded { radius },
         }
     }
 }
@@ -96,7 +117,32 @@ pub struct Notch {
     pub distance: f64,
     /// How many marks side by side, 1 to 3.
     pub marks: u32,
+    /// How it is cut.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub form: NotchForm,
+    /// How far it is cut in from the cut line (mm), 0 to the allowance of its edge; none for [`NOTCH_SHARE`] of the allowance,
+    /// at most [`NOTCH_DEPTH`].
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub depth: Option<f64>,
 }
+
+/// How a notch is cut.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
+pub enum NotchForm {
+    /// A snip into the allowance, square to the edge.
+    #[default]
+    Slit,
+    /// A wedge cut out of the allowance, as wide at the cut line as it is deep.
+    Wedge,
+}
+
+/// Depth of a notch unless said otherwise, as a share of the allowance it is cut into: short of the seam. Common practice, no
+/// source.
+pub const NOTCH_SHARE: f64 = 0.6;
+/// Largest depth of a notch unless said otherwise (mm). Common practice, no source.
+pub const NOTCH_DEPTH: f64 = 6.0;
 
 /// An edge of a piece. Plain data: [`Piece::new`](super::Piece::new) checks it.
 ///
@@ -177,13 +223,24 @@ impl Edge {
         self
     }
 
-    /// The same edge, with one more notch at a distance from its start (mm).
+    /// The same edge, with one more notch, a slit, at a distance from its start (mm).
     pub fn notch(mut self, name: impl Into<String>, distance: f64, marks: u32) -> Edge {
         self.notches.push(Notch {
             name: name.into(),
             distance,
             marks,
+            form: NotchForm::Slit,
+            depth: None,
         });
+        self
+    }
+
+    /// The same edge, with one more notch, a wedge, at a distance from its start (mm).
+    pub fn wedge(mut self, name: impl Into<String>, distance: f64, marks: u32) -> Edge {
+        self = self.notch(name, distance, marks);
+        if let Some(notch) = self.notches.last_mut() {
+            notch.form = NotchForm::Wedge;
+        }
         self
     }
 

@@ -1,9 +1,11 @@
-//! Marks inside a piece: darts, drill points, lines, buttonholes.
+//! Marks inside a piece: darts, drill points, lines, buttonholes, and what is cut out of it.
 
 use alloc::string::String;
+use alloc::vec::Vec;
 use kurbo::{Affine, Point};
 
 use super::curve::Curve;
+use super::edge::{Edge, reversed_ring};
 use super::vector::length;
 
 /// A dart: folded so that its legs meet, from its opening on an edge to its point.
@@ -30,6 +32,60 @@ impl Dart {
     }
 }
 
+/// What a line marked inside a piece is for.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
+#[non_exhaustive]
+pub enum LineKind {
+    /// Any other line: its name says what for.
+    #[default]
+    Plain,
+    /// Where the piece is folded or pressed.
+    Fold,
+    /// Where another part is laid or sewn on.
+    Placement,
+    /// Where it is stitched.
+    Stitching,
+    /// Where it is slashed when it is made up, as for a welt or a placket.
+    Slash,
+    /// Where a stripe of the cloth must lie.
+    Stripe,
+}
+
+/// A closed ring of edges within a piece, inside which the cloth is cut away: a keyhole, a window, an eyelet. Each edge has its
+/// own allowance, which lies inside the ring where the edge is a seam line. As of a piece the cloth lies to the left of every
+/// edge, so the ring runs clockwise; one given counter-clockwise is turned round.
+#[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Cutout {
+    /// Name.
+    pub name: String,
+    /// Its edges, each starting where the one before ends.
+    pub edges: Vec<Edge>,
+}
+
+impl Cutout {
+    /// Area cut away, within its drawn lines (mm²).
+    pub fn area(&self) -> f64 {
+        let shares = self.edges.iter().map(|edge| edge.curve.area_share());
+        shares.sum::<f64>().abs()
+    }
+
+    /// The same cut-out after a rigid motion.
+    fn moved(&self, motion: Affine, flips: bool) -> Cutout {
+        let moved = self.edges.iter().map(|edge| Edge {
+            curve: edge.curve.moved(motion, flips),
+            ..edge.clone()
+        });
+        let edges = moved.collect();
+        Cutout {
+            name: self.name.clone(),
+            edges: if flips { reversed_ring(edges) } else { edges },
+        }
+    }
+}
+
 /// A mark inside a piece. Plain data: [`Piece::with_marks`](super::Piece::with_marks) checks it.
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
@@ -49,6 +105,9 @@ pub enum Mark {
     Line {
         /// Name.
         name: String,
+        /// What it is for.
+        #[cfg_attr(feature = "serde", serde(default))]
+        kind: LineKind,
         /// Where it runs.
         curve: Curve,
     },
@@ -59,6 +118,8 @@ pub enum Mark {
         /// Ends of the slit.
         ends: [Point; 2],
     },
+    /// What is cut out of the piece.
+    Cutout(Cutout),
 }
 
 impl Mark {
@@ -66,6 +127,7 @@ impl Mark {
     pub fn name(&self) -> &str {
         match self {
             Mark::Dart(dart) => &dart.name,
+            Mark::Cutout(cutout) => &cutout.name,
             Mark::Drill { name, .. } | Mark::Line { name, .. } | Mark::Buttonhole { name, .. } => {
                 name
             }
@@ -84,24 +146,34 @@ impl Mark {
                 name,
                 at: motion * at,
             },
-            Mark::Line { name, curve } => Mark::Line {
+            Mark::Line { name, kind, curve } => Mark::Line {
                 name,
+                kind,
                 curve: curve.moved(motion, flips),
             },
             Mark::Buttonhole { name, ends } => Mark::Buttonhole {
                 name,
                 ends: ends.map(|end| motion * end),
             },
+            Mark::Cutout(cutout) => Mark::Cutout(cutout.moved(motion, flips)),
         }
     }
 
-    /// The points that place it, and the bulge of its curve if it has one.
-    pub(crate) fn numbers(&self) -> ([Point; 4], f64) {
+    /// The points that place it, and the bulge of its curve if it has one. A cut-out's edges are checked as edges are.
+    pub(crate) fn numbers(&self) -> (Vec<Point>, f64) {
+        let curve_numbers = |curve: &Curve| {
+            let (points, bulge) = curve.numbers();
+            (points.to_vec(), bulge)
+        };
         match self {
-            Mark::Dart(d) => ([d.point, d.legs[0], d.legs[1], d.point], 0.0),
-            Mark::Drill { at, .. } => ([*at; 4], 0.0),
-            Mark::Line { curve, .. } => curve.numbers(),
-            Mark::Buttonhole { ends, .. } => ([ends[0], ends[1], ends[0], ends[1]], 0.0),
+            Mark::Dart(d) => ([d.point, d.legs[0], d.legs[1]].to_vec(), 0.0),
+            Mark::Drill { at, .. } => ([*at].to_vec(), 0.0),
+            Mark::Line { curve, .. } => curve_numbers(curve),
+            Mark::Buttonhole { ends, .. } => (ends.to_vec(), 0.0),
+            Mark::Cutout(cutout) => {
+                let points = cutout.edges.iter().map(|edge| edge.curve.numbers().0);
+                (points.flatten().collect(), 0.0)
+            }
         }
     }
 }

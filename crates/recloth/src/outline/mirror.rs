@@ -100,7 +100,7 @@ impl Piece {
             mine.extend(places(a));
             theirs.extend(places(b));
             for (n, m) in a.notches.iter().zip(&b.notches) {
-                if n.marks != m.marks {
+                if (n.marks, n.form, n.depth) != (m.marks, m.form, m.depth) {
                     return false;
                 }
                 mine.push(a.curve.at(n.distance).0);
@@ -167,7 +167,14 @@ fn same_mark(a: &Mark, b: &Mark, tolerance: f64) -> bool {
         (Mark::Dart(a), Mark::Dart(b)) => near(a.point, b.point) && both_ways(a.legs, b.legs),
         (Mark::Drill { at: a, .. }, Mark::Drill { at: b, .. }) => near(*a, *b),
         (Mark::Buttonhole { ends: a, .. }, Mark::Buttonhole { ends: b, .. }) => both_ways(*a, *b),
-        (Mark::Line { curve: a, .. }, Mark::Line { curve: b, .. }) => {
+        (
+            Mark::Line { kind, curve: a, .. },
+            Mark::Line {
+                kind: other,
+                curve: b,
+                ..
+            },
+        ) if kind == other => {
             let points = |c: &super::Curve| {
                 let span = c.length();
                 [0.0, 0.25, 0.5, 0.75, 1.0].map(|part| c.at(part * span).0)
@@ -175,6 +182,23 @@ fn same_mark(a: &Mark, b: &Mark, tolerance: f64) -> bool {
             let (p, q) = (points(a), points(b));
             (0..5).all(|i| near(p[i], q[i])) || (0..5).all(|i| near(p[i], q[4 - i]))
         }
+        (Mark::Cutout(a), Mark::Cutout(b)) => same_ring(&a.edges, &b.edges, tolerance),
         _ => false,
     }
+}
+
+/// Whether two rings have the same edges in the same places, whichever they begin with.
+fn same_ring(a: &[Edge], b: &[Edge], tolerance: f64) -> bool {
+    let near = |p: Point, q: Point| length(p - q) <= tolerance;
+    let alike = |a: &Edge, b: &Edge| {
+        let middle = |edge: &Edge| edge.curve.at(edge.length() / 2.0).0;
+        a.drawn == b.drawn
+            && a.corner == b.corner
+            && (a.allowance - b.allowance).abs() <= tolerance
+            && near(a.curve.start(), b.curve.start())
+            && near(middle(a), middle(b))
+    };
+    a.len() == b.len()
+        && (0..b.len())
+            .any(|shift| (0..a.len()).all(|index| alike(&a[index], &b[(index + shift) % b.len()])))
 }

@@ -52,10 +52,12 @@ mod walk;
 
 pub use curve::Curve;
 pub use cut_line::{CutLine, CutNotch, CutSegment};
-pub use edge::{Corner, Drawn, Edge, Notch, POINT_LIMIT, Role};
+pub use edge::{
+    Corner, Drawn, Edge, NOTCH_DEPTH, NOTCH_SHARE, Notch, NotchForm, POINT_LIMIT, Role,
+};
 pub use facing::Facing;
 pub use join::Joined;
-pub use mark::{Dart, Mark};
+pub use mark::{Cutout, Dart, LineKind, Mark};
 pub use piece::{Cutting, Hand, Piece, sentence};
 pub use place::Place;
 pub use segment::Segment;

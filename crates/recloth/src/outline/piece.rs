@@ -7,7 +7,7 @@ use kurbo::{Affine, Line, Point, Rect, Vec2};
 
 use super::edge::{Corner, Edge, Role, reversed_ring};
 use super::fit::fit;
-use super::mark::Mark;
+use super::mark::{Cutout, Mark};
 use super::ring;
 use super::segment::{Segment, sincos_deg};
 use super::vector::{length, right};
@@ -141,36 +141,11 @@ impl Piece {
     /// - `NotFinite`, `OutOfRange`: a `point` (coordinates -1e5 to 1e5), a `bulge` (-1000 to 1000; 0 on a fold), an
     ///   `allowance` (0 to 1000; 0 on a fold), a corner's `limit` (1 to 100), a notch's `distance` (0 to the edge's
     ///   length) or `marks` (1 to 3), an edge's `length` (at least 1e-6), or the `gap` to the next edge (at most 1e-6);
+    /// - `OutOfRange`: a trimmed corner's `distance`, a rounded corner's `radius` (0 to 1000), a notch's `depth` (0 to the
+    ///   allowance);
     /// - `Outline`: the `edges` cross or touch each other, or hold no area.
     pub fn new(name: impl Into<String>, edges: Vec<Edge>) -> Result<Piece, Error> {
-        let mut edges = edges;
-        Error::check_items("edges", edges.len(), 1, 1000)?;
-        for (index, edge) in edges.iter().enumerate() {
-            check_edge(edge).map_err(|error| error.at_index(index))?;
-        }
-        for index in 0..edges.len() {
-            let next = (index + 1) % edges.len();
-            let end = edges[index].curve.end();
-            let gap = length(edges[next].curve.start() - end);
-            Error::check("gap", gap, 0.0, CLOSED).map_err(|error| error.at_index(index))?;
-            edges[next].curve.set_start(end);
-        }
-        let mut segments = Vec::new();
-        let mut owners = Vec::new();
-        for (index, edge) in edges.iter().enumerate() {
-            fit(&edge.curve, FINE, &mut segments);
-            owners.resize(segments.len(), index);
-        }
-        let crossed = |index: usize| {
-            Error::new(ErrorKind::Outline, "edges", f64::NAN, f64::NAN, f64::NAN).at_index(index)
-        };
-        if let Some(segment) = ring::self_crossing(&segments) {
-            return Err(crossed(owners[segment]));
-        }
-        let area: f64 = edges.iter().map(|edge| edge.curve.area_share()).sum();
-        if area.is_nan() || area.abs() <= 1e-6 {
-            return Err(crossed(0));
-        }
+        let (mut edges, area) = closed(edges)?;
         if area < 0.0 {
             edges = reversed_ring(edges);
         }
@@ -187,10 +162,13 @@ impl Piece {
     ///
     /// # Errors
     /// `at` is the index of the mark: `NotFinite` or `OutOfRange` for a `mark` point (-1e5 to 1e5), or for a dart's
-    /// `leg` that ends off the outline (its distance, at most 0.001). `Count`: over 1000 `marks`.
-    pub fn with_marks(mut self, marks: Vec<Mark>) -> Result<Piece, Error> {
+    /// `leg` that ends off the outline (its distance, at most 0.001). `Count`: over 1000 `marks`. For a cut-out what
+    /// [`Piece::new`] says of edges; `OutOfRange` where one lies on a `fold`; `Outline` naming `cutout`: it is not wholly
+    /// within the piece, or touches the outline or another cut-out.
+    pub fn with_marks(mut self, mut marks: Vec<Mark>) -> Result<Piece, Error> {
         Error::check_items("marks", marks.len(), 0, 1000)?;
         let outline = self.segments(FINE / 10.0);
+        check_cutouts(&outline, &mut marks)?;
         for (index, mark) in marks.iter().enumerate() {
             let (points, bulge) = mark.numbers();
             for value in points.iter().flat_map(|p| [p.x, p.y]) {
@@ -264,6 +242,14 @@ impl Piece {
         &self.marks
     }
 
+    /// What is cut out of it.
+    pub fn cutouts(&self) -> impl Iterator<Item = &Cutout> {
+        self.marks.iter().filter_map(|mark| match mark {
+            Mark::Cutout(cutout) => Some(cutout),
+            _ => None,
+        })
+    }
+
     /// Its grain line.
     pub fn grain(&self) -> Option<Line> {
         self.grain
@@ -286,9 +272,10 @@ impl Piece {
         self.edges.iter().position(|edge| edge.role == Role::Fold)
     }
 
-    /// Area inside the drawn lines (mm²), without the other half of a piece on a fold.
+    /// Area inside the drawn lines (mm²), less what is cut out of it, without the other half of a piece on a fold.
     pub fn area(&self) -> f64 {
-        self.edges.iter().map(|edge| edge.curve.area_share()).sum()
+        let outline: f64 = self.edges.iter().map(|edge| edge.curve.area_share()).sum();
+        outline - self.cutouts().map(Cutout::area).sum::<f64>()
     }
 
     /// The smallest upright box that holds the drawn lines.
@@ -364,7 +351,7 @@ impl Piece {
 
 /// Arguments whose `at` is not the index of an edge but of an item of another list.
 const OTHER_LISTS: &[&str] = &[
-    "mark", "leg", "edge", "share", "notches", "open", "hinge", "open_by", "hinge_by",
+    "mark", "cutout", "leg", "edge", "share", "notches", "open", "hinge", "open_by", "hinge_by",
 ];
 
 /// An error of a piece as a sentence that names the piece and, where `at` is the index of one, the edge.
@@ -383,6 +370,74 @@ pub fn sentence(piece: &str, edges: &[Edge], error: &Error) -> String {
     }
 }
 
+/// The edges of a closed ring that does not cross itself, each starting exactly where the one before ends, and its signed
+/// area.
+fn closed(mut edges: Vec<Edge>) -> Result<(Vec<Edge>, f64), Error> {
+    Error::check_items("edges", edges.len(), 1, 1000)?;
+    for (index, edge) in edges.iter().enumerate() {
+        check_edge(edge).map_err(|error| error.at_index(index))?;
+    }
+    for index in 0..edges.len() {
+        let next = (index + 1) % edges.len();
+        let end = edges[index].curve.end();
+        let gap = length(edges[next].curve.start() - end);
+        Error::check("gap", gap, 0.0, CLOSED).map_err(|error| error.at_index(index))?;
+        edges[next].curve.set_start(end);
+    }
+    let mut segments = Vec::new();
+    let mut owners = Vec::new();
+    for (index, edge) in edges.iter().enumerate() {
+        fit(&edge.curve, FINE, &mut segments);
+        owners.resize(segments.len(), index);
+    }
+    let crossed = |index: usize| {
+        Error::new(ErrorKind::Outline, "edges", f64::NAN, f64::NAN, f64::NAN).at_index(index)
+    };
+    if let Some(segment) = ring::self_crossing(&segments) {
+        return Err(crossed(owners[segment]));
+    }
+    let area: f64 = edges.iter().map(|edge| edge.curve.area_share()).sum();
+    if area.is_nan() || area.abs() <= 1e-6 {
+        return Err(crossed(0));
+    }
+    Ok((edges, area))
+}
+
+/// Sees that cut-outs are closed rings within the outline, apart from it and from each other, and turns them clockwise.
+fn check_cutouts(outline: &[(usize, Segment)], marks: &mut [Mark]) -> Result<(), Error> {
+    let outline: Vec<Segment> = outline.iter().map(|(_, segment)| *segment).collect();
+    let mut rings: Vec<Vec<Segment>> = Vec::new();
+    for (index, mark) in marks.iter_mut().enumerate() {
+        let Mark::Cutout(cutout) = mark else { continue };
+        let at = |error: Error| error.at_index(index);
+        let (edges, area) = closed(core::mem::take(&mut cutout.edges)).map_err(at)?;
+        cutout.edges = if area > 0.0 {
+            reversed_ring(edges)
+        } else {
+            edges
+        };
+        let folds = cutout.edges.iter().filter(|edge| edge.role == Role::Fold);
+        Error::check("fold", folds.count() as f64, 0.0, 0.0).map_err(at)?;
+        let mut ring = Vec::new();
+        for edge in &cutout.edges {
+            fit(&edge.curve, FINE, &mut ring);
+        }
+        let start = ring[0].start;
+        let within = ring::winding(&outline, start) > 0 && !ring::meet(&ring, &outline);
+        let apart = rings.iter().all(|other| {
+            ring::winding(other, start) == 0
+                && ring::winding(&ring, other[0].start) == 0
+                && !ring::meet(&ring, other)
+        });
+        if !(within && apart) {
+            let nan = f64::NAN;
+            return Err(at(Error::new(ErrorKind::Outline, "cutout", nan, nan, nan)));
+        }
+        rings.push(ring);
+    }
+    Ok(())
+}
+
 fn check_edge(edge: &Edge) -> Result<(), Error> {
     let (points, bulge) = edge.curve.numbers();
     for value in points.iter().flat_map(|point| [point.x, point.y]) {
@@ -392,14 +447,18 @@ fn check_edge(edge: &Edge) -> Result<(), Error> {
     let (bend, widest) = if on_fold { (0.0, 0.0) } else { (1e3, WIDEST) };
     Error::check("bulge", bulge, -bend, bend)?;
     Error::check("allowance", edge.allowance, 0.0, widest)?;
-    if let Corner::Pointed { limit } = edge.corner {
-        Error::check("limit", limit, 1.0, 100.0)?;
-    }
+    match edge.corner {
+        Corner::Pointed { limit } => Error::check("limit", limit, 1.0, 100.0)?,
+        Corner::Trimmed { distance } => Error::check("distance", distance, 0.0, WIDEST)?,
+        Corner::Rounded { radius } => Error::check("radius", radius, 0.0, WIDEST)?,
+        _ => 0.0,
+    };
     let span = Error::check("length", edge.length(), CLOSED, 1e9)?;
     Error::check_items("notches", edge.notches.len(), 0, 1000)?;
     for notch in &edge.notches {
         Error::check("distance", notch.distance, 0.0, span + CLOSED)?;
         Error::check_count("marks", notch.marks, 1, 3)?;
+        Error::check("depth", notch.depth.unwrap_or(0.0), 0.0, edge.allowance)?;
     }
     Ok(())
 }

@@ -7,7 +7,7 @@ use super::cross::crossings;
 use super::curve::Curve;
 use super::edge::Edge;
 use super::fit::fit;
-use super::mark::{Dart, Mark};
+use super::mark::{Cutout, Dart, Mark};
 use super::piece::Piece;
 use super::ring;
 use super::segment::Segment;
@@ -80,7 +80,7 @@ fn holding(regions: &[Region], point: Point) -> usize {
 /// dart named `but` is left out.
 ///
 /// # Errors
-/// `NoSolution`, argument `mark`, `at` its index: a dart or a buttonhole that a cut runs through.
+/// `NoSolution`, argument `mark`, `at` its index: a dart, a buttonhole or a cut-out that a cut runs through.
 pub(crate) fn share_marks(
     piece: &Piece,
     regions: &[Region],
@@ -98,12 +98,22 @@ pub(crate) fn share_marks(
         };
         match mark {
             Mark::Drill { at, .. } => shared.push((holding(regions, *at), mark.clone())),
-            Mark::Line { name, curve } => {
+            Mark::Line { name, kind, curve } => {
                 for curve in pieces_of(curve, cuts) {
                     let region = holding(regions, curve.at(curve.length() / 2.0).0);
-                    let name = name.clone();
-                    shared.push((region, Mark::Line { name, curve }));
+                    let (name, kind) = (name.clone(), *kind);
+                    shared.push((region, Mark::Line { name, kind, curve }));
                 }
+            }
+            Mark::Cutout(Cutout { edges, .. }) => {
+                let mut ring = Vec::new();
+                for edge in edges {
+                    fit(&edge.curve, FINE, &mut ring);
+                }
+                if ring::meet(&ring, cuts) {
+                    return cut();
+                }
+                shared.push((holding(regions, ring[0].start), mark.clone()));
             }
             Mark::Buttonhole { ends, .. } => {
                 if pieces_of(&Curve::line(ends[0], ends[1]), cuts).len() > 1 {

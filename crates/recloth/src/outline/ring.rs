@@ -67,6 +67,23 @@ fn cap(segment: &Segment, point: Point, side: f64) -> i32 {
     }
 }
 
+/// Whether two rings cross or touch.
+pub(crate) fn meet(a: &[Segment], b: &[Segment]) -> bool {
+    let boxes: Vec<Rect> = b.iter().map(Segment::bounds).collect();
+    a.iter().any(|one| {
+        let bounds = one.bounds();
+        let near = b
+            .iter()
+            .zip(&boxes)
+            .filter(|(_, other)| boxes_meet(&bounds, other));
+        near.map(|(other, _)| other).any(|other| {
+            let mut met = false;
+            crossings(one, other, |_, _, _| met = true);
+            met
+        })
+    })
+}
+
 /// Index of a segment at which the ring crosses or touches itself, if it does.
 pub(crate) fn self_crossing(ring: &[Segment]) -> Option<usize> {
     const APART: f64 = 1e-6;

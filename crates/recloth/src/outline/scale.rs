@@ -6,7 +6,7 @@ use kurbo::{Affine, Line, Point};
 
 use super::curve::Curve;
 use super::edge::{Corner, Edge};
-use super::mark::Mark;
+use super::mark::{Cutout, Mark};
 use super::piece::Piece;
 use super::segment::{Segment, sincos_deg};
 use crate::Error;
@@ -54,50 +54,20 @@ impl Piece {
             back * Affine::new([across, 0.0, 0.0, along, 0.0, 0.0]) * turned
         };
         let even = along == across;
-        let mut edges = Vec::new();
-        for edge in self.edges() {
-            let curves = stretched(&edge.curve, motion, even);
-            let count = curves.len();
-            let first = edges.len();
-            edges.extend(curves.into_iter().enumerate().map(|(index, curve)| Edge {
-                curve,
-                name: if count > 1 {
-                    format!("{} {}", edge.name, index + 1)
-                } else {
-                    edge.name.clone()
-                },
-                corner: if index + 1 == count {
-                    edge.corner
-                } else {
-                    Corner::default()
-                },
-                notches: Vec::new(),
-                ..edge.clone()
-            }));
-            for notch in &edge.notches {
-                let there = motion * edge.curve.at(notch.distance).0;
-                let parts = edges[first..]
-                    .iter()
-                    .map(|part: &Edge| part.curve.nearest(there));
-                let mut best = (0, (f64::INFINITY, 0.0));
-                for (index, near) in parts.enumerate() {
-                    if near.0 < best.1.0 {
-                        best = (index, near);
-                    }
-                }
-                let mut notch = notch.clone();
-                notch.distance = best.1.1;
-                edges[first + best.0].notches.push(notch);
-            }
-        }
+        let edges = stretched_edges(self.edges(), motion, even);
         let marks = self.marks().iter().flat_map(|mark| match mark {
-            Mark::Line { name, curve } => stretched(curve, motion, even)
+            Mark::Line { name, kind, curve } => stretched(curve, motion, even)
                 .into_iter()
                 .map(|curve| Mark::Line {
                     name: name.clone(),
+                    kind: *kind,
                     curve,
                 })
                 .collect(),
+            Mark::Cutout(cutout) => alloc::vec![Mark::Cutout(Cutout {
+                name: cutout.name.clone(),
+                edges: stretched_edges(&cutout.edges, motion, even),
+            })],
             other => alloc::vec![other.moved(motion, false)],
         });
         let grain = self
@@ -111,6 +81,47 @@ impl Piece {
             None => Ok(piece),
         }
     }
+}
+
+/// A ring of edges after a stretch, with their notches at their places on the cloth.
+fn stretched_edges(ring: &[Edge], motion: Affine, even: bool) -> Vec<Edge> {
+    let mut edges = Vec::new();
+    for edge in ring {
+        let curves = stretched(&edge.curve, motion, even);
+        let count = curves.len();
+        let first = edges.len();
+        edges.extend(curves.into_iter().enumerate().map(|(index, curve)| Edge {
+            curve,
+            name: if count > 1 {
+                format!("{} {}", edge.name, index + 1)
+            } else {
+                edge.name.clone()
+            },
+            corner: if index + 1 == count {
+                edge.corner
+            } else {
+                Corner::default()
+            },
+            notches: Vec::new(),
+            ..edge.clone()
+        }));
+        for notch in &edge.notches {
+            let there = motion * edge.curve.at(notch.distance).0;
+            let parts = edges[first..]
+                .iter()
+                .map(|part: &Edge| part.curve.nearest(there));
+            let mut best = (0, (f64::INFINITY, 0.0));
+            for (index, near) in parts.enumerate() {
+                if near.0 < best.1.0 {
+                    best = (index, near);
+                }
+            }
+            let mut notch = notch.clone();
+            notch.distance = best.1.1;
+            edges[first + best.0].notches.push(notch);
+        }
+    }
+    edges
 }
 
 /// A curve after a stretch, even in all directions or not.

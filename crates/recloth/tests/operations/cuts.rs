@@ -13,6 +13,7 @@ fn both_parts_of_a_split_piece_make_it_up() {
                 at: Point::new(random.between(-90.0, 90.0), random.between(-90.0, 90.0)),
             },
             Mark::Line {
+                kind: LineKind::Placement,
                 name: "l".into(),
                 curve: Curve::line((-90.0, 10.0), (90.0, -10.0)),
             },

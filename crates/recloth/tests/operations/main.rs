@@ -1,5 +1,6 @@
 //! Operations on pieces: what is turned, cut and spread keeps its lengths, its cloth and its marks.
 
+mod carried;
 mod cuts;
 mod darts;
 #[path = "../random/mod.rs"]
@@ -11,7 +12,7 @@ use kurbo::{Line, Point, Vec2};
 use random::Random;
 use recloth::draft::{Allowances, Centre, SkirtPanel};
 use recloth::outline::{
-    Curve, Cutting, Dart, Edge, Facing, Mark, NewSeam, Opening, Piece, Place, Slash, Way,
+    Curve, Cutting, Dart, Edge, Facing, LineKind, Mark, NewSeam, Opening, Piece, Place, Slash, Way,
 };
 use recloth::{Error, ErrorKind};
 
