@@ -1,7 +1,7 @@
 //! Pieces written as JSON and read back.
 
 use recloth::draft::{Allowances, Centre, SkirtPanel};
-use recloth::outline::Piece;
+use recloth::outline::{Curve, Edge, Piece};
 
 fn front() -> Piece {
     let panel = SkirtPanel {
@@ -54,4 +54,24 @@ fn a_bad_piece_is_refused_with_the_reason() {
     value["edges"][0]["curve"]["segment"]["end"]["y"] = 0.5.into();
     let error = serde_json::from_value::<Piece>(value).unwrap_err();
     assert!(error.to_string().starts_with("gap[0] = "), "{error}");
+}
+
+#[test]
+fn a_piece_walked_the_other_way_comes_back_too() {
+    // A notch may stand a rounding beyond the end of its edge; mirrored, that was before its start.
+    let piece = Piece::new(
+        "strip",
+        vec![
+            Edge::seam("bottom", Curve::line((0.0, 0.0), (300.0, 0.0)), 10.0).notch(
+                "end",
+                300.0 + 5e-7,
+                1,
+            ),
+            Edge::seam("end", Curve::line((300.0, 0.0), (0.0, 50.0)), 10.0),
+            Edge::seam("start", Curve::line((0.0, 50.0), (0.0, 0.0)), 10.0),
+        ],
+    );
+    let mirrored = piece.unwrap().mirror();
+    let text = serde_json::to_string(&mirrored).unwrap();
+    assert_eq!(serde_json::from_str::<Piece>(&text).unwrap(), mirrored);
 }

@@ -270,7 +270,8 @@ impl Edge {
         let length = self.length();
         self.curve = self.curve.reversed();
         for notch in &mut self.notches {
-            notch.distance = length - notch.distance;
+            // Rounding may put a notch at the end just before the start.
+            notch.distance = (length - notch.distance).max(0.0);
         }
         self.notches.reverse();
         self
