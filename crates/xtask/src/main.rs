@@ -28,6 +28,7 @@ cargo xtask COMMAND
   bench [NAME]...   time doors and calls, measure flash: all, or these; not part of the tests
   book              build the book into target/book
   figures           draw the book's figures again
+  fuzz [SECONDS] [TARGET]...  bytes at random into every public function: all targets, or these, a minute each
   test [SECTION]... run every test, or these sections; sets up what it needs below target/
 ";
 
@@ -41,6 +42,7 @@ fn main() -> ExitCode {
         ["book"] => book::book(&root, "build"),
         ["figures"] => book::book(&root, "figures"),
         ["bench", ref names @ ..] => bench::bench(&root, names),
+        ["fuzz", ref words @ ..] => test::fuzz::fuzz(&root, words),
         ["test", ref sections @ ..] => test::test(&root, sections),
         _ => Err(HELP.to_owned()),
     };

@@ -5,6 +5,7 @@ use std::{path::Path, time::Instant};
 mod c;
 pub(crate) mod device;
 mod doors;
+pub(crate) mod fuzz;
 mod machines;
 pub(crate) mod python;
 pub(crate) mod run;
@@ -31,6 +32,7 @@ const SECTIONS: &[Section] = &[
     ("oracles", python::oracles),
     ("book", python::book),
     ("demo", rust::demo),
+    ("fuzz", fuzz::tests),
 ];
 
 /// Runs the sections named, or all; prints a line and its time a section, and totals.

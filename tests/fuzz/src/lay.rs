@@ -1,0 +1,133 @@
+//! Lays of any parts on any panels, and lays that come from elsewhere.
+
+use arbitrary::Result;
+use kurbo::{Point, Vec2};
+use recloth_lay::{
+    Faces, Flaw, Hand, Lay, Options, Panel, Part, Placement, Shows, Unplaced, check, fit, placed,
+};
+use recloth_sheet::{LayPanel, LayPiece, lay_drawing, svg};
+
+use crate::{edit::edit, input::Input, panel::ring};
+
+pub(crate) fn target(input: &mut Input) -> Result<()> {
+    let mut parts = Vec::new();
+    for index in 0..input.index(4)? {
+        parts.push(Part {
+            grain_deg: input.number([-360.0, 360.0], &[90.0, 0.0])?,
+            tilt_deg: input.number([0.0, 20.0], &[0.0])?,
+            as_drawn: input.0.int_in_range(0..=2)?,
+            mirrored: input.0.int_in_range(0..=1)?,
+            shows: *input
+                .0
+                .choose(&[Shows::Right, Shows::Wrong, Shows::Either, Shows::Both])?,
+            either_way: input.once_in(2)?,
+            ..Part::new(
+                format!("part {index}"),
+                ring(input, 8, Point::ORIGIN, 200.0)?,
+            )
+        });
+    }
+    let mut panels = Vec::new();
+    for index in 0..input.index(3)? {
+        let mut panel = Panel {
+            grain_deg: input.number([-360.0, 360.0], &[90.0, 0.0])?,
+            faces: *input.0.choose(&[Faces::One, Faces::Two])?,
+            nap: input.once_in(2)?,
+            ..Panel::new(
+                format!("panel {index}"),
+                ring(input, 9, Point::ORIGIN, 500.0)?,
+            )
+        };
+        if input.once_in(4)? {
+            panel
+                .holes
+                .push(ring(input, 5, Point::new(100.0, 50.0), 40.0)?);
+        }
+        if input.once_in(3)? {
+            let flaw = ring(input, 4, Point::new(-60.0, 10.0), 30.0)?;
+            panel
+                .flaws
+                .push(Flaw::new(flaw, input.number([0.0, 50.0], &[0.0])?));
+        }
+        panels.push(panel);
+    }
+    let options = Options {
+        spacing: input.number([0.0, 20.0], &[0.0, 5.0])?,
+        seed: input.0.arbitrary()?,
+        budget: 100_000,
+    };
+    let lay = match fit(&parts, &panels, &options) {
+        Ok(found) => {
+            // What is found has passed the checker, and passes it again.
+            assert_eq!(
+                check(&parts, &panels, &found.lay),
+                Ok(()),
+                "{parts:?} {panels:?}"
+            );
+            found.lay
+        }
+        Err(error) => {
+            assert!(!error.to_string().is_empty());
+            Lay::default()
+        }
+    };
+    draw(&parts, &panels, &lay);
+    elsewhere(&parts, &panels, lay, input)
+}
+
+/// The checker judges whatever it is given, and says it in words.
+fn elsewhere(parts: &[Part], panels: &[Panel], mut lay: Lay, input: &mut Input) -> Result<()> {
+    if input.once_in(2)? {
+        lay.placements.push(Placement {
+            part: input.index(5)?,
+            hand: *input.0.choose(&Hand::BOTH)?,
+            panel: input.index(4)?,
+            mirrored: input.once_in(2)?,
+            turn_deg: input.number([-360.0, 360.0], &[0.0, 90.0])?,
+            shift: Vec2::new(
+                input.number([-500.0, 500.0], &[0.0])?,
+                input.number([-500.0, 500.0], &[0.0])?,
+            ),
+        });
+        lay.unplaced.push(Unplaced {
+            part: input.index(5)?,
+            hand: *input.0.choose(&Hand::BOTH)?,
+            count: input.0.arbitrary()?,
+        });
+    }
+    let mut json = serde_json::to_value(&lay).expect("a lay can be written");
+    edit(&mut json, 3, input)?;
+    if let Ok(lay) = serde_json::from_value::<Lay>(json)
+        && let Err(complaints) = check(parts, panels, &lay)
+    {
+        assert!(
+            complaints
+                .iter()
+                .all(|complaint| !complaint.to_string().is_empty())
+        );
+    }
+    Ok(())
+}
+
+fn draw(parts: &[Part], panels: &[Panel], lay: &Lay) {
+    let drawn: Vec<LayPanel> = panels
+        .iter()
+        .enumerate()
+        .map(|(index, panel)| LayPanel {
+            outline: panel.outline.clone(),
+            pieces: lay
+                .placements
+                .iter()
+                .filter(|placement| placement.panel == index)
+                .map(|placement| LayPiece {
+                    outline: placed(&parts[placement.part].outline, placement),
+                    ..LayPiece::default()
+                })
+                .collect(),
+            ..LayPanel::default()
+        })
+        .collect();
+    if let Ok(drawing) = lay_drawing("lay", &drawn, 180.0, 250.0) {
+        svg(&drawing).expect("what is drawn can be written");
+    }
+}
