@@ -21,14 +21,15 @@ HUGE = 10**400
 
 # A good call of everything that is exported and no function of numbers; each argument is spoilt in turn.
 CALLS = {
-    recloth.Notch: {"name": "middle", "distance": 5.0, "marks": 1},
+    recloth.Notch: {"name": "middle", "distance": 5.0, "marks": 1, "form": "wedge", "depth": 4},
     recloth.Edge: {
         "name": "hem", "start": (0, 0), "end": (9, 0), "allowance": 10, "role": "seam", "bulge": 0.1,
         "steer": ((1, 2), (8, 2)), "drawn": "seam", "corner": "pointed", "limit": 4, "notches": [("middle", 5)],
     },
     recloth.DartMark: {"name": "dart", "point": (9, 9), "legs": ((0, 0), (9, 0))},
     recloth.DrillMark: {"name": "button", "at": (9, 9)},
-    recloth.LineMark: {"name": "fold", "start": (0, 0), "end": (9, 0), "bulge": 0.1, "steer": None},
+    recloth.LineMark: {"name": "fold", "start": (0, 0), "end": (9, 0), "bulge": 0.1, "steer": None, "kind": "fold"},
+    recloth.CutoutMark: {"name": "eyelet", "edges": [("a", (60, 50), (50, 50), 1, "seam", 1), ("b", (50, 50), (60, 50), 1, "seam", 1)]},
     recloth.ButtonholeMark: {"name": "hole", "ends": ((9, 9), (20, 9))},
     recloth.Flaw: {"outline": [(9, 9)], "margin": 5},
     recloth.Panel: {
@@ -116,7 +117,7 @@ def used(thing):
         recloth.Piece("odd", [thing, back]).cut_line()
     elif isinstance(thing, recloth.Notch):
         recloth.Piece("odd", [dataclasses.replace(PIECE.edges[0], notches=[thing]), *PIECE.edges[1:]])
-    elif isinstance(thing, (recloth.DartMark, recloth.DrillMark, recloth.LineMark, recloth.ButtonholeMark)):
+    elif isinstance(thing, (recloth.DartMark, recloth.DrillMark, recloth.LineMark, recloth.ButtonholeMark, recloth.CutoutMark)):
         recloth.Piece("odd", PIECE.edges, marks=[thing])
     elif isinstance(thing, recloth.Part):
         recloth.fit([thing], [CLOTH], budget=100)

@@ -41,16 +41,19 @@ def everything():
     return Piece(
         "all sorts",
         [
-            Edge("hem", (0, 0), (200, 0), 40, "hem", corner="mirrored_on_this", notches=[("middle", 100)]),
+            Edge("hem", (0, 0), (200, 0), 40, "hem", corner="mirrored_on_this", notches=[("middle", 100, 2, "wedge", 5)]),
             Edge("side", (200, 0), (200, 300), 15, drawn="cut", corner="squared_to_next"),
-            Edge("neck", (200, 300), (100, 300), 10, bulge=-0.5, limit=2.5),
+            Edge("neck", (200, 300), (100, 300), 10, bulge=-0.5, corner="rounded", corner_size=4),
             Edge("top", (100, 300), (0, 250), 10, "opening", steer=((60, 300), (30, 260))),
             Edge("centre", (0, 250), (0, 0), 0, "fold"),
         ],
         marks=[
             recloth.DartMark("dart", (50, 80), ((40, 0), (60, 0))),
             recloth.DrillMark("button", (20, 200)),
-            recloth.LineMark("fold line", (0, 40), (200, 40)),
+            recloth.LineMark("fold line", (0, 40), (200, 40), kind="fold"),
+            recloth.CutoutMark("eyelet", [
+                Edge("lower", (120, 150), (140, 150), 3, bulge=1), Edge("upper", (140, 150), (120, 150), 3, bulge=1),
+            ]),
             recloth.ButtonholeMark("hole", ((20, 100), (35, 100))),
         ],
         grain=((100, 50), (100, 250)),
@@ -61,6 +64,19 @@ def everything():
 
 
 # Pieces
+
+
+def test_a_corner_that_cannot_be_made_is_said_to_be_pointed():
+    edges = list(strip().edges)
+    edges[0] = dataclasses.replace(edges[0], corner="stepped_on_this")
+    cut = Piece("strip", edges).cut_line()
+    (words,) = cut.unmade
+    assert words.startswith('piece "strip", edge "bottom": corner_deg[0] = 90 leaves no solution: it must be between 104.4')
+    assert cut.area == strip().cut_line().area and strip().cut_line().unmade == ()
+    edges[0] = dataclasses.replace(edges[0], corner="trimmed", corner_size=10)
+    # By hand: the point, 10 times the root of 2 from the corner, loses 4.142 of it: a triangle of 4.142 squared.
+    lost = strip().cut_line().area - Piece("strip", edges).cut_line().area
+    assert lost == pytest.approx((10 * math.sqrt(2) - 10) ** 2)
 
 
 def test_a_strip_is_as_large_as_by_hand():
@@ -127,6 +143,16 @@ def test_all_sorts_comes_back_as_it_was_given():
     notch = piece.cut_line().notches[0]
     # The notch is carried straight down by the hem's 40 mm.
     assert (notch.edge, notch.seam, notch.cut) == (0, (100, 0), (100, -40))
+    assert (notch.marks, notch.form, notch.depth) == (2, "wedge", 5)
+    # The eyelet of radius 10 is cut with a radius of 7, clockwise as the cloth lies to its left.
+    eyelet = piece.marks[3]
+    assert [edge.bulge for edge in eyelet.edges] == [-1, -1] and piece.marks[2].kind == "fold"
+    (opening,) = piece.cut_line().cutouts(0.001)
+    x, y = (opening - (130, 150)).T
+    assert np.hypot(x, y) == pytest.approx(7)
+    assert (x * np.roll(y, -1) - y * np.roll(x, -1)).sum() / 2 == pytest.approx(-49 * math.pi, rel=1e-3)
+    with pytest.raises(recloth.ReclothError, match="cutout"):
+        Piece("two", piece.edges, marks=[eyelet, eyelet])
     # Cloth already cut at x = 200: the cut line stays, the seam line lies 15 mm inside.
     assert piece.cut_line().bounds[2] == 200 and piece.seam_line().bounds[2] < 200
     assert piece.seam_line().segments[0].edge is not None

@@ -24,6 +24,20 @@ pub(crate) struct PyCutLine {
     pub(crate) tolerance: f64,
 }
 
+impl PyCutLine {
+    /// How far chords may lie from the line: as asked, else as the line was made.
+    fn chords(
+        &self,
+        py: Python<'_>,
+        function: &str,
+        asked: Option<&Bound<'_, PyAny>>,
+    ) -> PyResult<f64> {
+        let tolerance = asked.map_or(Ok(self.tolerance), number)?;
+        Error::check("tolerance", tolerance, 1e-6, 10.0)
+            .map_err(|error| raise(py, function, &error))
+    }
+}
+
 #[pymethods]
 impl PyCutLine {
     /// Corners of a polygon whose sides are chords near the line, counter-clockwise, the first not
@@ -43,13 +57,11 @@ impl PyCutLine {
         py: Python<'py>,
         tolerance: Option<&Bound<'py, PyAny>>,
     ) -> PyResult<Bound<'py, PyArray2<f64>>> {
-        let tolerance = tolerance.map_or(Ok(self.tolerance), number)?;
-        let tolerance = Error::check("tolerance", tolerance, 1e-6, 10.0)
-            .map_err(|error| raise(py, "CutLine.points", &error))?;
+        let tolerance = self.chords(py, "CutLine.points", tolerance)?;
         array(py, &self.line.flatten(tolerance))
     }
 
-    /// Area inside (mm2).
+    /// Area of the cloth within (mm2), less its cut-outs.
     #[getter]
     fn area(&self) -> f64 {
         self.line.area()
@@ -101,6 +113,36 @@ impl PyCutLine {
                     ),
                 )
             }),
+        )
+    }
+
+    /// The lines along which the cut-outs of the piece are cut, a tuple of arrays of the corners of
+    /// polygons, shape (n, 2), clockwise.
+    #[pyo3(signature = (tolerance=None))]
+    fn cutouts<'py>(
+        &self,
+        py: Python<'py>,
+        tolerance: Option<&Bound<'py, PyAny>>,
+    ) -> PyResult<Bound<'py, PyTuple>> {
+        let tolerance = self.chords(py, "CutLine.cutouts", tolerance)?;
+        let cutouts = self.line.cutouts().iter();
+        tuple(
+            py,
+            cutouts.map(|cutout| Ok(array(py, &cutout.flatten(tolerance))?.into_any())),
+        )
+    }
+
+    /// The corners that could not be made as asked and are pointed instead, a tuple of sentences
+    /// that name the edge and say what would do.
+    #[getter]
+    fn unmade<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyTuple>> {
+        let piece = &self.piece.get().piece;
+        let unmade = self.line.unmade().iter();
+        PyTuple::new(
+            py,
+            unmade
+                .map(|error| piece.sentence(error))
+                .collect::<Vec<_>>(),
         )
     }
 

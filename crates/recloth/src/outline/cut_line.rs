@@ -4,13 +4,12 @@ use alloc::string::String;
 use alloc::vec::Vec;
 use kurbo::{BezPath, Point, Rect};
 
-use super::cross::crossings;
-use super::edge::{Corner, Edge, NOTCH_DEPTH, NOTCH_SHARE, Notch, NotchForm};
-use super::parallel::{Bit, Part, raw, trim};
+use super::cut_ring::{CutRing, Side, Width};
+use super::edge::{Corner, Edge, NotchForm};
+use super::mark::Mark;
 use super::piece::Piece;
 use super::ring;
 use super::segment::Segment;
-use super::vector::{left, length};
 use crate::Error;
 
 /// A part of a cut line.
@@ -44,14 +43,26 @@ pub struct CutNotch {
     pub cut: Point,
 }
 
-/// A closed ring of lines and arcs, counter-clockwise: the line to cut a piece along.
+/// A closed ring of lines and arcs, counter-clockwise: the line to cut a piece along. What is cut out of the piece has rings
+/// of its own, clockwise.
 ///
 /// Made by [`Piece::cut_line`].
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct CutLine {
     segments: Vec<CutSegment>,
     notches: Vec<CutNotch>,
+    cutouts: Vec<CutLine>,
+    unmade: Vec<Error>,
+}
+
+/// Equal lines; what was not made follows from the piece.
+impl PartialEq for CutLine {
+    fn eq(&self, other: &CutLine) -> bool {
+        self.segments == other.segments
+            && self.notches == other.notches
+            && self.cutouts == other.cutouts
+    }
 }
 
 impl CutLine {
@@ -65,18 +76,34 @@ impl CutLine {
         &self.notches
     }
 
+    /// The lines along which the cut-outs of the piece are cut, in their order among its marks: clockwise, for the cloth lies
+    /// to the left of them too. Indices of edges are those of the cut-out's.
+    pub fn cutouts(&self) -> &[CutLine] {
+        &self.cutouts
+    }
+
+    /// The corners that could not be made as asked, and are pointed instead: each as the error it would be, `at` the edge to
+    /// change, with the values that would do; [`Piece::sentence`] puts it into words. It names
+    /// - `corner_deg`: the corner's inner angle is too sharp or too flat for the treatment (0 to 180);
+    /// - `distance`, `radius`: of a trimmed or rounded corner;
+    /// - `allowance`: of a turned hem whose mirrored end would reach beyond the edge beside it, or into the piece.
+    pub fn unmade(&self) -> &[Error] {
+        &self.unmade
+    }
+
     fn ring(&self) -> impl Iterator<Item = &Segment> {
         self.segments.iter().map(|part| &part.segment)
     }
 
-    /// Area inside (mm²).
+    /// Area of the cloth within (mm²), less its cut-outs; of a cut-out, the area cut away.
     pub fn area(&self) -> f64 {
-        ring::area(self.ring())
+        ring::area(self.ring()).abs() - self.cutouts.iter().map(CutLine::area).sum::<f64>()
     }
 
-    /// Length of the whole line (mm).
+    /// Length of the whole line, with the cut-outs (mm).
     pub fn length(&self) -> f64 {
-        self.ring().map(Segment::length).sum()
+        let cutouts = self.cutouts.iter().map(CutLine::length);
+        self.ring().map(Segment::length).sum::<f64>() + cutouts.sum::<f64>()
     }
 
     /// The smallest upright box that holds it.
@@ -86,21 +113,25 @@ impl CutLine {
         boxes.fold(first, |all, one| all.union(one))
     }
 
-    /// Whether a point lies inside.
+    /// Whether a point lies inside, and in no cut-out.
     pub fn contains(&self, point: impl Into<Point>) -> bool {
-        ring::winding(self.ring(), point.into()) != 0
+        let point = point.into();
+        ring::winding(self.ring(), point) != 0
+            && !self.cutouts.iter().any(|cutout| cutout.contains(point))
     }
 
     /// Distance of a point from the line (mm).
     pub fn distance(&self, point: impl Into<Point>) -> f64 {
         let point = point.into();
+        let cutouts = self.cutouts.iter().map(|cutout| cutout.distance(point));
         self.ring()
             .map(|segment| segment.nearest(point).0)
+            .chain(cutouts)
             .fold(f64::INFINITY, f64::min)
     }
 
     /// The corners of a polygon whose sides are chords within `tolerance` of the line (mm, at least 1e-6); the first
-    /// corner is not repeated.
+    /// corner is not repeated. Cut-outs are left out: each can be flattened itself.
     pub fn flatten(&self, tolerance: f64) -> Vec<Point> {
         let mut points = Vec::new();
         for segment in self.ring() {
@@ -109,9 +140,13 @@ impl CutLine {
         points
     }
 
-    /// The line as a path for drawing; arcs become cubics within `tolerance` (mm, at least 1e-9).
+    /// The line as a path for drawing, the cut-outs after it; arcs become cubics within `tolerance` (mm, at least 1e-9).
     pub fn path(&self, tolerance: f64) -> BezPath {
-        segments_path(self.ring(), tolerance)
+        let mut path = segments_path(self.ring(), tolerance);
+        for cutout in &self.cutouts {
+            path.extend(cutout.path(tolerance));
+        }
+        path
     }
 }
 
@@ -137,28 +172,28 @@ pub(crate) fn segments_path<'a>(
     path
 }
 
-/// Of how many edges it is tried whether theirs is the allowance that lies across a lost edge.
-const MOST_TRIED: usize = 32;
-
-/// How wide the allowance of an edge is on the side looked at.
-pub(crate) type Width<'a> = dyn Fn(&Edge) -> f64 + 'a;
-
 impl Piece {
     /// The line to cut along: every edge at its allowance outside the seam line, or where it is drawn if it is
-    /// [already cut](super::Drawn::Cut), joined by the corner treatments.
+    /// [already cut](super::Drawn::Cut), joined by the corner treatments. What is cut out of the piece is cut along a ring of
+    /// its own, inside the cut-out's by the allowances of its edges.
     ///
     /// Lines and arcs have exact parallels. Cubics are first fitted by arcs within half of `tolerance` (mm, 0.001 to
     /// 10). Where the allowances of far-apart edges, or of a tight inward curve, run into each other, the cut line is
     /// trimmed to what keeps every allowance whole, so that no point of it is nearer to an edge than that edge's
-    /// allowance, but for corners squared, mirrored or cut off, and for the ends of an inward curve tighter than its
-    /// allowance, where that reaches no farther than the curve's centre. A gap that the allowances close altogether is
-    /// closed.
+    /// allowance, but for corners squared, stepped, mirrored, trimmed or cut off, and for the ends of an inward curve tighter
+    /// than its allowance, where that reaches no farther than the curve's centre. A gap that the allowances close altogether
+    /// is closed. A corner that cannot be made as asked is pointed, and said to be so by [`CutLine::unmade`].
+    ///
+    /// Allowances that meet at both ends of a short edge may cover it: so of an edge no longer than twice the widest of its
+    /// own allowance and those beside it nothing need be left. Any other edge that is lost is an error.
     ///
     /// # Errors
     /// - `NotFinite`, `OutOfRange`: `tolerance`;
-    /// - `NoSolution`: nothing is left of the cut line of an edge, which is longer than twice its allowance: its own or
-    ///   another's `allowance` is too wide. `max` is the largest that would do, to 0.1 mm, if none were wider; `at` is
-    ///   the index of the edge to change, and [`Piece::sentence`] names it.
+    /// - `NoSolution`: nothing is left of the cut line of an edge, which is longer than that: its own or another's
+    ///   `allowance` is too wide. `max` is the largest that would do, to 0.1 mm, if none were wider; `at` is
+    ///   the index of the edge to change, and [`Piece::sentence`] names it;
+    /// - `NoSolution` naming `cutout`, `at` the index of the mark: an allowance of that cut-out is too wide to leave an
+    ///   opening, or would part it in two. `value` is the widest of its allowances, `max` the largest that would do.
     ///
     /// # Examples
     /// ```
@@ -173,14 +208,7 @@ impl Piece {
     /// # Ok::<(), recloth::Error>(())
     /// ```
     pub fn cut_line(&self, tolerance: f64) -> Result<CutLine, Error> {
-        let tolerance = check_tolerance(tolerance)?;
-        let segments = self.whole(Edge::outside, |width| self.outer(tolerance, width))?;
-        let mut line = CutLine {
-            segments,
-            notches: Vec::new(),
-        };
-        line.notches = self.carry(&line, 1.0, Edge::outside);
-        Ok(line)
+        self.lines(tolerance, Side::Right, Edge::outside)
     }
 
     /// The line to sew along: the drawn line, or inside it by the allowance where an edge is
@@ -189,39 +217,44 @@ impl Piece {
     /// # Errors
     /// As [`Piece::cut_line`]: an `allowance` that leaves nothing of its edge, or makes the piece fall apart.
     pub fn seam_line(&self, tolerance: f64) -> Result<CutLine, Error> {
-        let tolerance = check_tolerance(tolerance)?;
-        let segments = self.whole(Edge::inside, |width| self.inner(tolerance, width))?;
-        let mut line = CutLine {
-            segments,
-            notches: Vec::new(),
+        self.lines(tolerance, Side::Left, Edge::inside)
+    }
+
+    /// The outline's line on one side, and those of the cut-outs.
+    fn lines(&self, tolerance: f64, side: Side, width: fn(&Edge) -> f64) -> Result<CutLine, Error> {
+        let tolerance = Error::check("tolerance", tolerance, 1e-3, 10.0)?;
+        let line = |ring: CutRing| -> Result<CutLine, Error> {
+            let parallel = ring.whole(tolerance, side, width)?;
+            Ok(CutLine {
+                notches: ring.carry(&parallel.segments, side, width),
+                segments: parallel.segments,
+                cutouts: Vec::new(),
+                unmade: parallel.unmade,
+            })
         };
-        line.notches = self.carry(&line, -1.0, Edge::inside);
-        Ok(line)
+        let mut outline = line(CutRing::outline(self.edges()))?;
+        for (index, mark) in self.marks().iter().enumerate() {
+            let Mark::Cutout(cutout) = mark else { continue };
+            let named = |error: Error| {
+                Error::no_solution("cutout", error.value(), f64::NAN, error.max()).at_index(index)
+            };
+            outline
+                .cutouts
+                .push(line(CutRing::cutout(&cutout.edges)).map_err(named)?);
+        }
+        Ok(outline)
     }
 
-    /// The parallel outside the drawn ring; empty where there is none.
-    fn outer(&self, tolerance: f64, width: &Width) -> Vec<CutSegment> {
-        self.outer_with(tolerance, width, None)
-    }
-
-    /// The same, with one corner treatment in place of the edges' own.
+    /// The parallel outside the drawn ring, with one corner treatment in place of the edges' own; empty where there is none.
     pub(crate) fn outer_with(
         &self,
         tolerance: f64,
         width: &Width,
         corner: Option<Corner>,
     ) -> Vec<CutSegment> {
-        let mut parts = self.parts(tolerance / 2.0, width);
-        for part in &mut parts {
-            part.corner = part.corner.map(|own| corner.unwrap_or(own));
-        }
-        trim(&raw(&parts), 0)
-            .into_iter()
-            .map(|bits| (ring::area(bits.iter().map(|bit| &bit.segment)), bits))
-            .max_by(|a, b| a.0.total_cmp(&b.0))
-            .filter(|(area, _)| *area > 0.0)
-            .map(|(_, bits)| cut_segments(bits))
-            .unwrap_or_default()
+        let ring = CutRing::outline(self.edges());
+        ring.parallel(tolerance, Side::Right, width, corner)
+            .segments
     }
 
     /// The parallel inside the drawn ring; empty where there is none, or several rings.
@@ -236,166 +269,8 @@ impl Piece {
         width: &Width,
         corner: Corner,
     ) -> Vec<CutSegment> {
-        let mut parts = self.parts(tolerance / 2.0, width);
-        // Walked the other way the piece's inside lies to the right, and everything but the piece is covered.
-        parts.reverse();
-        for part in &mut parts {
-            part.segment = part.segment.reversed();
-        }
-        let ends: Vec<bool> = parts.iter().map(|part| part.corner.is_some()).collect();
-        let count = parts.len();
-        for (index, part) in parts.iter_mut().enumerate() {
-            part.corner = ends[(index + 1) % count].then_some(corner);
-        }
-        let mut rings: Vec<Vec<Bit>> = trim(&raw(&parts), 1)
-            .into_iter()
-            .map(|bits| {
-                let turn = |bit: Bit| Bit {
-                    segment: bit.segment.reversed(),
-                    ..bit
-                };
-                bits.into_iter().rev().map(turn).collect::<Vec<_>>()
-            })
-            .filter(|bits| ring::area(bits.iter().map(|bit| &bit.segment)) > 1e-6)
-            .collect();
-        match rings.len() {
-            1 => cut_segments(rings.remove(0)),
-            _ => Vec::new(),
-        }
+        let ring = CutRing::outline(self.edges());
+        ring.parallel(tolerance, Side::Left, width, Some(corner))
+            .segments
     }
-
-    /// What `ring` makes of the allowances, if it leaves something of every edge; else an error that names the edge whose
-    /// allowance is too wide and the largest that would do, if none were wider, to 0.1 mm.
-    fn whole(
-        &self,
-        width: fn(&Edge) -> f64,
-        ring: impl Fn(&Width) -> Vec<CutSegment>,
-    ) -> Result<Vec<CutSegment>, Error> {
-        let segments = ring(&width);
-        let Some(lost) = self.first_lost(&segments, &width) else {
-            return Ok(segments);
-        };
-        let edges = self.edges();
-        let widest = edges.iter().map(width).fold(0.0, f64::max);
-        let (mut low, mut high) = (0.0, widest);
-        for _ in 0..14 {
-            let middle = (low + high) / 2.0;
-            let narrower = |edge: &Edge| width(edge).min(middle);
-            if self.first_lost(&ring(&narrower), &narrower).is_none() {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        let most = libm::floor(low * 10.0) / 10.0;
-        // The edge that is lost, if its own allowance is too wide; else the one that lies across it: alone narrowed, it
-        // gives the lost edge back. Where it takes several, the widest.
-        let wide = |index: &usize| width(&edges[*index]) > most;
-        let across = |index: &usize| {
-            let narrower = |edge: &Edge| {
-                let own = core::ptr::eq(edge, &edges[*index]);
-                if own { most } else { width(edge) }
-            };
-            self.first_lost(&ring(&narrower), &narrower) != Some(lost)
-        };
-        let index = Some(lost)
-            .filter(wide)
-            .or_else(|| (0..edges.len()).filter(wide).take(MOST_TRIED).find(across))
-            .or_else(|| (0..edges.len()).find(|&index| width(&edges[index]) == widest))
-            .unwrap_or(lost);
-        let allowance = edges[index].allowance;
-        Err(Error::no_solution("allowance", allowance, 0.0, most).at_index(index))
-    }
-
-    /// The first edge that has nothing left and is too long for that to be a matter of its corners; of a ring that is
-    /// gone altogether, the edge with the widest allowance.
-    fn first_lost(&self, segments: &[CutSegment], width: &Width) -> Option<usize> {
-        let edges = self.edges();
-        if segments.is_empty() {
-            let mut widest = 0;
-            for (index, edge) in edges.iter().enumerate() {
-                if width(edge) > width(&edges[widest]) {
-                    widest = index;
-                }
-            }
-            return Some(widest);
-        }
-        (0..edges.len()).find(|&index| {
-            edges[index].length() > 2.0 * width(&edges[index])
-                && segments.iter().all(|part| part.edge != Some(index))
-        })
-    }
-
-    /// The drawn ring in lines and arcs, with the distance of each part's parallel.
-    fn parts(&self, tolerance: f64, distance: &Width) -> Vec<Part> {
-        let segments = self.segments(tolerance);
-        let count = segments.len();
-        let ends = |index: usize| index + 1 == count || segments[index + 1].0 != segments[index].0;
-        segments
-            .iter()
-            .enumerate()
-            .map(|(index, &(edge, segment))| Part {
-                edge,
-                segment,
-                distance: distance(&self.edges()[edge]),
-                corner: ends(index).then_some(self.edges()[edge].corner),
-            })
-            .collect()
-    }
-
-    /// The notches, moved along the normal to where it first meets the line; `way` is 1 outward, -1 inward.
-    fn carry(&self, line: &CutLine, way: f64, distance: impl Fn(&Edge) -> f64) -> Vec<CutNotch> {
-        let bounds = line.bounds();
-        let reach = 1.0 + bounds.width() + bounds.height();
-        let mut carried = Vec::new();
-        for (index, edge) in self.edges().iter().enumerate() {
-            for notch in &edge.notches {
-                let (seam, along) = edge.curve.at(notch.distance);
-                let out = -left(along) * way;
-                let mut cut = seam;
-                if distance(edge) > 0.0 {
-                    let ray = Segment::line(seam, seam + out * reach);
-                    let mut nearest = f64::INFINITY;
-                    for segment in line.ring() {
-                        crossings(&ray, segment, |point, far, _| {
-                            if far < nearest {
-                                nearest = far;
-                                cut = point;
-                            }
-                        });
-                    }
-                }
-                carried.push(CutNotch {
-                    edge: index,
-                    name: notch.name.clone(),
-                    marks: notch.marks,
-                    form: notch.form,
-                    depth: depth(notch, length(cut - seam)),
-                    seam,
-                    cut,
-                });
-            }
-        }
-        carried
-    }
-}
-
-fn check_tolerance(tolerance: f64) -> Result<f64, Error> {
-    Error::check("tolerance", tolerance, 1e-3, 10.0)
-}
-
-/// How deep a notch is cut where the cut line lies so far from the seam line.
-fn depth(notch: &Notch, room: f64) -> f64 {
-    let usual = (NOTCH_SHARE * room).min(NOTCH_DEPTH);
-    notch.depth.map_or(usual, |depth| depth.min(room))
-}
-
-fn cut_segments(bits: Vec<Bit>) -> Vec<CutSegment> {
-    bits.into_iter()
-        .filter(|bit| length(bit.segment.end - bit.segment.start) > 0.0)
-        .map(|bit| CutSegment {
-            segment: bit.segment,
-            edge: bit.edge,
-        })
-        .collect()
 }

@@ -33,9 +33,11 @@ pub enum Drawn {
     Cut,
 }
 
-/// How the allowances of an edge and the next are joined at an outward corner. At an inward corner they simply meet.
+/// How the allowances of an edge and the next are joined at an outward corner. At an inward corner they simply meet, and where
+/// edges run on smoothly, turning by less than 0.1°, there is no corner.
 ///
-/// A corner too sharp or too flat for what is asked, or where a mirrored end would cut into the piece, is a pointed one.
+/// A corner too sharp or too flat for what is asked, or where a mirrored end would cut into the piece, is made a pointed one,
+/// and [`CutLine::unmade`](super::CutLine::unmade) says so.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
@@ -86,11 +88,6 @@ impl Default for Corner {
 }
 
 impl Corner {
-    /// Whether it may take from the allowances beside it.
-    pub(crate) fn takes_away(self) -> bool {
-        matches!(self, Corner::MirroredOnThis | Corner::MirroredOnNext)
-    }
-
     /// The same corner seen by one who walks the ring the other way.
     pub(crate) fn reversed(self) -> Corner {
         match self {

@@ -29,6 +29,7 @@ mod corner;
 mod cross;
 mod curve;
 mod cut_line;
+mod cut_ring;
 mod edge;
 mod facing;
 mod fit;

@@ -6,14 +6,15 @@
 //! to their right: no point of them lies inside a band, so none is nearer to a part than that part's allowance.
 
 use alloc::vec::Vec;
-use kurbo::{Point, Rect};
+use kurbo::{Point, Rect, Vec2};
 
-use super::corner::{Arm, inward, join};
+use super::corner::{Arm, Corners, Joint, SMOOTH, Unmade, inward, pointed, treated};
 use super::cross::{boxes_meet, crossings};
-use super::edge::Corner;
+use super::edge::{Corner, POINT_LIMIT};
 use super::ring::winding_boxed;
 use super::segment::Segment;
 use super::vector::{cross, dot, left, length, right, unit};
+use crate::Error;
 
 /// A part of the ring a parallel is made of.
 #[derive(Clone, Copy, Debug)]
@@ -44,8 +45,9 @@ const SPIKE: f64 = 1e-5;
 /// Parts are linked over gaps up to this (mm), which crossings at a small angle leave.
 const LINK: f64 = 1e-3;
 
-/// The parallels of all parts and the joins between them, in one closed ring that may cross itself.
-pub(crate) fn raw(parts: &[Part]) -> Vec<Bit> {
+/// The parallels of all parts and the joins between them, in one closed ring that may cross itself; and the corners that
+/// could not be made as asked, each as the error that names the edge to change.
+pub(crate) fn raw(parts: &[Part]) -> (Vec<Bit>, Vec<Error>) {
     let count = parts.len();
     let mut firsts: Vec<_> = parts
         .iter()
@@ -68,68 +70,204 @@ pub(crate) fn raw(parts: &[Part]) -> Vec<Bit> {
             (lasts[i], firsts[next]) = (shared, shared);
         }
     }
-    let mut chain = Chain::default();
+    let mut lines: Vec<Line> = (0..count)
+        .map(|i| {
+            let Part {
+                segment, distance, ..
+            } = parts[i];
+            Line {
+                segment: segment.parallel_between(distance, firsts[i], lasts[i]),
+                state: [End::Square; 2],
+            }
+        })
+        .collect();
+    let mut unmade = Vec::new();
+    let mut joints = Vec::with_capacity(count);
     for i in 0..count {
-        let (part, next) = (parts[i], parts[(i + 1) % count]);
-        let offset = part
-            .segment
-            .parallel_between(part.distance, firsts[i], lasts[i]);
-        chain.to(offset.start);
-        chain.run(offset, part.edge);
-        let (out, next_out) = (lasts[i], firsts[(i + 1) % count]);
+        let next = (i + 1) % count;
         let this = Arm {
-            along: left(out),
-            out,
-            width: part.distance,
+            along: left(lasts[i]),
+            out: lasts[i],
+            width: parts[i].distance,
         };
         let after = Arm {
-            along: right(next_out),
-            out: next_out,
-            width: next.distance,
+            along: right(firsts[next]),
+            out: firsts[next],
+            width: parts[next].distance,
         };
-        let corner = part.segment.end;
-        chain.to(this.end(corner));
-        let turn = cross(out, next_out);
-        if turn < -1e-9 || (turn < 0.0 && dot(out, next_out) > 0.0) {
-            for point in inward(corner, this, after, part.corner.unwrap_or_default()) {
-                chain.to(point);
-            }
-        } else if (turn > 1e-9 || dot(out, next_out) < 0.0)
-            && part.distance.max(next.distance) > 0.0
-        {
-            let treatment = part.corner.unwrap_or_default();
-            let mut points = join(corner, this, after, treatment);
-            if treatment.takes_away() && runs_into(parts, corner, this, &points, after) {
-                points = join(corner, this, after, Corner::default());
-            }
-            for point in points {
-                chain.to(point);
-            }
-        }
-        chain.to(after.end(corner));
+        let joint = joint(parts, &lines, i, [this, after], &mut unmade);
+        stop(parts, &mut lines, i, &joint);
+        joints.push((this, joint, after));
     }
-    chain.close()
+    let mut chain = Chain::default();
+    for (i, (this, joint, after)) in joints.iter().enumerate() {
+        let (line, next) = (&lines[i], &lines[(i + 1) % count]);
+        let corner = parts[i].segment.end;
+        if line.state != [End::Gone; 2] {
+            chain.to(line.segment.start);
+            chain.run(line.segment, parts[i].edge);
+        }
+        if line.state[1] == End::Square {
+            chain.to(this.end(corner));
+        }
+        for (index, &point) in joint.points.iter().enumerate() {
+            let bulge = index.checked_sub(1).and_then(|leg| joint.bulges.get(leg));
+            chain.bend(point, bulge.copied().unwrap_or(0.0));
+        }
+        if next.state[0] == End::Square {
+            chain.to(after.end(corner));
+        }
+    }
+    (chain.close(), unmade)
 }
 
-/// Whether a mirrored corner meets the piece anywhere but at the corner itself: it takes from the allowances, and must not
-/// take from the piece.
-fn runs_into(parts: &[Part], corner: Point, this: Arm, points: &[Point], next: Arm) -> bool {
-    let mut from = this.end(corner);
-    points.iter().chain([&next.end(corner)]).any(|&to| {
-        let side = Segment::line(from, to);
-        from = to;
-        let bounds = side.bounds();
-        length(side.end - side.start) > SHORTEST
-            && parts.iter().any(|part| {
-                let mut meets = false;
-                if boxes_meet(&bounds, &part.segment.bounds()) {
-                    crossings(&side, &part.segment, |point, _, _| {
-                        meets |= length(point - corner) > LINK;
-                    });
-                }
-                meets
-            })
+/// The parallel of a part, and how it starts and ends.
+#[derive(Clone, Copy)]
+struct Line {
+    segment: Segment,
+    state: [End; 2],
+}
+
+#[derive(Clone, Copy, PartialEq)]
+enum End {
+    /// Square to the end of the part.
+    Square,
+    /// Before that, where a corner leaves or meets it.
+    Cut,
+    /// A corner takes all of it.
+    Gone,
+}
+
+/// How the parallels of a part and the next are joined.
+fn joint(
+    parts: &[Part],
+    lines: &[Line],
+    index: usize,
+    [this, after]: [Arm; 2],
+    unmade: &mut Vec<Error>,
+) -> Joint {
+    let count = parts.len();
+    let next = (index + 1) % count;
+    let at = parts[index].segment.end;
+    let corner = parts[index].corner.unwrap_or_default();
+    let turn = cross(this.out, after.out);
+    let straight = |points| Joint {
+        points,
+        ..Joint::default()
+    };
+    if turn < -1e-9 || (turn < 0.0 && dot(this.out, after.out) > 0.0) {
+        return straight(inward(at, this, after, corner));
+    }
+    let turns = turn > 1e-9 || dot(this.out, after.out) < 0.0;
+    if !turns || this.width.max(after.width) <= 0.0 {
+        return Joint::default();
+    }
+    if let Corner::Pointed { limit } = corner {
+        return straight(pointed(at, this, after, limit));
+    }
+    let smooth = turn < SMOOTH && dot(this.out, after.out) > 0.0;
+    if smooth {
+        return straight(pointed(at, this, after, POINT_LIMIT));
+    }
+    let away = [
+        edge_line(parts, lines, index, true),
+        edge_line(parts, lines, next, false),
+    ];
+    let corners = Corners {
+        at,
+        this: (this, &away[0]),
+        next: (after, &away[1]),
+    };
+    let made = treated(&corners, corner).and_then(|joint| {
+        let (hem, is_next) = match corner {
+            Corner::MirroredOnThis => (this, false),
+            Corner::MirroredOnNext => (after, true),
+            _ => return Ok(joint),
+        };
+        match runs_into(parts, &joint, at, hem.out) {
+            Some(depth) => Err(Unmade {
+                error: Error::no_solution("allowance", hem.width, f64::NAN, depth),
+                next: is_next,
+            }),
+            None => Ok(joint),
+        }
+    });
+    made.unwrap_or_else(|Unmade { error, next: other }| {
+        let edge = parts[if other { next } else { index }].edge;
+        unmade.push(error.at_index(edge));
+        straight(pointed(at, this, after, POINT_LIMIT))
     })
+}
+
+/// The cut line of the edge of a part, walked from that part: backward to the start of the edge, or forward to its end.
+fn edge_line(parts: &[Part], lines: &[Line], from: usize, back: bool) -> Vec<(usize, Segment)> {
+    let count = parts.len();
+    let mut walked = Vec::new();
+    let mut index = from;
+    for _ in 0..count {
+        let before = (index + count - 1) % count;
+        let Line { segment, state } = lines[index];
+        if state != [End::Gone; 2] && length(segment.end - segment.start) > 0.0 {
+            let segment = if back { segment.reversed() } else { segment };
+            walked.push((index, segment));
+        }
+        let last = if back { before } else { index };
+        if parts[last].corner.is_some() {
+            break;
+        }
+        index = if back { before } else { (index + 1) % count };
+    }
+    walked
+}
+
+/// Leaves and meets the parallels where a joint says, at the corner that ends this part.
+fn stop(parts: &[Part], lines: &mut [Line], index: usize, joint: &Joint) {
+    let count = parts.len();
+    if let Some((part, point)) = joint.leave {
+        let mut gone = index;
+        while gone != part {
+            lines[gone].state = [End::Gone; 2];
+            gone = (gone + count - 1) % count;
+        }
+        let Line { segment, state } = &mut lines[part];
+        let start = segment.start;
+        *segment = segment.part(0.0, segment.along(point));
+        (segment.start, segment.end, state[1]) = (start, point, End::Cut);
+    }
+    if let Some((part, point)) = joint.meet {
+        let mut gone = (index + 1) % count;
+        while gone != part {
+            lines[gone].state = [End::Gone; 2];
+            gone = (gone + 1) % count;
+        }
+        let Line { segment, state } = &mut lines[part];
+        let end = segment.end;
+        *segment = segment.part(segment.along(point), segment.length());
+        (segment.start, segment.end, state[0]) = (point, end, End::Cut);
+    }
+}
+
+/// Whether the legs of a joint meet the piece anywhere but at the corner itself: a mirrored corner takes from the
+/// allowances, and must not take from the piece. Then how far outward from the hem's fold they first do (mm).
+fn runs_into(parts: &[Part], joint: &Joint, corner: Point, out: Vec2) -> Option<f64> {
+    let mut depth: Option<f64> = None;
+    for (index, pair) in joint.points.windows(2).enumerate() {
+        let bulge = joint.bulges.get(index).copied().unwrap_or(0.0);
+        let leg = Segment::arc(pair[0], pair[1], bulge);
+        let bounds = leg.bounds();
+        for part in parts {
+            if !boxes_meet(&bounds, &part.segment.bounds()) {
+                continue;
+            }
+            crossings(&leg, &part.segment, |point, _, _| {
+                if length(point - corner) > LINK {
+                    let at = dot(point - corner, out).max(0.0);
+                    depth = Some(depth.map_or(at, |least: f64| least.min(at)));
+                }
+            });
+        }
+    }
+    depth
 }
 
 /// A ring in the making.
@@ -142,10 +280,15 @@ struct Chain {
 impl Chain {
     /// A straight join to a point.
     fn to(&mut self, point: Point) {
+        self.bend(point, 0.0);
+    }
+
+    /// A join to a point, by an arc of this bulge.
+    fn bend(&mut self, point: Point, bulge: f64) {
         match self.at {
             Some(at) if length(point - at) > SHORTEST => {
                 self.bits.push(Bit {
-                    segment: Segment::line(at, point),
+                    segment: Segment::arc(at, point, bulge),
                     edge: None,
                 });
                 self.at = Some(point);

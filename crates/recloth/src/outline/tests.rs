@@ -504,3 +504,268 @@ fn a_turned_hem_folds_back_onto_the_piece_with_its_allowances() {
         );
     }
 }
+
+/// A square of 100 with an allowance of 10, its upper right corner treated.
+fn cornered(corner: Corner) -> CutLine {
+    let piece = square(|edge| match edge.name.as_str() {
+        "1" => edge.corner(corner),
+        _ => edge,
+    });
+    piece.unwrap().cut_line(0.01).unwrap()
+}
+
+#[test]
+fn every_treatment_of_a_right_angle_takes_what_it_should() {
+    // By hand: 120 · 120 with all corners pointed. Trimmed at d, the point is √2 · 10 from the corner, and a triangle of
+    // (√2 · 10 - d)² goes. Rounded at r, (1 - π/4) r² goes.
+    let root = libm::sqrt(200.0);
+    let missing = |corner| 14_400.0 - cornered(corner).area();
+    let pi = core::f64::consts::PI;
+    for (corner, wanted) in [
+        (Corner::default(), 0.0),
+        (
+            Corner::Trimmed { distance: 10.0 },
+            (root - 10.0) * (root - 10.0),
+        ),
+        (
+            Corner::Trimmed { distance: 3.0 },
+            (root - 3.0) * (root - 3.0),
+        ),
+        (Corner::Trimmed { distance: 0.0 }, 200.0),
+        (Corner::Rounded { radius: 10.0 }, (1.0 - pi / 4.0) * 100.0),
+        (Corner::Rounded { radius: 4.0 }, (1.0 - pi / 4.0) * 16.0),
+        (Corner::SquaredToThis, 0.0),
+        (Corner::MirroredOnThis, 0.0),
+        (Corner::MirroredOnNext, 0.0),
+    ] {
+        assert!(
+            (missing(corner) - wanted).abs() < 1e-9,
+            "{corner:?}: {}",
+            missing(corner)
+        );
+        assert_eq!(cornered(corner).unmade(), []);
+    }
+    // A right angle has no step: it is pointed, and says so.
+    let stepped = cornered(Corner::SteppedOnThis);
+    assert_eq!(stepped.area(), 14_400.0);
+    let piece = square(|edge| edge).unwrap();
+    // The inner angle is at least 90° + asin 1/4.
+    assert_eq!(
+        piece.sentence(&stepped.unmade()[0]),
+        "piece \"square\", edge \"1\": corner_deg[1] = 90 leaves no solution: it must be between 104.477512186 and 180"
+    );
+}
+
+#[test]
+fn an_extension_ends_early_in_a_step() {
+    // A centre back seam, allowance 15, above a vent extension of 50, in one line; at the top of the extension it ends square.
+    let edges = |corner: Corner| {
+        vec![
+            Edge::hem("hem", Curve::line((0.0, 0.0), (200.0, 0.0)), 40.0),
+            Edge::seam("vent", Curve::line((200.0, 0.0), (200.0, 180.0)), 50.0).corner(corner),
+            Edge::seam(
+                "centre back",
+                Curve::line((200.0, 180.0), (200.0, 600.0)),
+                15.0,
+            ),
+            Edge::seam("waist", Curve::line((200.0, 600.0), (0.0, 600.0)), 10.0),
+            Edge::seam("side", Curve::line((0.0, 600.0), (0.0, 0.0)), 15.0),
+        ]
+    };
+    for corner in [Corner::default(), Corner::SteppedOnThis] {
+        let cut = Piece::new("back", edges(corner))
+            .unwrap()
+            .cut_line(0.1)
+            .unwrap();
+        // By hand: 230 · 650 and the vent's 35 more, 220 high from the hem's cut line to its top.
+        assert!((cut.area() - (230.0 * 650.0 + 35.0 * 220.0)).abs() < 1e-9);
+        assert!(cut.distance((250.0, 180.0)) < 1e-9 && cut.distance((215.0, 180.0)) < 1e-9);
+        assert_eq!(cut.unmade(), []);
+    }
+    // Where the seam above leans in by 30°, the step alone keeps the top of the vent square to the vent.
+    let lean = |corner: Corner| {
+        let mut edges = edges(corner);
+        edges[2].curve = Curve::line((200.0, 180.0), (100.0, 180.0 + 100.0 * libm::sqrt(3.0)));
+        edges[3].curve = Curve::line((100.0, 180.0 + 100.0 * libm::sqrt(3.0)), (0.0, 600.0));
+        Piece::new("back", edges).unwrap().cut_line(0.1).unwrap()
+    };
+    assert!(lean(Corner::SteppedOnThis).distance((250.0, 180.0)) < 1e-9);
+    // By hand: the seam's cut line meets the vent's square end 15 / cos 30° from the corner.
+    let met = 200.0 + 15.0 / libm::cos(30.0_f64.to_radians());
+    assert!(lean(Corner::SteppedOnThis).distance((met, 180.0)) < 1e-9);
+    assert!(lean(Corner::default()).distance((met, 180.0)) < 1e-9);
+}
+
+#[test]
+fn a_trimmed_corner_of_curved_edges_ends_on_their_true_parallels() {
+    // A half disc of radius 100: at each end of its diameter it turns by a right angle. Trimmed at 3 mm, the cut runs along
+    // x + y = c, c from the corner (100, 0) by 3 mm across: it leaves the arc's parallel, of radius 110, where that lies on
+    // the line. On the inward half of the arc there is none.
+    let disc = |corner| {
+        let edges = vec![
+            Edge::seam("diameter", Curve::line((-100.0, 0.0), (100.0, 0.0)), 10.0).corner(corner),
+            Edge::seam("arc", Curve::arc((100.0, 0.0), (-100.0, 0.0), 1.0), 10.0),
+        ];
+        Piece::new("disc", edges).unwrap().cut_line(0.01).unwrap()
+    };
+    let cut = disc(Corner::Trimmed { distance: 3.0 });
+    assert_eq!(cut.unmade(), []);
+    // By hand: the line x - y = 100 + 3 √2 and y = -10; and the circle x² + y² = 110² with y > 0.
+    let c = 100.0 + 3.0 * core::f64::consts::SQRT_2;
+    assert!(cut.distance((c - 10.0, -10.0)) < 1e-9);
+    let y = (-c + libm::sqrt(2.0 * 12_100.0 - c * c)) / 2.0;
+    assert!(cut.distance((c + y, y)) < 1e-9);
+    let trim = cut
+        .segments()
+        .iter()
+        .find(|part| part.edge.is_none() && part.segment.start.x > 0.0);
+    let trim = trim.unwrap().segment;
+    assert!(libm::hypot(trim.end.x - c - y, trim.end.y - y) < 1e-9);
+    // Below nothing: what the line would have to be to reach the end of the allowance of a short edge.
+    let unmade = square(|edge| edge.corner(Corner::Trimmed { distance: 20.0 }));
+    let unmade = unmade.unwrap().cut_line(0.01).unwrap();
+    assert_eq!(unmade.unmade().len(), 4);
+    assert!((unmade.unmade()[0].max() - libm::sqrt(200.0)).abs() < 1e-9);
+}
+
+#[test]
+fn a_hem_too_deep_to_mirror_is_pointed_and_says_how_deep_it_may_be() {
+    // The side beside the hem is 60 long, the hem 80 deep: mirrored, the side's cut line reaches 60 and its allowance.
+    let panel = |hem: f64| {
+        let edges = vec![
+            Edge::hem("hem", Curve::line((0.0, 0.0), (200.0, 0.0)), hem)
+                .corner(Corner::MirroredOnThis),
+            Edge::seam("side", Curve::line((200.0, 0.0), (200.0, 60.0)), 10.0),
+            Edge::seam("waist", Curve::line((200.0, 60.0), (0.0, 90.0)), 10.0),
+            Edge::seam("centre", Curve::line((0.0, 90.0), (0.0, 0.0)), 10.0),
+        ];
+        let piece = Piece::new("panel", edges).unwrap();
+        let cut = piece.cut_line(0.1).unwrap();
+        let unmade: Vec<_> = cut
+            .unmade()
+            .iter()
+            .map(|error| piece.sentence(error))
+            .collect();
+        unmade
+    };
+    assert!(panel(50.0).is_empty());
+    assert_eq!(
+        panel(80.0),
+        [
+            "piece \"panel\", edge \"hem\": allowance[0] = 80 leaves no solution: it must be at most 60"
+        ]
+    );
+}
+
+#[test]
+fn a_cutout_is_cut_inside_by_its_allowances() {
+    // A window of 60 · 40 with 10 above and below, 5 at the sides, in a square of 100; its ring runs clockwise.
+    let corners = [(20.0, 30.0), (20.0, 70.0), (80.0, 70.0), (80.0, 30.0)];
+    let window = |wide: f64| {
+        let edges = (0..4).map(|i| {
+            let curve = Curve::line(corners[i], corners[(i + 1) % 4]);
+            Edge::seam(
+                ["left", "top", "right", "bottom"][i],
+                curve,
+                [5.0, wide, 5.0, wide][i],
+            )
+            .notch("n", 10.0, 1)
+        });
+        let cutout = Cutout {
+            name: "window".into(),
+            edges: edges.collect(),
+        };
+        let piece = square(|edge| edge).unwrap();
+        piece.with_marks(vec![Mark::Cutout(cutout)]).unwrap()
+    };
+    let cut = window(10.0).cut_line(0.1).unwrap();
+    let opening = &cut.cutouts()[0];
+    assert_eq!(
+        (opening.area(), cut.area()),
+        (50.0 * 20.0, 14_400.0 - 1000.0)
+    );
+    assert_eq!(opening.bounds(), kurbo::Rect::new(25.0, 40.0, 75.0, 60.0));
+    assert!(!cut.contains((50.0, 50.0)) && cut.contains((50.0, 65.0)));
+    assert_eq!(cut.distance((50.0, 65.0)), 5.0);
+    assert_eq!(cut.length(), 480.0 + 140.0);
+    let closes = |el: &kurbo::PathEl| matches!(el, kurbo::PathEl::ClosePath);
+    assert_eq!(
+        cut.path(0.1)
+            .elements()
+            .iter()
+            .filter(|el| closes(el))
+            .count(),
+        2
+    );
+    // The notch of its left edge, 10 above its start, is moved into the opening by 5; 0.6 of that deep.
+    let notch = &opening.notches()[0];
+    assert_eq!(
+        (notch.seam, notch.cut),
+        (Point::new(20.0, 40.0), Point::new(25.0, 40.0))
+    );
+    assert_eq!(notch.depth, 3.0);
+    // Its edges are also those of its segments.
+    assert!(opening.segments().iter().all(|part| part.edge.is_some()));
+    // Too wide above and below: 20 leaves nothing.
+    let piece = window(20.0);
+    let error = piece.cut_line(0.1).unwrap_err();
+    assert_eq!(
+        piece.sentence(&error),
+        "piece \"square\": cutout[0] = 20 leaves no solution: it must be at most 19.9"
+    );
+    // Already cut, the drawn ring is the opening and the seam lies outside it, in the cloth.
+    let mut marks = window(10.0).marks().to_vec();
+    if let Mark::Cutout(cutout) = &mut marks[0] {
+        for edge in &mut cutout.edges {
+            edge.drawn = Drawn::Cut;
+        }
+    }
+    let piece = square(|edge| edge).unwrap().with_marks(marks).unwrap();
+    assert_eq!(piece.cut_line(0.1).unwrap().cutouts()[0].area(), 2400.0);
+    assert_eq!(
+        piece.seam_line(0.1).unwrap().cutouts()[0].area(),
+        70.0 * 60.0
+    );
+}
+
+#[test]
+fn a_short_edge_between_inward_corners_may_be_covered_a_longer_one_may_not() {
+    // A notched corner: two inward right angles with a step of s between them, all allowances 10. By hand: the bands of the
+    // neighbours cover it from both ends while s is at most 20; then a slot of that width is closed, and its sides are lost.
+    let stair = |step: f64| {
+        let corners = [
+            (0.0, 0.0),
+            (300.0, 0.0),
+            (300.0, 100.0),
+            (200.0, 100.0),
+            (200.0 - step, 100.0 + step),
+            (200.0 - step, 200.0),
+            (0.0, 200.0),
+        ];
+        let edges = (0..7).map(|i| {
+            let curve = Curve::line(corners[i], corners[(i + 1) % 7]);
+            Edge::seam(i.to_string(), curve, 10.0)
+        });
+        Piece::new("stair", edges.collect())
+            .unwrap()
+            .cut_line(0.1)
+            .unwrap()
+    };
+    // Two corners of 135° inside: a chamfer of length s √2 keeps (s √2 - 2 · 10 tan 22.5°) of its cut line.
+    let left = |step: f64| {
+        let cut = stair(step);
+        let lengths = cut.segments().iter().filter(|part| part.edge == Some(3));
+        lengths.map(|part| part.segment.length()).sum::<f64>()
+    };
+    let kept = |step: f64| {
+        (step * core::f64::consts::SQRT_2 - 20.0 * libm::tan(22.5_f64.to_radians())).max(0.0)
+    };
+    for step in [2.0, 5.0, 5.8, 5.9, 10.0, 40.0] {
+        assert!(
+            (left(step) - kept(step)).abs() < 1e-9,
+            "{step}: {} {}",
+            left(step),
+            kept(step)
+        );
+    }
+}

@@ -82,11 +82,19 @@ fn attempt(random: &mut Random, kind: Kind, seed: u64) -> Option<Piece> {
                 edge = edge.already_cut();
             }
             if !kind.pointed {
-                edge = edge.corner(match random.below(5) {
+                edge = edge.corner(match random.below(9) {
                     0 => Corner::SquaredToThis,
                     1 => Corner::SquaredToNext,
                     2 => Corner::MirroredOnThis,
                     3 => Corner::MirroredOnNext,
+                    4 => Corner::SteppedOnThis,
+                    5 => Corner::SteppedOnNext,
+                    6 => Corner::Trimmed {
+                        distance: random.between(0.0, 30.0),
+                    },
+                    7 => Corner::Rounded {
+                        radius: random.between(0.0, 15.0),
+                    },
                     _ => Corner::Pointed {
                         limit: random.between(1.0, 6.0),
                     },
