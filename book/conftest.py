@@ -4,7 +4,7 @@ A page's Python blocks share their names from top to bottom. A C block that has 
 compiled with every warning an error, linked with the C library and run. A `text` block right after either is what it
 prints, compared line by line. Rust blocks are doctests of the crate `recloth-book`.
 
-RECLOTH_LIBRARY is the folder of the C library; without it, where a plain `cargo build -p recloth-c` leaves it.
+RECLOTH_LIBRARY is the folder of the C library; without it, where `cargo xtask test c` leaves it.
 """
 
 import contextlib

@@ -2,7 +2,7 @@
 
 use std::{fs, path::Path};
 
-use crate::{emit_c, emit_python, emit_table, header, parse, vectors::Base};
+use crate::{abi, emit_c, emit_python, emit_table, header, parse, vectors::Base};
 
 /// Writes every generated file; with `check`, compares instead and names what differs.
 pub(crate) fn generate(root: &Path, check: bool) -> Result<(), String> {
@@ -56,13 +56,17 @@ pub(crate) fn generate(root: &Path, check: bool) -> Result<(), String> {
     }
     // The header is read from the C sources, so it comes last.
     if stale.is_empty() {
+        let header = header::header(root, &spec)?;
+        let list = abi::list(&header, env!("CARGO_PKG_VERSION"));
+        abi::promise(root, &list)?;
         settle(
             root,
             "bindings/c/include/recloth.h",
-            &header::header(root, &spec)?,
+            &header,
             check,
             &mut stale,
         )?;
+        settle(root, abi::LIST, &list, check, &mut stale)?;
     }
     if stale.is_empty() {
         println!(

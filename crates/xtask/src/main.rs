@@ -7,8 +7,10 @@
 
 use std::{env, path::PathBuf, process::ExitCode};
 
+mod abi;
 mod bench;
 mod book;
+mod dist;
 mod emit;
 mod emit_c;
 mod emit_python;
@@ -28,6 +30,7 @@ cargo xtask COMMAND
   bench [NAME]...   time doors and calls, measure flash: all, or these; not part of the tests
   book              build the book into target/book
   figures           draw the book's figures again
+  dist [PART]...    what is handed out, made and tried below target/dist: crates, c, python
   fuzz [SECONDS] [TARGET]...  bytes at random into every public function: all targets, or these, a minute each
   test [SECTION]... run every test, or these sections; sets up what it needs below target/
 ";
@@ -42,6 +45,7 @@ fn main() -> ExitCode {
         ["book"] => book::book(&root, "build"),
         ["figures"] => book::book(&root, "figures"),
         ["bench", ref names @ ..] => bench::bench(&root, names),
+        ["dist", ref parts @ ..] => dist::dist(&root, parts),
         ["fuzz", ref words @ ..] => test::fuzz::fuzz(&root, words),
         ["test", ref sections @ ..] => test::test(&root, sections),
         _ => Err(HELP.to_owned()),

@@ -1,8 +1,9 @@
 //! The C section: the header and the library as a C and as a C++ program see them.
 
-use std::path::PathBuf;
+use std::{os::unix::fs::symlink, path::PathBuf};
 
 use super::run::{Context, Count, counted, quiet};
+use crate::abi;
 
 pub(crate) const STRICT: &[&str] = &["-Wall", "-Wextra", "-Wpedantic", "-Werror", "-g"];
 const SANITIZED: &[&str] = &[
@@ -11,10 +12,15 @@ const SANITIZED: &[&str] = &[
     "-fno-omit-frame-pointer",
 ];
 
-/// Builds the library; where it lies.
+/// Builds the library; where it lies, under its soname too, for by that programs ask for it.
 pub(crate) fn library(context: &Context) -> Result<PathBuf, String> {
     quiet(context.cargo("build --quiet -p recloth-c"))?;
-    Ok(context.target.join("debug"))
+    let folder = context.target.join("debug");
+    let link = folder.join(abi::soname(env!("CARGO_PKG_VERSION")));
+    if !link.exists() {
+        symlink("librecloth.so", &link).map_err(|error| format!("{}: {error}", link.display()))?;
+    }
+    Ok(folder)
 }
 
 /// Compiles one program against the shared or the static library.

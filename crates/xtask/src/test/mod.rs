@@ -2,7 +2,7 @@
 
 use std::{path::Path, time::Instant};
 
-mod c;
+pub(crate) mod c;
 pub(crate) mod device;
 mod doors;
 pub(crate) mod fuzz;
@@ -12,6 +12,8 @@ pub(crate) mod run;
 mod rust;
 
 use run::{Context, Count};
+
+use crate::dist;
 
 type Section = (&'static str, fn(&Context) -> Result<Count, String>);
 
@@ -32,6 +34,7 @@ const SECTIONS: &[Section] = &[
     ("oracles", python::oracles),
     ("book", python::book),
     ("demo", rust::demo),
+    ("dist", dist::tests),
     ("fuzz", fuzz::tests),
 ];
 
