@@ -10,6 +10,7 @@ use std::{env, path::PathBuf, process::ExitCode};
 mod abi;
 mod bench;
 mod book;
+mod coverage;
 mod dist;
 mod emit;
 mod emit_c;
@@ -30,6 +31,7 @@ cargo xtask COMMAND
   bench [NAME]...   time doors and calls, measure flash: all, or these; not part of the tests
   book              build the book into target/book
   figures           draw the book's figures again
+  coverage          lines and branches of the core that its tests run; writes target/coverage.txt
   dist [PART]...    what is handed out, made and tried below target/dist: crates, c, python
   fuzz [SECONDS] [TARGET]...  bytes at random into every public function: all targets, or these, a minute each
   test [SECTION]... run every test, or these sections; sets up what it needs below target/
@@ -45,6 +47,7 @@ fn main() -> ExitCode {
         ["book"] => book::book(&root, "build"),
         ["figures"] => book::book(&root, "figures"),
         ["bench", ref names @ ..] => bench::bench(&root, names),
+        ["coverage"] => coverage::coverage(&root),
         ["dist", ref parts @ ..] => dist::dist(&root, parts),
         ["fuzz", ref words @ ..] => test::fuzz::fuzz(&root, words),
         ["test", ref sections @ ..] => test::test(&root, sections),

@@ -3,10 +3,12 @@
 use std::{path::Path, time::Instant};
 
 pub(crate) mod c;
+mod deny;
 pub(crate) mod device;
 mod doors;
 pub(crate) mod fuzz;
 mod machines;
+pub(crate) mod nightly;
 pub(crate) mod python;
 pub(crate) mod run;
 mod rust;
@@ -24,6 +26,8 @@ const SECTIONS: &[Section] = &[
     ("clippy", rust::clippy),
     ("rust", rust::tests),
     ("features", rust::features),
+    ("deny", deny::tests),
+    ("miri", nightly::miri),
     ("documentation", rust::documentation),
     ("c", c::tests),
     ("device", device::tests),

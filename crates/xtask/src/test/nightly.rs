@@ -1,0 +1,55 @@
+//! What only a nightly compiler has, pinned by its date: an interpreter that sees undefined behaviour, and counts of branches.
+
+use std::{
+    ffi::OsStr,
+    process::{Command, Stdio},
+};
+
+use super::run::{Context, Count, counted, quiet};
+
+/// The nightly, by date.
+pub(crate) const NIGHTLY: &str = "nightly-2026-05-20";
+
+/// Installs the nightly with what is wanted of it, where it is not there.
+pub(crate) fn install(context: &Context) -> Result<(), String> {
+    let mut found = nightly(context, "cargo", ["miri", "--version"]);
+    found.stdout(Stdio::null()).stderr(Stdio::null());
+    if found.status().is_ok_and(|status| status.success()) {
+        return Ok(());
+    }
+    let words =
+        format!("toolchain install {NIGHTLY} --profile minimal -c miri,rust-src,llvm-tools");
+    quiet(context.command("rustup", words.split(' ')))
+        .map_err(|what| format!("there is no {NIGHTLY} with miri, rust-src and llvm-tools: {what}"))
+}
+
+/// A program of the nightly.
+pub(crate) fn nightly<S: AsRef<OsStr>>(
+    context: &Context,
+    program: &str,
+    words: impl IntoIterator<Item = S>,
+) -> Command {
+    let mut command = context.command("rustup", ["run", NIGHTLY, program]);
+    command.args(words);
+    // What the cargo that started this program says of itself would be taken for the nightly's.
+    for name in [
+        "CARGO",
+        "RUSTC",
+        "RUSTDOC",
+        "RUSTC_WRAPPER",
+        "RUSTUP_TOOLCHAIN",
+    ] {
+        command.env_remove(name);
+    }
+    command
+}
+
+/// The core's own tests, interpreted: those of scalar functions, of texts and of small shapes. Slow ones are left out.
+pub(crate) fn miri(context: &Context) -> Result<Count, String> {
+    if let Err(what) = install(context) {
+        return Ok(Count::skipped(&what));
+    }
+    let mut command = nightly(context, "cargo", ["miri", "test", "-p", "recloth", "--lib"]);
+    command.env("MIRIFLAGS", "-Zmiri-disable-isolation");
+    counted(command)
+}
