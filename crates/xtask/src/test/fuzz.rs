@@ -18,15 +18,22 @@ const LONG: u32 = 60;
 /// What makes a compiler count the ways taken, and check sums besides. None needs a nightly.
 const COUNTED: &str = "-Cpasses=sancov-module -Cllvm-args=-sanitizer-coverage-level=4 \
     -Cllvm-args=-sanitizer-coverage-inline-8bit-counters -Cllvm-args=-sanitizer-coverage-pc-table \
-    -Cllvm-args=-sanitizer-coverage-trace-compares -Ccodegen-units=1 --cfg=fuzzing \
-    -Cdebug-assertions=yes -Coverflow-checks=yes";
+    -Cllvm-args=-sanitizer-coverage-trace-compares --cfg=fuzzing -Cdebug-assertions=yes \
+    -Coverflow-checks=yes";
+
+/// Quick to build, for a few seconds; or fast, for a long run.
+#[derive(Clone, Copy)]
+enum Build {
+    Quick,
+    Fast,
+}
 
 /// Each target for a few seconds.
 pub(crate) fn tests(context: &Context) -> Result<Count, String> {
     if let Err(what) = context.program("c++", "g++") {
         return Ok(Count::skipped(&what));
     }
-    Ok(reached(context)? + campaign(context, SHORT, &[])?)
+    Ok(reached(context)? + campaign(context, Build::Quick, SHORT, &[])?)
 }
 
 /// `cargo xtask fuzz [SECONDS] [TARGET]...`: all targets, or these, for so long each.
@@ -37,15 +44,20 @@ pub(crate) fn fuzz(root: &Path, words: &[&str]) -> Result<(), String> {
         }
         _ => (LONG, words),
     };
-    match campaign(&Context::new(root)?, seconds, wanted)?.failed {
+    match campaign(&Context::new(root)?, Build::Fast, seconds, wanted)?.failed {
         0 => Ok(()),
         failed => Err(format!("{failed} targets found something")),
     }
 }
 
 /// Runs targets, as many at a time as there are processors.
-fn campaign(context: &Context, seconds: u32, wanted: &[&str]) -> Result<Count, String> {
-    let program = program(context)?;
+fn campaign(
+    context: &Context,
+    build: Build,
+    seconds: u32,
+    wanted: &[&str],
+) -> Result<Count, String> {
+    let program = program(context, build)?;
     let known = output(&mut context.command(&program, [""; 0]))?;
     let known: Vec<&str> = known.lines().collect();
     if let Some(unknown) = wanted.iter().find(|name| !known.contains(name)) {
@@ -82,20 +94,24 @@ fn campaign(context: &Context, seconds: u32, wanted: &[&str]) -> Result<Count, S
 }
 
 /// The targets' program, built where the ordinary builds are not disturbed.
-fn program(context: &Context) -> Result<PathBuf, String> {
+fn program(context: &Context, build: Build) -> Result<PathBuf, String> {
+    let (flag, place) = match build {
+        Build::Quick => ("", "debug"),
+        Build::Fast => ("--release", "release"),
+    };
     let machine = output(&mut context.command("rustc", ["--print", "host-tuple"]))?;
     let machine = machine.trim();
     let folder = context.target.join("fuzz");
     // For a target that is named, the flags are not those of build scripts too.
     let mut build = context.cargo(&format!(
-        "build --quiet --release -p recloth-fuzz --features libfuzzer --target {machine}"
+        "build --quiet {flag} -p recloth-fuzz --features libfuzzer --target {machine}"
     ));
     build
         .arg("--target-dir")
         .arg(&folder)
         .env("RUSTFLAGS", COUNTED);
     quiet(build)?;
-    Ok(folder.join(machine).join("release/fuzz"))
+    Ok(folder.join(machine).join(place).join("fuzz"))
 }
 
 /// One target: what it learns stays below `target/fuzz`, what it finds is shown.
