@@ -8,6 +8,9 @@
  * RECLOTH_STATUS_ROOM with the number needed in `error->min`. A NULL where something is needed is
  * RECLOTH_STATUS_NULL. A text closed by a NUL is UTF-8. No function keeps a pointer or allocates
  * what the caller must free, unless it says so. Every function may be called from any thread.
+ *
+ * What is declared here stays as it is while the library's soname does: functions and choices are
+ * added, but a struct gains a field, or anything changes, only with a new soname.
  */
 
 #ifndef RECLOTH_H
