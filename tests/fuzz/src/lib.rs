@@ -14,6 +14,7 @@ mod length;
 mod panel;
 mod piece;
 mod sum;
+mod vary;
 
 use arbitrary::{Result, Unstructured};
 use input::Input;

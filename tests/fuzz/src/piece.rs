@@ -7,7 +7,7 @@ use recloth::outline::{
 };
 use recloth_sheet::{PieceOptions, piece_drawing, svg};
 
-use crate::{draft, edit::edit, input::Input};
+use crate::{draft, edit::edit, input::Input, vary::vary};
 
 /// A piece as JSON, then numbers for operations; or numbers alone, for a draft and changes to it.
 pub(crate) fn target(input: &mut Input) -> Result<()> {
@@ -31,6 +31,9 @@ pub(crate) fn target(input: &mut Input) -> Result<()> {
         };
         piece
     };
+    if input.once_in(2)? {
+        piece = vary(&piece, input)?;
+    }
     check(&piece);
     look(&piece, input)?;
     for _ in 0..input.index(6)? {
@@ -97,6 +100,10 @@ fn look(piece: &Piece, input: &mut Input) -> Result<()> {
         );
         assert!(!line.segments().is_empty() && line.bounds().is_finite());
         line.flatten(tolerance);
+        for error in line.unmade() {
+            assert!(!piece.sentence(error).is_empty());
+        }
+        assert!(line.cutouts().len() == piece.cutouts().count());
     }
     let at = input.number([0.0, 1000.0], &[])?;
     for (index, edge) in piece.edges().iter().enumerate() {
@@ -105,6 +112,7 @@ fn look(piece: &Piece, input: &mut Input) -> Result<()> {
         edge.curve.nearest(point);
         edge.curve.part(at / 2.0, at);
         edge.curve.bounds();
+        assert!(edge.curve.start().is_finite());
         assert!(edge.inside() >= 0.0 && edge.outside() >= 0.0);
     }
     for (_, segment) in piece.segments(tolerance) {
