@@ -60,7 +60,7 @@ fn wheel(context: &Context, folder: &Path) -> Result<PathBuf, String> {
 
 /// Packs the sources: the package's and those of the crates it stands on, and nothing of the tests of those.
 fn sources(context: &Context, folder: &Path) -> Result<PathBuf, String> {
-    let made = maturin(context, &["sdist", "--quiet"], folder, ".tar.gz")?;
+    let made = maturin(context, &["sdist"], folder, ".tar.gz")?;
     let files = output(context.command("tar", ["--list", "--file"]).arg(&made))?;
     for wanted in [
         "/LICENSE",
