@@ -6,6 +6,7 @@
 //!
 //! - [`fit()`] looks for places. For each piece alone on each panel, and for all together, it says *fits*, with the place;
 //!   *cannot*, with what proves it; or *undecided*. Not to have found a place is never *cannot*.
+//! - [`strip()`] lays pieces on cloth by the length, as short as it finds.
 //! - [`check()`] proves a lay right or says all that is wrong with it. It is separate code, exact in its decisions, and
 //!   works on any lay, wherever it comes from. Every place that `fit` gives has passed it.
 //! - [`placed`] gives the outline as it lies, to draw or to cut.
@@ -47,6 +48,8 @@
 mod bounds;
 mod chance;
 mod check;
+mod clash;
+mod crowd;
 mod error;
 mod everywhere;
 mod fit;
@@ -56,6 +59,7 @@ mod part;
 mod positions;
 mod search;
 mod shape;
+mod strip;
 mod valid;
 
 pub use bounds::Bound;
@@ -65,3 +69,4 @@ pub use fit::{Alone, Answer, Fit, Options, Shortage, Together, fit};
 pub use lay::{Lay, Placement, Unplaced, placed};
 pub use panel::{Faces, Flaw, Panel};
 pub use part::{Hand, Part, Shows};
+pub use strip::{Progress, Strip, StripLay, StripOptions, strip, strip_with};

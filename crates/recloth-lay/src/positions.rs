@@ -96,6 +96,11 @@ impl Blocked {
             high,
         }
     }
+
+    /// The sums and their sides.
+    pub(crate) fn into_parts(self) -> (Vec<Convex>, Vec<(Point, Point)>) {
+        (self.sums, self.sides)
+    }
 }
 
 /// What an obstacle forbids, where the obstacle lies.

@@ -312,7 +312,7 @@ impl<'a> Search<'a> {
 }
 
 /// A shift on a grid a few millionths of a micrometre wide, so that a piece laid at nought says nought.
-fn neat(shift: f64) -> f64 {
+pub(crate) fn neat(shift: f64) -> f64 {
     const GRID: f64 = 268_435_456.0; // 2^28 to the millimetre
     (shift * GRID).round() / GRID + 0.0
 }

@@ -92,19 +92,36 @@ pub(crate) fn hull(points: &[Point]) -> Vec<Point> {
 /// A simpler ring that covers the given counter-clockwise ring: bays are filled and corners built out, the shallowest
 /// first. Up to 16 points are kept exactly; more only as far as the loss is small.
 pub(crate) fn cover(points: &[Point]) -> Vec<Point> {
+    covered(points, |corners| match corners {
+        0..=12 => 1e-10,
+        13..=16 if points.len() <= 16 => 1e-10,
+        13..=16 => 2e-3,
+        17..=24 => 4e-3,
+        25..=48 => 1e-2,
+        _ => f64::INFINITY,
+    })
+}
+
+/// As `cover`, but closer: up to 24 points exactly.
+pub(crate) fn close_cover(points: &[Point]) -> Vec<Point> {
+    covered(points, |corners| match corners {
+        0..=24 => 1e-10,
+        25..=40 => 5e-4,
+        41..=64 => 2e-3,
+        _ => f64::INFINITY,
+    })
+}
+
+/// A ring that covers another, each change at most as deep, in sizes of the ring, as `allowed` for its number of corners.
+fn covered(points: &[Point], allowed: impl Fn(usize) -> f64) -> Vec<Point> {
     let mut ring = points.to_vec();
     let (low, high) = bounds(&ring);
     let size = length(high - low);
     loop {
-        let allowed = match ring.len() {
-            0..=3 => break,
-            4..=12 => 1e-10 * size,
-            13..=16 if points.len() <= 16 => 1e-10 * size,
-            13..=16 => 2e-3 * size,
-            17..=24 => 4e-3 * size,
-            25..=48 => 1e-2 * size,
-            _ => f64::INFINITY,
-        };
+        if ring.len() <= 3 {
+            break;
+        }
+        let allowed = allowed(ring.len()) * size;
         let mut changes: Vec<(f64, usize, Option<Point>)> = Vec::new();
         let n = ring.len();
         for i in 0..n {

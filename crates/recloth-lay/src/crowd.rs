@@ -1,0 +1,426 @@
+//! Many pieces at once: overlaps are let stand, weighed, and driven out.
+//!
+//! Every piece lies somewhere in its room, over others if need be. The fault of a lay is the sum, over pairs that overlap,
+//! of the least shift that would part them, times a weight of the pair. Piece after piece that overlaps moves to where its
+//! own share of the fault is least: places tried at random, the best of them improved step by step. Pairs that go on
+//! overlapping grow heavier, so that a lay stuck in one place is lifted out of it (guided local search: Voudouris and
+//! Tsang, 1999; applied to lays by Egeblad, Nielsen and Odgaard, European Journal of Operational Research 183, 2007; the
+//! measure by the shift that parts is that of Imamichi, Yagiura and Nagamochi, Discrete Optimization 6, 2009).
+
+use std::collections::BTreeMap;
+
+use kurbo::{Point, Vec2};
+
+use crate::chance::Chance;
+use crate::clash::Clash;
+use crate::shape::{Convex, bounds, length, sum, through_origin};
+
+/// A shape lying one way, not yet shifted.
+pub(crate) struct Attitude {
+    /// Its convex parts.
+    pub(crate) parts: Vec<Vec<Point>>,
+    /// The same shape turned end for end, if that is among the attitudes.
+    pub(crate) opposite: Option<usize>,
+    pub(crate) low: Point,
+    pub(crate) high: Point,
+}
+
+impl Attitude {
+    pub(crate) fn new(parts: Vec<Vec<Point>>, opposite: Option<usize>) -> Attitude {
+        let corners: Vec<Point> = parts.iter().flatten().copied().collect();
+        let (low, high) = bounds(&corners);
+        Attitude {
+            parts,
+            opposite,
+            low,
+            high,
+        }
+    }
+}
+
+/// How deep any attitude lies in any other.
+pub(crate) struct Table {
+    pub(crate) attitudes: Vec<Attitude>,
+    clashes: Vec<Clash>,
+    /// For a moving and a standing attitude: which clash, and whether it is that of the shift reversed.
+    index: Vec<Vec<(usize, f64)>>,
+}
+
+impl Table {
+    /// Every pair, parted by at least `disc`, a convex shape about the origin; worked by so many threads. Adds the work done
+    /// to `work`.
+    pub(crate) fn new(
+        attitudes: Vec<Attitude>,
+        disc: &[Point],
+        threads: usize,
+        work: &mut u64,
+    ) -> Table {
+        let count = attitudes.len();
+        let mut known: BTreeMap<(usize, usize), usize> = BTreeMap::new();
+        let mut pairs = Vec::new();
+        let mut index = vec![vec![(0, 1.0); count]; count];
+        for moving in 0..count {
+            for standing in 0..count {
+                // Seen from the other, and turned end for end, it is the same pair.
+                let mut same = vec![((moving, standing), 1.0), ((standing, moving), -1.0)];
+                if let (Some(a), Some(b)) =
+                    (attitudes[moving].opposite, attitudes[standing].opposite)
+                {
+                    same.extend([((a, b), -1.0), ((b, a), 1.0)]);
+                }
+                let known_as = same
+                    .iter()
+                    .find_map(|(pair, sign)| Some((*known.get(pair)?, *sign)));
+                index[moving][standing] = known_as.unwrap_or_else(|| {
+                    known.insert((moving, standing), pairs.len());
+                    pairs.push((moving, standing));
+                    (pairs.len() - 1, 1.0)
+                });
+            }
+        }
+        let clash = |&(moving, standing): &(usize, usize)| {
+            let mut sums = Vec::new();
+            for obstacle in &attitudes[standing].parts {
+                for part in &attitudes[moving].parts {
+                    let points = sum(obstacle, &through_origin(part));
+                    sums.push(Convex::new(match disc.is_empty() {
+                        true => points,
+                        false => sum(&points, disc),
+                    }));
+                }
+            }
+            let mut work = 0;
+            (Clash::new(sums, &mut work), work)
+        };
+        let chunk = pairs.len().div_ceil(threads.max(1)).max(1);
+        let made: Vec<(Clash, u64)> = match threads {
+            0 | 1 => pairs.iter().map(clash).collect(),
+            _ => std::thread::scope(|scope| {
+                let running: Vec<_> = pairs
+                    .chunks(chunk)
+                    .map(|pairs| scope.spawn(move || pairs.iter().map(clash).collect::<Vec<_>>()))
+                    .collect();
+                running
+                    .into_iter()
+                    .flat_map(|thread| thread.join().unwrap_or_default())
+                    .collect()
+            }),
+        };
+        *work += made.iter().map(|(_, work)| work).sum::<u64>();
+        Table {
+            attitudes,
+            clashes: made.into_iter().map(|(clash, _)| clash).collect(),
+            index,
+        }
+    }
+}
+
+/// Where the shifts of an attitude may lie.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Room {
+    pub(crate) low: Point,
+    pub(crate) high: Point,
+}
+
+impl Room {
+    fn nearest(&self, p: Point) -> Point {
+        Point::new(
+            p.x.min(self.high.x).max(self.low.x),
+            p.y.min(self.high.y).max(self.low.y),
+        )
+    }
+
+    pub(crate) fn any(&self, chance: &mut Chance) -> Point {
+        Point::new(
+            self.low.x + chance.share() * (self.high.x - self.low.x),
+            self.low.y + chance.share() * (self.high.y - self.low.y),
+        )
+    }
+}
+
+/// One piece as it lies.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Pose {
+    pub(crate) attitude: usize,
+    pub(crate) shift: Point,
+}
+
+/// What stays the same while pieces move.
+pub(crate) struct Scene<'a> {
+    pub(crate) table: &'a Table,
+    /// The attitudes each piece may have.
+    pub(crate) ways: &'a [Vec<usize>],
+    /// The room of each attitude.
+    pub(crate) rooms: Vec<Room>,
+}
+
+/// Another piece as a moving one meets it.
+struct Near<'a> {
+    low: Point,
+    high: Point,
+    clash: &'a Clash,
+    sign: f64,
+    shift: Point,
+    weight: f64,
+}
+
+/// The pieces as they lie, how deep they lie in each other, and what each pair weighs.
+#[derive(Clone)]
+pub(crate) struct Crowd {
+    pub(crate) poses: Vec<Pose>,
+    depths: Vec<f64>,
+    weights: Vec<f64>,
+}
+
+/// Places tried at random all over the room, and about where the piece lies.
+const WIDE: usize = 24;
+const CLOSE: usize = 8;
+/// How many of them are improved.
+const KEPT: usize = 3;
+
+impl Crowd {
+    /// Pieces brought into their rooms, all pairs of one weight.
+    pub(crate) fn new(scene: &Scene<'_>, poses: Vec<Pose>, work: &mut u64) -> Crowd {
+        let count = poses.len();
+        let mut crowd = Crowd {
+            poses,
+            depths: vec![0.0; count * count],
+            weights: vec![1.0; count * count],
+        };
+        for pose in &mut crowd.poses {
+            pose.shift = scene.rooms[pose.attitude].nearest(pose.shift);
+        }
+        for piece in 0..count {
+            crowd.measure_one(scene, piece, work);
+        }
+        crowd
+    }
+
+    fn measure_one(&mut self, scene: &Scene<'_>, piece: usize, work: &mut u64) {
+        let count = self.poses.len();
+        let pose = self.poses[piece];
+        for other in 0..count {
+            if other == piece {
+                continue;
+            }
+            let their = self.poses[other];
+            let (clash, sign) = scene.table.index[pose.attitude][their.attitude];
+            let clash = &scene.table.clashes[clash];
+            let p = ((pose.shift - their.shift) * sign).to_point();
+            let depth = match within(p, clash.low, clash.high) {
+                true => clash.depth(p),
+                false => 0.0,
+            };
+            self.depths[piece * count + other] = depth;
+            self.depths[other * count + piece] = depth;
+        }
+        *work += 1 + count as u64 / 8;
+    }
+
+    /// The sum of all depths.
+    pub(crate) fn depth(&self) -> f64 {
+        self.depths.iter().sum::<f64>() / 2.0
+    }
+
+    fn fault_of(&self, piece: usize) -> f64 {
+        let row = piece * self.poses.len()..(piece + 1) * self.poses.len();
+        let each = self.depths[row.clone()].iter().zip(&self.weights[row]);
+        each.map(|(depth, weight)| depth * weight).sum()
+    }
+
+    /// Pairs that overlap grow heavier, the deepest most; others lose what they gained.
+    pub(crate) fn reweigh(&mut self) {
+        let deepest = self
+            .depths
+            .iter()
+            .fold(0.0_f64, |deep, &depth| deep.max(depth));
+        for (weight, &depth) in self.weights.iter_mut().zip(&self.depths) {
+            *weight *= match depth > 0.0 {
+                true => 1.2 + 0.8 * depth / deepest,
+                false => 0.95,
+            };
+            *weight = weight.max(1.0);
+        }
+    }
+
+    /// Moves every piece that overlaps, in random order.
+    pub(crate) fn sweep(&mut self, scene: &Scene<'_>, chance: &mut Chance, work: &mut u64) {
+        let mut order: Vec<usize> = (0..self.poses.len())
+            .filter(|&piece| self.fault_of(piece) > 0.0)
+            .collect();
+        for i in (1..order.len()).rev() {
+            order.swap(i, chance.pick(i + 1));
+        }
+        for piece in order {
+            if self.fault_of(piece) > 0.0 {
+                self.relocate(scene, piece, chance, work);
+            }
+        }
+    }
+
+    fn near<'a>(&self, scene: &Scene<'a>, piece: usize, attitude: usize) -> Vec<Near<'a>> {
+        let count = self.poses.len();
+        let mut near = Vec::with_capacity(count);
+        for (other, their) in self.poses.iter().enumerate() {
+            if other == piece {
+                continue;
+            }
+            let (clash, sign) = scene.table.index[attitude][their.attitude];
+            let clash = &scene.table.clashes[clash];
+            let (low, high) = match sign > 0.0 {
+                true => (clash.low, clash.high),
+                false => (
+                    Point::new(-clash.high.x, -clash.high.y),
+                    Point::new(-clash.low.x, -clash.low.y),
+                ),
+            };
+            near.push(Near {
+                low: low + their.shift.to_vec2(),
+                high: high + their.shift.to_vec2(),
+                clash,
+                sign,
+                shift: their.shift,
+                weight: self.weights[piece * count + other],
+            });
+        }
+        near
+    }
+
+    /// Moves one piece to where its fault is least, of the places tried.
+    fn relocate(&mut self, scene: &Scene<'_>, piece: usize, chance: &mut Chance, work: &mut u64) {
+        let now = self.poses[piece];
+        let ways = &scene.ways[piece];
+        let mut kept: Vec<(f64, usize, Point)> = Vec::with_capacity(KEPT + 1);
+        let nears: Vec<Vec<Near<'_>>> = ways
+            .iter()
+            .map(|&attitude| self.near(scene, piece, attitude))
+            .collect();
+        let keep = |kept: &mut Vec<(f64, usize, Point)>, fault: f64, way: usize, p: Point| {
+            if kept.len() == KEPT && fault >= kept[KEPT - 1].0 {
+                return;
+            }
+            let place = kept
+                .iter()
+                .position(|other| fault < other.0)
+                .unwrap_or(kept.len());
+            kept.insert(place, (fault, way, p));
+            kept.truncate(KEPT);
+        };
+        for (way, (&attitude, near)) in ways.iter().zip(&nears).enumerate() {
+            let room = &scene.rooms[attitude];
+            let shape = &scene.table.attitudes[attitude];
+            let reach = 0.1 * length(shape.high - shape.low);
+            if attitude == now.attitude {
+                let fault = fault_at(near, now.shift, f64::INFINITY, work);
+                keep(&mut kept, fault, way, now.shift);
+            }
+            for round in 0..WIDE + CLOSE {
+                let p = match round < WIDE {
+                    true => room.any(chance),
+                    false => room.nearest(
+                        now.shift
+                            + Vec2::new(chance.share() - 0.5, chance.share() - 0.5) * (2.0 * reach),
+                    ),
+                };
+                let bound = match kept.len() == KEPT {
+                    true => kept[KEPT - 1].0,
+                    false => f64::INFINITY,
+                };
+                let fault = fault_at(near, p, bound, work);
+                if fault < bound {
+                    keep(&mut kept, fault, way, p);
+                }
+            }
+        }
+        let mut best: Option<(f64, usize, Point)> = None;
+        for &(fault, way, p) in &kept {
+            let attitude = ways[way];
+            let shape = &scene.table.attitudes[attitude];
+            let size = length(shape.high - shape.low);
+            let (fault, p) = improve(
+                &nears[way],
+                &scene.rooms[attitude],
+                (fault, p),
+                (0.05 * size, 0.002 * size),
+                chance,
+                work,
+            );
+            if best.is_none_or(|(least, _, _)| fault < least) {
+                best = Some((fault, way, p));
+            }
+        }
+        if let Some((fault, way, p)) = best {
+            let attitude = ways[way];
+            let shape = &scene.table.attitudes[attitude];
+            let size = length(shape.high - shape.low);
+            let (_, p) = improve(
+                &nears[way],
+                &scene.rooms[attitude],
+                (fault, p),
+                (0.002 * size, 2e-5 * size),
+                chance,
+                work,
+            );
+            self.poses[piece] = Pose { attitude, shift: p };
+            self.measure_one(scene, piece, work);
+        }
+    }
+}
+
+fn within(p: Point, low: Point, high: Point) -> bool {
+    p.x > low.x && p.x < high.x && p.y > low.y && p.y < high.y
+}
+
+/// The fault of a piece at a place; where it is more than `bound`, something more than that.
+fn fault_at(near: &[Near<'_>], p: Point, bound: f64, work: &mut u64) -> f64 {
+    *work += 1 + near.len() as u64 / 16;
+    let mut fault = 0.0;
+    for other in near {
+        if within(p, other.low, other.high) {
+            *work += 1;
+            fault += other.weight
+                * other
+                    .clash
+                    .depth(((p - other.shift) * other.sign).to_point());
+            if fault > bound {
+                break;
+            }
+        }
+    }
+    fault
+}
+
+/// Goes downhill, a step along or across or both, longer after a step that helped, shorter after one that did not.
+fn improve(
+    near: &[Near<'_>],
+    room: &Room,
+    start: (f64, Point),
+    (first, last): (f64, f64),
+    chance: &mut Chance,
+    work: &mut u64,
+) -> (f64, Point) {
+    let (mut fault, mut at) = start;
+    let mut step = first;
+    while step > last && fault > 0.0 {
+        let turn = match chance.pick(3) {
+            0 => Vec2::new(step, 0.0),
+            1 => Vec2::new(0.0, step),
+            _ => match chance.pick(2) {
+                0 => Vec2::new(step, step),
+                _ => Vec2::new(step, -step),
+            },
+        };
+        let mut better = false;
+        for p in [at + turn, at - turn] {
+            let p = room.nearest(p);
+            let there = fault_at(near, p, fault, work);
+            if there < fault {
+                (fault, at) = (there, p);
+                better = true;
+                break;
+            }
+        }
+        step *= if better { 1.1 } else { 0.6 };
+    }
+    (fault, at)
+}
