@@ -65,18 +65,12 @@ impl Clash {
         }
         let mut least = [f64::INFINITY; LANES];
         for few in &self.sides {
-            for lane in 0..LANES {
+            for (lane, least) in least.iter_mut().enumerate() {
                 let (x, y) = (p.x - few.x[lane], p.y - few.y[lane]);
-                let along = ((x * few.run_x[lane] + y * few.run_y[lane]) * few.scale[lane])
-                    .max(0.0)
-                    .min(1.0);
+                let along = (x * few.run_x[lane] + y * few.run_y[lane]) * few.scale[lane];
+                let along = along.clamp(0.0, 1.0);
                 let (x, y) = (x - along * few.run_x[lane], y - along * few.run_y[lane]);
-                let square = x * x + y * y;
-                least[lane] = if square < least[lane] {
-                    square
-                } else {
-                    least[lane]
-                };
+                *least = least.min(x * x + y * y);
             }
         }
         let square = least
