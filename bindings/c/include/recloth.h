@@ -168,6 +168,9 @@
 // The dart is wider than it is long: have the two changed places?
 #define RECLOTH_DOUBT_DART_FLAT 4398046511104
 
+// The bow that a lens gives straight lines is not taken out: measure a length or two by tape.
+#define RECLOTH_DOUBT_LENS_BOW 8796093022208
+
 // Follow the product's label, the care label, local rules and the advice of people qualified to give it before anything printed here.
 #define RECLOTH_CAUTION_LABEL_FIRST 1
 

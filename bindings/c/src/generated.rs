@@ -151,6 +151,8 @@ pub const RECLOTH_DOUBT_CAP_SHORT: u64 = 1099511627776;
 pub const RECLOTH_DOUBT_CAP_FULL: u64 = 2199023255552;
 /// The dart is wider than it is long: have the two changed places?
 pub const RECLOTH_DOUBT_DART_FLAT: u64 = 4398046511104;
+/// The bow that a lens gives straight lines is not taken out: measure a length or two by tape.
+pub const RECLOTH_DOUBT_LENS_BOW: u64 = 8796093022208;
 /// Follow the product's label, the care label, local rules and the advice of people qualified to give it before anything printed here.
 pub const RECLOTH_CAUTION_LABEL_FIRST: u64 = 1;
 /// Weigh dye, mordant and soda with gloves, eye protection and a dust mask, in vessels never used for food.
@@ -9671,6 +9673,10 @@ pub extern "C" fn recloth_doubt_text(bit: u64) -> *const c_char {
         2199023255552 => c"Ease of more than 10 % gathers: is a puff meant?".as_ptr(),
         4398046511104 => {
             c"The dart is wider than it is long: have the two changed places?".as_ptr()
+        }
+        8796093022208 => {
+            c"The bow that a lens gives straight lines is not taken out: measure a length or two by tape."
+                .as_ptr()
         }
         _ => core::ptr::null(),
     }

@@ -90,21 +90,22 @@ impl Chance {
                 } else {
                     0.0
                 };
-                Flaw { outline, margin }
+                Flaw::new(outline, margin)
             })
             .collect();
-        Panel {
-            holes,
-            flaws,
-            grain_deg: (self.pick(8) as f64) * 45.0 - 180.0,
-            faces: if self.odds(0.5) {
-                Faces::One
-            } else {
-                Faces::Two
-            },
-            nap: self.odds(0.4),
-            ..Panel::new(format!("panel {index}"), outline)
-        }
+        let grain_deg = (self.pick(8) as f64) * 45.0 - 180.0;
+        let faces = if self.odds(0.5) {
+            Faces::One
+        } else {
+            Faces::Two
+        };
+        Panel::new(format!("panel {index}"), outline)
+            .and_then(|panel| panel.with_holes(holes))
+            .and_then(|panel| panel.with_flaws(flaws))
+            .and_then(|panel| panel.with_grain_deg(grain_deg))
+            .expect("a good panel")
+            .with_faces(faces)
+            .with_nap(self.odds(0.4))
     }
 
     fn part(&mut self, index: usize) -> Part {

@@ -100,16 +100,16 @@ pub(crate) fn area(points: &[Point]) -> f64 {
 /// inside and apart. Never less than the truth.
 pub(crate) fn usable_area(panel: &Panel) -> f64 {
     let mut taken: Vec<Vec<Point>> = Vec::new();
-    let areas = panel.flaws.iter().map(|flaw| &flaw.outline);
+    let areas = panel.flaws().iter().map(|flaw| &flaw.outline);
     for points in panel
-        .holes
+        .holes()
         .iter()
         .chain(areas)
         .filter(|points| points.len() > 2)
     {
         let shape = ring(points);
         let clear = |other: &[Point]| sides(&shape).all(|a| sides(other).all(|b| !meet(a, b)));
-        let inside = clear(&panel.outline) && holds(&panel.outline, shape[0]);
+        let inside = clear(panel.outline()) && holds(panel.outline(), shape[0]);
         if inside
             && taken
                 .iter()
@@ -118,7 +118,7 @@ pub(crate) fn usable_area(panel: &Panel) -> f64 {
             taken.push(shape);
         }
     }
-    area(&panel.outline) - taken.iter().map(|shape| area(shape)).sum::<f64>()
+    area(panel.outline()) - taken.iter().map(|shape| area(shape)).sum::<f64>()
 }
 
 /// Area that pieces may share with each other or the surroundings under the checker's tolerance, generously.
@@ -144,7 +144,7 @@ fn holds(points: &[Point], p: Point) -> bool {
 /// Whether the outline may lie mirrored or not, on this panel, for this hand.
 pub(crate) fn ways(part: &Part, hand: Hand, panel: &Panel) -> Vec<bool> {
     let face_up = hand == Hand::Mirrored;
-    match (panel.faces, part.shows) {
+    match (panel.faces(), part.shows) {
         (Faces::One, Shows::Both) => vec![],
         (Faces::One, Shows::Right) => vec![face_up],
         (Faces::One, Shows::Wrong) => vec![!face_up],
@@ -159,7 +159,7 @@ pub(crate) fn grain_turn(part: &Part, panel: &Panel, mirrored: bool) -> f64 {
     } else {
         part.grain_deg
     };
-    half_turns(panel.grain_deg - grain_deg)
+    half_turns(panel.grain_deg() - grain_deg)
 }
 
 /// A quick bound that proves that one piece of this hand has no place on the panel.
@@ -168,11 +168,11 @@ pub(crate) fn quick(part: &Part, hand: Hand, panel: &Panel) -> Option<Bound> {
     if ways.is_empty() {
         return Some(Bound::OneFace);
     }
-    let panel_hull = hull(&panel.outline);
+    let panel_hull = hull(panel.outline());
     let part_hull = hull(&part.outline);
     // Least extent of the piece and extent of the panel, square to or along the grain.
     let extent = |off_deg: f64| {
-        let there = width(&panel_hull, panel.grain_deg + off_deg);
+        let there = width(&panel_hull, panel.grain_deg() + off_deg);
         let needed = ways
             .iter()
             .map(|&mirrored| {
@@ -182,7 +182,11 @@ pub(crate) fn quick(part: &Part, hand: Hand, panel: &Panel) -> Option<Bound> {
                 };
                 // Turning the piece forth is looking at it turned back.
                 let turn_deg = grain_turn(part, panel, mirrored);
-                least_width(&shape, panel.grain_deg + off_deg - turn_deg, part.tilt_deg)
+                least_width(
+                    &shape,
+                    panel.grain_deg() + off_deg - turn_deg,
+                    part.tilt_deg,
+                )
             })
             .fold(f64::INFINITY, f64::min);
         (needed, there)
@@ -196,7 +200,7 @@ pub(crate) fn quick(part: &Part, hand: Hand, panel: &Panel) -> Option<Bound> {
         return Some(Bound::Along { needed, there });
     }
     let (needed_mm2, there_mm2) = (area(&part.outline), usable_area(panel));
-    (needed_mm2 > there_mm2 + area_slack(&part.outline) + area_slack(&panel.outline)).then_some(
+    (needed_mm2 > there_mm2 + area_slack(&part.outline) + area_slack(panel.outline())).then_some(
         Bound::Area {
             needed_mm2,
             there_mm2,

@@ -170,7 +170,7 @@ pub enum Complaint {
 /// ```
 /// use recloth_lay::{Hand, Lay, Panel, Part, Placement, check};
 /// let square = |side: f64| [(0.0, 0.0), (side, 0.0), (side, side), (0.0, side)];
-/// let (pocket, cloth) = (Part::new("pocket", square(150.0)), Panel::new("back", square(200.0)));
+/// let (pocket, cloth) = (Part::new("pocket", square(150.0)), Panel::new("back", square(200.0))?);
 /// let mut lay = Lay::default();
 /// lay.placements.push(Placement {
 ///     part: 0, hand: Hand::AsDrawn, panel: 0, mirrored: false, turn_deg: 0.0, shift: (50.0, 50.0).into(),
@@ -179,6 +179,7 @@ pub enum Complaint {
 /// lay.placements[0].shift.x = 50.01;
 /// let complaints = check(&[pocket], &[cloth], &lay).unwrap_err();
 /// assert!(complaints[0].to_string().starts_with("placement 0: pocket leaves back at "));
+/// # Ok::<(), recloth::Error>(())
 /// ```
 pub fn check(parts: &[Part], panels: &[Panel], lay: &Lay) -> Result<(), Vec<Complaint>> {
     check_inputs(parts, panels).map_err(|error| vec![Complaint::Input(error)])?;
@@ -234,10 +235,10 @@ impl Cloth<'_> {
     fn new(panel: &Panel) -> Cloth<'_> {
         Cloth {
             panel,
-            outline: Ring::new(&panel.outline),
-            holes: panel.holes.iter().map(|hole| Ring::new(hole)).collect(),
+            outline: Ring::new(panel.outline()),
+            holes: panel.holes().iter().map(|hole| Ring::new(hole)).collect(),
             flaws: panel
-                .flaws
+                .flaws()
                 .iter()
                 .map(|flaw| (Ring::new(&flaw.outline), flaw.margin))
                 .collect(),
@@ -321,16 +322,16 @@ fn check_lie(
     placement: &Placement,
     complaints: &mut Vec<Complaint>,
 ) {
-    let (part_name, panel_name) = (part.name.clone(), panel.name.clone());
+    let (part_name, panel_name) = (part.name.clone(), panel.name().to_owned());
     let grain_deg = if placement.mirrored {
         180.0 - part.grain_deg
     } else {
         part.grain_deg
     };
-    let off_deg = half_turns(grain_deg + placement.turn_deg - panel.grain_deg).abs();
+    let off_deg = half_turns(grain_deg + placement.turn_deg - panel.grain_deg()).abs();
     let reversed_deg = 180.0 - off_deg;
     let allowed_deg = part.tilt_deg + TILT;
-    let one_way = panel.nap && !part.either_way;
+    let one_way = panel.nap() && !part.either_way;
     if one_way && off_deg > allowed_deg && reversed_deg <= allowed_deg {
         complaints.push(Complaint::AgainstNap {
             placement: index,
@@ -353,7 +354,7 @@ fn check_lie(
             });
         }
     }
-    if panel.faces == Faces::One {
+    if panel.faces() == Faces::One {
         let face_down = placement.face_down();
         match part.shows {
             Shows::Both => complaints.push(Complaint::OneFace {
@@ -379,7 +380,7 @@ fn check_lie(
 /// The piece inside its panel, clear of holes and flaws.
 fn check_place(piece: &Laid, cloth: &Cloth, complaints: &mut Vec<Complaint>) {
     let placement = piece.index;
-    let names = || (piece.part.name.clone(), cloth.panel.name.clone());
+    let names = || (piece.part.name.clone(), cloth.panel.name().to_owned());
     if let Some(at) = piece.ring.leaves(&cloth.outline) {
         let (part, panel) = names();
         complaints.push(Complaint::Outside {
@@ -440,7 +441,7 @@ fn check_pair(
             second: second.index,
             part,
             other,
-            panel: panel.name.clone(),
+            panel: panel.name().to_owned(),
             at,
         });
     } else if let Some(distance) = first.ring.nearer(&second.ring, spacing) {

@@ -42,13 +42,13 @@ pub(crate) fn look(
     let (part_index, part) = part;
     let (panel_index, panel) = panel;
     let scene = Scene::new(part, panel);
-    let (low, high) = bounds(&panel.outline);
+    let (low, high) = bounds(panel.outline());
     let end = *work + budget;
     let mut known = true;
     for mirrored in ways(part, hand, panel) {
         let pivot = scene.pivot(mirrored);
         let square = grain_turn(part, panel, mirrored);
-        let turned: &[f64] = match panel.nap && !part.either_way {
+        let turned: &[f64] = match panel.nap() && !part.either_way {
             true => &[0.0],
             false => &[0.0, 180.0],
         };
@@ -194,10 +194,10 @@ impl Scene {
             spread: piece.spread,
             centre,
             radius,
-            outline: Shape::new(&panel.outline),
-            holes: panel.holes.iter().map(|hole| Shape::new(hole)).collect(),
+            outline: Shape::new(panel.outline()),
+            holes: panel.holes().iter().map(|hole| Shape::new(hole)).collect(),
             flaws: panel
-                .flaws
+                .flaws()
                 .iter()
                 .map(|flaw| (Shape::new(&flaw.outline), flaw.margin))
                 .collect(),
@@ -377,10 +377,9 @@ mod tests {
             mirrored: u32::from(mirrored),
             ..Part::new("same", shape)
         };
-        let panel = Panel {
-            grain_deg: cloth_deg,
-            ..Panel::new("cloth", outline)
-        };
+        let panel = Panel::new("cloth", outline)
+            .and_then(|panel| panel.with_grain_deg(cloth_deg))
+            .expect("a good panel");
         (part, hand, panel)
     }
 

@@ -157,7 +157,7 @@ pub struct Fit {
 /// ```
 /// use recloth_lay::{Answer, Bound, Options, Panel, Part, Together, fit};
 /// let rectangle = |width: f64, height: f64| [(0.0, 0.0), (width, 0.0), (width, height), (0.0, height)];
-/// let cloth = [Panel::new("skirt back", rectangle(400.0, 700.0))];
+/// let cloth = [Panel::new("skirt back", rectangle(400.0, 700.0))?];
 /// let pair = Part { as_drawn: 1, mirrored: 1, ..Part::new("pocket", rectangle(200.0, 700.0)) };
 /// let found = fit(&[pair], &cloth, &Options::default())?;
 /// assert_eq!((found.together, found.lay.placements.len(), found.share), (Together::Fit, 2, 1.0));
@@ -167,7 +167,7 @@ pub struct Fit {
 /// let Answer::Cannot(bound) = found.alone[0].answer else { unreachable!() };
 /// assert_eq!(bound, Bound::Along { needed: 710.0, there: 700.0 });
 /// assert_eq!(bound.short_by(), Some(10.0));
-/// # Ok::<(), recloth_lay::Error>(())
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn fit(parts: &[Part], panels: &[Panel], options: &Options) -> Result<Fit, Error> {
     check_inputs(parts, panels)?;
@@ -388,7 +388,7 @@ fn shortage(
     let usable: Vec<f64> = panels.iter().map(usable_area).collect();
     let loose: Vec<f64> = panels
         .iter()
-        .map(|panel| area_slack(&panel.outline))
+        .map(|panel| area_slack(panel.outline()))
         .collect();
 
     // More area than the panels it can go to.

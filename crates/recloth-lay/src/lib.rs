@@ -17,11 +17,9 @@
 //! use recloth_lay::{Flaw, Options, Panel, Part, Together, check, fit, placed};
 //!
 //! // An invented house-coat: one front, with a scorch mark, and a sleeve that narrows to the cuff.
-//! let front = Panel {
-//!     flaws: vec![Flaw::new([(300.0, 500.0), (340.0, 500.0), (320.0, 560.0)], 10.0)],
-//!     ..Panel::new("front", [(0.0, 0.0), (480.0, 0.0), (430.0, 900.0), (40.0, 900.0)])
-//! };
-//! let sleeve = Panel::new("sleeve", [(0.0, 0.0), (260.0, 0.0), (380.0, 420.0), (-120.0, 420.0)]);
+//! let front = Panel::new("front", [(0.0, 0.0), (480.0, 0.0), (430.0, 900.0), (40.0, 900.0)])?
+//!     .with_flaws(vec![Flaw::new([(300.0, 500.0), (340.0, 500.0), (320.0, 560.0)], 10.0)])?;
+//! let sleeve = Panel::new("sleeve", [(0.0, 0.0), (260.0, 0.0), (380.0, 420.0), (-120.0, 420.0)])?;
 //! // A pair of waistcoat fronts and a pocket.
 //! let waistcoat = Part {
 //!     mirrored: 1,
@@ -36,9 +34,9 @@
 //! assert_eq!(check(&parts, &panels, &found.lay), Ok(()));
 //! for placement in &found.lay.placements {
 //!     let cut = placed(&parts[placement.part].outline, placement);
-//!     println!("{} on {}: {cut:?}", parts[placement.part].name, panels[placement.panel].name);
+//!     println!("{} on {}: {cut:?}", parts[placement.part].name, panels[placement.panel].name());
 //! }
-//! # Ok::<(), recloth_lay::Error>(())
+//! # Ok::<(), Box<dyn std::error::Error>>(())
 //! ```
 //!
 //! # Features
@@ -54,7 +52,6 @@ mod error;
 mod everywhere;
 mod fit;
 mod lay;
-mod panel;
 mod part;
 mod positions;
 mod search;
@@ -67,6 +64,6 @@ pub use check::{Complaint, DEPTH, TILT, check};
 pub use error::Error;
 pub use fit::{Alone, Answer, Fit, Options, Shortage, Together, fit};
 pub use lay::{Lay, Placement, Unplaced, placed};
-pub use panel::{Faces, Flaw, Panel};
 pub use part::{Hand, Part, Shows};
+pub use recloth::panel::{Faces, Flaw, Panel};
 pub use strip::{Progress, Strip, StripLay, StripOptions, strip, strip_with};

@@ -83,7 +83,7 @@ pub struct Part {
 }
 
 #[cfg(feature = "serde")]
-pub(crate) fn up_the_page() -> f64 {
+fn up_the_page() -> f64 {
     90.0
 }
 

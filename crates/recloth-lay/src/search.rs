@@ -138,7 +138,7 @@ impl<'a> Search<'a> {
         let mut found: Vec<(usize, usize)> = Vec::new();
         for mirrored in ways(part, kind.hand, cloth) {
             let square = grain_turn(part, cloth, mirrored);
-            let turned: &[f64] = match cloth.nap && !part.either_way {
+            let turned: &[f64] = match cloth.nap() && !part.either_way {
                 true => &[0.0],
                 false => &[0.0, 180.0],
             };
@@ -353,16 +353,16 @@ fn long_sides(points: &[Point]) -> Vec<(f64, f64)> {
 
 impl Ground {
     fn new(panel: &Panel) -> Ground {
-        let outline = ring(&panel.outline);
+        let outline = ring(panel.outline());
         let hull = hull(&outline);
         let mut obstacles = Vec::new();
         for bay in bays(&outline, &hull) {
             obstacles.extend(convex_parts(&cover(&bay)));
         }
-        for hole in &panel.holes {
+        for hole in panel.holes() {
             obstacles.extend(convex_parts(&cover(&ring(hole))));
         }
-        for flaw in &panel.flaws {
+        for flaw in panel.flaws() {
             let parts = match flaw.outline.len() {
                 0..=2 => vec![flaw.outline.clone()],
                 _ => convex_parts(&cover(&ring(&flaw.outline))),

@@ -1,4 +1,4 @@
-//! What may be given: every part, panel and lay is checked here before anything is computed from it.
+//! What may be given: every part is checked here before anything is computed from it; a panel is checked as it is made.
 
 use kurbo::Point;
 use recloth::ErrorKind;
@@ -21,9 +21,6 @@ pub(crate) fn check_inputs(parts: &[Part], panels: &[Panel]) -> Result<(), Error
     for part in parts {
         check_part(part).map_err(|error| Error::new(format!("part {:?}", part.name), error))?;
     }
-    for panel in panels {
-        check_panel(panel)?;
-    }
     Ok(())
 }
 
@@ -32,7 +29,7 @@ fn number(of: &str, argument: &'static str, items: usize) -> Result<(), Error> {
 }
 
 fn check_part(part: &Part) -> Result<(), recloth::Error> {
-    check_ring("outline", &part.outline)?;
+    check_ring(&part.outline)?;
     recloth::Error::check("grain_deg", part.grain_deg, -360.0, 360.0)?;
     recloth::Error::check("tilt_deg", part.tilt_deg, 0.0, 180.0)?;
     recloth::Error::check_count("as_drawn", part.as_drawn, 0, 1000)?;
@@ -40,49 +37,16 @@ fn check_part(part: &Part) -> Result<(), recloth::Error> {
     Ok(())
 }
 
-fn check_panel(panel: &Panel) -> Result<(), Error> {
-    let of = |what: &str, index: usize| match what {
-        "" => format!("panel {:?}", panel.name),
-        _ => format!("panel {:?}, {what} {index}", panel.name),
-    };
-    let whole = |error| Error::new(of("", 0), error);
-    check_ring("outline", &panel.outline).map_err(whole)?;
-    recloth::Error::check_items("holes", panel.holes.len(), 0, LIST).map_err(whole)?;
-    for (index, hole) in panel.holes.iter().enumerate() {
-        check_ring("outline", hole).map_err(|error| Error::new(of("hole", index), error))?;
-    }
-    recloth::Error::check_items("flaws", panel.flaws.len(), 0, LIST).map_err(whole)?;
-    for (index, flaw) in panel.flaws.iter().enumerate() {
-        let here = |error| Error::new(of("flaw", index), error);
-        match flaw.outline.len() {
-            1 | 2 => check_points("outline", &flaw.outline, 1),
-            _ => check_ring("outline", &flaw.outline),
-        }
-        .map_err(here)?;
-        recloth::Error::check("margin", flaw.margin, 0.0, 1e4).map_err(here)?;
-    }
-    recloth::Error::check("grain_deg", panel.grain_deg, -360.0, 360.0).map_err(whole)?;
-    Ok(())
-}
-
-fn check_points(
-    argument: &'static str,
-    points: &[Point],
-    least: usize,
-) -> Result<(), recloth::Error> {
-    recloth::Error::check_items(argument, points.len(), least, POINTS)?;
+/// An error unless the ring is simple and large enough to see. Repeated points count as one.
+fn check_ring(points: &[Point]) -> Result<(), recloth::Error> {
+    let argument = "outline";
+    recloth::Error::check_items(argument, points.len(), 3, POINTS)?;
     for (index, p) in points.iter().enumerate() {
         for value in [p.x, p.y] {
             recloth::Error::check(argument, value, -REACH, REACH)
                 .map_err(|error| error.at_index(index))?;
         }
     }
-    Ok(())
-}
-
-/// An error unless the ring is simple and large enough to see. Repeated points count as one.
-fn check_ring(argument: &'static str, points: &[Point]) -> Result<(), recloth::Error> {
-    check_points(argument, points, 3)?;
     let bad = |index: usize| {
         Err(
             recloth::Error::new(ErrorKind::Outline, argument, f64::NAN, f64::NAN, f64::NAN)

@@ -11,6 +11,15 @@ fn rectangle(width: f64, height: f64) -> Vec<Point> {
         .into()
 }
 
+/// A good panel.
+fn cloth<P: Into<Point>>(name: &str, outline: impl IntoIterator<Item = P>) -> Panel {
+    Panel::new(name, outline).expect("a good panel")
+}
+
+fn with_hole(panel: Panel, hole: Vec<Point>) -> Panel {
+    panel.with_holes(vec![hole]).expect("a good hole")
+}
+
 fn moved(outline: &[Point], x: f64, y: f64) -> Vec<Point> {
     outline.iter().map(|&p| p + Vec2::new(x, y)).collect()
 }
@@ -42,7 +51,7 @@ fn complaints(parts: &[Part], panels: &[Panel], lay: &Lay) -> Vec<Complaint> {
 fn two(a: Vec<Point>, b: Vec<Point>) -> ([Part; 2], [Panel; 1]) {
     (
         [Part::new("a", a), Part::new("b", b)],
-        [Panel::new("cloth", rectangle(200.0, 100.0))],
+        [cloth("cloth", rectangle(200.0, 100.0))],
     )
 }
 
@@ -128,7 +137,7 @@ fn the_same_piece_twice_in_the_same_place_overlaps() {
         as_drawn: 2,
         ..Part::new("a", rectangle(60.0, 40.0))
     };
-    let panels = [Panel::new("cloth", rectangle(200.0, 100.0))];
+    let panels = [cloth("cloth", rectangle(200.0, 100.0))];
     let found = complaints(
         &[part],
         &panels,
@@ -143,7 +152,7 @@ fn the_same_piece_twice_in_the_same_place_overlaps() {
 #[test]
 fn a_piece_that_fills_a_hole_lies_over_it() {
     let (parts, mut panels) = two(rectangle(30.0, 30.0), rectangle(30.0, 30.0));
-    panels[0].holes = vec![moved(&rectangle(30.0, 30.0), 50.0, 20.0)];
+    panels = panels.map(|panel| with_hole(panel, moved(&rectangle(30.0, 30.0), 50.0, 20.0)));
     let found = complaints(&parts[..1], &panels, &lay([at(0, 50.0, 20.0)]));
     assert!(
         matches!(found[..], [Complaint::OnHole { hole: 0, .. }]),
@@ -229,7 +238,7 @@ fn a_plug_outside_a_ring_that_all_but_closes_leaves_the_panel() {
     ];
     let (parts, panels) = (
         [Part::new("plug", rectangle(40.0, 40.0))],
-        [Panel::new("frame", frame)],
+        [cloth("frame", frame)],
     );
     let found = complaints(&parts, &panels, &lay([at(0, 30.0, 30.0)]));
     assert!(
@@ -242,7 +251,7 @@ fn a_plug_outside_a_ring_that_all_but_closes_leaves_the_panel() {
 fn a_hole_may_share_a_point_with_the_outline() {
     let (parts, mut panels) = two(rectangle(50.0, 50.0), rectangle(50.0, 50.0));
     let triangle = [(100.0, 0.0), (120.0, 50.0), (80.0, 50.0)];
-    panels[0].holes = vec![triangle.map(Point::from).into()];
+    panels = panels.map(|panel| with_hole(panel, triangle.map(Point::from).into()));
     let beside = |x: f64| check(&parts, &panels, &lay([at(0, x, 0.0), at(1, 120.0, 0.0)]));
     assert_eq!(beside(30.0), Ok(()));
     assert!(beside(30.01).is_err());
@@ -251,9 +260,10 @@ fn a_hole_may_share_a_point_with_the_outline() {
 #[test]
 fn spots_slits_and_areas_are_kept_clear() {
     let flawed = |outline: &[(f64, f64)], margin: f64| {
-        let mut panel = Panel::new("cloth", rectangle(200.0, 100.0));
-        panel.flaws = vec![Flaw::new(outline.iter().copied(), margin)];
-        [panel]
+        let flaw = Flaw::new(outline.iter().copied(), margin);
+        [cloth("cloth", rectangle(200.0, 100.0))
+            .with_flaws(vec![flaw])
+            .expect("a good flaw")]
     };
     let part = [Part::new("a", rectangle(50.0, 50.0))];
     let spot = &[(75.0, 25.0)][..];
@@ -299,7 +309,7 @@ fn spacing_is_kept_between_pieces_and_not_from_the_edge() {
 
 #[test]
 fn grain_nap_and_turn() {
-    let mut panel = Panel::new("cloth", rectangle(200.0, 100.0));
+    let mut panel = cloth("cloth", rectangle(200.0, 100.0));
     let part = Part {
         tilt_deg: 2.0,
         ..Part::new("a", rectangle(40.0, 20.0))
@@ -324,7 +334,7 @@ fn grain_nap_and_turn() {
             "{found:?}"
         );
     }
-    panel.nap = true;
+    panel = panel.with_nap(true);
     assert_eq!(verdict(&part, &panel, 1.0), Ok(()));
     let found = verdict(&part, &panel, 181.0).unwrap_err();
     assert!(
@@ -343,7 +353,7 @@ fn grain_nap_and_turn() {
         Ok(())
     );
     // The cloth's grain lies along x: the piece must be turned a quarter.
-    panel.grain_deg = 0.0;
+    panel = panel.with_grain_deg(0.0).expect("a good angle");
     assert_eq!(verdict(&part, &panel, -90.0), Ok(()));
     assert!(verdict(&part, &panel, 90.0).is_err());
 }
@@ -357,10 +367,9 @@ fn a_mirrored_piece_has_a_mirrored_grain() {
         mirrored: 1,
         ..Part::new("a", rectangle(40.0, 20.0))
     };
-    let panels = [Panel {
-        grain_deg: 120.0,
-        ..Panel::new("cloth", rectangle(200.0, 100.0))
-    }];
+    let panels = [cloth("cloth", rectangle(200.0, 100.0))
+        .with_grain_deg(120.0)
+        .expect("a good angle")];
     let placement = Placement {
         hand: Hand::Mirrored,
         mirrored: true,
@@ -378,10 +387,7 @@ fn sides_and_hands() {
             mirrored: u32::from(hand == Hand::Mirrored),
             ..Part::new("a", rectangle(40.0, 20.0))
         };
-        let panels = [Panel {
-            faces,
-            ..Panel::new("cloth", rectangle(200.0, 100.0))
-        }];
+        let panels = [cloth("cloth", rectangle(200.0, 100.0)).with_faces(faces)];
         check(
             &[part],
             &panels,
@@ -428,7 +434,7 @@ fn counts_of_every_hand() {
         mirrored: 1,
         ..Part::new("a", rectangle(40.0, 20.0))
     }];
-    let panels = [Panel::new("cloth", rectangle(200.0, 100.0))];
+    let panels = [cloth("cloth", rectangle(200.0, 100.0))];
     // Two of the same hand where a pair is wanted.
     let found = complaints(&part, &panels, &lay([at(0, 0.0, 0.0), at(0, 50.0, 0.0)]));
     assert!(
@@ -552,7 +558,7 @@ fn outlines_that_are_none_are_refused() {
         (0.0, 10.0),
         (0.0, 0.0),
     ];
-    let panel = Panel::new("cloth", closed);
+    let panel = cloth("cloth", closed);
     assert_eq!(
         check(&[Part::new("a", closed)], &[panel], &lay([at(0, 0.0, 0.0)])),
         Ok(())

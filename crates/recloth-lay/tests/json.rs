@@ -17,7 +17,7 @@ fn what_is_left_out_has_its_default() {
     ))
     .unwrap();
     assert_eq!(
-        (panel.grain_deg, panel.nap, panel.flaws[0].margin),
+        (panel.grain_deg(), panel.nap(), panel.flaws()[0].margin),
         (90.0, false, 0.0)
     );
     assert_eq!(from_str::<Options>("{}").unwrap(), Options::default());
@@ -47,7 +47,7 @@ fn answers_go_out_and_come_back() {
         Part::new("pocket", rectangle(50.0, 60.0)),
         Part::new("band", rectangle(50.0, 210.0)),
     ];
-    let panels = [Panel::new("back", rectangle(100.0, 200.0))];
+    let panels = [Panel::new("back", rectangle(100.0, 200.0)).unwrap()];
     let found = fit(&parts, &panels, &Options::default()).unwrap();
     let text = serde_json::to_string(&found).unwrap();
     assert_eq!(from_str::<Fit>(&text).unwrap(), found);

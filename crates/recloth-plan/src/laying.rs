@@ -27,6 +27,16 @@ pub struct Laid {
     pub fit: Fit,
 }
 
+/// A panel or piece that no lay can be made with.
+fn no_lay(file: &str, cloth: &str, error: &impl std::fmt::Display) -> BriefError {
+    BriefError::new(
+        file,
+        None,
+        format!("the lay of the {cloth}: {error}"),
+        "Look at the measures of that panel or piece; lengths in this message are in mm.",
+    )
+}
+
 /// Lays every cloth that pieces are cut from.
 pub(crate) fn lay(
     brief: &Brief,
@@ -53,16 +63,18 @@ pub(crate) fn lay(
                     0 => cloth.name.clone(),
                     _ => format!("{}, part {}", cloth.name, part + 1),
                 };
-                panels.push(Panel {
-                    holes: usable.holes.clone(),
-                    faces: if kind.two_faced {
-                        Faces::Two
-                    } else {
-                        Faces::One
-                    },
-                    nap: kind.one_way,
-                    ..Panel::new(name, usable.outline.iter().copied())
-                });
+                let faces = if kind.two_faced {
+                    Faces::Two
+                } else {
+                    Faces::One
+                };
+                let panel = Panel::new(name, usable.outline.iter().copied())
+                    .and_then(|panel| panel.with_holes(usable.holes.clone()))
+                    .map_err(|error| {
+                        let of = format!("panel \"{}\": {error}", cloth.name);
+                        no_lay(&brief.file, &kind.name, &of)
+                    })?;
+                panels.push(panel.with_faces(faces).with_nap(kind.one_way));
                 panel_of.push(place);
             }
         }
@@ -93,14 +105,7 @@ pub(crate) fn lay(
                 ..Options::default()
             },
         )
-        .map_err(|error| {
-            BriefError::new(
-                &brief.file,
-                None,
-                format!("the lay of the {}: {error}", kind.name),
-                "Look at the measures of that panel or piece; lengths in this message are in mm.",
-            )
-        })?;
+        .map_err(|error| no_lay(&brief.file, &kind.name, &error))?;
         lays.push(Laid {
             cloth: kind.name.clone(),
             pieces: of_cloth.iter().map(|piece| piece.number).collect(),
@@ -148,7 +153,7 @@ impl Plan {
         let (panel, bound) = bounds
             .iter()
             .min_by(|a, b| short(&a.1).total_cmp(&short(&b.1)))
-            .map(|(panel, bound)| (&laid.panels[*panel].name, bound))?;
+            .map(|(panel, bound)| (laid.panels[*panel].name(), bound))?;
         let piece = self.piece(number);
         let name = piece.piece.name();
         let (why, right) = bound_words(bound, &self.tape);

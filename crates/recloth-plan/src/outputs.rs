@@ -1,6 +1,5 @@
 //! What a plan is written as: worksheet, sheets, drawings, and the plan itself for machines.
 
-use kurbo::Rect;
 use recloth::Error;
 use recloth_lay::placed;
 use recloth_sheet::{
@@ -111,29 +110,21 @@ impl Plan {
                         grain_deg: None,
                     }
                 });
-                let bounds = panel.outline.iter().fold(None, |all: Option<Rect>, point| {
-                    Some(all.map_or(Rect::from_points(*point, *point), |all| {
-                        all.union_pt(*point)
-                    }))
-                });
-                let bounds = bounds.unwrap_or(Rect::ZERO);
+                let bounds = panel.bounds();
                 let size = format!(
                     "{} by {}",
                     self.tape.text(bounds.width()),
                     self.tape.text(bounds.height())
                 );
                 LayPanel {
-                    name: panel.name.clone(),
                     note: size,
-                    outline: panel.outline.clone(),
-                    holes: panel.holes.clone(),
                     flaws: self.panels[place]
                         .flaws
                         .iter()
                         .map(|flaw| flaw.outline.clone())
                         .collect(),
-                    grain_deg: panel.grain_deg,
                     pieces: pieces.collect(),
+                    ..LayPanel::from(panel)
                 }
             })
             .collect()

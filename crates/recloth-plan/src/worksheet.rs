@@ -210,7 +210,7 @@ fn lays(plan: &Plan, drawings: &[Vec<String>]) -> Markup {
                  worn, pricked or flawed is already taken off, and so is what the wash takes. Numbers are those of the \
                  cut list; “over”: turn the paper over before you lay it on. Lay out every piece before the first cut."
             }
-            @if plan.lays.iter().any(|laid| laid.panels.iter().any(|panel| panel.faces == Faces::Two)) {
+            @if plan.lays.iter().any(|laid| laid.panels.iter().any(|panel| panel.faces() == Faces::Two)) {
                 p {
                     "On cloth that looks alike on both sides, both halves of a mirrored pair may lie the same way up: \
                      one of them is turned over when it is sewn."

@@ -1,7 +1,7 @@
 //! A picture of panels of cloth with the pieces that lie on them.
 
 use kurbo::{BezPath, Point, Rect, Vec2};
-use recloth::Error;
+use recloth::{Error, panel::Panel};
 
 use crate::drawing::Group;
 use crate::font::{clip, shorten, wrap};
@@ -26,6 +26,22 @@ pub struct LayPanel {
     pub grain_deg: f64,
     /// The pieces.
     pub pieces: Vec<LayPiece>,
+}
+
+impl From<&Panel> for LayPanel {
+    /// The panel with nothing on it yet.
+    fn from(panel: &Panel) -> LayPanel {
+        let flaws = panel.flaws().iter().map(|flaw| flaw.outline.clone());
+        LayPanel {
+            name: panel.name().to_owned(),
+            note: String::new(),
+            outline: panel.outline().to_vec(),
+            holes: panel.holes().to_vec(),
+            flaws: flaws.collect(),
+            grain_deg: panel.grain_deg(),
+            pieces: Vec::new(),
+        }
+    }
 }
 
 /// A piece where it lies.

@@ -67,6 +67,7 @@ bits! { DOUBTS, "Every doubt.",
     CAP_SHORT = 40, "The cap is shorter than its armhole and cannot be sewn in: have the two changed places?";
     CAP_FULL = 41, "Ease of more than 10 % gathers: is a puff meant?";
     DART_FLAT = 42, "The dart is wider than it is long: have the two changed places?";
+    LENS_BOW = 43, "The bow that a lens gives straight lines is not taken out: measure a length or two by tape.";
 }
 
 bits! { CAUTIONS, "Every caution.",

@@ -23,7 +23,7 @@ pub enum ErrorKind {
     NotWhole = -6,
     /// The choice is not one of those offered.
     Choice = -7,
-    /// The text cannot be read as a length.
+    /// The text cannot be read as a length (or, named `path`, as the path of a drawing).
     Syntax = -8,
     /// The number has no unit, so it has several readings.
     NoUnit = -9,
@@ -392,6 +392,9 @@ impl fmt::Display for Sentence<'_> {
             ErrorKind::NoSolution => write!(f, "leaves no solution: it must be {}", Span(e)),
             ErrorKind::NotWhole => write!(f, "is not a whole number"),
             ErrorKind::Choice => write!(f, "is not one of the choices"),
+            ErrorKind::Syntax if e.argument == "path" => {
+                write!(f, "cannot be read from here as the path of an SVG drawing")
+            }
             ErrorKind::Syntax => write!(
                 f,
                 "cannot be read from here; a length is written like 31 3/8 in, 58,4 cm or 2 ft 3 1/8 in"

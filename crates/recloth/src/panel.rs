@@ -3,16 +3,30 @@
 #[cfg(feature = "alloc")]
 mod clearance;
 #[cfg(feature = "alloc")]
+mod path;
+#[cfg(feature = "alloc")]
+mod path_data;
+#[cfg(feature = "alloc")]
 mod rectangle;
 #[cfg(feature = "alloc")]
 mod ring;
+#[cfg(feature = "alloc")]
+mod shape;
+#[cfg(feature = "alloc")]
+mod taken;
 #[cfg(feature = "alloc")]
 mod usable;
 #[cfg(feature = "alloc")]
 mod window;
 
 #[cfg(feature = "alloc")]
+pub use path::{Inner, Scale};
+#[cfg(feature = "alloc")]
 pub use rectangle::{PanelRectangle, largest_rectangle, tallest_rectangle};
+#[cfg(feature = "alloc")]
+pub use shape::{Faces, Flaw, Panel};
+#[cfg(feature = "alloc")]
+pub use taken::{CornerReading, Spare, SpareReading, Taken};
 #[cfg(feature = "alloc")]
 pub use usable::{UsablePanel, UsablePart, usable_panel};
 

@@ -75,3 +75,50 @@ fn a_piece_walked_the_other_way_comes_back_too() {
     let text = serde_json::to_string(&mirrored).unwrap();
     assert_eq!(serde_json::from_str::<Piece>(&text).unwrap(), mirrored);
 }
+
+#[test]
+fn a_panel_comes_back_the_same_and_is_checked() {
+    use recloth::panel::{CornerReading, Flaw, Panel, SpareReading};
+    let corner = |start, end, from_start, from_end| CornerReading {
+        start,
+        end,
+        from_start,
+        from_end,
+        right: false,
+    };
+    let panel = Panel::by_triangles(
+        "front",
+        300.0,
+        &[corner(0, 1, 500.0, 400.0), corner(0, 2, 400.0, 300.0)],
+    )
+    .and_then(|panel| {
+        panel.with_spares(&[SpareReading {
+            from: 1,
+            to: 3,
+            reading: 490.0,
+        }])
+    })
+    .and_then(|panel| panel.with_flaws(vec![Flaw::new([(9.0, 9.0)], 3.0).called("burn")]))
+    .unwrap();
+    let text = serde_json::to_string(&panel).unwrap();
+    assert_eq!(serde_json::from_str::<Panel>(&text).unwrap(), panel);
+    // A part of it keeps the doubt without the reading.
+    let part = panel.usable(&[0.0; 4], 0.1).unwrap().remove(0);
+    let text = serde_json::to_string(&part).unwrap();
+    assert!(!text.contains("spares"), "{text}");
+    assert_eq!(
+        serde_json::from_str::<Panel>(&text).unwrap().doubts(),
+        panel.doubts()
+    );
+
+    let outline = r#"[{"x":0,"y":0},{"x":9,"y":9},{"x":9,"y":0},{"x":0,"y":9}]"#;
+    let crossed = serde_json::from_str::<Panel>(&format!(r#"{{"name":"a","outline":{outline}}}"#));
+    assert!(crossed.unwrap_err().to_string().contains("crosses itself"));
+    let unknown = serde_json::from_str::<Panel>(r#"{"name":"a","outline":[],"face":"two"}"#);
+    assert!(
+        unknown
+            .unwrap_err()
+            .to_string()
+            .contains("unknown field `face`")
+    );
+}

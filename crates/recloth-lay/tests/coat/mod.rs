@@ -32,6 +32,11 @@ fn outline(edges: &[((f64, f64), f64)]) -> Vec<Point> {
         .collect()
 }
 
+/// A good panel.
+fn cloth(name: &str, outline: Vec<Point>) -> Panel {
+    Panel::new(name, outline).expect("a good panel")
+}
+
 /// Invented: the panels of a long linen house-coat, and pieces of a wrap skirt, a waistcoat and a child's pinafore.
 pub(super) fn house_coat() -> (Vec<Part>, Vec<Panel>) {
     let front = outline(&[
@@ -56,33 +61,33 @@ pub(super) fn house_coat() -> (Vec<Part>, Vec<Panel>) {
         ((360.0, 430.0), 60.0),
         ((-110.0, 430.0), 0.0),
     ]);
-    let sleeves = |name: &str, flaw: Option<Flaw>| Panel {
-        flaws: flaw.into_iter().collect(),
-        ..Panel::new(name, sleeve.clone())
+    let sleeves = |name: &str, flaw: Option<Flaw>| {
+        let sleeve = cloth(name, sleeve.clone());
+        sleeve
+            .with_flaws(flaw.into_iter().collect())
+            .expect("a good flaw")
     };
-    let mut left = Panel::new("left front", front);
-    left.flaws = vec![Flaw::new(
-        [(200.0, 380.0), (240.0, 390.0), (230.0, 425.0)],
-        8.0,
-    )];
-    let mut right = Panel::new("right front", mirrored);
-    right.holes = vec![
-        [
-            (-40.0, 700.0),
-            (-32.0, 700.0),
-            (-32.0, 708.0),
-            (-40.0, 708.0),
-        ]
-        .map(Point::from)
-        .into(),
+    let scorch = Flaw::new([(200.0, 380.0), (240.0, 390.0), (230.0, 425.0)], 8.0);
+    let left = cloth("left front", front)
+        .with_flaws(vec![scorch])
+        .expect("a good flaw");
+    let hole = [
+        (-40.0, 700.0),
+        (-32.0, 700.0),
+        (-32.0, 708.0),
+        (-40.0, 708.0),
     ];
+    let hole = hole.map(Point::from).into();
+    let right = cloth("right front", mirrored)
+        .with_holes(vec![hole])
+        .expect("a good hole");
     let panels = vec![
         left,
         right,
-        Panel::new("back", back),
+        cloth("back", back),
         sleeves("left sleeve", None),
         sleeves("right sleeve", Some(Flaw::new([(150.0, 250.0)], 25.0))),
-        Panel::new(
+        cloth(
             "left facing",
             outline(&[
                 ((0.0, 0.0), 0.0),
@@ -91,7 +96,7 @@ pub(super) fn house_coat() -> (Vec<Part>, Vec<Panel>) {
                 ((0.0, 1100.0), 0.0),
             ]),
         ),
-        Panel::new(
+        cloth(
             "right facing",
             outline(&[
                 ((0.0, 0.0), 0.0),
@@ -100,9 +105,9 @@ pub(super) fn house_coat() -> (Vec<Part>, Vec<Panel>) {
                 ((-15.0, 1100.0), 0.0),
             ]),
         ),
-        Panel::new("left pocket", rectangle(190.0, 230.0)),
-        Panel::new("right pocket", rectangle(190.0, 230.0)),
-        Panel::new(
+        cloth("left pocket", rectangle(190.0, 230.0)),
+        cloth("right pocket", rectangle(190.0, 230.0)),
+        cloth(
             "collar",
             outline(&[
                 ((0.0, 0.0), 0.0),

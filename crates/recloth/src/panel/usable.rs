@@ -22,7 +22,7 @@ const GRID: f64 = 1e6;
 const FIRST_EXTRA: f64 = 1e-5;
 
 /// The most points an outline or a flaw may have: the work of a cut grows with their number squared.
-const MOST_POINTS: usize = 2000;
+pub(super) const MOST_POINTS: usize = 2000;
 
 /// What is left of a panel.
 #[derive(Clone, Debug, PartialEq)]
@@ -103,30 +103,89 @@ pub fn usable_panel(
     let items = (outline.len(), outline.len());
     let losses = Error::check_list("losses", losses, 0.0, 1e3, items)?;
     Error::check_items("flaws", flaws.len(), 0, 1000)?;
-    let flaws = flaws
+    let away = flaws
         .iter()
         .enumerate()
-        .map(|(index, flaw)| flaw_ring(flaw, index))
+        .map(|(index, flaw)| Away::new("flaws", index, flaw, margin))
         .collect::<Result<Vec<_>, _>>()?;
     let margin = Error::check("margin", margin, 0.0, 1e3)?;
-    let accuracy = Error::check("accuracy", accuracy, 0.01, 10.0)?;
-    for (index, flaw) in flaws.iter().enumerate() {
-        if !touches(&panel.points, flaw) {
-            let none = Error::no_solution("flaws", index as f64, f64::NAN, f64::NAN);
-            return Err(none.at_index(index));
+    let parts = cut_away(&panel, losses, &away, accuracy).map_err(|error| {
+        // All have one margin, so it is none of a certain flaw's.
+        match error.argument() {
+            "margin" => Error::no_solution("margin", margin, error.min(), error.max()),
+            _ => error,
         }
-        if flaw.len() < 3 && margin < accuracy {
-            return Err(Error::no_solution("margin", margin, accuracy, f64::NAN));
+    })?;
+    let area_mm2: f64 = parts.iter().map(|part| part.area_mm2).sum();
+    let share = (area_mm2 / ring::area(&panel.points)).min(1.0);
+    Ok(UsablePanel {
+        parts,
+        area_mm2,
+        share,
+    })
+}
+
+/// What is cut out of a panel: a hole or a flaw, with the margin to keep from it.
+pub(super) struct Away {
+    /// The list it stands in, and its place there.
+    argument: &'static str,
+    index: usize,
+    /// A spot, a slit, or a patch counter-clockwise.
+    points: Vec<Point>,
+    margin: f64,
+}
+
+impl Away {
+    pub(super) fn new(
+        argument: &'static str,
+        index: usize,
+        points: &[Point],
+        margin: f64,
+    ) -> Result<Away, Error> {
+        let points = if points.len() >= 3 {
+            Ring::new(argument, points, MOST_POINTS, Some(index))?.points
+        } else {
+            ring::check_points(argument, points, (1, 2), Some(index))?;
+            let mut points = points.to_vec();
+            points.dedup();
+            points
+        };
+        Ok(Away {
+            argument,
+            index,
+            points,
+            margin,
+        })
+    }
+}
+
+/// The panel less a strip along each edge and less each that is cut away, proved; the largest part first, at least one.
+/// Losses and margins are in range.
+pub(super) fn cut_away(
+    panel: &Ring,
+    losses: &[f64],
+    away: &[Away],
+    accuracy: f64,
+) -> Result<Vec<UsablePart>, Error> {
+    let accuracy = Error::check("accuracy", accuracy, 0.01, 10.0)?;
+    for one in away {
+        if !touches(&panel.points, &one.points) {
+            let none = Error::no_solution(one.argument, one.index as f64, f64::NAN, f64::NAN);
+            return Err(none.at_index(one.index));
+        }
+        if one.points.len() < 3 && one.margin < accuracy {
+            let thin = Error::no_solution("margin", one.margin, accuracy, f64::NAN);
+            return Err(thin.at_index(one.index));
         }
     }
 
-    let mut rings = vec![Lost::edges(&panel, losses)];
-    rings.extend(flaws.iter().map(|flaw| Lost::flaw(flaw, margin)));
+    let mut rings = vec![Lost::edges(panel, losses)];
+    rings.extend(away.iter().map(Lost::away));
     let mut extra = FIRST_EXTRA;
     while extra < accuracy / 2.0 {
         let parts = cut(&panel.points, &rings, accuracy);
         if parts.is_empty() {
-            return Err(nothing_left(losses, margin, flaws.len()));
+            return Err(nothing_left(losses, away));
         }
         let kept: Vec<Vec<Point>> = parts
             .iter()
@@ -139,13 +198,7 @@ pub fn usable_panel(
             .collect();
         let near = too_near(&kept, &barriers, &panel.points);
         if !near.contains(&true) {
-            let area_mm2: f64 = parts.iter().map(|part| part.area_mm2).sum();
-            let share = (area_mm2 / ring::area(&panel.points)).min(1.0);
-            return Ok(UsablePanel {
-                parts,
-                area_mm2,
-                share,
-            });
+            return Ok(parts);
         }
         let all = rings.iter_mut().flat_map(|ring| &mut ring.barriers);
         for (barrier, _) in all.zip(near).filter(|(_, near)| *near) {
@@ -156,15 +209,20 @@ pub fn usable_panel(
     Err(Error::no_solution("accuracy", accuracy, f64::NAN, f64::NAN))
 }
 
-/// A flaw as a ring: spots and tears as they are, a patch counter-clockwise.
-fn flaw_ring(flaw: &[Point], index: usize) -> Result<Vec<Point>, Error> {
-    if flaw.len() >= 3 {
-        return Ok(Ring::new("flaws", flaw, MOST_POINTS, Some(index))?.points);
-    }
-    ring::check_points("flaws", flaw, (1, 2), Some(index))?;
-    let mut points = flaw.to_vec();
-    points.dedup();
-    Ok(points)
+/// The area of a panel less holes that may overlap, to a rounding of 1e-6 mm (mm2).
+pub(super) fn area_less(outline: &[Point], holes: &[Vec<Point>]) -> f64 {
+    let holes = holes.iter().map(|hole| {
+        let mut points = hole.clone();
+        if ring::area(hole) < 0.0 {
+            points.reverse();
+        }
+        Lost {
+            barriers: Vec::new(),
+            patch: points,
+        }
+    });
+    let parts = cut(outline, &holes.collect::<Vec<_>>(), 0.0);
+    parts.iter().map(|part| part.area_mm2).sum()
 }
 
 /// Whether a flaw and a panel share a point.
@@ -174,24 +232,25 @@ fn touches(panel: &[Point], flaw: &[Point]) -> bool {
         || ring::edges(flaw).any(|(a, b)| ring::edges(panel).any(|(c, d)| ring::meet(a, b, c, d)))
 }
 
-/// Why nothing is left.
-fn nothing_left(losses: &[f64], margin: f64, flaws: usize) -> Error {
-    let mut largest = 0;
-    for (index, &loss) in losses.iter().enumerate() {
-        if loss > losses[largest] {
-            largest = index;
-        }
-    }
+/// Why nothing is left: the largest loss, else the largest margin, else what is cut away.
+fn nothing_left(losses: &[f64], away: &[Away]) -> Error {
     let error = |argument, value| Error::no_solution(argument, value, f64::NAN, f64::NAN);
-    if losses[largest] > 0.0 {
-        error("losses", losses[largest]).at_index(largest)
-    } else if margin > 0.0 {
-        error("margin", margin)
-    } else if flaws > 0 {
-        error("flaws", flaws as f64)
-    } else {
+    let largest = |values: &mut dyn Iterator<Item = f64>| {
+        values.enumerate().fold(
+            (0, 0.0),
+            |best, (index, value)| {
+                if value > best.1 { (index, value) } else { best }
+            },
+        )
+    };
+    let (edge, loss) = largest(&mut losses.iter().copied());
+    let (place, margin) = largest(&mut away.iter().map(|one| one.margin));
+    match away.first() {
+        _ if loss > 0.0 => error("losses", loss).at_index(edge),
+        Some(_) if margin > 0.0 => error("margin", margin).at_index(away[place].index),
+        Some(first) => error(first.argument, away.len() as f64),
         // Nothing is lost, yet nothing is wide enough to keep.
-        Error::new(ErrorKind::Outline, "outline", f64::NAN, f64::NAN, f64::NAN)
+        None => Error::new(ErrorKind::Outline, "outline", f64::NAN, f64::NAN, f64::NAN),
     }
 }
 
@@ -217,19 +276,19 @@ impl Lost {
         }
     }
 
-    fn flaw(flaw: &[Point], margin: f64) -> Lost {
-        let sides = ring::edges(flaw).map(|(to, from)| Barrier {
+    fn away(away: &Away) -> Lost {
+        let sides = ring::edges(&away.points).map(|(to, from)| Barrier {
             from,
             to,
-            clear: margin,
+            clear: away.margin,
             extra: 0.0,
         });
         let mut barriers: Vec<Barrier> = sides.collect();
         barriers.reverse();
         Lost {
             barriers,
-            patch: if flaw.len() > 2 {
-                flaw.to_vec()
+            patch: if away.points.len() > 2 {
+                away.points.clone()
             } else {
                 Vec::new()
             },
