@@ -1,5 +1,5 @@
-//! The C door: every scalar and list function of the core, generated; cut lines by arrays and plans by
-//! strings, written by hand.
+//! The C door: every scalar and list function of the core, generated; cut lines by arrays, shapes by
+//! handles and plans by strings, written by hand.
 //!
 //! Conventions: a function returns a status, 0 for success; answers go to `out`, written only on
 //! success; `error` may be NULL, else it says on failure which argument was wrong and what would do.
@@ -14,6 +14,8 @@ pub mod generated;
 pub mod outline;
 #[cfg(feature = "std")]
 pub mod plan;
+#[cfg(feature = "std")]
+pub mod shapes;
 
 /// Nothing in the library panics; were it to, a device stops here rather than run on.
 #[cfg(not(feature = "std"))]

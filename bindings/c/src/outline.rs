@@ -79,34 +79,11 @@ pub unsafe extern "C" fn recloth_cut_line(
     // SAFETY: the caller's promise above.
     unsafe {
         boundary(error, || {
-            Error::check_items("points", count, 2, 1000)?;
-            let points = list("points", points, 2 * count)?;
-            let bulges = optional("bulges", bulges, count)?;
-            let allowances = list("allowances", allowances, count)?;
-            let corners = optional("corners", corners, count)?;
-            let drawn = optional("drawn", drawn, count)?;
+            let edges = edges(points, bulges, allowances, corners, drawn, count)?;
             // Checked before it is doubled to a number of numbers.
             Error::check_items("out", room, 0, isize::MAX as usize / 16)?;
             let out = list_to_fill("out", out, 2 * room)?;
             not_null("out_count", out_count)?;
-            let point = |index: usize| {
-                let index = index % count;
-                (points[2 * index], points[2 * index + 1])
-            };
-            let mut edges = Vec::with_capacity(count);
-            for index in 0..count {
-                let at = |error: Error| error.at_index(index);
-                let bulge = bulges.map_or(0.0, |bulges| bulges[index]);
-                edges.push(Edge {
-                    name: index.to_string(),
-                    curve: Curve::arc(point(index), point(index + 1), bulge),
-                    role: Role::Seam,
-                    allowance: allowances[index],
-                    drawn: read_drawn(drawn.map_or(0, |drawn| drawn[index])).map_err(at)?,
-                    corner: read_corner(corners.map_or(0, |corners| corners[index])).map_err(at)?,
-                    notches: Vec::new(),
-                });
-            }
             let piece = Piece::new("", edges)?;
             // A ring turned round has its edges in the opposite order; their names are as given.
             let given = |error: Error| {
@@ -124,6 +101,50 @@ pub unsafe extern "C" fn recloth_cut_line(
             Ok(())
         })
     }
+}
+
+/// Lines and arcs from point to point, each edge named by its index.
+///
+/// # Safety
+/// Every list is NULL or valid for its number of items.
+pub(crate) unsafe fn edges(
+    points: *const f64,
+    bulges: *const f64,
+    allowances: *const f64,
+    corners: *const i32,
+    drawn: *const i32,
+    count: usize,
+) -> Result<Vec<Edge>, Error> {
+    Error::check_items("points", count, 2, 1000)?;
+    // SAFETY: the caller's promise.
+    let (points, bulges, allowances, corners, drawn) = unsafe {
+        (
+            list("points", points, 2 * count)?,
+            optional("bulges", bulges, count)?,
+            list("allowances", allowances, count)?,
+            optional("corners", corners, count)?,
+            optional("drawn", drawn, count)?,
+        )
+    };
+    let point = |index: usize| {
+        let index = index % count;
+        (points[2 * index], points[2 * index + 1])
+    };
+    let mut edges = Vec::with_capacity(count);
+    for index in 0..count {
+        let at = |error: Error| error.at_index(index);
+        let bulge = bulges.map_or(0.0, |bulges| bulges[index]);
+        edges.push(Edge {
+            name: index.to_string(),
+            curve: Curve::arc(point(index), point(index + 1), bulge),
+            role: Role::Seam,
+            allowance: allowances[index],
+            drawn: read_drawn(drawn.map_or(0, |drawn| drawn[index])).map_err(at)?,
+            corner: read_corner(corners.map_or(0, |corners| corners[index])).map_err(at)?,
+            notches: Vec::new(),
+        });
+    }
+    Ok(edges)
 }
 
 /// A list that may be left out.

@@ -31,10 +31,25 @@ CALLS = {
     recloth.LineMark: {"name": "fold", "start": (0, 0), "end": (9, 0), "bulge": 0.1, "steer": None, "kind": "fold"},
     recloth.CutoutMark: {"name": "eyelet", "edges": [("a", (60, 50), (50, 50), 1, "seam", 1), ("b", (50, 50), (60, 50), 1, "seam", 1)]},
     recloth.ButtonholeMark: {"name": "hole", "ends": ((9, 9), (20, 9))},
-    recloth.Flaw: {"outline": [(9, 9)], "margin": 5},
+    recloth.Flaw: {"outline": [(9, 9)], "margin": 5, "what": "burn"},
+    recloth.CornerReading: {"start": 0, "end": 1, "from_start": 300, "from_end": 350, "right": False},
+    recloth.Spare: {"start": 0, "end": 2, "reading": 360, "misfit": None},
     recloth.Panel: {
         "name": "back", "outline": SQUARE, "holes": [], "flaws": [], "grain_deg": 90, "faces": "one", "nap": False,
     },
+    recloth.Panel.by_triangles: {"name": "back", "base": 300, "corners": [(0, 1, 500, 400)]},
+    recloth.Panel.by_offsets: {"name": "sleeve", "stations": [0, 400], "left": [120, 200], "right": [130, 180]},
+    recloth.Panel.from_photo: {"name": "yoke", "picture": SQUARE, "truth": SQUARE, "outline": SQUARE},
+    recloth.Panel.from_svg_path: {
+        "name": "pocket", "path": "M0 0H40V52H0z", "mm_per_unit": 10, "margin": 5, "accuracy": 0.1,
+    },
+    recloth.Panel.from_json: {"text": CLOTH.to_json()},
+    CLOTH.replace: {
+        "name": "back", "holes": [], "flaws": [], "grain_deg": 90, "grain": (0, 3), "faces": "two", "nap": True,
+        "spares": [(0, 2, 781)],
+    },
+    CLOTH.usable: {"losses": 5, "accuracy": 0.1},
+    CLOTH.tallest_rectangle: {"width": 50},
     recloth.Part: {
         "name": "strip", "outline": SQUARE, "grain_deg": 90, "tilt_deg": 0, "as_drawn": 1, "mirrored": 0,
         "shows": "right", "either_way": False,
@@ -125,7 +140,11 @@ def used(thing):
         assert thing._repr_svg_() is None or thing._repr_svg_().startswith("<svg")
         recloth.fit([PART], [thing], budget=100)
     elif isinstance(thing, recloth.Flaw):
-        recloth.fit([PART], [dataclasses.replace(CLOTH, flaws=[thing])], budget=100)
+        recloth.fit([PART], [CLOTH.replace(flaws=[thing])], budget=100)
+    elif isinstance(thing, recloth.CornerReading):
+        recloth.Panel.by_triangles("back", 300, [thing])
+    elif isinstance(thing, recloth.Spare):
+        CLOTH.replace(spares=[thing])
     elif isinstance(thing, recloth.Placement):
         recloth.placed(SQUARE, thing)
         recloth.check([PART], [CLOTH], [thing])
@@ -215,7 +234,6 @@ def test_a_panel_is_drawn():
     assert drawing.startswith("<svg") and "back" in drawing
     for side in ("width", "height"):
         assert 0 < float(drawing.partition(f'{side}="')[2].partition("mm")[0]) < 250
-    assert recloth.Panel("no area", [(0, 0), (math.inf, 0), (0, 1)])._repr_svg_() is None
 
 
 def test_signatures_can_be_read():

@@ -434,8 +434,8 @@ def test_check_says_all_that_is_wrong():
     assert "no panel 3" in check([pocket], [cloth], [Placement(0, 3)])[0]
     with pytest.raises(ReclothError, match='part "bow"'):
         check([Part("bow", [(0, 0), (9, 9), (9, 0), (0, 8)])], [cloth], [])
-    with pytest.raises(ReclothError, match='panel "back", flaw 0'):
-        recloth.fit([], [dataclasses.replace(cloth, flaws=[([(0, 0)], -1)])])
+    with pytest.raises(ReclothError, match="margin"):
+        recloth.fit([], [{"name": "back", "outline": rectangle(9, 9), "flaws": [([(0, 0)], -1)]}])
     with pytest.raises(ReclothError, match="tilt_deg"):
         recloth.fit([dataclasses.replace(pocket, tilt_deg=math.nan)], [cloth])
     with pytest.raises(ReclothError, match="as_drawn"):

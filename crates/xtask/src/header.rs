@@ -5,9 +5,18 @@ use std::path::Path;
 use crate::spec::{Spec, snake};
 
 /// The files with what C sees.
-const SOURCES: [&str; 4] = ["boundary.rs", "generated.rs", "outline.rs", "plan.rs"];
+const SOURCES: [&str; 8] = [
+    "boundary.rs",
+    "generated.rs",
+    "outline.rs",
+    "plan.rs",
+    "shapes/piece.rs",
+    "shapes/operation.rs",
+    "shapes/panel.rs",
+    "shapes/draft.rs",
+];
 /// Choices of functions written by hand.
-const CHOICES: [&str; 2] = ["recloth_corner", "recloth_drawn"];
+const CHOICES: [&str; 3] = ["recloth_corner", "recloth_drawn", "recloth_way"];
 
 /// The header's text. Choices cross as plain numbers, so no function names their types: they are asked for.
 pub(crate) fn header(root: &Path, spec: &Spec) -> Result<String, String> {

@@ -16,6 +16,7 @@ from . import _numbers, draft, ufuncs
 from ._core import (
     CutLine,
     Fit,
+    Panel,
     PanelRectangle,
     Piece,
     Plan,
@@ -83,6 +84,7 @@ __all__ = [
     "BriefError",
     "CutLine",
     "Fit",
+    "Panel",
     "PanelRectangle",
     "Piece",
     "Plan",

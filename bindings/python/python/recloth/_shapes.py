@@ -14,6 +14,7 @@ from ._errors import ReclothError
 __all__ = [
     "Answer",
     "ButtonholeMark",
+    "CornerReading",
     "CutNotch",
     "CutSegment",
     "CutoutMark",
@@ -25,11 +26,11 @@ __all__ = [
     "LineMark",
     "Notch",
     "Opening",
-    "Panel",
     "Part",
     "Place",
     "Placement",
     "Slash",
+    "Spare",
     "Symmetry",
     "Unplaced",
     "Walk",
@@ -394,58 +395,69 @@ class Flaw:
     ----------
     outline : points    one is a spot, two are a slit, 3 to 5000 the outline of an area (mm)
     margin : float      how far every piece keeps from it (mm), 0 to 1e4
+    what : str          what it is: "scorch", "old stitching"
     """
 
     outline: tuple
     margin: float = 0.0
+    what: str = ""
 
     def __post_init__(self):
+        if not isinstance(self.what, str):
+            raise TypeError(f"Flaw: what must be a text, not {type(self.what).__name__}")
         _settle(self, outline=ring(self.outline, "outline"), margin=_numbers.number(self.margin, "Flaw", "margin"))
 
-    __repr__ = _short
+    def __repr__(self):
+        return f"Flaw({len(self.outline)} points, {self.margin:g} mm, {self.what!r:.30})"
 
 
 @dataclass(frozen=True, slots=True)
-class Panel:
-    """A panel of cloth as it lies right side up on the table.
+class CornerReading:
+    """Where a corner of a panel lies by tape: two readings from corners before it.
 
     Parameters
     ----------
-    name : str              what the maker calls it
-    outline : points        the edge of the usable cloth, 3 to 5000 points (mm), either way round
-    holes : list of points  holes, each as the outline is
-    flaws : list of Flaw    or dicts, or tuples (outline, margin)
-    grain_deg : float       direction of the lengthwise grain, counter-clockwise from the x axis
-                            (degrees, -360 to 360); with a nap, the way it runs
-    faces : str             how many of its sides may show: "one" or "two"
-    nap : bool              whether every piece must point the same way
+    start, end : int                the corners the two readings are from
+    from_start, from_end : float    the readings (mm), 1 to 1e5
+    right : bool                    whether it lies to the right, seen from ``start`` towards ``end``
     """
 
-    name: str
-    outline: tuple
-    holes: tuple = ()
-    flaws: tuple = ()
-    grain_deg: float = 90.0
-    faces: str = "one"
-    nap: bool = False
+    start: int
+    end: int
+    from_start: float
+    from_end: float
+    right: bool = False
 
     def __post_init__(self):
-        word(self.faces, FACES, "Panel", "faces")
-        _settle(
-            self,
-            outline=ring(self.outline, "outline"),
-            holes=tuple(ring(hole, "holes") for hole in self.holes),
-            flaws=each(Flaw, self.flaws, "flaws"),
-            grain_deg=_numbers.number(self.grain_deg, "Panel", "grain_deg"),
-            nap=flag(self.nap, "Panel", "nap"),
-        )
+        whole = {name: _numbers.whole(getattr(self, name), "CornerReading", name) for name in ("start", "end")}
+        read = {
+            name: _numbers.number(getattr(self, name), "CornerReading", name)
+            for name in ("from_start", "from_end")
+        }
+        _settle(self, **whole, **read, right=flag(self.right, "CornerReading", "right"))
 
-    def _repr_svg_(self):
-        from ._core import panel_svg
 
-        return panel_svg(self)
+@dataclass(frozen=True, slots=True)
+class Spare:
+    """A distance read between two corners of a panel that found neither.
 
-    __repr__ = _short
+    Parameters
+    ----------
+    start, end : int          the corners
+    reading : float           the distance as read (mm), 1 to 1e5
+    misfit : float or None    the distance as the corners have it, less the reading (mm); told by
+                              ``Panel.spares``, not taken from what is given
+    """
+
+    start: int
+    end: int
+    reading: float
+    misfit: float | None = None
+
+    def __post_init__(self):
+        whole = {name: _numbers.whole(getattr(self, name), "Spare", name) for name in ("start", "end")}
+        misfit = self.misfit if self.misfit is None else _numbers.number(self.misfit, "Spare", "misfit")
+        _settle(self, **whole, reading=_numbers.number(self.reading, "Spare", "reading"), misfit=misfit)
 
 
 @dataclass(frozen=True, slots=True)
@@ -816,7 +828,34 @@ def part_list(values):
 
 def panel_list(values):
     """The panels of a lay."""
+    from ._core import Panel
+
     return each(Panel, values, "panels")
+
+
+def flaw_list(values):
+    """The flaws of a panel."""
+    return each(Flaw, values, "flaws")
+
+
+def corner_list(values):
+    """Where the corners of a panel lie by tape."""
+    return each(CornerReading, values, "corners")
+
+
+def spare_list(values):
+    """Spare readings of a panel."""
+    return each(Spare, values, "spares")
+
+
+def faces(value, function):
+    """How many sides may show."""
+    return word(value, FACES, function, "faces")
+
+
+def numbers(value, function, argument):
+    """A list of numbers."""
+    return _numbers.list_of(value, function, argument).tolist()
 
 
 def placement(value):

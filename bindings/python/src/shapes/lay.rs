@@ -4,12 +4,13 @@ use kurbo::{Point, Vec2};
 use numpy::PyArray2;
 use pyo3::{prelude::*, types::PyTuple};
 use recloth_lay::{
-    Alone, Answer, Bound as Proof, Complaint, Faces, Fit, Flaw, Lay, Options, Panel, Part,
-    Placement, Shortage, Together, Unplaced,
+    Alone, Answer, Bound as Proof, Complaint, Faces, Fit, Lay, Options, Panel, Part, Placement,
+    Shortage, Together, Unplaced,
 };
 use recloth_sheet::{LayPanel, LayPiece, lay_drawing, svg};
 use serde::{Deserialize, Serialize};
 
+use super::cloth::{PyPanel, panel_list};
 use super::read::{
     Pair, Pickled, array, data, from_json, invalid, json, made, pair, parsed, pickled, points,
     spelled, tuple, whole, word,
@@ -31,23 +32,6 @@ struct PartData {
     mirrored: f64,
     shows: String,
     either_way: bool,
-}
-
-#[derive(FromPyObject)]
-struct FlawData {
-    outline: Vec<Pair>,
-    margin: f64,
-}
-
-#[derive(FromPyObject)]
-struct PanelData {
-    name: String,
-    outline: Vec<Pair>,
-    holes: Vec<Vec<Pair>>,
-    flaws: Vec<FlawData>,
-    grain_deg: f64,
-    faces: String,
-    nap: bool,
 }
 
 #[derive(FromPyObject)]
@@ -87,31 +71,6 @@ fn read_parts(function: &str, parts: &Bound<'_, PyAny>) -> PyResult<Vec<Part>> {
                 mirrored: whole(py, function, "mirrored", part.mirrored)?,
                 shows: word(py, function, "shows", &part.shows)?,
                 either_way: part.either_way,
-            })
-        })
-        .collect()
-}
-
-fn read_panels(function: &str, panels: &Bound<'_, PyAny>) -> PyResult<Vec<Panel>> {
-    let py = panels.py();
-    let panels: Vec<PanelData> = data(py)?.call_method1("panel_list", (panels,))?.extract()?;
-    panels
-        .into_iter()
-        .map(|panel| {
-            let flaws = panel.flaws.into_iter();
-            Ok(Panel {
-                name: panel.name,
-                outline: corners(panel.outline),
-                holes: panel.holes.into_iter().map(corners).collect(),
-                flaws: flaws
-                    .map(|f| Flaw {
-                        outline: corners(f.outline),
-                        margin: f.margin,
-                    })
-                    .collect(),
-                grain_deg: panel.grain_deg,
-                faces: word(py, function, "faces", &panel.faces)?,
-                nap: panel.nap,
             })
         })
         .collect()
@@ -166,28 +125,6 @@ fn part_data<'py>(py: Python<'py>, part: &Part) -> PyResult<Bound<'py, PyAny>> {
     )
 }
 
-fn panel_data<'py>(py: Python<'py>, panel: &Panel) -> PyResult<Bound<'py, PyAny>> {
-    let holes: Vec<Vec<Pair>> = panel.holes.iter().map(|hole| pairs(hole)).collect();
-    let flaws = panel
-        .flaws
-        .iter()
-        .map(|flaw| (pairs(&flaw.outline), flaw.margin));
-    let flaws = PyTuple::new(py, flaws.collect::<Vec<_>>())?;
-    made(
-        py,
-        "Panel",
-        (
-            &panel.name,
-            pairs(&panel.outline),
-            holes,
-            flaws,
-            panel.grain_deg,
-            spelled(panel.faces),
-            panel.nap,
-        ),
-    )
-}
-
 fn answer_data<'py>(py: Python<'py>, alone: &Alone) -> PyResult<Bound<'py, PyAny>> {
     let (placement, bound) = match alone.answer {
         Answer::Fits(placement) => (Some(placement_data(py, &placement)?), None),
@@ -219,29 +156,6 @@ fn answer_data<'py>(py: Python<'py>, alone: &Alone) -> PyResult<Bound<'py, PyAny
             bound.map(|bound| bound.to_string()),
         ),
     )
-}
-
-/// A panel as it is drawn, nothing on it yet.
-fn bare(panel: &Panel) -> LayPanel {
-    let flaws = panel.flaws.iter().map(|flaw| flaw.outline.clone());
-    LayPanel {
-        name: panel.name.clone(),
-        note: String::new(),
-        outline: panel.outline.clone(),
-        holes: panel.holes.clone(),
-        flaws: flaws.collect(),
-        grain_deg: panel.grain_deg,
-        pieces: Vec::new(),
-    }
-}
-
-/// A panel as a notebook shows it; None where it is beyond what can be drawn.
-#[pyfunction]
-pub(crate) fn panel_svg(panel: &Bound<'_, PyAny>) -> PyResult<Option<String>> {
-    let panels = read_panels("Panel", &PyTuple::new(panel.py(), [panel])?.into_any())?;
-    let panels: Vec<LayPanel> = panels.iter().map(bare).collect();
-    let drawing = lay_drawing("Panel", &panels, SHOWN.0, SHOWN.1);
-    Ok(drawing.and_then(|drawing| svg(&drawing)).ok())
 }
 
 fn failed(py: Python<'_>, function: &str, error: &recloth_lay::Error) -> PyErr {
@@ -294,7 +208,7 @@ impl Laid {
     }
 
     fn drawing(&self, width: f64, height: f64) -> Result<String, recloth::Error> {
-        let mut panels: Vec<LayPanel> = self.panels.iter().map(bare).collect();
+        let mut panels: Vec<LayPanel> = self.panels.iter().map(LayPanel::from).collect();
         for placement in &self.fit.lay.placements {
             let part = &self.parts[placement.part];
             let mirrored = match placement.hand {
@@ -302,7 +216,7 @@ impl Laid {
                 recloth_lay::Hand::Mirrored => ", mirrored",
             };
             // On cloth whose sides look alike a cutter need not care.
-            let sided = self.panels[placement.panel].faces == Faces::One;
+            let sided = self.panels[placement.panel].faces() == Faces::One;
             let down = if sided && placement.face_down() {
                 ", face down"
             } else {
@@ -355,7 +269,7 @@ impl PyFit {
             } => {
                 let names: Vec<String> = panels
                     .iter()
-                    .filter_map(|&panel| Some(format!("{:?}", self.of.panels.get(panel)?.name)))
+                    .filter_map(|&panel| Some(format!("{:?}", self.of.panels.get(panel)?.name())))
                     .collect();
                 format!(
                     "pieces that can lie only on {} need {:.0} cm², there are {:.0} cm²",
@@ -438,7 +352,11 @@ impl PyFit {
     /// The panels, a tuple of Panel.
     #[getter]
     fn panels<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyTuple>> {
-        tuple(py, self.of.panels.iter().map(|panel| panel_data(py, panel)))
+        let panels = self.of.panels.iter().cloned();
+        PyTuple::new(
+            py,
+            panels.map(|panel| PyPanel { panel }).collect::<Vec<_>>(),
+        )
     }
 
     /// The cut line of each placed piece where it lies on its panel (mm): a list of arrays (n, 2), in
@@ -570,7 +488,7 @@ pub(crate) fn fit(
     #[pyo3(from_py_with = read_budget)] budget: u64,
 ) -> PyResult<PyFit> {
     let parts = read_parts("fit", parts)?;
-    let panels = read_panels("fit", panels)?;
+    let panels = panel_list(panels)?;
     let options = Options {
         spacing,
         seed,
@@ -628,7 +546,7 @@ pub(crate) fn check(
     #[pyo3(from_py_with = number)] spacing: f64,
 ) -> PyResult<Vec<String>> {
     let parts = read_parts("check", parts)?;
-    let panels = read_panels("check", panels)?;
+    let panels = panel_list(panels)?;
     let placements: Vec<PlacementData> = data(py)?
         .call_method1("placement_list", (placements,))?
         .extract()?;

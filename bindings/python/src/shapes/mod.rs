@@ -3,6 +3,7 @@
 //! Plain data (edges, parts, placements) are dataclasses of `recloth._shapes`; what is checked or
 //! computed is a class here that holds the Rust value.
 
+mod cloth;
 mod cut_line;
 mod draft;
 mod lay;
@@ -18,6 +19,7 @@ use pyo3::prelude::*;
 pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<piece::PyPiece>()?;
     module.add_class::<cut_line::PyCutLine>()?;
+    module.add_class::<cloth::PyPanel>()?;
     module.add_class::<panel::PyUsablePanel>()?;
     module.add_class::<panel::PyUsablePart>()?;
     module.add_class::<panel::PyPanelRectangle>()?;
@@ -30,7 +32,6 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(draft::draft, module)?)?;
     module.add_function(wrap_pyfunction!(lay::fit, module)?)?;
     module.add_function(wrap_pyfunction!(lay::check, module)?)?;
-    module.add_function(wrap_pyfunction!(lay::panel_svg, module)?)?;
     module.add_function(wrap_pyfunction!(lay::placed, module)?)?;
     module.add_function(wrap_pyfunction!(plan::plan, module)?)
 }

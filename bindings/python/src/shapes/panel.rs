@@ -159,6 +159,12 @@ pub(crate) struct PyPanelRectangle {
     rectangle: PanelRectangle,
 }
 
+impl From<PanelRectangle> for PyPanelRectangle {
+    fn from(rectangle: PanelRectangle) -> PyPanelRectangle {
+        PyPanelRectangle { rectangle }
+    }
+}
+
 #[pymethods]
 impl PyPanelRectangle {
     /// The corner (x, y) from which the width runs across the grain, and the height along it to the
@@ -202,7 +208,7 @@ impl PyPanelRectangle {
     #[staticmethod]
     fn from_json(py: Python<'_>, text: &str) -> PyResult<PyPanelRectangle> {
         from_json(py, "PanelRectangle.from_json", text)
-            .map(|rectangle| PyPanelRectangle { rectangle })
+            .map(|rectangle: PanelRectangle| rectangle.into())
     }
 
     /// The rectangle as JSON, every number to the last bit.
@@ -320,7 +326,7 @@ pub(crate) fn largest_rectangle(
     let outline = points(outline, "outline")?;
     let holes = holes.map_or(Ok(Vec::new()), |holes| rings(holes, "holes"))?;
     py.detach(|| recloth::panel::largest_rectangle(&outline, &holes, grain_deg))
-        .map(|rectangle| PyPanelRectangle { rectangle })
+        .map(PyPanelRectangle::from)
         .map_err(|error| raise(py, "largest_rectangle", &error))
 }
 
@@ -365,6 +371,6 @@ pub(crate) fn tallest_rectangle(
     let outline = points(outline, "outline")?;
     let holes = holes.map_or(Ok(Vec::new()), |holes| rings(holes, "holes"))?;
     py.detach(|| recloth::panel::tallest_rectangle(&outline, width, &holes, grain_deg))
-        .map(|rectangle| PyPanelRectangle { rectangle })
+        .map(PyPanelRectangle::from)
         .map_err(|error| raise(py, "tallest_rectangle", &error))
 }

@@ -1,0 +1,8 @@
+//! Shapes behind handles: pieces, panels and drafts. Each function borrows the handles it is given, changes none, and hands
+//! out new ones, which their owner frees.
+
+pub mod draft;
+mod handle;
+pub mod operation;
+pub mod panel;
+pub mod piece;
