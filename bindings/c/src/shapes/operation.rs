@@ -21,10 +21,10 @@ use crate::{
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(i32)]
 pub enum recloth_way {
-    /// Against these edges, as at a seam of two pieces drawn counter-clockwise.
+    /// The start of one meets the end of the other, as of two pieces drawn with the same side up.
     Against = 0,
-    /// With these edges.
-    With = 1,
+    /// Start meets start, as where one of the two pieces is cut mirrored.
+    Along = 1,
 }
 
 /// A line, arc or cubic curve.
