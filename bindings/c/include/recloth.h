@@ -755,6 +755,33 @@ typedef int32_t recloth_drawn;
 #endif // __STDC_VERSION__ >= 202311L
 #endif // __cplusplus
 
+// Which way the other edges of a walk run.
+enum recloth_way
+#if defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+  : int32_t
+#endif // defined(__cplusplus) || __STDC_VERSION__ >= 202311L
+ {
+  // The start of one meets the end of the other, as of two pieces drawn with the same side up.
+  RECLOTH_WAY_AGAINST = 0,
+  // Start meets start, as where one of the two pieces is cut mirrored.
+  RECLOTH_WAY_ALONG = 1,
+};
+#ifndef __cplusplus
+#if __STDC_VERSION__ >= 202311L
+typedef enum recloth_way recloth_way;
+#else
+typedef int32_t recloth_way;
+#endif // __STDC_VERSION__ >= 202311L
+#endif // __cplusplus
+
+// A panel of cloth as it lies right side up on the table, with its holes and flaws. It never changes, so
+// any number of threads may use it at once; free it with recloth_panel_free().
+typedef struct recloth_panel recloth_panel;
+
+// A piece of a garment: a closed ring of edges with notches, marks, a grain line and how it is cut. It
+// never changes, so any number of threads may use it at once; free it with recloth_piece_free().
+typedef struct recloth_piece recloth_piece;
+
 // What was wrong: which argument, what it was and what would do.
 typedef struct {
   // The status, as it was returned.
@@ -2044,6 +2071,186 @@ typedef struct {
   // Bottom stop from the raw edge at the top (mm).
   double bottom_stop;
 } recloth_zip_length_t;
+
+// What a piece is, in numbers.
+typedef struct {
+  // Number of edges.
+  size_t edges;
+  // Number of marks.
+  size_t marks;
+  // How many are cut in all.
+  uint32_t count;
+  // 1 where half of them are cut mirrored, else 0.
+  uint32_t mirrored;
+  // Index of the edge on the fold of the cloth; -1 where there is none.
+  int64_t fold;
+  // Area inside the drawn lines (mm2).
+  double area_mm2;
+  // Least x of the drawn lines (mm).
+  double left;
+  // Least y (mm).
+  double bottom;
+  // Largest x (mm).
+  double right;
+  // Largest y (mm).
+  double top;
+  // Direction of the grain, counter-clockwise from the x axis (deg).
+  double grain_deg;
+} recloth_piece_facts_t;
+
+// A place on the outline of a piece.
+typedef struct {
+  // Index of the edge.
+  size_t edge;
+  // Distance from its start along it (mm).
+  double distance;
+} recloth_place_t;
+
+// A line or arc of a cut line or seam line.
+typedef struct {
+  // Start (mm).
+  double start_x;
+  // Start (mm).
+  double start_y;
+  // End (mm).
+  double end_x;
+  // End (mm).
+  double end_y;
+  // 0 for a line, for an arc the tangent of a quarter of its sweep, positive counter-clockwise.
+  double bulge;
+  // Index of the edge it is parallel to; -1 in a corner.
+  int64_t edge;
+} recloth_segment_t;
+
+// A notch carried from the drawn line to the cut line.
+typedef struct {
+  // Index of its edge.
+  size_t edge;
+  // How many marks side by side.
+  uint32_t marks;
+  // How it is cut: 0 a slit, 1 a wedge.
+  int32_t form;
+  // How far it is cut in from the cut line (mm).
+  double depth;
+  // Where it is on the drawn line (mm).
+  double seam_x;
+  // Where it is on the drawn line (mm).
+  double seam_y;
+  // Where it is on the cut line (mm).
+  double cut_x;
+  // Where it is on the cut line (mm).
+  double cut_y;
+} recloth_cut_notch_t;
+
+// Where a dart is turned to.
+typedef struct {
+  // Name of the new dart, UTF-8, closed by a NUL.
+  const char *name;
+  // Where on the outline it opens.
+  recloth_place_t at;
+  // Its share of the turned dart's angle, above 0 to 1.
+  double share;
+} recloth_opening_t;
+
+// A straight slash across a piece, and how far it is spread.
+typedef struct {
+  // The end that is spread.
+  recloth_place_t open;
+  // The other end.
+  recloth_place_t hinge;
+  // How far it opens at its start (mm, 0 to 10000).
+  double open_by;
+  // How far at its end (mm, 0 to 10000): 0 for a hinge, as much as `open_by` for a parallel spread.
+  double hinge_by;
+} recloth_slash_t;
+
+// A line, arc or cubic curve.
+typedef struct {
+  // Start (mm).
+  double start_x;
+  // Start (mm).
+  double start_y;
+  // End (mm).
+  double end_x;
+  // End (mm).
+  double end_y;
+  // 0 for a line, for an arc the tangent of a quarter of its sweep, positive counter-clockwise; not
+  // used for a cubic.
+  double bulge;
+  // 1 for a cubic Bezier curve, whose steering points follow, else 0.
+  uint32_t cubic;
+  // First steering point (mm).
+  double first_x;
+  // First steering point (mm).
+  double first_y;
+  // Second steering point (mm).
+  double second_x;
+  // Second steering point (mm).
+  double second_y;
+} recloth_curve_t;
+
+// Two rows of edges walked along each other.
+typedef struct {
+  // Length of these edges (mm).
+  double length;
+  // Length of the other edges (mm).
+  double other_length;
+  // `length - other_length` (mm): what must be eased in, if positive.
+  double difference;
+  // Kink of the edges that run on across the seam where the walk starts, once it is sewn (deg): 0 smooth,
+  // positive a peak, negative a dent; NaN where one of them lies on a fold.
+  double start_kink_deg;
+  // The same where the walk ends.
+  double end_kink_deg;
+} recloth_walk_t;
+
+// What a panel is, in numbers.
+typedef struct {
+  // Number of points of its outline.
+  size_t points;
+  // Number of holes.
+  size_t holes;
+  // Number of flaws.
+  size_t flaws;
+  // Number of spare readings.
+  size_t spares;
+  // How many of its sides may show, 1 or 2.
+  uint32_t faces;
+  // 1 where it has a nap, pile or one-way print, else 0.
+  uint32_t nap;
+  // Area of cloth, holes taken off, flaws included (mm2).
+  double area_mm2;
+  // Least x (mm).
+  double left;
+  // Least y (mm).
+  double bottom;
+  // Largest x (mm).
+  double right;
+  // Largest y (mm).
+  double top;
+  // Direction of the lengthwise grain, counter-clockwise from the x axis (deg).
+  double grain_deg;
+  // Largest misfit of a spare reading, without its sign (mm); NaN where there is none.
+  double largest_misfit;
+  // Doubts about the measuring (bits); recloth_doubt_text() puts each into words.
+  uint64_t doubts;
+} recloth_panel_facts_t;
+
+// A rectangle on grain in a panel.
+typedef struct {
+  // The corner from which the width runs across the grain, and the height along it to its left (mm).
+  double x;
+  // The same corner (mm).
+  double y;
+  // Width across the grain (mm).
+  double width;
+  // Height along the grain (mm).
+  double height;
+  // Direction of the grain, counter-clockwise from the x axis (deg).
+  double grain_deg;
+  // Area (mm2).
+  double area_mm2;
+} recloth_rectangle_t;
 
 #ifdef __cplusplus
 extern "C" {
@@ -5863,6 +6070,723 @@ recloth_status recloth_plan(const char *brief,
 //
 // `text` is NULL, or was handed out by this library as one to free and is not freed yet.
 void recloth_text_free(char *text);
+
+// A piece of lines and arcs: the edges of recloth_cut_line(), each named by its index.
+//
+// Names, notches, marks, grain and cubic curves come in by recloth_piece_from_json().
+//
+// - `name`: name of the piece, UTF-8.
+// - `points`, `bulges`, `allowances`, `corners`, `drawn`, `count`: as of recloth_cut_line().
+// - `out`: receives the piece; free it with recloth_piece_free().
+//
+// As of recloth_cut_line(); `name` is NULL or closed by a NUL, `out` NULL or valid for writing.
+recloth_status recloth_piece_from_edges(const char *name,
+                                        const double *points,
+                                        const double *bulges,
+                                        const double *allowances,
+                                        const int32_t *corners,
+                                        const int32_t *drawn,
+                                        size_t count,
+                                        recloth_piece **out,
+                                        recloth_error_t *error);
+
+// The piece that recloth_piece_to_json() wrote, or that was written by hand in the same words.
+//
+// - `json`: the piece as JSON, UTF-8.
+// - `out`: receives the piece; free it with recloth_piece_free().
+// - `message`: on JSON that is no piece receives what is wrong, as `unknown field "grian" at line 3
+//   column 8`; free it with recloth_text_free(). NULL when it is not wanted. Else left alone.
+// - `error`: JSON that is no piece is RECLOTH_STATUS_INVALID, with its line, from 1, in `value`.
+//
+// `json` is NULL or closed by a NUL; `out`, `message` and `error` are NULL or valid for writing.
+recloth_status recloth_piece_from_json(const char *json,
+                                       recloth_piece **out,
+                                       char **message,
+                                       recloth_error_t *error);
+
+// A piece as JSON, every number to the last bit.
+//
+// - `out`: receives the text, closed by a NUL; free it with recloth_text_free().
+//
+// `piece` is NULL or live; `out` and `error` are NULL or valid for writing.
+recloth_status recloth_piece_to_json(const recloth_piece *piece,
+                                     char **out,
+                                     recloth_error_t *error);
+
+// Frees a piece; NULL is left alone. Each is freed once: as with free(), a second time is undefined.
+//
+// `piece` is NULL, or was handed out by this library and is not freed yet.
+void recloth_piece_free(recloth_piece *piece);
+
+// Name of a piece.
+//
+// - `out`: receives the name, closed by a NUL, into `out_count` bytes.
+//
+// `piece` is NULL or live; `out` is NULL or valid for `out_count` bytes; `error` NULL or valid.
+recloth_status recloth_piece_name(const recloth_piece *piece,
+                                  char *out,
+                                  size_t out_count,
+                                  recloth_error_t *error);
+
+// What a piece is, in numbers.
+//
+// `piece` is NULL or live; `out` and `error` are NULL or valid for writing.
+recloth_status recloth_piece_facts(const recloth_piece *piece,
+                                   recloth_piece_facts_t *out,
+                                   recloth_error_t *error);
+
+// Name of an edge.
+//
+// - `edge`: its index.
+// - `out`: receives the name, closed by a NUL, into `out_count` bytes.
+//
+// As of recloth_piece_name().
+recloth_status recloth_piece_edge_name(const recloth_piece *piece,
+                                       size_t edge,
+                                       char *out,
+                                       size_t out_count,
+                                       recloth_error_t *error);
+
+// Index of the first edge with this name.
+//
+// - `error`: RECLOTH_STATUS_NO_SOLUTION naming `name` where there is none.
+//
+// `piece` is NULL or live; `name` NULL or closed by a NUL; `out` and `error` NULL or valid for writing.
+recloth_status recloth_piece_edge(const recloth_piece *piece,
+                                  const char *name,
+                                  size_t *out,
+                                  recloth_error_t *error);
+
+// Length of an edge along its drawn line (mm).
+//
+// `piece` is NULL or live; `out` and `error` are NULL or valid for writing.
+recloth_status recloth_piece_edge_length(const recloth_piece *piece,
+                                         size_t edge,
+                                         double *out,
+                                         recloth_error_t *error);
+
+// The point on an edge at a distance from its start, and the direction outward there, of length 1.
+//
+// - `distance`: from the start of the edge along it (mm), held to its ends.
+// - `out`: receives x, y, and x and y of the direction: 4 numbers.
+//
+// `piece` is NULL or live; `out` NULL or valid for 4 numbers; `error` NULL or valid for writing.
+recloth_status recloth_piece_at(const recloth_piece *piece,
+                                size_t edge,
+                                double distance,
+                                double *out,
+                                recloth_error_t *error);
+
+// The place on the outline nearest to a point.
+//
+// - `x`, `y`: the point (mm, -100000 to 100000).
+// - `out`: receives the place.
+// - `off`: receives how far off the outline the point lies (mm); NULL when it is not wanted.
+//
+// `piece` is NULL or live; `out`, `off` and `error` are NULL or valid for writing.
+recloth_status recloth_piece_place(const recloth_piece *piece,
+                                   double x,
+                                   double y,
+                                   recloth_place_t *out,
+                                   double *off,
+                                   recloth_error_t *error);
+
+// Whether a piece is handed: no turn lays it onto its own mirror image.
+//
+// - `tolerance`: by how much corners and curves may differ (mm, 0 to 1000).
+// - `out`: receives 1 if it is, else 0.
+//
+// `piece` is NULL or live; `out` and `error` are NULL or valid for writing.
+recloth_status recloth_piece_handed(const recloth_piece *piece,
+                                    double tolerance,
+                                    uint32_t *out,
+                                    recloth_error_t *error);
+
+// The line to cut a piece along, as a polygon.
+//
+// - `tolerance`: how near curves are followed (mm, 0.001 to 10).
+// - `out`: receives its corners, x and y in turn (mm), the first not repeated.
+// - `room`: how many points `out` holds (2 numbers each). Too few gives RECLOTH_STATUS_ROOM with the
+//   number needed in `error->min`; ask with NULL and 0.
+// - `out_count`: receives how many points there are.
+// - `error`: `at` is the index of the edge where nothing is left of its cut line.
+//
+// `piece` is NULL or live; `out` NULL or valid for twice `room` numbers, `out_count` and `error` NULL or
+// valid for writing.
+recloth_status recloth_piece_cut_line(const recloth_piece *piece,
+                                      double tolerance,
+                                      double *out,
+                                      size_t room,
+                                      size_t *out_count,
+                                      recloth_error_t *error);
+
+// The line a piece is sewn along, as a polygon: the drawn line, and where an edge is drawn as cut, its
+// allowance within.
+//
+// - `tolerance`, `out`, `room`, `out_count`, `error`: as of recloth_piece_cut_line().
+//
+// As of recloth_piece_cut_line().
+recloth_status recloth_piece_seam_line(const recloth_piece *piece,
+                                       double tolerance,
+                                       double *out,
+                                       size_t room,
+                                       size_t *out_count,
+                                       recloth_error_t *error);
+
+// The line to cut a piece along, as lines and arcs.
+//
+// - `tolerance`: how near cubic curves are followed (mm, 0.001 to 10).
+// - `out`: receives the lines and arcs, counter-clockwise; each starts where the one before ends.
+// - `room`: how many `out` holds. Too few gives RECLOTH_STATUS_ROOM with the number needed in
+//   `error->min`; ask with NULL and 0.
+// - `out_count`: receives how many there are.
+//
+// `piece` is NULL or live; `out` NULL or valid for `room` records, `out_count` and `error` NULL or valid
+// for writing.
+recloth_status recloth_piece_cut_segments(const recloth_piece *piece,
+                                          double tolerance,
+                                          recloth_segment_t *out,
+                                          size_t room,
+                                          size_t *out_count,
+                                          recloth_error_t *error);
+
+// The notches of a piece, carried to its cut line, edge by edge.
+//
+// - `tolerance`: as of recloth_piece_cut_segments().
+// - `out`, `room`, `out_count`: as of recloth_piece_cut_segments(); their names are in the JSON of the
+//   piece.
+//
+// As of recloth_piece_cut_segments().
+recloth_status recloth_piece_cut_notches(const recloth_piece *piece,
+                                         double tolerance,
+                                         recloth_cut_notch_t *out,
+                                         size_t room,
+                                         size_t *out_count,
+                                         recloth_error_t *error);
+
+// The mirror image about the y axis: x becomes -x. Edges come in the opposite order, each reversed.
+//
+// `piece` is NULL or live; `out` and `error` are NULL or valid for writing.
+recloth_status recloth_piece_mirror(const recloth_piece *piece,
+                                    recloth_piece **out,
+                                    recloth_error_t *error);
+
+// The piece shifted.
+//
+// - `x`, `y`: by how much (mm, -100000 to 100000).
+//
+// `piece` is NULL or live; `out` and `error` are NULL or valid for writing.
+recloth_status recloth_piece_shifted(const recloth_piece *piece,
+                                     double x,
+                                     double y,
+                                     recloth_piece **out,
+                                     recloth_error_t *error);
+
+// The piece turned about the origin.
+//
+// - `angle_deg`: counter-clockwise (deg, -1000000 to 1000000).
+//
+// `piece` is NULL or live; `out` and `error` are NULL or valid for writing.
+recloth_status recloth_piece_turned(const recloth_piece *piece,
+                                    double angle_deg,
+                                    recloth_piece **out,
+                                    recloth_error_t *error);
+
+// A piece on the fold of the cloth folded open: the whole piece.
+//
+// `piece` is NULL or live; `out` and `error` are NULL or valid for writing.
+recloth_status recloth_piece_unfold(const recloth_piece *piece,
+                                    recloth_piece **out,
+                                    recloth_error_t *error);
+
+// The piece with a dart turned to other places, whole or shared among them; what is not shared out
+// stays in the dart.
+//
+// - `dart`: name of the dart, UTF-8.
+// - `openings`: where to, `openings_count` of them.
+// - `error`: `at` is the index of the opening at fault.
+//
+// `piece` is NULL or live; `dart` and the names of the openings NULL or closed by a NUL; `openings` NULL or
+// valid for its count; `out` and `error` NULL or valid for writing.
+recloth_status recloth_piece_turn_dart(const recloth_piece *piece,
+                                       const char *dart,
+                                       const recloth_opening_t *openings,
+                                       size_t openings_count,
+                                       recloth_piece **out,
+                                       recloth_error_t *error);
+
+// The piece with a dart closed, and the cloth opened at another place of the outline, for gathers or
+// ease there.
+//
+// - `dart`: name of the dart, UTF-8.
+// - `at`: where it opens.
+//
+// `piece` is NULL or live; `dart` NULL or closed by a NUL; `out` and `error` NULL or valid for writing.
+recloth_status recloth_piece_close_dart(const recloth_piece *piece,
+                                        const char *dart,
+                                        recloth_place_t at,
+                                        recloth_piece **out,
+                                        recloth_error_t *error);
+
+// The piece opened into a new dart: slashed from the outline to a point, and from there to the place
+// opposite, where it swings as at a hinge.
+//
+// - `name`: name of the new dart, UTF-8.
+// - `x`, `y`: its point, within the piece (mm).
+// - `at`: where it opens.
+// - `intake`: how far it opens there (mm).
+// - `opposite`: the hinge on the outline.
+//
+// `piece` is NULL or live; `name` NULL or closed by a NUL; `out` and `error` NULL or valid for writing.
+recloth_status recloth_piece_open_dart(const recloth_piece *piece,
+                                       const char *name,
+                                       double x,
+                                       double y,
+                                       recloth_place_t at,
+                                       double intake,
+                                       recloth_place_t opposite,
+                                       recloth_piece **out,
+                                       recloth_error_t *error);
+
+// The piece with the cap of a dart drawn, so that its seam edge runs on straight when the dart is
+// folded.
+//
+// - `dart`: name of the dart, UTF-8.
+// - `onto`: index of the edge beside the dart that the folded cloth lies on.
+//
+// `piece` is NULL or live; `dart` NULL or closed by a NUL; `out` and `error` NULL or valid for writing.
+recloth_status recloth_piece_cap_dart(const recloth_piece *piece,
+                                      const char *dart,
+                                      size_t onto,
+                                      recloth_piece **out,
+                                      recloth_error_t *error);
+
+// The piece slashed across and spread: for flare from a hinge, for gathers or pleats parallel.
+//
+// - `slashes`: side by side, `slashes_count` of them.
+//
+// `piece` is NULL or live; `slashes` NULL or valid for its count; `out` and `error` NULL or valid for
+// writing.
+recloth_status recloth_piece_slash_and_spread(const recloth_piece *piece,
+                                              const recloth_slash_t *slashes,
+                                              size_t slashes_count,
+                                              recloth_piece **out,
+                                              recloth_error_t *error);
+
+// The piece scaled for what washing will take, so that it has its size after it.
+//
+// - `along_pct`, `across_pct`: change along and across the grain (%; minus is shrinkage).
+//
+// `piece` is NULL or live; `out` and `error` are NULL or valid for writing.
+recloth_status recloth_piece_scale_for_change(const recloth_piece *piece,
+                                              double along_pct,
+                                              double across_pct,
+                                              recloth_piece **out,
+                                              recloth_error_t *error);
+
+// The piece with edges that follow each other shifted parallel, outward if positive.
+//
+// - `edges`: their indices, `edges_count` of them.
+// - `by`: how far (mm, -1000 to 1000).
+//
+// `piece` is NULL or live; `edges` NULL or valid for its count; `out` and `error` NULL or valid for writing.
+recloth_status recloth_piece_shift_edges(const recloth_piece *piece,
+                                         const size_t *edges,
+                                         size_t edges_count,
+                                         double by,
+                                         recloth_piece **out,
+                                         recloth_error_t *error);
+
+// The facing of edges that follow each other: a band of even depth along them.
+//
+// - `edges`: their indices in order round the piece, `edges_count` of them.
+// - `name`: name of the facing, UTF-8.
+// - `depth`: square to the faced edges (mm, 1 to 1000).
+// - `roll`: by how much its faced edges lie within those of the piece, so that the seam rolls under (mm,
+//   0 to 10).
+// - `inner_allowance`: of its inner edge (mm, 0 to 1000).
+//
+// `piece` is NULL or live; `edges` NULL or valid for its count; `name` NULL or closed by a NUL; `out` and
+// `error` NULL or valid for writing.
+recloth_status recloth_piece_facing(const recloth_piece *piece,
+                                    const size_t *edges,
+                                    size_t edges_count,
+                                    const char *name,
+                                    double depth,
+                                    double roll,
+                                    double inner_allowance,
+                                    recloth_piece **out,
+                                    recloth_error_t *error);
+
+// Cuts a piece in two along a line or curve that crosses its outline twice.
+//
+// - `cut`: the line or curve.
+// - `name`: name of the new edge in both parts, UTF-8.
+// - `allowance`: its seam allowance in both (mm, 0 to 1000).
+// - `notches`: where both are notched, distances from the start of the cut along it (mm),
+//   `notches_count` of them.
+// - `left`, `right`: receive the part to the left of the cut and that to its right; free each.
+//
+// `piece` is NULL or live; `cut` NULL or valid; `name` NULL or closed by a NUL; `notches` NULL or valid for
+// its count; `left`, `right` and `error` NULL or valid for writing.
+recloth_status recloth_piece_split(const recloth_piece *piece,
+                                   const recloth_curve_t *cut,
+                                   const char *name,
+                                   double allowance,
+                                   const double *notches,
+                                   size_t notches_count,
+                                   recloth_piece **left,
+                                   recloth_piece **right,
+                                   recloth_error_t *error);
+
+// Lays another piece along an edge of this one and makes one piece of both, without the seam.
+//
+// - `edge`, `other_edge`: the edges, by index.
+// - `tolerance`: how far the two edges may lie apart or over each other (mm, 0 to 1000).
+// - `out`: receives the one piece; free it.
+// - `gap`: receives the farthest that they do (mm); NULL when it is not wanted.
+//
+// `piece` and `other` are NULL or live; `out`, `gap` and `error` are NULL or valid for writing.
+recloth_status recloth_piece_join(const recloth_piece *piece,
+                                  size_t edge,
+                                  const recloth_piece *other,
+                                  size_t other_edge,
+                                  double tolerance,
+                                  recloth_piece **out,
+                                  double *gap,
+                                  recloth_error_t *error);
+
+// Folds a piece along an axis from corner to corner and gives the middle of both halves, on a fold along
+// the axis; it says by how much they differ.
+//
+// - `start_x`, `start_y`, `end_x`, `end_y`: ends of the axis (mm).
+// - `tolerance`: how near a corner must lie to each (mm, 0 to 1000).
+// - `out`: receives the half; free it.
+// - `largest`: receives the farthest that a point of one half lies from its fellow in the other (mm);
+//   NULL when it is not wanted.
+// - `edge`: receives the index of the edge where that is; NULL when it is not wanted.
+//
+// `piece` is NULL or live; `out`, `largest`, `edge` and `error` are NULL or valid for writing.
+recloth_status recloth_piece_symmetrise(const recloth_piece *piece,
+                                        double start_x,
+                                        double start_y,
+                                        double end_x,
+                                        double end_y,
+                                        double tolerance,
+                                        recloth_piece **out,
+                                        double *largest,
+                                        size_t *edge,
+                                        recloth_error_t *error);
+
+// Walks edges of a piece along edges of another, by the drawn lines: do they go together, and where lies
+// the ease.
+//
+// - `edges`, `other_edges`: their indices in the order met.
+// - `way`: which way the others run (one of `recloth_way`).
+// - `out`: receives lengths and kinks.
+// - `details`: receives the walk with its notches and the sections between them as JSON; free it with
+//   recloth_text_free(). NULL when it is not wanted.
+//
+// `piece` and `other` are NULL or live; the lists NULL or valid for their counts; `out`, `details` and
+// `error` NULL or valid for writing.
+recloth_status recloth_piece_walk(const recloth_piece *piece,
+                                  const size_t *edges,
+                                  size_t edges_count,
+                                  const recloth_piece *other,
+                                  const size_t *other_edges,
+                                  size_t other_edges_count,
+                                  int32_t way,
+                                  recloth_walk_t *out,
+                                  char **details,
+                                  recloth_error_t *error);
+
+// A panel by the corners of its outline.
+//
+// - `name`: what the maker calls it, UTF-8.
+// - `outline`: x and y of each corner in turn (mm, -100000 to 100000), either way round.
+// - `outline_count`: number of corners, 3 to 5000.
+// - `out`: receives the panel; free it with recloth_panel_free().
+//
+// `name` is NULL or closed by a NUL; `outline` NULL or valid for twice its count; `out` and `error` NULL or
+// valid for writing.
+recloth_status recloth_panel_new(const char *name,
+                                 const double *outline,
+                                 size_t outline_count,
+                                 recloth_panel **out,
+                                 recloth_error_t *error);
+
+// A panel measured by tape in triangles: corner 1 lies `base` from corner 0, straight along x; each further
+// corner, in order round the panel, is found by two readings from corners before it.
+//
+// - `name`: what the maker calls it, UTF-8.
+// - `base`, `starts`, `ends`, `from_start`, `from_end`, `sides`: as of recloth_panel_by_triangles(), each
+//   list of `count` items.
+// - `out`: receives the panel; check it by recloth_panel_with_spares(), free it with
+//   recloth_panel_free().
+//
+// `name` is NULL or closed by a NUL; each list NULL or valid for `count` items; `out` and `error` NULL or
+// valid for writing.
+recloth_status recloth_panel_from_triangles(const char *name,
+                                            double base,
+                                            const uint32_t *starts,
+                                            const uint32_t *ends,
+                                            const double *from_start,
+                                            const double *from_end,
+                                            const uint32_t *sides,
+                                            size_t count,
+                                            recloth_panel **out,
+                                            recloth_error_t *error);
+
+// A panel measured square from a line drawn on the straight grain, which is the y axis: corners are those
+// of the right edge upward, then those of the left edge downward.
+//
+// - `name`: what the maker calls it, UTF-8.
+// - `stations`, `left`, `right`: as of recloth_panel_by_offsets(), each list of `count` items.
+// - `out`: receives the panel; free it with recloth_panel_free().
+//
+// As of recloth_panel_from_triangles().
+recloth_status recloth_panel_from_offsets(const char *name,
+                                          const double *stations,
+                                          const double *left,
+                                          const double *right,
+                                          size_t count,
+                                          recloth_panel **out,
+                                          recloth_error_t *error);
+
+// A panel photographed flat beside a reference of four known points. The bow that a lens gives straight
+// lines is not taken out, which its doubts say.
+//
+// - `name`: what the maker calls it, UTF-8.
+// - `picture`: x and y of the four points in the picture: 8 numbers.
+// - `truth`: x and y of the same points as they truly lie, in the same order (mm): 8 numbers.
+// - `outline`: x and y of each corner of the panel in the picture.
+// - `outline_count`: number of corners, 3 to 1000.
+// - `out`: receives the panel; free it with recloth_panel_free().
+//
+// `name` is NULL or closed by a NUL; `picture` and `truth` NULL or valid for 8 numbers, `outline` NULL or
+// valid for twice its count; `out` and `error` NULL or valid for writing.
+recloth_status recloth_panel_from_photo(const char *name,
+                                        const double *picture,
+                                        const double *truth,
+                                        const double *outline,
+                                        size_t outline_count,
+                                        recloth_panel **out,
+                                        recloth_error_t *error);
+
+// A panel from the path of an SVG drawing (the attribute `d`): its first subpath is the outline, the
+// others are holes or flaws. y runs down in a drawing, and up in the panel.
+//
+// - `name`: what the maker calls it, UTF-8.
+// - `path`: the path, UTF-8.
+// - `mm_per_unit`: what one unit of the drawing stands for (mm, 0.0001 to 10000).
+// - `margin`: NaN where later subpaths are holes; else they are flaws with this margin (mm, 0 to 10000), of
+//   one point a spot, of two a slit.
+// - `accuracy`: how near curves are followed (mm, 0.001 to 10).
+// - `out`: receives the panel; free it with recloth_panel_free().
+// - `error`: RECLOTH_STATUS_SYNTAX naming `path`, with the character, from 0, in `at`.
+//
+// `name` and `path` are NULL or closed by a NUL; `out` and `error` NULL or valid for writing.
+recloth_status recloth_panel_from_svg_path(const char *name,
+                                           const char *path,
+                                           double mm_per_unit,
+                                           double margin,
+                                           double accuracy,
+                                           recloth_panel **out,
+                                           recloth_error_t *error);
+
+// The panel that recloth_panel_to_json() wrote, or that was written by hand in the same words.
+//
+// - `json`, `message`, `error`: as of recloth_piece_from_json().
+// - `out`: receives the panel; free it with recloth_panel_free().
+//
+// As of recloth_piece_from_json().
+recloth_status recloth_panel_from_json(const char *json,
+                                       recloth_panel **out,
+                                       char **message,
+                                       recloth_error_t *error);
+
+// A panel as JSON, every number to the last bit.
+//
+// - `out`: receives the text, closed by a NUL; free it with recloth_text_free().
+//
+// `panel` is NULL or live; `out` and `error` are NULL or valid for writing.
+recloth_status recloth_panel_to_json(const recloth_panel *panel,
+                                     char **out,
+                                     recloth_error_t *error);
+
+// Frees a panel; NULL is left alone. Each is freed once: as with free(), a second time is undefined.
+//
+// `panel` is NULL, or was handed out by this library and is not freed yet.
+void recloth_panel_free(recloth_panel *panel);
+
+// The panel with one more hole.
+//
+// - `outline`: x and y of each corner of the hole in turn (mm), `outline_count` corners, 3 to 5000.
+//
+// `panel` is NULL or live; `outline` NULL or valid for twice its count; `out` and `error` NULL or valid for
+// writing.
+recloth_status recloth_panel_with_hole(const recloth_panel *panel,
+                                       const double *outline,
+                                       size_t outline_count,
+                                       recloth_panel **out,
+                                       recloth_error_t *error);
+
+// The panel with one more flaw: a stain, worn place, slit, or row of needle holes.
+//
+// - `what`: what it is, UTF-8; NULL where it has no name.
+// - `outline`: x and y of each point in turn (mm): one is a spot, two are a slit, 3 to 5000 an area.
+// - `margin`: how far every piece keeps from it (mm, 0 to 10000).
+//
+// `panel` is NULL or live; `what` NULL or closed by a NUL; `outline` NULL or valid for twice its count;
+// `out` and `error` NULL or valid for writing.
+recloth_status recloth_panel_with_flaw(const recloth_panel *panel,
+                                       const char *what,
+                                       const double *outline,
+                                       size_t outline_count,
+                                       double margin,
+                                       recloth_panel **out,
+                                       recloth_error_t *error);
+
+// The panel of this cloth.
+//
+// - `grain_deg`: direction of the lengthwise grain, counter-clockwise from the x axis (deg, -360 to 360); with
+//   a nap, the way it runs.
+// - `faces`: how many of its sides may show, 1 or 2.
+// - `nap`: 1 where every piece must point the same way, else 0.
+//
+// `panel` is NULL or live; `out` and `error` are NULL or valid for writing.
+recloth_status recloth_panel_with_cloth(const recloth_panel *panel,
+                                        double grain_deg,
+                                        uint32_t faces,
+                                        uint32_t nap,
+                                        recloth_panel **out,
+                                        recloth_error_t *error);
+
+// The panel with its lengthwise grain from one corner of the outline towards another.
+//
+// - `from`, `to`: the corners, by index.
+//
+// `panel` is NULL or live; `out` and `error` are NULL or valid for writing.
+recloth_status recloth_panel_with_grain_between(const recloth_panel *panel,
+                                                size_t from,
+                                                size_t to,
+                                                recloth_panel **out,
+                                                recloth_error_t *error);
+
+// The panel with these spare readings, which move no corner but tell by what they miss.
+//
+// - `from`, `to`: the corners each is read between, by index.
+// - `readings`: the distances as read (mm, 1 to 100000).
+// - `count`: how many there are, up to 1000.
+// - `misfits`: receives for each the distance as the corners have it, less the reading (mm): `count`
+//   numbers; NULL when they are not wanted.
+//
+// `panel` is NULL or live; the lists NULL or valid for `count` items; `out` and `error` NULL or valid for
+// writing.
+recloth_status recloth_panel_with_spares(const recloth_panel *panel,
+                                         const size_t *from,
+                                         const size_t *to,
+                                         const double *readings,
+                                         size_t count,
+                                         double *misfits,
+                                         recloth_panel **out,
+                                         recloth_error_t *error);
+
+// What a panel is, in numbers.
+//
+// `panel` is NULL or live; `out` and `error` are NULL or valid for writing.
+recloth_status recloth_panel_facts(const recloth_panel *panel,
+                                   recloth_panel_facts_t *out,
+                                   recloth_error_t *error);
+
+// The outline of a panel.
+//
+// - `out`: receives its corners, x and y in turn (mm), as given.
+// - `room`, `out_count`: as of recloth_piece_cut_line().
+//
+// `panel` is NULL or live; `out` NULL or valid for twice `room` numbers; `out_count` and `error` NULL or
+// valid for writing.
+recloth_status recloth_panel_outline(const recloth_panel *panel,
+                                     double *out,
+                                     size_t room,
+                                     size_t *out_count,
+                                     recloth_error_t *error);
+
+// A hole of a panel.
+//
+// - `hole`: its index.
+// - `out`, `room`, `out_count`: as of recloth_panel_outline().
+//
+// As of recloth_panel_outline().
+recloth_status recloth_panel_hole(const recloth_panel *panel,
+                                  size_t hole,
+                                  double *out,
+                                  size_t room,
+                                  size_t *out_count,
+                                  recloth_error_t *error);
+
+// What can be cut from: a panel less a strip along each edge, its holes, and its flaws with their margins.
+//
+// - `losses`: lost along the edge from each corner of the outline to the next (mm, 0 to 1000).
+// - `losses_count`: as many as the outline has corners.
+// - `accuracy`: most that rounding may cost at any place (mm, 0.01 to 10).
+// - `out`: receives the parts it falls into, the largest first; free each with recloth_panel_free().
+// - `room`: how many `out` holds. Too few gives RECLOTH_STATUS_ROOM with the number needed in
+//   `error->min`, and no part is handed out; ask with NULL and 0.
+// - `out_count`: receives how many there are.
+//
+// `panel` is NULL or live; `losses` NULL or valid for its count; `out` NULL or valid for `room` handles;
+// `out_count` and `error` NULL or valid for writing.
+recloth_status recloth_panel_usable(const recloth_panel *panel,
+                                    const double *losses,
+                                    size_t losses_count,
+                                    double accuracy,
+                                    recloth_panel **out,
+                                    size_t room,
+                                    size_t *out_count,
+                                    recloth_error_t *error);
+
+// The largest rectangle, one side on the straight grain, that a panel holds clear of its holes and flaws.
+//
+// `panel` is NULL or live; `out` and `error` are NULL or valid for writing.
+recloth_status recloth_panel_largest_rectangle(const recloth_panel *panel,
+                                               recloth_rectangle_t *out,
+                                               recloth_error_t *error);
+
+// The tallest rectangle of a width across the straight grain that a panel holds clear of its holes and
+// flaws.
+//
+// - `width`: allowances included (mm, 0.1 to 200000).
+//
+// `panel` is NULL or live; `out` and `error` are NULL or valid for writing.
+recloth_status recloth_panel_tallest_rectangle(const recloth_panel *panel,
+                                               double width,
+                                               recloth_rectangle_t *out,
+                                               recloth_error_t *error);
+
+// Drafts pieces from measures.
+//
+// - `json`: the kind of draft and its measures (mm), as
+//   `{"patch_pocket": {"width": 150, "depth": 170, "corner_radius": 20, "allowances": {"seam": 10, "hem": 30}}}`;
+//   kinds and measures are those of the drafts in Rust, `PatchPocket` and so on, in these small letters.
+// - `out`: receives the pieces; free each with recloth_piece_free().
+// - `room`: how many `out` holds. Too few gives RECLOTH_STATUS_ROOM with the number needed in
+//   `error->min`, and no piece is handed out; ask with NULL and 0.
+// - `out_count`: receives how many there are.
+// - `report`: receives all that the draft gives as JSON: pieces, what to walk, what was checked, doubts; free
+//   it with recloth_text_free(). NULL when it is not wanted.
+// - `message`: as of recloth_piece_from_json().
+// - `error`: a draft that cannot be made names the measure to change, and what would do.
+//
+// `json` is NULL or closed by a NUL; `out` NULL or valid for `room` handles; `out_count`, `report`,
+// `message` and `error` NULL or valid for writing.
+recloth_status recloth_draft(const char *json,
+                             recloth_piece **out,
+                             size_t room,
+                             size_t *out_count,
+                             char **report,
+                             char **message,
+                             recloth_error_t *error);
 
 #ifdef __cplusplus
 }  // extern "C"

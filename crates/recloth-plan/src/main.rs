@@ -198,7 +198,7 @@ fn summary(plan: &Plan, into: &Path) -> String {
             } else {
                 on.join(", ")
             };
-            lines.push(format!("  {:<16} {on}", panel.name));
+            lines.push(format!("  {:<16} {on}", panel.name()));
         }
     }
     lines.push(String::new());

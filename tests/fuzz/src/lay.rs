@@ -29,26 +29,25 @@ pub(crate) fn target(input: &mut Input) -> Result<()> {
     }
     let mut panels = Vec::new();
     for index in 0..input.index(3)? {
-        let mut panel = Panel {
-            grain_deg: input.number([-360.0, 360.0], &[90.0, 0.0])?,
-            faces: *input.0.choose(&[Faces::One, Faces::Two])?,
-            nap: input.once_in(2)?,
-            ..Panel::new(
-                format!("panel {index}"),
-                ring(input, 9, Point::ORIGIN, 500.0)?,
-            )
-        };
+        let grain_deg = input.number([-360.0, 360.0], &[90.0, 0.0])?;
+        let faces = *input.0.choose(&[Faces::One, Faces::Two])?;
+        let nap = input.once_in(2)?;
+        let outline = ring(input, 9, Point::ORIGIN, 500.0)?;
+        let (mut holes, mut flaws) = (Vec::new(), Vec::new());
         if input.once_in(4)? {
-            panel
-                .holes
-                .push(ring(input, 5, Point::new(100.0, 50.0), 40.0)?);
+            holes.push(ring(input, 5, Point::new(100.0, 50.0), 40.0)?);
         }
         if input.once_in(3)? {
             let flaw = ring(input, 4, Point::new(-60.0, 10.0), 30.0)?;
-            panel
-                .flaws
-                .push(Flaw::new(flaw, input.number([0.0, 50.0], &[0.0])?));
+            flaws.push(Flaw::new(flaw, input.number([0.0, 50.0], &[0.0])?));
         }
+        let panel = Panel::new(format!("panel {index}"), outline)
+            .and_then(|panel| panel.with_holes(holes))
+            .and_then(|panel| panel.with_flaws(flaws))
+            .and_then(|panel| panel.with_grain_deg(grain_deg));
+        // What is no panel is none here either.
+        let Ok(panel) = panel else { continue };
+        let panel = panel.with_faces(faces).with_nap(nap);
         panels.push(panel);
     }
     let options = Options {
@@ -114,7 +113,7 @@ fn draw(parts: &[Part], panels: &[Panel], lay: &Lay) {
         .iter()
         .enumerate()
         .map(|(index, panel)| LayPanel {
-            outline: panel.outline.clone(),
+            outline: panel.outline().to_vec(),
             pieces: lay
                 .placements
                 .iter()

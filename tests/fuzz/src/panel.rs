@@ -2,7 +2,9 @@
 
 use arbitrary::Result;
 use kurbo::Point;
-use recloth::panel::{largest_rectangle, tallest_rectangle, usable_panel};
+use recloth::panel::{
+    Flaw, Inner, Panel, Scale, largest_rectangle, tallest_rectangle, usable_panel,
+};
 
 use crate::input::Input;
 
@@ -66,5 +68,79 @@ pub(crate) fn target(input: &mut Input) -> Result<()> {
             assert!(tallest.corners().iter().all(|corner| corner.is_finite()));
         }
     }
+    let flaws: Vec<Flaw> = flaws
+        .into_iter()
+        .map(|flaw| Flaw::new(flaw, margin))
+        .collect();
+    let panel = Panel::new("panel", outline).and_then(|panel| panel.with_flaws(flaws));
+    if let Ok(panel) = panel.and_then(|panel| panel.with_grain_deg(grain_deg)) {
+        cut_down(&panel, &losses, accuracy);
+    }
+    // The words of a path in any order.
+    let path: Vec<&str> = (0..input.index(24)?)
+        .map(|_| input.0.choose(WORDS).copied())
+        .collect::<Result<_>>()?;
+    let scale = Scale::MmPerUnit(input.number([1e-4, 1e4], &[1.0])?);
+    if let Ok(panel) = Panel::from_svg_path("drawn", &path.concat(), scale, Inner::Holes, accuracy)
+    {
+        cut_down(&panel, &losses, accuracy);
+    }
     Ok(())
+}
+
+const WORDS: &[&str] = &[
+    "M0 0",
+    "M",
+    "m",
+    "L",
+    "l",
+    "H",
+    "h",
+    "V",
+    "v",
+    "C",
+    "c",
+    "S",
+    "s",
+    "Q",
+    "q",
+    "T",
+    "t",
+    "A5 9 30 ",
+    "a1e9 1 0 ",
+    "Z",
+    "z",
+    " ",
+    ",",
+    "0",
+    "01",
+    "1 ",
+    "-5 ",
+    "+30",
+    ".5",
+    "100 ",
+    "1e5 ",
+    "1e400 ",
+    "-7e-3",
+    "\u{e9}",
+];
+
+/// What is left of a panel is no more than there was, and its parts are panels again.
+fn cut_down(panel: &Panel, losses: &[f64], accuracy: f64) {
+    let whole = panel.area_mm2();
+    assert!(whole >= 0.0 && whole.is_finite(), "{panel:?}");
+    let _ = panel.largest_rectangle();
+    if let Ok(parts) = panel.usable(losses, accuracy) {
+        let left: f64 = parts.iter().map(Panel::area_mm2).sum();
+        assert!(
+            left > 0.0 && left <= whole * (1.0 + 1e-9) + 1e-3,
+            "{panel:?} {losses:?}: {parts:?}"
+        );
+        for part in &parts {
+            assert!(
+                Panel::new("part", part.outline().iter().copied()).is_ok(),
+                "{panel:?} {losses:?}: {part:?}"
+            );
+        }
+    }
 }

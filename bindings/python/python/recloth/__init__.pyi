@@ -176,21 +176,29 @@ class Flaw:
 
     outline: _Points
     margin: float = ...
+    what: str = ...
     def __post_init__(self) -> None: ...
 
 @dataclass(frozen=True, slots=True)
-class Panel:
-    """A panel of cloth as it lies right side up on the table (mm, grain in degrees)."""
+class CornerReading:
+    """Where a corner of a panel lies by tape: two readings from corners before it (mm)."""
 
-    name: str
-    outline: _Points
-    holes: Iterable[_Points] = ...
-    flaws: Iterable[Flaw | _Fields] = ...
-    grain_deg: float = ...
-    faces: str = ...
-    nap: bool = ...
+    start: int
+    end: int
+    from_start: float
+    from_end: float
+    right: bool = ...
     def __post_init__(self) -> None: ...
-    def _repr_svg_(self) -> str | None: ...
+
+@dataclass(frozen=True, slots=True)
+class Spare:
+    """A distance read between two corners of a panel that found neither (mm)."""
+
+    start: int
+    end: int
+    reading: float
+    misfit: float | None = ...
+    def __post_init__(self) -> None: ...
 
 @dataclass(frozen=True, slots=True)
 class Part:
@@ -506,6 +514,103 @@ class CutLine:
 
     def contains(self, point: _Point) -> bool: ...
     def distance(self, point: _Point) -> float: ...
+    def _repr_svg_(self) -> str | None: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+    def __reduce__(self) -> tuple[Any, ...]: ...
+
+@final
+class Panel:
+    """A panel of cloth as it lies right side up on the table (mm, grain in degrees)."""
+
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+    def __new__(
+        cls,
+        name: str,
+        outline: _Points,
+        holes: Iterable[_Points] = (),
+        flaws: Iterable[Flaw | _Fields] = (),
+        grain_deg: float = 90.0,
+        faces: str = "one",
+        nap: bool = False,
+    ) -> Panel: ...
+    @staticmethod
+    def by_triangles(name: str, base: float, corners: Iterable[CornerReading | _Fields], **rest: Any) -> Panel:
+        """A panel measured by tape in triangles (mm); rest as of replace."""
+
+    @staticmethod
+    def by_offsets(name: str, stations: ArrayLike, left: ArrayLike, right: ArrayLike, **rest: Any) -> Panel:
+        """A panel measured square from a line on the straight grain (mm); rest as of replace."""
+
+    @staticmethod
+    def from_photo(name: str, picture: _Points, truth: _Points, outline: _Points, **rest: Any) -> Panel:
+        """A panel photographed beside four known points; rest as of replace."""
+
+    @staticmethod
+    def from_svg_path(
+        name: str,
+        path: str,
+        mm_per_unit: float | None = None,
+        *,
+        known: tuple[_Point, _Point, float] | None = None,
+        margin: float | None = None,
+        accuracy: float = 0.05,
+        **rest: Any,
+    ) -> Panel:
+        """A panel from the path of an SVG drawing; rest as of replace."""
+
+    def replace(
+        self,
+        *,
+        name: str | None = None,
+        holes: Iterable[_Points] | None = None,
+        flaws: Iterable[Flaw | _Fields] | None = None,
+        grain_deg: float | None = None,
+        grain: tuple[int, int] | None = None,
+        faces: str | None = None,
+        nap: bool | None = None,
+        spares: Iterable[Spare | _Fields] | None = None,
+    ) -> Panel:
+        """The panel with what is given in place of what it had."""
+
+    @property
+    def name(self) -> str: ...
+    @property
+    def outline(self) -> NDArray[np.float64]: ...
+    @property
+    def holes(self) -> list[NDArray[np.float64]]: ...
+    @property
+    def flaws(self) -> tuple[Flaw, ...]: ...
+    @property
+    def grain_deg(self) -> float: ...
+    @property
+    def faces(self) -> str: ...
+    @property
+    def nap(self) -> bool: ...
+    @property
+    def taken(self) -> dict[str, Any]: ...
+    @property
+    def spares(self) -> tuple[Spare, ...]: ...
+    @property
+    def largest_misfit(self) -> float | None: ...
+    @property
+    def doubts(self) -> int: ...
+    @property
+    def area_mm2(self) -> float: ...
+    @property
+    def bounds(self) -> _Bounds: ...
+    @property
+    def __geo_interface__(self) -> dict[str, Any]: ...
+    def usable(self, losses: ArrayLike = 0.0, accuracy: float = 0.1) -> tuple[Panel, ...]:
+        """What can be cut from, the largest part first."""
+
+    def largest_rectangle(self) -> PanelRectangle: ...
+    def tallest_rectangle(self, width: float) -> PanelRectangle: ...
+    def to_numpy(self) -> NDArray[np.float64]: ...
+    @staticmethod
+    def from_json(text: str) -> Panel: ...
+    def to_json(self) -> str: ...
+    def to_dict(self) -> dict[str, Any]: ...
     def _repr_svg_(self) -> str | None: ...
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
@@ -8704,6 +8809,7 @@ __all__ = [
     "CircleSkirt",
     "CircleSkirtOnCloth",
     "ComponentCheck",
+    "CornerReading",
     "CoverMark",
     "CurvedBand",
     "CurvedBinding",
@@ -8801,6 +8907,7 @@ __all__ = [
     "SnipSpacing",
     "SpacingByPitch",
     "SpacingThrough",
+    "Spare",
     "SquareEnds",
     "Srgb",
     "Stage",
