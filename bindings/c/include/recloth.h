@@ -9,8 +9,12 @@
  * RECLOTH_STATUS_NULL. A text closed by a NUL is UTF-8. No function keeps a pointer or allocates
  * what the caller must free, unless it says so. Every function may be called from any thread.
  *
- * What is declared here stays as it is while the library's soname does: functions and choices are
- * added, but a struct gains a field, or anything changes, only with a new soname.
+ * Shapes lie behind handles, recloth_piece and recloth_panel. A function that makes one hands it out
+ * through `out`, on success only; whoever receives it frees it once, by recloth_piece_free() or
+ * recloth_panel_free(), and texts by recloth_text_free(); free() does not do, and NULL is left alone.
+ * A handle never changes: what changes a shape hands out a new one, and the old one stays its owner's.
+ * So several threads may use one at once, as long as none frees it. A pointer that is no handle, or
+ * a handle used or freed after it was freed, is undefined, as with free().
  */
 
 #ifndef RECLOTH_H
@@ -727,6 +731,14 @@ enum recloth_corner
   RECLOTH_CORNER_MIRRORED_ON_THIS = 3,
   // The next edge is a turned hem: this edge's cut line is mirrored about it.
   RECLOTH_CORNER_MIRRORED_ON_NEXT = 4,
+  // The allowance of this edge ends square at the corner, in a step.
+  RECLOTH_CORNER_STEPPED_ON_THIS = 5,
+  // The allowance of the next edge ends square at the corner, in a step.
+  RECLOTH_CORNER_STEPPED_ON_NEXT = 6,
+  // Cut off square across, at a distance from the corner: its size, in recloth_piece_from_edges().
+  RECLOTH_CORNER_TRIMMED = 7,
+  // Rounded by an arc of a radius: its size, in recloth_piece_from_edges().
+  RECLOTH_CORNER_ROUNDED = 8,
 };
 #ifndef __cplusplus
 #if __STDC_VERSION__ >= 202311L
@@ -6014,8 +6026,8 @@ const char *recloth_caution_text(uint64_t bit);
 // - `bulges`: for each edge 0 for a line, for an arc the tangent of a quarter of its sweep, positive
 //   counter-clockwise (-1000 to 1000); NULL when all are lines.
 // - `allowances`: of each edge (mm, 0 to 1000).
-// - `corners`: of each edge, how its allowance joins that of the next (one of `recloth_corner`); NULL
-//   when all are pointed.
+// - `corners`: of each edge, how its allowance joins that of the next (one of `recloth_corner` without a
+//   size); NULL when all are pointed.
 // - `drawn`: of each edge, what it is (one of `recloth_drawn`); NULL when all are seam lines.
 // - `count`: number of edges, 2 to 1000.
 // - `tolerance`: how near arcs are followed (mm, 0.001 to 10).
@@ -6076,7 +6088,12 @@ void recloth_text_free(char *text);
 // Names, notches, marks, grain and cubic curves come in by recloth_piece_from_json().
 //
 // - `name`: name of the piece, UTF-8.
-// - `points`, `bulges`, `allowances`, `corners`, `drawn`, `count`: as of recloth_cut_line().
+// - `points`, `bulges`, `allowances`, `drawn`, `count`: as of recloth_cut_line().
+// - `corners`: of each edge, how its allowance joins that of the next (one of `recloth_corner`); NULL when
+//   all are pointed.
+// - `sizes`: of each corner its size: of a pointed one the farthest its point may reach, in larger
+//   allowances (1 to 100; 0 for 4), of a trimmed one its distance, of a rounded one its radius (mm, 0 to
+//   1000). NULL where none needs one.
 // - `out`: receives the piece; free it with recloth_piece_free().
 //
 // As of recloth_cut_line(); `name` is NULL or closed by a NUL, `out` NULL or valid for writing.
@@ -6085,6 +6102,7 @@ recloth_status recloth_piece_from_edges(const char *name,
                                         const double *bulges,
                                         const double *allowances,
                                         const int32_t *corners,
+                                        const double *sizes,
                                         const int32_t *drawn,
                                         size_t count,
                                         recloth_piece **out,

@@ -252,11 +252,18 @@ pub unsafe extern "C" fn recloth_error_text(
                 out,
                 room: out_count - 1,
                 length: 0,
+                skip: 0,
             };
             // The writer cannot fail: it cuts short.
-            let _ = match words(error) {
-                Some(error) => write!(line, "{error}"),
-                None => write!(line, "no error"),
+            let _ = match (words(error), argument(error)) {
+                (None, _) => write!(line, "no error"),
+                (Some(words), name) if words.argument() == UNNAMED && !name.is_empty() => {
+                    let _ = line.write_str(name);
+                    // Every sentence begins with the argument.
+                    line.skip = UNNAMED.len();
+                    write!(line, "{words}")
+                }
+                (Some(words), _) => write!(line, "{words}"),
             };
             out.add(line.length).write(0);
             Ok(())
@@ -264,33 +271,28 @@ pub unsafe extern "C" fn recloth_error_text(
     }
 }
 
-/// Arguments of functions written by hand, and what the core names of a piece.
-const SHAPES: &[&str] = &[
-    "allowances",
-    "bulge",
-    "bulges",
-    "corners",
-    "drawn",
-    "folder",
-    "out_count",
-    "point",
-    "points",
-];
+/// What an error is of that the core's functions of numbers do not know by name.
+const UNNAMED: &str = "an argument";
 
-/// The error as the core knows it, if it is one.
+/// The argument of an error, as far as it is text.
+fn argument(error: &recloth_error_t) -> &str {
+    // SAFETY: letters are bytes, of which there are as many.
+    let name = unsafe { slice::from_raw_parts(error.argument.as_ptr().cast::<u8>(), ARGUMENT) };
+    let length = name.iter().position(|&byte| byte == 0);
+    let name = name.get(..length.unwrap_or(ARGUMENT)).unwrap_or_default();
+    core::str::from_utf8(name).unwrap_or_default()
+}
+
+/// The error as the core knows it, if it is one. Of an argument of a shape its sentence begins with [`UNNAMED`].
 fn words(error: &recloth_error_t) -> Option<Error> {
     let kind = ErrorKind::from_code(error.status)?;
-    let name = error.argument.map(|letter| letter as u8);
-    let length = name
-        .iter()
-        .position(|&byte| byte == 0)
-        .unwrap_or(name.len());
+    let name = argument(error);
     let argument = ARGUMENTS
         .iter()
-        .chain(SHAPES)
-        .find(|known| known.as_bytes() == &name[..length])
+        .chain(&["path"])
+        .find(|known| **known == name)
         .copied()
-        .unwrap_or("an argument");
+        .unwrap_or(UNNAMED);
     let words = Error::new(kind, argument, error.value, error.min, error.max);
     Some(usize::try_from(error.at).map_or(words, |at| words.at_index(at)))
 }
@@ -300,11 +302,17 @@ struct Line {
     out: *mut c_char,
     room: usize,
     length: usize,
+    /// Letters that are not written.
+    skip: usize,
 }
 
 impl Write for Line {
     fn write_str(&mut self, text: &str) -> core::fmt::Result {
         for letter in text.chars() {
+            if self.skip > 0 {
+                self.skip -= 1;
+                continue;
+            }
             let mut bytes = [0; 4];
             let bytes = letter.encode_utf8(&mut bytes).as_bytes();
             if self.length + bytes.len() > self.room {

@@ -25,6 +25,14 @@ pub enum recloth_corner {
     MirroredOnThis = 3,
     /// The next edge is a turned hem: this edge's cut line is mirrored about it.
     MirroredOnNext = 4,
+    /// The allowance of this edge ends square at the corner, in a step.
+    SteppedOnThis = 5,
+    /// The allowance of the next edge ends square at the corner, in a step.
+    SteppedOnNext = 6,
+    /// Cut off square across, at a distance from the corner: its size, in recloth_piece_from_edges().
+    Trimmed = 7,
+    /// Rounded by an arc of a radius: its size, in recloth_piece_from_edges().
+    Rounded = 8,
 }
 
 /// What the drawn line of an edge is.
@@ -48,8 +56,8 @@ pub enum recloth_drawn {
 /// - `bulges`: for each edge 0 for a line, for an arc the tangent of a quarter of its sweep, positive
 ///   counter-clockwise (-1000 to 1000); NULL when all are lines.
 /// - `allowances`: of each edge (mm, 0 to 1000).
-/// - `corners`: of each edge, how its allowance joins that of the next (one of `recloth_corner`); NULL
-///   when all are pointed.
+/// - `corners`: of each edge, how its allowance joins that of the next (one of `recloth_corner` without a
+///   size); NULL when all are pointed.
 /// - `drawn`: of each edge, what it is (one of `recloth_drawn`); NULL when all are seam lines.
 /// - `count`: number of edges, 2 to 1000.
 /// - `tolerance`: how near arcs are followed (mm, 0.001 to 10).
@@ -79,7 +87,15 @@ pub unsafe extern "C" fn recloth_cut_line(
     // SAFETY: the caller's promise above.
     unsafe {
         boundary(error, || {
-            let edges = edges(points, bulges, allowances, corners, drawn, count)?;
+            let edges = edges(
+                points,
+                bulges,
+                allowances,
+                corners,
+                core::ptr::null(),
+                drawn,
+                count,
+            )?;
             // Checked before it is doubled to a number of numbers.
             Error::check_items("out", room, 0, isize::MAX as usize / 16)?;
             let out = list_to_fill("out", out, 2 * room)?;
@@ -112,17 +128,19 @@ pub(crate) unsafe fn edges(
     bulges: *const f64,
     allowances: *const f64,
     corners: *const i32,
+    sizes: *const f64,
     drawn: *const i32,
     count: usize,
 ) -> Result<Vec<Edge>, Error> {
     Error::check_items("points", count, 2, 1000)?;
     // SAFETY: the caller's promise.
-    let (points, bulges, allowances, corners, drawn) = unsafe {
+    let (points, bulges, allowances, corners, sizes, drawn) = unsafe {
         (
             list("points", points, 2 * count)?,
             optional("bulges", bulges, count)?,
             list("allowances", allowances, count)?,
             optional("corners", corners, count)?,
+            optional("sizes", sizes, count)?,
             optional("drawn", drawn, count)?,
         )
     };
@@ -140,7 +158,11 @@ pub(crate) unsafe fn edges(
             role: Role::Seam,
             allowance: allowances[index],
             drawn: read_drawn(drawn.map_or(0, |drawn| drawn[index])).map_err(at)?,
-            corner: read_corner(corners.map_or(0, |corners| corners[index])).map_err(at)?,
+            corner: read_corner(
+                corners.map_or(0, |corners| corners[index]),
+                sizes.map(|sizes| sizes[index]),
+            )
+            .map_err(at)?,
             notches: Vec::new(),
         });
     }
@@ -163,13 +185,25 @@ unsafe fn optional<'a, T>(
     unsafe { list(argument, pointer, count) }.map(Some)
 }
 
-fn read_corner(value: i32) -> Result<Corner, Error> {
+fn read_corner(value: i32, size: Option<f64>) -> Result<Corner, Error> {
+    Ok(match (value, size) {
+        (0, Some(limit)) if limit != 0.0 => Corner::Pointed { limit },
+        (7, Some(distance)) => Corner::Trimmed { distance },
+        (8, Some(radius)) => Corner::Rounded { radius },
+        _ => return plain_corner(value),
+    })
+}
+
+/// A corner that needs no size.
+fn plain_corner(value: i32) -> Result<Corner, Error> {
     Ok(match value {
         0 => Corner::default(),
         1 => Corner::SquaredToThis,
         2 => Corner::SquaredToNext,
         3 => Corner::MirroredOnThis,
         4 => Corner::MirroredOnNext,
+        5 => Corner::SteppedOnThis,
+        6 => Corner::SteppedOnNext,
         other => return Err(bad_choice("corners", other)),
     })
 }

@@ -96,7 +96,7 @@ static void arcs(void) {
 static void wrong_pieces(void) {
   double allowances[] = {10, 10, 10, 10};
   const double bow[] = {0, 0, 9, 9, 9, 0, 0, 8};
-  const int32_t choices[] = {0, 0, 5, 0};
+  const int32_t choices[] = {0, 0, 9, 0};
   double points[8];
   double out[64] = {-77};
   char text[160];
@@ -110,10 +110,10 @@ static void wrong_pieces(void) {
   CHECK(CUT(STRIP, NULL, allowances, NULL, NULL, 1, 0.1) == RECLOTH_STATUS_COUNT);
   CHECK(CUT(STRIP, NULL, allowances, NULL, NULL, (size_t)-1, 0.1) == RECLOTH_STATUS_COUNT);
   CHECK(CUT(STRIP, NULL, allowances, choices, NULL, 4, 0.1) == RECLOTH_STATUS_CHOICE);
-  CHECK(strcmp(error.argument, "corners") == 0 && error.value == 5 && error.at == 2);
+  CHECK(strcmp(error.argument, "corners") == 0 && error.value == 9 && error.at == 2);
   CHECK(CUT(STRIP, NULL, allowances, NULL, choices, 4, 0.1) == RECLOTH_STATUS_CHOICE);
   CHECK(recloth_error_text(&error, text, sizeof text) == RECLOTH_STATUS_OK);
-  CHECK(strcmp(text, "drawn[2] = 5 is not one of the choices") == 0);
+  CHECK(strcmp(text, "drawn[2] = 9 is not one of the choices") == 0);
   CHECK(CUT(bow, NULL, allowances, NULL, NULL, 4, 0.1) == RECLOTH_STATUS_OUTLINE);
   CHECK(CUT(STRIP, NULL, allowances, NULL, NULL, 4, 0) == RECLOTH_STATUS_OUT_OF_RANGE);
   CHECK(strcmp(error.argument, "tolerance") == 0);

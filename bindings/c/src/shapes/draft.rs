@@ -76,7 +76,10 @@ pub unsafe extern "C" fn recloth_draft(
             if !report.is_null() {
                 write_json(&draft, &raw mut words)?;
             }
-            let pieces = draft.pieces.into_iter().map(|piece| recloth_piece { piece });
+            let pieces = draft
+                .pieces
+                .into_iter()
+                .map(|piece| recloth_piece { piece });
             let handed = hand_out_all(pieces.collect(), out, room, out_count);
             match handed {
                 Ok(()) if !report.is_null() => report.write(words),

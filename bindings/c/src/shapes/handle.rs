@@ -11,7 +11,10 @@ use crate::boundary::{list_to_fill, not_null, text};
 ///
 /// # Safety
 /// `handle` is NULL or one that this library handed out and that is not freed.
-pub(super) unsafe fn borrow<'a, T>(argument: &'static str, handle: *const T) -> Result<&'a T, Error> {
+pub(super) unsafe fn borrow<'a, T>(
+    argument: &'static str,
+    handle: *const T,
+) -> Result<&'a T, Error> {
     not_null(argument, handle)?;
     // SAFETY: not NULL, and live by the caller's promise.
     Ok(unsafe { &*handle })
@@ -137,7 +140,10 @@ fn owned(words: String) -> *mut c_char {
 ///
 /// # Safety
 /// `out` is NULL or valid for writing.
-pub(super) unsafe fn write_json(value: &impl Serialize, out: *mut *mut c_char) -> Result<(), Error> {
+pub(super) unsafe fn write_json(
+    value: &impl Serialize,
+    out: *mut *mut c_char,
+) -> Result<(), Error> {
     if out.is_null() {
         return Ok(());
     }

@@ -240,7 +240,10 @@ pub unsafe extern "C" fn recloth_piece_turn_dart(
         changed(piece, out, error, |piece| {
             let dart = text("dart", dart)?;
             let mut read = Vec::with_capacity(openings_count.min(1000));
-            for (index, opening) in list("openings", openings, openings_count)?.iter().enumerate() {
+            for (index, opening) in list("openings", openings, openings_count)?
+                .iter()
+                .enumerate()
+            {
                 read.push(Opening {
                     name: text("name", opening.name)
                         .map_err(|error| error.at_index(index))?

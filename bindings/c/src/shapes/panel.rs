@@ -129,7 +129,10 @@ pub unsafe extern "C" fn recloth_panel_new(
     // SAFETY: the caller's promise above.
     unsafe {
         made(out, error, || {
-            Panel::new(text("name", name)?, points("outline", outline, outline_count)?)
+            Panel::new(
+                text("name", name)?,
+                points("outline", outline, outline_count)?,
+            )
         })
     }
 }
@@ -289,7 +292,13 @@ pub unsafe extern "C" fn recloth_panel_from_svg_path(
                 Inner::Flaws { margin }
             };
             let scale = Scale::MmPerUnit(mm_per_unit);
-            Panel::from_svg_path(text("name", name)?, text("path", path)?, scale, inner, accuracy)
+            Panel::from_svg_path(
+                text("name", name)?,
+                text("path", path)?,
+                scale,
+                inner,
+                accuracy,
+            )
         })
     }
 }
@@ -449,7 +458,11 @@ pub unsafe extern "C" fn recloth_panel_with_grain_between(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     // SAFETY: the caller's promise above.
-    unsafe { changed(panel, out, error, |panel| panel.with_grain_between(from, to)) }
+    unsafe {
+        changed(panel, out, error, |panel| {
+            panel.with_grain_between(from, to)
+        })
+    }
 }
 
 /// The panel with these spare readings, which move no corner but tell by what they miss.
@@ -555,7 +568,12 @@ pub unsafe extern "C" fn recloth_panel_outline(
     // SAFETY: the caller's promise above.
     unsafe {
         boundary(error, || {
-            write_points(borrow("panel", panel)?.panel.outline(), out, room, out_count)
+            write_points(
+                borrow("panel", panel)?.panel.outline(),
+                out,
+                room,
+                out_count,
+            )
         })
     }
 }

@@ -8,9 +8,7 @@ use recloth::{
     outline::{CutLine, Piece},
 };
 
-use super::handle::{
-    borrow, free, hand_out, read_json, write_all, write_json, write_points,
-};
+use super::handle::{borrow, free, hand_out, read_json, write_all, write_json, write_points};
 use crate::{
     boundary::{boundary, not_null, recloth_error_t, text, write_text},
     generated::recloth_status,
@@ -106,7 +104,12 @@ pub struct recloth_place_t {
 /// Names, notches, marks, grain and cubic curves come in by recloth_piece_from_json().
 ///
 /// - `name`: name of the piece, UTF-8.
-/// - `points`, `bulges`, `allowances`, `corners`, `drawn`, `count`: as of recloth_cut_line().
+/// - `points`, `bulges`, `allowances`, `drawn`, `count`: as of recloth_cut_line().
+/// - `corners`: of each edge, how its allowance joins that of the next (one of `recloth_corner`); NULL when
+///   all are pointed.
+/// - `sizes`: of each corner its size: of a pointed one the farthest its point may reach, in larger
+///   allowances (1 to 100; 0 for 4), of a trimmed one its distance, of a rounded one its radius (mm, 0 to
+///   1000). NULL where none needs one.
 /// - `out`: receives the piece; free it with recloth_piece_free().
 ///
 /// # Safety
@@ -118,6 +121,7 @@ pub unsafe extern "C" fn recloth_piece_from_edges(
     bulges: *const f64,
     allowances: *const f64,
     corners: *const i32,
+    sizes: *const f64,
     drawn: *const i32,
     count: usize,
     out: *mut *mut recloth_piece,
@@ -127,7 +131,7 @@ pub unsafe extern "C" fn recloth_piece_from_edges(
     unsafe {
         boundary(error, || {
             let name = text("name", name)?;
-            let edges = edges(points, bulges, allowances, corners, drawn, count)?;
+            let edges = edges(points, bulges, allowances, corners, sizes, drawn, count)?;
             not_null("out", out)?;
             let piece = Piece::new(name, edges)?;
             hand_out(out, recloth_piece { piece });
@@ -282,7 +286,10 @@ pub unsafe extern "C" fn recloth_piece_edge_name(
     unsafe {
         boundary(error, || {
             let piece = &borrow("piece", piece)?.piece;
-            let edge = piece.edges().get(edge).ok_or_else(|| no_edge(piece, edge))?;
+            let edge = piece
+                .edges()
+                .get(edge)
+                .ok_or_else(|| no_edge(piece, edge))?;
             not_null("out", out)?;
             write_text("out", &edge.name, out, out_count)
         })
@@ -330,7 +337,10 @@ pub unsafe extern "C" fn recloth_piece_edge_length(
     unsafe {
         boundary(error, || {
             let piece = &borrow("piece", piece)?.piece;
-            let edge = piece.edges().get(edge).ok_or_else(|| no_edge(piece, edge))?;
+            let edge = piece
+                .edges()
+                .get(edge)
+                .ok_or_else(|| no_edge(piece, edge))?;
             not_null("out", out)?;
             out.write(edge.length());
             Ok(())
@@ -362,7 +372,10 @@ pub unsafe extern "C" fn recloth_piece_at(
                 .at(edge, distance)
                 .ok_or_else(|| no_edge(piece, edge))?;
             not_null("out", out)?;
-            for (place, value) in [point.x, point.y, outward.x, outward.y].into_iter().enumerate() {
+            for (place, value) in [point.x, point.y, outward.x, outward.y]
+                .into_iter()
+                .enumerate()
+            {
                 out.add(place).write(value);
             }
             Ok(())

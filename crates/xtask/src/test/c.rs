@@ -1,8 +1,8 @@
 //! The C section: the header and the library as a C and as a C++ program see them.
 
-use std::{os::unix::fs::symlink, path::PathBuf};
+use std::{os::unix::fs::symlink, path::PathBuf, process::Command};
 
-use super::run::{Context, Count, counted, quiet};
+use super::run::{Context, Count, counted, output, quiet};
 use crate::abi;
 
 pub(crate) const STRICT: &[&str] = &["-Wall", "-Wextra", "-Wpedantic", "-Werror", "-g"];
@@ -99,5 +99,40 @@ pub(crate) fn tests(context: &Context) -> Result<Count, String> {
     count = count + counted(context.command(program, [""; 0]))?;
     let program = compile(context, C99, SANITIZED, "bindings/c/tests/shapes.c", false)?;
     let folder = context.fresh("plan-by-c")?;
-    Ok(count + counted(context.command(program, [folder]))?)
+    count = count + counted(context.command(program, [folder]))?;
+    let source = "bindings/c/tests/handles.c";
+    for compiler in [C99, CPP17] {
+        let program = compile(context, compiler, SANITIZED, source, false)?;
+        count = count + counted(context.command(program, [""; 0]))?;
+    }
+    Ok(count + unfreed(context, source)?)
 }
+
+/// Whatever handles hold is freed, and none of it is touched where it should not be, as valgrind sees library and program:
+/// the tests of handles, and the example.
+fn unfreed(context: &Context, tests: &str) -> Result<Count, String> {
+    if let Err(what) = context.program("valgrind", "valgrind") {
+        return Ok(Count::skipped(&what));
+    }
+    let watched = |source: &str| -> Result<Command, String> {
+        let program = compile(context, C99, &[], source, false)?;
+        let mut command = context.command("valgrind", VALGRIND);
+        command.arg(program);
+        Ok(command)
+    };
+    let count = counted(watched(tests)?)?;
+    let mut example = watched("bindings/c/examples/panel_cut_line.c")?;
+    let drawn = output(&mut example)?;
+    let points = drawn.lines().count() - 1;
+    if !drawn.starts_with(&format!("{points} points")) || points < 6 {
+        return Err(format!("the example prints no cut line: {drawn}"));
+    }
+    Ok(count + Count::passed(1))
+}
+
+const VALGRIND: [&str; 4] = [
+    "--quiet",
+    "--leak-check=full",
+    "--errors-for-leak-kinds=definite,indirect,possible",
+    "--error-exitcode=9",
+];
