@@ -207,12 +207,7 @@ static void operations(void) {
     OK(recloth_piece_close_dart(one, "dart", opening.at, &two, &error));
     CHECK(facts(two).marks == 0);
     DROP(two);
-    for (edge = 0; edge < facts(one).edges; edge++) {
-      char name[32];
-      OK(recloth_piece_edge_name(one, edge, name, sizeof name, NULL));
-      printf("%s, ", name);
-    }
-    OK(recloth_piece_edge(one, "0", &edge, NULL));
+    OK(recloth_piece_edge(one, "0 1", &edge, NULL));
     OK(recloth_piece_cap_dart(one, "dart", edge, &two, &error));
     DROP(two);
     FAILS(recloth_piece_close_dart(one, "none", opening.at, &two, &error), NO_SOLUTION, "dart");
@@ -225,13 +220,15 @@ static void operations(void) {
   OK(recloth_piece_slash_and_spread(piece, &wide, 1, &one, &error));
   CHECK(near(facts(one).area_mm2, 120000 + 40 * 400));
   DROP(one);
-  FAILS(recloth_piece_symmetrise(piece, 0, 0, 300, 400, 0.01, &one, &largest, &edge, &error), NO_SOLUTION, "axis");
+  FAILS(recloth_piece_symmetrise(piece, 5, 0, 300, 400, 5, &one, &largest, &edge, &error), OUT_OF_RANGE, "axis");
   {
     /* One side is 2 mm wider at the top. */
     const double worn[] = {0, 0, 150, -10, 300, 0, 302, 400, 150, 500, 0, 400};
     const double allowances[] = {10, 10, 10, 10, 10, 10};
     OK(recloth_piece_from_edges("worn", worn, NULL, allowances, NULL, NULL, NULL, 6, &two, NULL));
-    OK(recloth_piece_symmetrise(two, 150, -10, 150, 500, 0.01, &one, &largest, &edge, &error));
+    FAILS(recloth_piece_symmetrise(two, 150, -10, 150, 500, 1, &one, &largest, &edge, &error), OUT_OF_RANGE,
+          "difference");
+    OK(recloth_piece_symmetrise(two, 150, -10, 150, 500, 3, &one, &largest, &edge, &error));
     CHECK(near(largest, 2) && facts(one).fold >= 0);
     DROP(one);
     DROP(two);
