@@ -5,19 +5,8 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "check.h"
 #include "recloth.h"
-
-static int passed, failed;
-
-#define CHECK(what)                                             \
-  do {                                                          \
-    if (what) {                                                 \
-      passed++;                                                 \
-    } else {                                                    \
-      failed++;                                                 \
-      printf("%s:%d: %s is false\n", __FILE__, __LINE__, #what); \
-    }                                                           \
-  } while (0)
 
 static void errors_are_told(void) {
   recloth_circle_skirt_t skirt;

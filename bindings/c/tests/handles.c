@@ -6,19 +6,9 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "check.h"
 #include "recloth.h"
 
-static int passed, failed;
-
-#define CHECK(what)                                             \
-  do {                                                          \
-    if (what) {                                                 \
-      passed++;                                                 \
-    } else {                                                    \
-      failed++;                                                 \
-      printf("%s:%d: %s is false\n", __FILE__, __LINE__, #what); \
-    }                                                           \
-  } while (0)
 #define OK(call) CHECK((call) == RECLOTH_STATUS_OK)
 /* The call fails so, naming this argument, which recloth_error_text() knows. */
 #define FAILS(call, kind, name) CHECK((call) == RECLOTH_STATUS_##kind && named(&error, name))

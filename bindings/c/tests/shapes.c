@@ -6,19 +6,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "check.h"
 #include "recloth.h"
-
-static int passed, failed;
-
-#define CHECK(what)                                             \
-  do {                                                          \
-    if (what) {                                                 \
-      passed++;                                                 \
-    } else {                                                    \
-      failed++;                                                 \
-      printf("%s:%d: %s is false\n", __FILE__, __LINE__, #what); \
-    }                                                           \
-  } while (0)
 
 /* Area of a polygon: x and y in turn. */
 static double area(const double *points, size_t count) {

@@ -5,7 +5,10 @@ use std::ffi::{CString, c_char};
 use recloth::{Error, ErrorKind};
 use serde::{Serialize, de::DeserializeOwned};
 
-use crate::boundary::{list_to_fill, not_null, text};
+use crate::{
+    boundary::{boundary, list_to_fill, not_null, recloth_error_t, text, write_text},
+    generated::recloth_status,
+};
 
 /// What a handle holds.
 ///
@@ -18,6 +21,88 @@ pub(super) unsafe fn borrow<'a, T>(
     not_null(argument, handle)?;
     // SAFETY: not NULL, and live by the caller's promise.
     Ok(unsafe { &*handle })
+}
+
+/// What is asked of a shape, written to `out`.
+///
+/// # Safety
+/// `handle` is NULL or live; `out` and `error` are NULL or valid for writing.
+pub(super) unsafe fn answer<T, A>(
+    argument: &'static str,
+    handle: *const T,
+    out: *mut A,
+    error: *mut recloth_error_t,
+    ask: impl FnOnce(&T) -> Result<A, Error>,
+) -> recloth_status {
+    // SAFETY: the caller's promise.
+    unsafe {
+        boundary(error, || {
+            let shape = borrow(argument, handle)?;
+            not_null("out", out)?;
+            out.write(ask(shape)?);
+            Ok(())
+        })
+    }
+}
+
+/// A shape made of another, handed out.
+///
+/// # Safety
+/// As of `answer`.
+pub(super) unsafe fn changed<T>(
+    argument: &'static str,
+    handle: *const T,
+    out: *mut *mut T,
+    error: *mut recloth_error_t,
+    change: impl FnOnce(&T) -> Result<T, Error>,
+) -> recloth_status {
+    // SAFETY: the caller's promise.
+    unsafe {
+        answer(argument, handle, out, error, |shape| {
+            Ok(Box::into_raw(Box::new(change(shape)?)))
+        })
+    }
+}
+
+/// A text of a shape, closed by a NUL.
+///
+/// # Safety
+/// `handle` is NULL or live; `out` NULL or valid for `room` bytes; `error` NULL or valid for writing.
+pub(super) unsafe fn text_of<T>(
+    argument: &'static str,
+    handle: *const T,
+    (out, room): (*mut c_char, usize),
+    error: *mut recloth_error_t,
+    ask: impl FnOnce(&T) -> Result<&str, Error>,
+) -> recloth_status {
+    // SAFETY: the caller's promise.
+    unsafe {
+        boundary(error, || {
+            let text = ask(borrow(argument, handle)?)?;
+            not_null("out", out)?;
+            write_text("out", text, out, room)
+        })
+    }
+}
+
+/// Points of a shape, written as x and y in turn.
+///
+/// # Safety
+/// `handle` is NULL or live; `out` NULL or valid for twice `room` numbers; `count` and `error` NULL or valid for writing.
+pub(super) unsafe fn points_of<'a, T: 'a, P: Into<std::borrow::Cow<'a, [kurbo::Point]>>>(
+    argument: &'static str,
+    handle: *const T,
+    (out, room, count): (*mut f64, usize, *mut usize),
+    error: *mut recloth_error_t,
+    ask: impl FnOnce(&'a T) -> Result<P, Error>,
+) -> recloth_status {
+    // SAFETY: the caller's promise.
+    unsafe {
+        boundary(error, || {
+            let points = ask(borrow(argument, handle)?)?.into();
+            write_points(&points, out, room, count)
+        })
+    }
 }
 
 /// Hands a shape out, to be freed by its owner; `out` is not NULL.

@@ -9,7 +9,7 @@ use recloth::{
 };
 
 use super::{
-    handle::{borrow, hand_out, write_json},
+    handle::{self, borrow, hand_out, write_json},
     piece::{recloth_piece, recloth_place_t},
 };
 use crate::{
@@ -125,7 +125,7 @@ pub(super) fn read_way(way: i32) -> Result<Way, Error> {
 ///
 /// # Safety
 /// `piece` is NULL or live; `out` and `error` are NULL or valid for writing.
-unsafe fn changed(
+pub(super) unsafe fn changed(
     piece: *const recloth_piece,
     out: *mut *mut recloth_piece,
     error: *mut recloth_error_t,
@@ -133,12 +133,8 @@ unsafe fn changed(
 ) -> recloth_status {
     // SAFETY: the caller's promise.
     unsafe {
-        boundary(error, || {
-            let piece = borrow("piece", piece)?;
-            not_null("out", out)?;
-            let piece = change(&piece.piece)?;
-            hand_out(out, recloth_piece { piece });
-            Ok(())
+        handle::changed("piece", piece, out, error, |piece| {
+            change(&piece.piece).map(|piece| recloth_piece { piece })
         })
     }
 }

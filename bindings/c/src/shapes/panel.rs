@@ -9,7 +9,7 @@ use recloth::{
 };
 
 use super::handle::{
-    borrow, free, hand_out, hand_out_all, points, read_json, write_json, write_points,
+    self, answer, borrow, free, hand_out, hand_out_all, points, points_of, read_json, write_json,
 };
 use crate::{
     boundary::{boundary, list, list_to_fill, not_null, recloth_error_t, text},
@@ -105,7 +105,11 @@ unsafe fn changed(
     change: impl FnOnce(Panel) -> Result<Panel, Error>,
 ) -> recloth_status {
     // SAFETY: the caller's promise.
-    unsafe { made(out, error, || change(borrow("panel", panel)?.panel.clone())) }
+    unsafe {
+        handle::changed("panel", panel, out, error, |panel| {
+            change(panel.panel.clone()).map(|panel| recloth_panel { panel })
+        })
+    }
 }
 
 /// A panel by the corners of its outline.
@@ -521,11 +525,10 @@ pub unsafe extern "C" fn recloth_panel_facts(
 ) -> recloth_status {
     // SAFETY: the caller's promise above.
     unsafe {
-        boundary(error, || {
-            let panel = &borrow("panel", panel)?.panel;
-            not_null("out", out)?;
+        answer("panel", panel, out, error, |panel| {
+            let panel = &panel.panel;
             let bounds = panel.bounds();
-            out.write(recloth_panel_facts_t {
+            Ok(recloth_panel_facts_t {
                 points: panel.outline().len(),
                 holes: panel.holes().len(),
                 flaws: panel.flaws().len(),
@@ -543,8 +546,7 @@ pub unsafe extern "C" fn recloth_panel_facts(
                 grain_deg: panel.grain_deg(),
                 largest_misfit: panel.largest_misfit().unwrap_or(f64::NAN),
                 doubts: panel.doubts(),
-            });
-            Ok(())
+            })
         })
     }
 }
@@ -567,13 +569,8 @@ pub unsafe extern "C" fn recloth_panel_outline(
 ) -> recloth_status {
     // SAFETY: the caller's promise above.
     unsafe {
-        boundary(error, || {
-            write_points(
-                borrow("panel", panel)?.panel.outline(),
-                out,
-                room,
-                out_count,
-            )
+        points_of("panel", panel, (out, room, out_count), error, |panel| {
+            Ok(panel.panel.outline())
         })
     }
 }
@@ -596,11 +593,10 @@ pub unsafe extern "C" fn recloth_panel_hole(
 ) -> recloth_status {
     // SAFETY: the caller's promise above.
     unsafe {
-        boundary(error, || {
-            let holes = borrow("panel", panel)?.panel.holes();
-            let last = holes.len() as f64 - 1.0;
-            let none = Error::no_solution("hole", hole as f64, 0.0, last);
-            write_points(holes.get(hole).ok_or(none)?, out, room, out_count)
+        points_of("panel", panel, (out, room, out_count), error, |panel| {
+            let holes = panel.panel.holes();
+            let none = Error::no_solution("hole", hole as f64, 0.0, holes.len() as f64 - 1.0);
+            holes.get(hole).map(Vec::as_slice).ok_or(none)
         })
     }
 }
@@ -664,11 +660,8 @@ pub unsafe extern "C" fn recloth_panel_largest_rectangle(
 ) -> recloth_status {
     // SAFETY: the caller's promise above.
     unsafe {
-        boundary(error, || {
-            let found = borrow("panel", panel)?.panel.largest_rectangle()?;
-            not_null("out", out)?;
-            out.write(rectangle(found));
-            Ok(())
+        answer("panel", panel, out, error, |panel| {
+            panel.panel.largest_rectangle().map(rectangle)
         })
     }
 }
@@ -689,11 +682,8 @@ pub unsafe extern "C" fn recloth_panel_tallest_rectangle(
 ) -> recloth_status {
     // SAFETY: the caller's promise above.
     unsafe {
-        boundary(error, || {
-            let found = borrow("panel", panel)?.panel.tallest_rectangle(width)?;
-            not_null("out", out)?;
-            out.write(rectangle(found));
-            Ok(())
+        answer("panel", panel, out, error, |panel| {
+            panel.panel.tallest_rectangle(width).map(rectangle)
         })
     }
 }

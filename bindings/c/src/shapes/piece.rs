@@ -5,12 +5,14 @@ use core::ffi::c_char;
 use kurbo::Rect;
 use recloth::{
     Error,
-    outline::{CutLine, Piece},
+    outline::{CutLine, Edge, Piece},
 };
 
-use super::handle::{borrow, free, hand_out, read_json, write_all, write_json, write_points};
+use super::handle::{
+    answer, borrow, free, hand_out, points_of, read_json, text_of, write_all, write_json,
+};
 use crate::{
-    boundary::{boundary, not_null, recloth_error_t, text, write_text},
+    boundary::{boundary, not_null, recloth_error_t, text},
     generated::recloth_status,
     outline::edges,
 };
@@ -215,10 +217,8 @@ pub unsafe extern "C" fn recloth_piece_name(
 ) -> recloth_status {
     // SAFETY: the caller's promise above.
     unsafe {
-        boundary(error, || {
-            let piece = borrow("piece", piece)?;
-            not_null("out", out)?;
-            write_text("out", piece.piece.name(), out, out_count)
+        text_of("piece", piece, (out, out_count), error, |piece| {
+            Ok(piece.piece.name())
         })
     }
 }
@@ -235,11 +235,10 @@ pub unsafe extern "C" fn recloth_piece_facts(
 ) -> recloth_status {
     // SAFETY: the caller's promise above.
     unsafe {
-        boundary(error, || {
-            let piece = &borrow("piece", piece)?.piece;
-            not_null("out", out)?;
+        answer("piece", piece, out, error, |piece| {
+            let piece = &piece.piece;
             let Rect { x0, y0, x1, y1 } = piece.bounds();
-            out.write(recloth_piece_facts_t {
+            Ok(recloth_piece_facts_t {
                 edges: piece.edges().len(),
                 marks: piece.marks().len(),
                 count: piece.cutting().count,
@@ -251,8 +250,7 @@ pub unsafe extern "C" fn recloth_piece_facts(
                 right: x1,
                 top: y1,
                 grain_deg: piece.grain_deg(),
-            });
-            Ok(())
+            })
         })
     }
 }
@@ -262,9 +260,11 @@ fn index(index: Option<usize>) -> i64 {
     index.map_or(-1, |index| index as i64)
 }
 
-/// An error for an edge that a piece does not have.
-fn no_edge(piece: &Piece, edge: usize) -> Error {
-    Error::no_solution("edge", edge as f64, 0.0, piece.edges().len() as f64 - 1.0)
+/// An edge of a piece, if there is one of this index.
+fn edge_of(piece: &Piece, edge: usize) -> Result<&Edge, Error> {
+    let last = piece.edges().len() as f64 - 1.0;
+    let none = Error::no_solution("edge", edge as f64, 0.0, last);
+    piece.edges().get(edge).ok_or(none)
 }
 
 /// Name of an edge.
@@ -284,14 +284,8 @@ pub unsafe extern "C" fn recloth_piece_edge_name(
 ) -> recloth_status {
     // SAFETY: the caller's promise above.
     unsafe {
-        boundary(error, || {
-            let piece = &borrow("piece", piece)?.piece;
-            let edge = piece
-                .edges()
-                .get(edge)
-                .ok_or_else(|| no_edge(piece, edge))?;
-            not_null("out", out)?;
-            write_text("out", &edge.name, out, out_count)
+        text_of("piece", piece, (out, out_count), error, |piece| {
+            Ok(&edge_of(&piece.piece, edge)?.name)
         })
     }
 }
@@ -311,13 +305,9 @@ pub unsafe extern "C" fn recloth_piece_edge(
 ) -> recloth_status {
     // SAFETY: the caller's promise above.
     unsafe {
-        boundary(error, || {
-            let piece = &borrow("piece", piece)?.piece;
+        answer("piece", piece, out, error, |piece| {
             let none = Error::no_solution("name", f64::NAN, f64::NAN, f64::NAN);
-            let edge = piece.edge(text("name", name)?).ok_or(none)?;
-            not_null("out", out)?;
-            out.write(edge);
-            Ok(())
+            piece.piece.edge(text("name", name)?).ok_or(none)
         })
     }
 }
@@ -335,15 +325,8 @@ pub unsafe extern "C" fn recloth_piece_edge_length(
 ) -> recloth_status {
     // SAFETY: the caller's promise above.
     unsafe {
-        boundary(error, || {
-            let piece = &borrow("piece", piece)?.piece;
-            let edge = piece
-                .edges()
-                .get(edge)
-                .ok_or_else(|| no_edge(piece, edge))?;
-            not_null("out", out)?;
-            out.write(edge.length());
-            Ok(())
+        answer("piece", piece, out, error, |piece| {
+            Ok(edge_of(&piece.piece, edge)?.length())
         })
     }
 }
@@ -365,20 +348,12 @@ pub unsafe extern "C" fn recloth_piece_at(
 ) -> recloth_status {
     // SAFETY: the caller's promise above.
     unsafe {
-        boundary(error, || {
-            let piece = &borrow("piece", piece)?.piece;
+        answer("piece", piece, out.cast::<[f64; 4]>(), error, |piece| {
             let distance = Error::check("distance", distance, -1e9, 1e9)?;
-            let (point, outward) = piece
-                .at(edge, distance)
-                .ok_or_else(|| no_edge(piece, edge))?;
-            not_null("out", out)?;
-            for (place, value) in [point.x, point.y, outward.x, outward.y]
-                .into_iter()
-                .enumerate()
-            {
-                out.add(place).write(value);
-            }
-            Ok(())
+            edge_of(&piece.piece, edge)?;
+            let found = piece.piece.at(edge, distance);
+            let (point, outward) = found.unwrap_or_default();
+            Ok([point.x, point.y, outward.x, outward.y])
         })
     }
 }
@@ -402,20 +377,17 @@ pub unsafe extern "C" fn recloth_piece_place(
 ) -> recloth_status {
     // SAFETY: the caller's promise above.
     unsafe {
-        boundary(error, || {
-            let piece = &borrow("piece", piece)?.piece;
+        answer("piece", piece, out, error, |piece| {
             let x = Error::check("x", x, -1e5, 1e5)?;
             let y = Error::check("y", y, -1e5, 1e5)?;
-            not_null("out", out)?;
-            let (place, away) = piece.place((x, y));
-            out.write(recloth_place_t {
-                edge: place.edge,
-                distance: place.distance,
-            });
+            let (place, away) = piece.piece.place((x, y));
             if !off.is_null() {
                 off.write(away);
             }
-            Ok(())
+            Ok(recloth_place_t {
+                edge: place.edge,
+                distance: place.distance,
+            })
         })
     }
 }
@@ -436,11 +408,8 @@ pub unsafe extern "C" fn recloth_piece_handed(
 ) -> recloth_status {
     // SAFETY: the caller's promise above.
     unsafe {
-        boundary(error, || {
-            let handed = borrow("piece", piece)?.piece.handed(tolerance)?;
-            not_null("out", out)?;
-            out.write(u32::from(handed));
-            Ok(())
+        answer("piece", piece, out, error, |piece| {
+            piece.piece.handed(tolerance).map(u32::from)
         })
     }
 }
@@ -468,9 +437,8 @@ pub unsafe extern "C" fn recloth_piece_cut_line(
 ) -> recloth_status {
     // SAFETY: the caller's promise above.
     unsafe {
-        boundary(error, || {
-            let line = borrow("piece", piece)?.piece.cut_line(tolerance)?;
-            write_points(&line.flatten(tolerance), out, room, out_count)
+        points_of("piece", piece, (out, room, out_count), error, |piece| {
+            Ok(piece.piece.cut_line(tolerance)?.flatten(tolerance))
         })
     }
 }
@@ -493,9 +461,8 @@ pub unsafe extern "C" fn recloth_piece_seam_line(
 ) -> recloth_status {
     // SAFETY: the caller's promise above.
     unsafe {
-        boundary(error, || {
-            let line = borrow("piece", piece)?.piece.seam_line(tolerance)?;
-            write_points(&line.flatten(tolerance), out, room, out_count)
+        points_of("piece", piece, (out, room, out_count), error, |piece| {
+            Ok(piece.piece.seam_line(tolerance)?.flatten(tolerance))
         })
     }
 }
