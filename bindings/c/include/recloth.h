@@ -9,6 +9,9 @@
  * RECLOTH_STATUS_NULL. A text closed by a NUL is UTF-8. No function keeps a pointer or allocates
  * what the caller must free, unless it says so. Every function may be called from any thread.
  *
+ * What is declared here stays as it is while the library's soname does: functions and choices are
+ * added, but a struct gains a field, or anything changes, only with a new soname.
+ *
  * Shapes lie behind handles, recloth_piece and recloth_panel. A function that makes one hands it out
  * through `out`, on success only; whoever receives it frees it once, by recloth_piece_free() or
  * recloth_panel_free(), and texts by recloth_text_free(); free() does not do, and NULL is left alone.
