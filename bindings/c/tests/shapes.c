@@ -125,11 +125,11 @@ static void wrong_pieces(void) {
   CHECK(out[0] == -77 && count == 77);
 }
 
-/* The bottom of a notch, 5 wide, lies under the allowances of its slanting sides; the error names a side,
- * whose allowance is to be changed, as it was given, either way round. */
+/* The bottom of an undercut notch, 25 wide, more than twice any allowance, lies under those of its sides; the error
+ * names the edge whose allowance is to be changed as it was given, either way round. */
 static void a_lost_edge(void) {
-  const double notch[] = {0, 0, 200, 0, 200, 100, 150, 100, 105, 50, 100, 50, 55, 100, 0, 100};
-  const double allowances[] = {1, 1, 1, 10, 1, 10, 1, 1};
+  const double notch[] = {0, 0, 200, 0, 200, 100, 105, 100, 115, 70, 90, 70, 100, 100, 0, 100};
+  const double allowances[] = {1, 1, 1, 10, 10, 10, 1, 1};
   double turned[16], turned_allowances[8];
   double out[200];
   size_t count, i;
