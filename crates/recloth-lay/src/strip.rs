@@ -45,19 +45,18 @@ impl Strip {
     }
 
     /// So much of the cloth, as a panel: for [`check()`](crate::check()), or to draw.
-    pub fn panel(&self, length: f64) -> Panel {
+    ///
+    /// # Errors
+    /// As of [`Panel::new`]: a length or width that no panel has.
+    pub fn panel(&self, length: f64) -> Result<Panel, recloth::Error> {
         let corners = [
             (0.0, 0.0),
             (length, 0.0),
             (length, self.width),
             (0.0, self.width),
         ];
-        Panel {
-            grain_deg: 0.0,
-            faces: self.faces,
-            nap: self.nap,
-            ..Panel::new("strip", corners)
-        }
+        let panel = Panel::new("strip", corners)?.with_grain_deg(0.0)?;
+        Ok(panel.with_faces(self.faces).with_nap(self.nap))
     }
 }
 
@@ -150,8 +149,8 @@ const TIGHTEN: f64 = 0.8;
 /// let options = StripOptions { budget: 2_000_000, ..StripOptions::default() };
 /// let found = strip(&[gore.clone()], &cloth, &options)?;
 /// assert!(found.length < 900.0 && found.density > 0.75);
-/// assert_eq!(check(&[gore], &[cloth.panel(found.length)], &found.lay), Ok(()));
-/// # Ok::<(), recloth_lay::Error>(())
+/// assert_eq!(check(&[gore], &[cloth.panel(found.length)?], &found.lay), Ok(()));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn strip(parts: &[Part], strip: &Strip, options: &StripOptions) -> Result<StripLay, Error> {
     strip_with(parts, strip, options, |_| ControlFlow::Continue(()))
@@ -214,7 +213,10 @@ pub fn strip_with(
         .map(|poses| cloth.lay(parts, &pieces, &poses, options.spacing));
     // A budget too small for a first lay still gives one, and so would a search whose rounding let something through.
     let (lay, length) = found
-        .filter(|(lay, length)| check(parts, &[strip.panel(*length)], lay).is_ok())
+        .filter(|(lay, length)| {
+            let panel = strip.panel(*length);
+            panel.is_ok_and(|panel| check(parts, &[panel], lay).is_ok())
+        })
         .unwrap_or_else(|| {
             cloth.lay(
                 parts,
@@ -264,6 +266,7 @@ impl Cloth {
         threads: usize,
     ) -> Result<Cloth, Error> {
         let panel = strip.panel(1.0);
+        let panel = panel.map_err(|error| Error::new("strip", error))?;
         let mut turns: Vec<(bool, f64)> = Vec::new();
         let mut attitudes: Vec<Attitude> = Vec::new();
         let mut ways_of: Vec<(Kind, Vec<usize>)> = Vec::new();

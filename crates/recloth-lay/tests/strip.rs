@@ -64,7 +64,7 @@ fn all_pieces_lie_on_the_length_that_is_said_and_the_share_is_right() {
     let (parts, cloth) = (garment(), Strip::new(1400.0));
     let found = strip(&parts, &cloth, &quick()).unwrap();
     assert_eq!(
-        check(&parts, &[cloth.panel(found.length)], &found.lay),
+        check(&parts, &[cloth.panel(found.length).unwrap()], &found.lay),
         Ok(())
     );
     // The areas, by triangles and trapezia: 2 fronts of 77 725, 4 gores of 240 000, 2 collars of 43 700...
@@ -77,7 +77,14 @@ fn all_pieces_lie_on_the_length_that_is_said_and_the_share_is_right() {
     assert!(found.density > 0.8, "{}", found.density);
     assert!(!found.out_of_time && found.lay.unplaced.is_empty());
     // A strip any shorter does not hold the lay.
-    assert!(check(&parts, &[cloth.panel(found.length - 0.01)], &found.lay).is_err());
+    assert!(
+        check(
+            &parts,
+            &[cloth.panel(found.length - 0.01).unwrap()],
+            &found.lay
+        )
+        .is_err()
+    );
 }
 
 #[test]
@@ -107,7 +114,7 @@ fn a_larger_budget_is_never_worse() {
         let options = StripOptions { budget, ..quick() };
         let found = strip(&parts, &cloth, &options).unwrap();
         assert_eq!(
-            check(&parts, &[cloth.panel(found.length)], &found.lay),
+            check(&parts, &[cloth.panel(found.length).unwrap()], &found.lay),
             Ok(())
         );
         // Only the stage of tightening comes at another time.
@@ -141,7 +148,7 @@ fn spacing_is_kept() {
     let found = strip(&parts, &cloth, &options).unwrap();
     assert_eq!(found.lay.spacing, 8.0);
     assert_eq!(
-        check(&parts, &[cloth.panel(found.length)], &found.lay),
+        check(&parts, &[cloth.panel(found.length).unwrap()], &found.lay),
         Ok(())
     );
     assert!(found.length > strip(&parts, &cloth, &quick()).unwrap().length);
@@ -153,7 +160,7 @@ fn nap_and_face_are_kept() {
     let velvet = Strip { nap: true, ..plain };
     let found = strip(&parts, &velvet, &quick()).unwrap();
     assert_eq!(
-        check(&parts, &[velvet.panel(found.length)], &found.lay),
+        check(&parts, &[velvet.panel(found.length).unwrap()], &found.lay),
         Ok(())
     );
     let two_faced = Strip {
@@ -162,7 +169,11 @@ fn nap_and_face_are_kept() {
     };
     let found = strip(&parts, &two_faced, &quick()).unwrap();
     assert_eq!(
-        check(&parts, &[two_faced.panel(found.length)], &found.lay),
+        check(
+            &parts,
+            &[two_faced.panel(found.length).unwrap()],
+            &found.lay
+        ),
         Ok(())
     );
     assert!(found.lay.placements.iter().any(|at| at.face_down()));
@@ -255,7 +266,7 @@ fn progress_is_told_and_a_break_gives_the_best_so_far() {
     .unwrap();
     assert!(found.evaluations < quick().budget);
     assert_eq!(
-        check(&parts, &[cloth.panel(found.length)], &found.lay),
+        check(&parts, &[cloth.panel(found.length).unwrap()], &found.lay),
         Ok(())
     );
     assert!(told.windows(2).all(|pair| pair[0].done <= pair[1].done));
@@ -273,7 +284,7 @@ fn time_that_is_up_is_said() {
     let found = strip(&parts, &cloth, &options).unwrap();
     assert!(found.out_of_time && found.evaluations < quick().budget);
     assert_eq!(
-        check(&parts, &[cloth.panel(found.length)], &found.lay),
+        check(&parts, &[cloth.panel(found.length).unwrap()], &found.lay),
         Ok(())
     );
 }
@@ -293,7 +304,7 @@ fn pieces_with_curves_of_many_points_are_laid_inside_their_true_outlines() {
     let cloth = Strip::new(400.0);
     let found = strip(&discs, &cloth, &quick()).unwrap();
     assert_eq!(
-        check(&discs, &[cloth.panel(found.length)], &found.lay),
+        check(&discs, &[cloth.panel(found.length).unwrap()], &found.lay),
         Ok(())
     );
     // Nine in rows of two and two, packed in threes and twos at best.
