@@ -119,7 +119,11 @@ pub(crate) fn lay(
 }
 
 /// Evaluations of the search: a few seconds where not everything fits, far less where it does.
-const BUDGET: u64 = if cfg!(fuzzing) { 1_000_000 } else { 300_000_000 };
+const BUDGET: u64 = if cfg!(fuzzing) {
+    1_000_000
+} else {
+    300_000_000
+};
 
 fn part(piece: &CutPiece, tilt_deg: f64) -> Part {
     let cutting = piece.piece.cutting();

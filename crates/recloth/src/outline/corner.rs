@@ -50,6 +50,8 @@ pub(crate) struct Joint {
     pub(crate) bulges: Vec<f64>,
     /// Where the second cut line is met; at its start if nowhere.
     pub(crate) meet: Option<Stop>,
+    /// Whether it is by way of the corner itself, an inward one, where the cut lines cross.
+    pub(crate) inward: bool,
 }
 
 impl Joint {
@@ -66,6 +68,7 @@ impl Joint {
             mut points,
             mut bulges,
             meet,
+            inward,
         } = self;
         points.reverse();
         bulges.reverse();
@@ -74,6 +77,7 @@ impl Joint {
             points,
             bulges: bulges.into_iter().map(|bulge| -bulge).collect(),
             meet: leave,
+            inward,
         }
     }
 }
@@ -301,8 +305,8 @@ fn trimmed(
     Ok(Joint {
         leave,
         points: vec![first, second],
-        bulges: Vec::new(),
         meet,
+        ..Joint::default()
     })
 }
 
@@ -340,10 +344,11 @@ fn rounded(at: Point, a: Arm, b: Arm, radius: f64) -> Result<Joint, Error> {
     }
     let first = a.end(at) + a.along * run(a, b, radius).max(0.0);
     let second = b.end(at) + b.along * run(b, a, radius).max(0.0);
-    let quarter = libm::atan2(sin, cos) / 4.0;
+    // The tangent of a quarter of the turn, from that of its half.
+    let half = sin / (1.0 + cos);
     Ok(Joint {
         points: vec![first, second],
-        bulges: vec![libm::tan(quarter)],
+        bulges: vec![half / (1.0 + libm::sqrt(1.0 + half * half))],
         ..Joint::default()
     })
 }
@@ -438,6 +443,7 @@ fn mirrored(
             points,
             bulges,
             meet: part.map(|part| (part, point)),
+            inward: false,
         };
         return if near { Ok(joint) } else { Err(sharp()) };
     }

@@ -34,21 +34,24 @@ pub(crate) fn crossings(a: &Segment, b: &Segment, mut found: impl FnMut(Point, f
             found(point, s, t);
         }
     };
+    candidates(a, b).into_iter().for_each(&mut take);
+}
+
+/// Where the endless lines or whole circles of two segments cross; not finite where they do not.
+pub(crate) fn candidates(a: &Segment, b: &Segment) -> [Point; 2] {
+    let none = Point::new(f64::NAN, f64::NAN);
     match (a.is_line(), b.is_line()) {
         (true, true) => {
             let (u, v) = (a.end - a.start, b.end - b.start);
             let turn = cross(u, v);
             // Lines that turn less than this apart over their lengths share ends or nothing.
             if turn.abs() > 1e-14 * length(u) * length(v) {
-                take(a.start + u * (cross(b.start - a.start, v) / turn));
+                return [a.start + u * (cross(b.start - a.start, v) / turn), none];
             }
+            [none; 2]
         }
-        (true, false) => line_and_circle(a.start, a.end, b)
-            .into_iter()
-            .for_each(take),
-        (false, true) => line_and_circle(b.start, b.end, a)
-            .into_iter()
-            .for_each(take),
+        (true, false) => line_and_circle(a.start, a.end, b),
+        (false, true) => line_and_circle(b.start, b.end, a),
         (false, false) => {
             // The line through the crossings of both circles: k_b · E_a - k_a · E_b = 0, which no longer has a square.
             let (ka, kb) = (a.curvature(), b.curvature());
@@ -57,15 +60,13 @@ pub(crate) fn crossings(a: &Segment, b: &Segment, mut found: impl FnMut(Point, f
             let normal = nb * ka - na * kb + h * (ka * kb);
             let size = dot(normal, normal);
             if size <= 1e-30 {
-                return;
+                return [none; 2];
             }
             let height = ka * kb / 2.0 * dot(h, h) + ka * dot(h, nb);
             let foot = a.start + normal * (height / size);
             let along = left(normal) * (1.0 / libm::sqrt(size));
             let tighter = if ka.abs() >= kb.abs() { a } else { b };
             line_and_circle(foot, foot + along, tighter)
-                .into_iter()
-                .for_each(take);
         }
     }
 }

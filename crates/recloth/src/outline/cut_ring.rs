@@ -7,7 +7,7 @@ use super::cross::crossings;
 use super::cut_line::{CutNotch, CutSegment};
 use super::edge::{Corner, Edge, NOTCH_DEPTH, NOTCH_SHARE, Notch};
 use super::fit::fit;
-use super::parallel::{Bit, Part, raw, trim};
+use super::parallel::{Bit, Part, parallel};
 use super::ring;
 use super::segment::Segment;
 use super::vector::{left, length, right};
@@ -83,9 +83,9 @@ impl<'a> CutRing<'a> {
         }
         // A ring that runs counter-clockwise covers its inside, one that runs clockwise all but its inside.
         let around = self.cutout == back;
-        let (raw, unmade) = raw(&parts);
+        let (rings, unmade) = parallel(&parts, if around { 0 } else { 1 });
         let area = |bits: &[Bit]| ring::area(bits.iter().map(|bit| &bit.segment));
-        let mut rings: Vec<(f64, Vec<Bit>)> = trim(&raw, if around { 0 } else { 1 })
+        let mut rings: Vec<(f64, Vec<Bit>)> = rings
             .into_iter()
             .map(|bits| (area(&bits), bits))
             .filter(|(area, _)| {

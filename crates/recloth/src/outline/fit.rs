@@ -75,24 +75,20 @@ fn biarc(a: Point, ta: Vec2, b: Point, tb: Vec2) -> Option<[Segment; 2]> {
     (tame(&first) && tame(&second)).then_some([first, second])
 }
 
-/// Whether points of the part lie within the tolerance of the arcs, and spread along both.
+/// Whether points of the part lie within the tolerance of the arcs, one after the other in the direction of the chord: else it
+/// folds back.
 fn is_near(c: &CubicBez, from: f64, to: f64, pair: &[Segment; 2], tolerance: f64) -> bool {
     const SAMPLES: u32 = 9;
-    let mut last = 0.0;
-    let first_length = pair[0].length();
+    let (joint, way) = (pair[0].end, pair[0].end_tangent());
+    let chord = pair[1].end - pair[0].start;
+    let mut last = pair[0].start;
     (1..=SAMPLES).all(|i| {
         let t = from + (to - from) * f64::from(i) / f64::from(SAMPLES + 1);
         let point = c.eval(t);
-        let (near, far) = (pair[0].nearest(point), pair[1].nearest(point));
-        let (distance, along) = if near.0 <= far.0 {
-            near
-        } else {
-            (far.0, first_length + far.1)
-        };
-        // Order along the arcs is the order along the curve, or it folds back.
-        let in_order = along >= last;
-        last = along;
-        in_order && distance <= 0.9 * tolerance
+        let arc = &pair[usize::from(dot(point - joint, way) > 0.0)];
+        let in_order = dot(point - last, chord) >= 0.0;
+        last = point;
+        in_order && arc.side(point).0.abs() <= 0.9 * tolerance
     })
 }
 

@@ -44,6 +44,7 @@ mod ring;
 mod scale;
 mod segment;
 mod shift;
+mod simple;
 mod split;
 mod spread;
 mod swing;

@@ -11,8 +11,9 @@ use kurbo::{Point, Rect, Vec2};
 use super::corner::{Arm, Corners, Joint, SMOOTH, Unmade, inward, pointed, treated};
 use super::cross::{boxes_meet, crossings};
 use super::edge::{Corner, POINT_LIMIT};
-use super::ring::winding_boxed;
+use super::ring::{self, winding_boxed};
 use super::segment::Segment;
+use super::simple::{Known, is_simple, meet, only_crossing};
 use super::vector::{cross, dot, left, length, right, unit};
 use crate::Error;
 
@@ -45,80 +46,154 @@ const SPIKE: f64 = 1e-5;
 /// Parts are linked over gaps up to this (mm), which crossings at a small angle leave.
 const LINK: f64 = 1e-3;
 
-/// The parallels of all parts and the joins between them, in one closed ring that may cross itself; and the corners that
-/// could not be made as asked, each as the error that names the edge to change.
-pub(crate) fn raw(parts: &[Part]) -> (Vec<Bit>, Vec<Error>) {
-    let count = parts.len();
-    let mut firsts: Vec<_> = parts
-        .iter()
-        .map(|p| right(p.segment.start_tangent()))
-        .collect();
-    let mut lasts: Vec<_> = parts
-        .iter()
-        .map(|p| right(p.segment.end_tangent()))
-        .collect();
-    // Where the ring goes on smoothly both parts share one normal, so that their parallels meet exactly.
-    for i in 0..count {
-        let next = (i + 1) % count;
-        let smooth = if parts[i].corner.is_some() {
-            1e-9
-        } else {
-            1e-4
-        };
-        if cross(lasts[i], firsts[next]).abs() < smooth && dot(lasts[i], firsts[next]) > 0.0 {
-            let shared = unit(lasts[i] + firsts[next]);
-            (lasts[i], firsts[next]) = (shared, shared);
-        }
-    }
-    let mut lines: Vec<Line> = (0..count)
-        .map(|i| {
-            let Part {
-                segment, distance, ..
-            } = parts[i];
-            Line {
-                segment: segment.parallel_between(distance, firsts[i], lasts[i]),
-                state: [End::Square; 2],
+/// The closed rings around what lies beside and within a ring of parts, covered side to the left, and the corners that could
+/// not be made as asked, each as the error that names the edge to change. `base` is added to how often each point is
+/// covered: 0 for a ring that runs counter-clockwise, 1 for one that runs clockwise.
+pub(crate) fn parallel(parts: &[Part], base: i32) -> (Vec<Vec<Bit>>, Vec<Error>) {
+    let (drawn, unmade) = Drawn::new(parts);
+    let rings = match drawn.plain(parts, base) {
+        Some(ring) => Vec::from([ring]),
+        None => trim(&without_spikes(drawn.ring(parts)), base),
+    };
+    (rings, unmade)
+}
+
+/// The parallels of all parts and the joints between them.
+#[derive(Clone)]
+struct Drawn {
+    lines: Vec<Line>,
+    joints: Vec<(Arm, Joint, Arm)>,
+}
+
+impl Drawn {
+    fn new(parts: &[Part]) -> (Drawn, Vec<Error>) {
+        let count = parts.len();
+        let mut firsts: Vec<_> = parts
+            .iter()
+            .map(|p| right(p.segment.start_tangent()))
+            .collect();
+        let mut lasts: Vec<_> = parts
+            .iter()
+            .map(|p| right(p.segment.end_tangent()))
+            .collect();
+        // Where the ring goes on smoothly both parts share one normal, so that their parallels meet exactly.
+        for i in 0..count {
+            let next = (i + 1) % count;
+            let smooth = if parts[i].corner.is_some() {
+                1e-9
+            } else {
+                1e-4
+            };
+            if cross(lasts[i], firsts[next]).abs() < smooth && dot(lasts[i], firsts[next]) > 0.0 {
+                let shared = unit(lasts[i] + firsts[next]);
+                (lasts[i], firsts[next]) = (shared, shared);
             }
-        })
-        .collect();
-    let mut unmade = Vec::new();
-    let mut joints = Vec::with_capacity(count);
-    for i in 0..count {
-        let next = (i + 1) % count;
-        let this = Arm {
-            along: left(lasts[i]),
-            out: lasts[i],
-            width: parts[i].distance,
-        };
-        let after = Arm {
-            along: right(firsts[next]),
-            out: firsts[next],
-            width: parts[next].distance,
-        };
-        let joint = joint(parts, &lines, i, [this, after], &mut unmade);
-        stop(parts, &mut lines, i, &joint);
-        joints.push((this, joint, after));
+        }
+        let mut lines: Vec<Line> = (0..count)
+            .map(|i| {
+                let Part {
+                    segment, distance, ..
+                } = parts[i];
+                Line {
+                    segment: segment.parallel_between(distance, firsts[i], lasts[i]),
+                    state: [End::Square; 2],
+                }
+            })
+            .collect();
+        let mut unmade = Vec::new();
+        let mut joints = Vec::with_capacity(count);
+        for i in 0..count {
+            let next = (i + 1) % count;
+            let this = Arm {
+                along: left(lasts[i]),
+                out: lasts[i],
+                width: parts[i].distance,
+            };
+            let after = Arm {
+                along: right(firsts[next]),
+                out: firsts[next],
+                width: parts[next].distance,
+            };
+            let joint = joint(parts, &lines, i, [this, after], &mut unmade);
+            stop(parts, &mut lines, i, &joint);
+            joints.push((this, joint, after));
+        }
+        (Drawn { lines, joints }, unmade)
     }
-    let mut chain = Chain::default();
-    for (i, (this, joint, after)) in joints.iter().enumerate() {
-        let (line, next) = (&lines[i], &lines[(i + 1) % count]);
-        let corner = parts[i].segment.end;
-        if line.state != [End::Gone; 2] {
-            chain.to(line.segment.start);
-            chain.run(line.segment, parts[i].edge);
+
+    /// All in one closed ring, which may cross itself.
+    fn ring(&self, parts: &[Part]) -> Vec<Bit> {
+        let Drawn { lines, joints } = self;
+        let mut chain = Chain::default();
+        for (i, (this, joint, after)) in joints.iter().enumerate() {
+            let (line, next) = (&lines[i], &lines[(i + 1) % lines.len()]);
+            let corner = parts[i].segment.end;
+            if line.state != [End::Gone; 2] {
+                chain.to(line.segment.start);
+                chain.run(line.segment, parts[i].edge);
+            }
+            if line.state[1] == End::Square {
+                chain.to(this.end(corner));
+            }
+            for (index, &point) in joint.points.iter().enumerate() {
+                let bulge = index.checked_sub(1).and_then(|leg| joint.bulges.get(leg));
+                chain.bend(point, bulge.copied().unwrap_or(0.0));
+            }
+            if next.state[0] == End::Square {
+                chain.to(after.end(corner));
+            }
         }
-        if line.state[1] == End::Square {
-            chain.to(this.end(corner));
-        }
-        for (index, &point) in joint.points.iter().enumerate() {
-            let bulge = index.checked_sub(1).and_then(|leg| joint.bulges.get(leg));
-            chain.bend(point, bulge.copied().unwrap_or(0.0));
-        }
-        if next.state[0] == End::Square {
-            chain.to(after.end(corner));
-        }
+        chain.close()
     }
-    (chain.close(), unmade)
+
+    /// The ring where it only crosses itself at inward corners, beside each in a loop within it, and is simple without them, as
+    /// most are. What such a loop goes round is covered by the ring too, so that nothing else need be asked.
+    fn plain(&self, parts: &[Part], base: i32) -> Option<Vec<Bit>> {
+        let mut drawn = self.clone();
+        let count = parts.len();
+        let mut loops = Vec::new();
+        for (i, part) in parts.iter().enumerate() {
+            let (this, joint, after) = &mut drawn.joints[i];
+            if !joint.inward {
+                continue;
+            }
+            let next = (i + 1) % count;
+            let (a, b) = (drawn.lines[i].segment, drawn.lines[next].segment);
+            let at = part.segment.end;
+            let ends = [this.end(at), after.end(at)];
+            if ends != [a.end, b.start] || i == next {
+                return None;
+            }
+            let cross = only_crossing(&a, &b)?;
+            joint.points.clear();
+            drawn.lines[i].segment = a.between(a.start, cross);
+            drawn.lines[next].segment = b.between(cross, b.end);
+            (drawn.lines[i].state[1], drawn.lines[next].state[0]) = (End::Cut, End::Cut);
+            let loose = [a.between(cross, a.end), b.between(b.start, cross)];
+            let square = [Segment::line(ends[0], at), Segment::line(at, ends[1])];
+            loops.push((cross, loose, square));
+        }
+        let ring = drawn.ring(parts);
+        let known: Vec<Known> = ring.iter().map(|bit| Known::new(bit.segment)).collect();
+        let around = ring::area(ring.iter().map(|bit| &bit.segment)) > 0.0;
+        if around != (base == 0) || !is_simple(&known) {
+            return None;
+        }
+        let clear = |(cross, loose, square): &(Point, [Segment; 2], [Segment; 2])| {
+            let hits = |side: &Segment, but: bool| {
+                let bounds = side.hull();
+                let beside = |one: &Segment| but && (one.end == *cross || one.start == *cross);
+                known.iter().any(|one| {
+                    boxes_meet(&bounds, &one.bounds)
+                        && !beside(&one.segment)
+                        && meet(side, &one.segment)
+                })
+            };
+            !(loose.iter().any(|side| hits(side, true))
+                || square.iter().any(|side| hits(side, false)))
+        };
+        loops.iter().all(clear).then_some(ring)
+    }
 }
 
 /// The parallel of a part, and how it starts and ends.
@@ -156,7 +231,11 @@ fn joint(
         ..Joint::default()
     };
     if turn < -1e-9 || (turn < 0.0 && dot(this.out, after.out) > 0.0) {
-        return straight(inward(at, this, after, corner));
+        let points = inward(at, this, after, corner);
+        return Joint {
+            inward: points.len() == 1,
+            ..straight(points)
+        };
     }
     let turns = turn > 1e-9 || dot(this.out, after.out) < 0.0;
     if !turns || this.width.max(after.width) <= 0.0 {
@@ -321,7 +400,7 @@ impl Chain {
                 last.segment.end = first;
             }
         }
-        without_spikes(self.bits)
+        self.bits
     }
 }
 
@@ -364,10 +443,10 @@ struct Stretch {
 
 /// The closed rings around what a raw ring covers, covered side to the left. `base` is added to how often each point is
 /// covered.
-pub(crate) fn trim(raw: &[Bit], base: i32) -> Vec<Vec<Bit>> {
+fn trim(raw: &[Bit], base: i32) -> Vec<Vec<Bit>> {
     let boxed: Vec<(Segment, Rect)> = raw
         .iter()
-        .map(|bit| (bit.segment, bit.segment.bounds()))
+        .map(|bit| (bit.segment, bit.segment.hull()))
         .collect();
     let borders: Vec<Stretch> = stretches(&boxed)
         .into_iter()

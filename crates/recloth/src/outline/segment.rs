@@ -192,6 +192,35 @@ impl Segment {
         cross(a, z) / 2.0 + cap * dot(chord, chord)
     }
 
+    /// An upright box that holds it, soon found: that of its chord and of the chord moved to its middle; of more than half a
+    /// circle, that of the whole.
+    pub(crate) fn hull(&self) -> Rect {
+        let bounds = Rect::from_points(self.start, self.end);
+        if self.bulge == 0.0 {
+            return bounds;
+        }
+        if self.bulge.abs() > 1.0 {
+            let diameter = 2.0 * self.radius();
+            return bounds.inflate(diameter, diameter);
+        }
+        let rise = right(self.end - self.start) * (self.bulge / 2.0);
+        bounds.union(bounds + rise)
+    }
+
+    /// The part of its line or circle between two points on it, as far round as it is or less.
+    pub(crate) fn between(&self, start: Point, end: Point) -> Segment {
+        if self.bulge == 0.0 {
+            return Segment::line(start, end);
+        }
+        if self.bulge.abs() > 1.0 {
+            let part = self.part(self.along(start), self.along(end));
+            return Segment::arc(start, end, part.bulge);
+        }
+        // Half the part's sweep has this sine.
+        let sin = (self.curvature() * length(end - start) / 2.0).clamp(-1.0, 1.0);
+        Segment::arc(start, end, sin / (1.0 + libm::sqrt(1.0 - sin * sin)))
+    }
+
     /// The smallest upright box that holds it.
     pub fn bounds(&self) -> Rect {
         let mut bounds = Rect::from_points(self.start, self.end);

@@ -2,12 +2,16 @@
 
 use kurbo::Vec2;
 
+use crate::hypotenuse::hypotenuse;
+
 /// Length of a vector.
+#[inline]
 pub(crate) fn length(v: Vec2) -> f64 {
-    libm::hypot(v.x, v.y)
+    hypotenuse(v.x, v.y)
 }
 
 /// The vector at length 1; a zero vector stays zero.
+#[inline]
 pub(crate) fn unit(v: Vec2) -> Vec2 {
     let size = length(v);
     if size > 0.0 {
