@@ -1,18 +1,25 @@
 """Cut lines recomputed with shapely, whose buffers and unions share no code with the library.
 
-`python3 tests/oracle/outline.py` runs `cargo run -p recloth --example cut_lines -- 40 0` for random pieces and their cut lines;
-`python3 tests/oracle/outline.py FILE` takes what that printed earlier, with other seeds, say. For every piece:
+`python3 tests/oracle/outline.py` runs `cargo run -p recloth --example cut_lines -- COUNT 0` for random pieces and their cut lines,
+some 1,000; RECLOTH_CUT_LINES=10000 asks for so many. `python3 tests/oracle/outline.py FILE` takes what that printed earlier,
+with other seeds, say. The pieces have lines, arcs and cubics, deep inward corners, needles and necks, different allowances,
+cloth already cut and folds. For every piece:
 
-- the cut line is a valid polygon, and holds the piece and, beside every edge, a strip as wide as its allowance;
+- the cut line is a valid polygon, and holds the piece and, with pointed corners, beside every edge a strip as wide as its
+  allowance;
 - straight edges with one allowance: it is what shapely's mitred buffer gives;
+- round corners: every point of it is just that far from the piece, and straight edges give what shapely's round buffer does;
 - curved edges with one allowance: every point of it is that far from the piece, but near corners (GEOS simplifies
   curves before it buffers them, so that its buffer strays by millimetres where many short sides turn inward);
-- different allowances: it lies within the mitred buffer of the widest.
+- different allowances: it lies within the mitred buffer of the widest;
+- a cut-out, the outline at a quarter of its size: what is cut is valid and lies within it by its allowance; with straight edges
+  it is shapely's mitred buffer inward, and where that falls apart or is empty it is refused.
 
 Needs shapely.
 """
 
 import json
+import os
 import pathlib
 import subprocess
 import sys
@@ -54,8 +61,11 @@ def complaints(case):
     if not cut.is_valid:
         return ["the cut line is not a simple polygon"]
     edges, widths, tolerance = case["edges"], case["widths"], case["tolerance"]
-    ring = [point for edge in edges for point in edge[:-1]]
-    piece = Polygon(ring)
+    piece = polygon(edges)
+    widest = max(widths)
+    if case["corners"] == "Any":
+        outside = piece.difference(cut.buffer(2 * tolerance))
+        return [f"{outside.area} mm2 of the piece lie outside the cut line"] if outside.area > 1e-6 else []
     found = []
     kept = [piece]
     for line, width in zip(edges, widths):
@@ -63,34 +73,62 @@ def complaints(case):
             kept.extend(strip(line, width))
     # Two tolerances: the fit of the curve, and chords in place of arcs on both sides.
     # The ends of a strip are square to a chord, which is up to an eighth of a degree off the curve.
-    widest = max(widths)
     lean = 0.0 if case["straight"] else 0.0022 * widest
     outside = unary_union(kept).difference(cut.buffer(2 * tolerance + lean))
     if outside.area > 1e-6:
         found.append(f"{outside.area} mm2 of allowance lie outside the cut line")
+    round_corners = case["corners"] == "Round"
     if case["uniform"]:
         nearest = min(piece.exterior.distance(p) for p in points(cut))
         if nearest < widest - tolerance - 1e-6:
             found.append(f"a point only {nearest} from the seam line")
+    if round_corners or (case["uniform"] and not case["straight"]):
+        corners = MultiPoint([edge[0] for edge in edges])
+        # A point cut off at the limit has corners a little farther out.
+        tip = 0 if round_corners else 1.05 * case["limit"] * widest
+        for point in points(cut):
+            far = piece.distance(point)
+            reach = widest if corners.distance(point) > tip else tip
+            if far > reach + tolerance + 1e-6:
+                found.append(f"{point} is {far} from the piece")
     if not case["straight"]:
-        if case["uniform"]:
-            corners = MultiPoint([edge[0] for edge in edges])
-            # A point cut off at the limit has corners a little farther out.
-            tip = 1.05 * case["limit"] * widest
-            for point in points(cut):
-                far = piece.distance(point)
-                reach = widest if corners.distance(point) > tip else tip
-                if far > reach + tolerance + 1e-6:
-                    found.append(f"{point} is {far} from the piece")
         return found
-    buffer = piece.buffer(widest, join_style="mitre", mitre_limit=case["limit"])
-    mitred = Polygon(buffer.exterior)
+    style = {"join_style": "round", "quad_segs": 90} if round_corners else {"join_style": "mitre", "mitre_limit": case["limit"]}
+    buffer = Polygon(piece.buffer(widest, **style).exterior)
     slack = SIMPLIFIED * widest
-    beyond = cut.difference(mitred.buffer(slack, join_style="mitre"))
-    short = mitred.difference(cut.buffer(slack, join_style="mitre"))
+    beyond = cut.difference(buffer.buffer(slack, join_style="mitre"))
+    short = buffer.difference(cut.buffer(slack, join_style="mitre"))
     if beyond.area > 1e-3 or (case["uniform"] and short.area > 1e-3):
         found.append(f"{beyond.area} mm2 more and {short.area} mm2 less than the buffer")
     return found
+
+
+def cutout_complaints(case):
+    """What is wrong with the line along which a cut-out is cut."""
+    cutout, width, tolerance = polygon(case["cutout"]), case["inside"], case["tolerance"]
+    inward = cutout.buffer(-width, join_style="mitre", mitre_limit=case["limit"])
+    whole = not inward.is_empty and inward.geom_type == "Polygon"
+    if case["opening"] == "none left":
+        # An edge may be lost too, where the rest is whole.
+        lost = [edge for edge in case["cutout"] if inward.distance(LineString(edge)) > width + 0.1 or LineString(edge).length > 2 * width]
+        return [] if not whole or lost else ["refused, but shapely has it whole"]
+    opening = Polygon(case["opening"])
+    if not opening.is_valid:
+        return ["the line of the cut-out is not a simple polygon"]
+    nearest = opening.exterior.distance(cutout.exterior)
+    if not cutout.contains(opening) or nearest < width - tolerance - 1e-6:
+        return [f"a cut-out cut only {nearest} inside"]
+    if case["straight"]:
+        slack = SIMPLIFIED * width
+        difference = opening.symmetric_difference(inward)
+        rest = difference.buffer(-slack / 2, join_style="mitre").area
+        return [f"{rest} mm2 between the cut-out and the buffer"] if rest > 1e-3 else []
+    return []
+
+
+def polygon(edges):
+    """The ring of these polylines."""
+    return Polygon([point for edge in edges for point in edge[:-1]])
 
 
 def points(polygon):
@@ -103,22 +141,29 @@ def main():
     if len(sys.argv) > 1:
         text = pathlib.Path(sys.argv[1]).read_text(encoding="utf-8")
     else:
-        command = ["cargo", "run", "--quiet", "-p", "recloth", "--example", "cut_lines", "--", "40", "0"]
+        # Seven pieces a seed.
+        seeds = max(int(os.environ.get("RECLOTH_CUT_LINES", "1000")) // 7, 1)
+        command = ["cargo", "run", "--quiet", "-p", "recloth", "--example", "cut_lines", "--", str(seeds), "0"]
         house = pathlib.Path(__file__).resolve().parents[2]
         text = subprocess.run(command, check=True, stdout=subprocess.PIPE, text=True, cwd=house).stdout
-    checked = failed = without = 0
+    checked = failed = without = cutouts = 0
     for line in text.splitlines():
         case = json.loads(line)
+        found = []
+        if case["opening"] is not None:
+            cutouts += 1
+            found += cutout_complaints(case)
         if case["cut"] is None:
             without += 1
-            continue
-        checked += 1
-        for complaint in complaints(case):
+        else:
+            checked += 1
+            found += complaints(case)
+        for complaint in found:
             failed += 1
-            kind = f"straight {case['straight']}, uniform {case['uniform']}"
+            kind = f"straight {case['straight']}, uniform {case['uniform']}, {case['corners']}"
             print(f"seed {case['seed']}, {kind}: {complaint}", file=sys.stderr)
-    print(f"{checked} cut lines checked, {without} pieces without one, {failed} complaints")
-    return 1 if failed or not checked or without > checked / 4 else 0
+    print(f"{checked} cut lines and {cutouts} cut-outs checked, {without} pieces without one, {failed} complaints")
+    return 1 if failed or not checked or not cutouts or without > checked / 4 else 0
 
 
 if __name__ == "__main__":

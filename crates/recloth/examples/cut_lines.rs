@@ -7,9 +7,22 @@ mod pieces;
 
 use kurbo::Point;
 use pieces::{Kind, random_piece};
-use recloth::outline::Piece;
+use recloth::outline::{Corner, Curve, Cutout, Edge, Mark, Piece, Role};
 
 const TOLERANCE: f64 = 0.02;
+/// Allowance inside the cut-outs (mm).
+const INSIDE: f64 = 3.0;
+
+/// What is asked at the corners of a piece.
+#[derive(Clone, Copy, Debug, PartialEq)]
+enum Corners {
+    /// Pointed, with the usual limit.
+    Pointed,
+    /// Rounded about the corner itself, as wide as the allowance.
+    Round,
+    /// Every treatment there is.
+    Any,
+}
 
 fn main() {
     let mut arguments = std::env::args().skip(1);
@@ -19,26 +32,89 @@ fn main() {
     };
     let (count, first) = (number(100), number(0));
     for seed in first..first + count {
-        for (straight, uniform) in [(true, true), (false, true), (true, false), (false, false)] {
+        for (straight, uniform, corners) in [
+            (true, true, Corners::Pointed),
+            (false, true, Corners::Pointed),
+            (true, false, Corners::Pointed),
+            (false, false, Corners::Pointed),
+            (true, true, Corners::Round),
+            (false, true, Corners::Round),
+            (false, false, Corners::Any),
+        ] {
             let kind = Kind {
                 straight,
                 uniform,
-                pointed: true,
+                pointed: corners != Corners::Any,
             };
-            let piece = random_piece(seed, kind);
-            let widths: Vec<f64> = piece.edges().iter().map(|e| e.outside()).collect();
-            let cut = match piece.cut_line(TOLERANCE) {
-                Ok(cut) => points(&cut.flatten(1e-3)),
-                Err(_) => "null".into(),
-            };
-            println!(
-                "{{\"seed\": {seed}, \"straight\": {straight}, \"uniform\": {uniform}, \
-                 \"tolerance\": {TOLERANCE}, \"limit\": {}, \"widths\": {widths:?}, \
-                 \"edges\": [{}], \"cut\": {cut}}}",
-                recloth::outline::POINT_LIMIT,
-                drawn(&piece).join(", "),
-            );
+            println!("{{\"seed\": {seed}, {}}}", case(seed, kind, corners));
         }
+    }
+}
+
+/// A random piece and its cut line, as fields of JSON.
+fn case(seed: u64, kind: Kind, corners: Corners) -> String {
+    let mut piece = random_piece(seed, kind);
+    if corners == Corners::Round {
+        let round = |edge: Edge| {
+            let radius = edge.allowance;
+            edge.corner(Corner::Rounded { radius })
+        };
+        piece = with_edges(&piece, round);
+    }
+    if !kind.uniform && seed.is_multiple_of(3) {
+        let straight = piece
+            .edges()
+            .iter()
+            .position(|edge| matches!(edge.curve, Curve::Segment(s) if s.is_line()));
+        let fold = straight.map(|index| piece.edges()[index].name.clone());
+        piece = with_edges(&piece, |mut edge| {
+            if Some(&edge.name) == fold.as_ref() {
+                (edge.role, edge.allowance) = (Role::Fold, 0.0);
+            }
+            edge
+        });
+    }
+    let cutout = cutout(&piece);
+    let with = piece.clone().with_marks(vec![Mark::Cutout(cutout.clone())]);
+    let opening = with.ok().map(|piece| match piece.cut_line(TOLERANCE) {
+        Ok(cut) => points(&cut.cutouts()[0].flatten(1e-3)),
+        Err(error) if error.argument() == "cutout" => "\"none left\"".into(),
+        Err(_) => "null".into(),
+    });
+    let widths: Vec<f64> = piece.edges().iter().map(|e| e.outside()).collect();
+    let cut = piece.cut_line(TOLERANCE);
+    format!(
+        "\"straight\": {}, \"uniform\": {}, \"corners\": \"{corners:?}\", \"tolerance\": {TOLERANCE}, \
+         \"limit\": {}, \"widths\": {widths:?}, \"edges\": [{}], \"cut\": {}, \"inside\": {INSIDE}, \
+         \"cutout\": [{}], \"opening\": {}",
+        kind.straight,
+        kind.uniform,
+        recloth::outline::POINT_LIMIT,
+        drawn(&piece).join(", "),
+        cut.map_or("null".into(), |cut| points(&cut.flatten(1e-3))),
+        Piece::new("cut-out", cutout.edges).map_or(String::new(), |ring| drawn(&ring).join(", ")),
+        opening.unwrap_or("null".into()),
+    )
+}
+
+fn with_edges(piece: &Piece, change: impl Fn(Edge) -> Edge) -> Piece {
+    let edges = piece.edges().iter().cloned().map(change);
+    Piece::new(piece.name(), edges.collect()).expect("a piece")
+}
+
+/// The outline at a quarter of its size, about the origin: within most pieces, for they go round it.
+fn cutout(piece: &Piece) -> Cutout {
+    let small = |point: Point| Point::new(point.x / 4.0, point.y / 4.0);
+    let edges = piece.edges().iter().map(|edge| {
+        let curve = match edge.curve {
+            Curve::Segment(s) => Curve::arc(small(s.start), small(s.end), s.bulge),
+            Curve::Cubic(c) => Curve::cubic(small(c.p0), small(c.p1), small(c.p2), small(c.p3)),
+        };
+        Edge::seam(edge.name.as_str(), curve, INSIDE)
+    });
+    Cutout {
+        name: "cut-out".into(),
+        edges: edges.collect(),
     }
 }
 

@@ -2,6 +2,7 @@
 
 use alloc::vec;
 use alloc::vec::Vec;
+use arrayvec::ArrayVec;
 use kurbo::{Point, Vec2};
 
 use super::cross::crossings;
@@ -44,10 +45,8 @@ pub(crate) type Stop = (usize, Point);
 pub(crate) struct Joint {
     /// Where the first cut line is left; at its end if nowhere.
     pub(crate) leave: Option<Stop>,
-    /// Points between.
-    pub(crate) points: Vec<Point>,
-    /// Bulges between those points: one less, or none where all is straight.
-    pub(crate) bulges: Vec<f64>,
+    /// Points between, each with the bulge of the leg that leads to it; 0 to the first.
+    pub(crate) path: Vec<(Point, f64)>,
     /// Where the second cut line is met; at its start if nowhere.
     pub(crate) meet: Option<Stop>,
     /// Whether it is by way of the corner itself, an inward one, where the cut lines cross.
@@ -55,9 +54,10 @@ pub(crate) struct Joint {
 }
 
 impl Joint {
-    fn straight(points: Vec<Point>) -> Joint {
+    /// By way of these points.
+    pub(crate) fn straight(points: &[Point]) -> Joint {
         Joint {
-            points,
+            path: points.iter().map(|&point| (point, 0.0)).collect(),
             ..Joint::default()
         }
     }
@@ -65,21 +65,38 @@ impl Joint {
     fn reversed(self) -> Joint {
         let Joint {
             leave,
-            mut points,
-            mut bulges,
+            mut path,
             meet,
             inward,
         } = self;
-        points.reverse();
-        bulges.reverse();
+        path.reverse();
+        // A leg led to its end; now it leads to its start.
+        for index in (1..path.len()).rev() {
+            path[index].1 = -path[index - 1].1;
+        }
+        if let Some(first) = path.first_mut() {
+            first.1 = 0.0;
+        }
         Joint {
             leave: meet,
-            points,
-            bulges: bulges.into_iter().map(|bulge| -bulge).collect(),
+            path,
             meet: leave,
             inward,
         }
     }
+}
+
+/// One or two points.
+pub(crate) type Points = ArrayVec<Point, 2>;
+
+fn one(point: Point) -> Points {
+    let mut points = Points::new();
+    points.push(point);
+    points
+}
+
+fn two(first: Point, second: Point) -> Points {
+    Points::from([first, second])
 }
 
 /// Why a corner cannot be made as asked, and which of the two edges that is about.
@@ -104,7 +121,7 @@ pub(crate) fn treated(corners: &Corners, corner: Corner) -> Result<Joint, Unmade
     let (a, b) = (this.0, next.0);
     let of_this = |error: Error| Unmade { error, next: false };
     match corner {
-        Corner::Pointed { limit } => Ok(Joint::straight(pointed(at, a, b, limit))),
+        Corner::Pointed { limit } => Ok(Joint::straight(&pointed(at, a, b, limit))),
         Corner::SquaredToThis => squared(at, a, next).map_err(of_this),
         Corner::SquaredToNext => squared(at, b, this).map(Joint::reversed).map_err(of_this),
         Corner::SteppedOnThis => stepped(at, a, b).map_err(of_this),
@@ -118,7 +135,7 @@ pub(crate) fn treated(corners: &Corners, corner: Corner) -> Result<Joint, Unmade
 
 /// The same at an inward corner, where both parallels simply cross and what is past is trimmed: by way of the corner
 /// itself. Only where an edge itself is moved, and its parallel would end short of its neighbour, it runs on past it.
-pub(crate) fn inward(at: Point, this: Arm, next: Arm, corner: Corner) -> Vec<Point> {
+pub(crate) fn inward(at: Point, this: Arm, next: Arm, corner: Corner) -> Points {
     let (sin, cos) = turn(this, next);
     let runs_on = |arm: Arm, other: Arm| {
         let run = (other.width - arm.width * cos) / sin;
@@ -133,13 +150,13 @@ pub(crate) fn inward(at: Point, this: Arm, next: Arm, corner: Corner) -> Vec<Poi
         })
     {
         if let Some(past) = runs_on(this, next) {
-            return vec![past, at];
+            return two(past, at);
         }
         if let Some(past) = runs_on(next, this) {
-            return vec![at, past];
+            return two(at, past);
         }
     }
-    vec![at]
+    one(at)
 }
 
 /// Sine and cosine of the angle by which the ring turns at the corner.
@@ -162,7 +179,7 @@ fn too_sharp(a: Arm, b: Arm, least: f64, blunt: bool) -> Error {
 }
 
 /// Both cut lines run on until they meet.
-pub(crate) fn pointed(at: Point, a: Arm, b: Arm, limit: f64) -> Vec<Point> {
+pub(crate) fn pointed(at: Point, a: Arm, b: Arm, limit: f64) -> Points {
     let (sin, cos) = turn(a, b);
     let (a_end, b_end) = (a.end(at), b.end(at));
     // How far each cut line runs past its square end to the point where both meet.
@@ -172,23 +189,23 @@ pub(crate) fn pointed(at: Point, a: Arm, b: Arm, limit: f64) -> Vec<Point> {
     // trimmed.
     let past = limit.is_infinite() && a_run.min(b_run) > -100.0 * a.width.max(b.width);
     if past && b_run < 0.0 && b.width > 0.0 {
-        return vec![a_end + a.along * (1.5 * a_run + b.width)];
+        return one(a_end + a.along * (1.5 * a_run + b.width));
     }
     if past && a_run < 0.0 && a.width > 0.0 {
-        return vec![b_end + b.along * (1.5 * b_run + a.width)];
+        return one(b_end + b.along * (1.5 * b_run + a.width));
     }
     // Where one allowance is so much wider that the other's cut line runs into its end: a step.
     if b_run < 0.0 {
-        return vec![a_end + a.along * (a.width * sin / cos)];
+        return one(a_end + a.along * (a.width * sin / cos));
     }
     if a_run < 0.0 {
-        return vec![b_end + b.along * (b.width * sin / cos)];
+        return one(b_end + b.along * (b.width * sin / cos));
     }
     let point = a_end + a.along * a_run;
     let farthest = limit * a.width.max(b.width);
     let reach = length(point - at);
     if reach <= farthest {
-        return vec![point];
+        return one(point);
     }
     let out = if reach < FAR {
         unit(point - at)
@@ -199,7 +216,7 @@ pub(crate) fn pointed(at: Point, a: Arm, b: Arm, limit: f64) -> Vec<Point> {
         let end = arm.end(at);
         end + arm.along * ((farthest - dot(end - at, out)) / dot(arm.along, out))
     };
-    vec![cut_off(a), cut_off(b)]
+    two(cut_off(a), cut_off(b))
 }
 
 /// Where a line first meets a cut line that is walked away from the corner.
@@ -235,12 +252,9 @@ fn squared(at: Point, a: Arm, b: (Arm, &[(usize, Segment)])) -> Result<Joint, Er
         inner = met(&ray, b_line).ok_or_else(short)?.1;
     }
     let outer = inner + a.out * a.width;
-    Ok(Joint::straight(if blunt {
-        // The corner in between closes the join.
-        vec![outer, inner, at]
-    } else {
-        vec![outer, inner]
-    }))
+    // At a blunt one the corner in between closes the join.
+    let points = [outer, inner, at];
+    Ok(Joint::straight(&points[..if blunt { 3 } else { 2 }]))
 }
 
 /// The allowance of `a` ends square at the corner; the cut line of `b` runs on until it meets that end.
@@ -253,7 +267,7 @@ fn stepped(at: Point, a: Arm, b: Arm) -> Result<Joint, Error> {
         let least = b.width / largest;
         return Err(too_sharp(a, b, libm::sqrt(1.0 - least * least), true));
     }
-    Ok(Joint::straight(vec![at + a.out * run]))
+    Ok(Joint::straight(&[at + a.out * run]))
 }
 
 /// Both cut lines run on, or are left, at a line square across the corner.
@@ -304,9 +318,8 @@ fn trimmed(
     }
     Ok(Joint {
         leave,
-        points: vec![first, second],
         meet,
-        ..Joint::default()
+        ..Joint::straight(&[first, second])
     })
 }
 
@@ -347,8 +360,10 @@ fn rounded(at: Point, a: Arm, b: Arm, radius: f64) -> Result<Joint, Error> {
     // The tangent of a quarter of the turn, from that of its half.
     let half = sin / (1.0 + cos);
     Ok(Joint {
-        points: vec![first, second],
-        bulges: vec![half / (1.0 + libm::sqrt(1.0 + half * half))],
+        path: vec![
+            (first, 0.0),
+            (second, half / (1.0 + libm::sqrt(1.0 + half * half))),
+        ],
         ..Joint::default()
     })
 }
@@ -407,13 +422,12 @@ fn mirrored(
     walked.extend(rest.iter().map(|(_, segment)| *segment));
     let mirror = reflection(at, at + hem.along);
     let on_hem = Segment::line(hem.end(at), hem.end(at) + hem.along * (2.0 * largest));
-    let mut points = Vec::new();
-    let mut bulges = Vec::new();
+    let mut path = Vec::new();
     let mut deepest: f64 = 0.0;
     for segment in walked {
         let image = Segment::arc(mirror * segment.start, mirror * segment.end, -segment.bulge);
-        if points.is_empty() {
-            points.push(image.start);
+        if path.is_empty() {
+            path.push((image.start, 0.0));
         }
         // The first place on the mirror image where it meets the hem's cut line, or that line run on.
         let mut first: Option<(f64, Point, Option<usize>)> = None;
@@ -427,21 +441,18 @@ fn mirrored(
         }
         let Some((along, point, part)) = first else {
             if length(image.end - image.start) > 0.0 {
-                points.push(image.end);
-                bulges.push(image.bulge);
+                path.push((image.end, image.bulge));
             }
             deepest = deepest.max(dot(image.end - at, hem.out));
             continue;
         };
-        points.push(point);
-        bulges.push(image.part(0.0, along).bulge);
-        let near = points
+        path.push((point, image.part(0.0, along).bulge));
+        let near = path
             .iter()
-            .all(|&point| length(point - at) <= largest * (1.0 + 1e-9));
+            .all(|&(point, _)| length(point - at) <= largest * (1.0 + 1e-9));
         let joint = Joint {
             leave,
-            points,
-            bulges,
+            path,
             meet: part.map(|part| (part, point)),
             inward: false,
         };
@@ -475,7 +486,7 @@ mod tests {
 
     fn joined(turn_deg: f64, this: f64, next: f64, corner: Corner) -> Vec<(f64, f64)> {
         let joint = made(turn_deg, this, next, corner).expect("a corner");
-        joint.points.iter().map(|p| (p.x, p.y)).collect()
+        joint.path.iter().map(|(p, _)| (p.x, p.y)).collect()
     }
 
     /// A corner of two straight edges 200 long.
@@ -605,7 +616,7 @@ mod tests {
                             continue;
                         }
                     };
-                    for point in joint.points {
+                    for (point, _) in joint.path {
                         let far = length(point.to_vec2());
                         assert!(far <= 6.0 * this.max(next), "{corner:?} {turn_deg}: {far}");
                     }
@@ -647,9 +658,9 @@ mod tests {
         assert_points(&off, &[(r, -10.0), (10.0, -r)]);
         let taken = made(90.0, 10.0, 10.0, Corner::Trimmed { distance: 5.0 }).expect("a corner");
         let x = 10.0 - 5.0 * core::f64::consts::SQRT_2;
-        assert_eq!(taken.points.len(), 2);
-        close!(taken.points[0].x, -x, epsilon = 1e-9);
-        close!(taken.points[1].y, x, epsilon = 1e-9);
+        assert_eq!(taken.path.len(), 2);
+        close!(taken.path[0].0.x, -x, epsilon = 1e-9);
+        close!(taken.path[1].0.y, x, epsilon = 1e-9);
         assert!(taken.leave.is_some() && taken.meet.is_some());
         // Nothing to trim beyond the point.
         let (argument, _, max) = refused(90.0, 10.0, 10.0, Corner::Trimmed { distance: 15.0 });
@@ -662,9 +673,9 @@ mod tests {
     #[test]
     fn a_rounded_corner_touches_both_cut_lines() {
         let round = made(90.0, 10.0, 15.0, Corner::Rounded { radius: 8.0 }).expect("a corner");
-        let points: Vec<(f64, f64)> = round.points.iter().map(|p| (p.x, p.y)).collect();
+        let points: Vec<(f64, f64)> = round.path.iter().map(|(p, _)| (p.x, p.y)).collect();
         assert_points(&points, &[(7.0, -10.0), (15.0, -2.0)]);
-        let arc = Segment::arc(round.points[0], round.points[1], round.bulges[0]);
+        let arc = Segment::arc(round.path[0].0, round.path[1].0, round.path[1].1);
         close!(arc.radius(), 8.0, epsilon = 1e-12);
         assert_eq!(
             refused(90.0, 10.0, 15.0, Corner::Rounded { radius: 11.0 }).0,
@@ -678,7 +689,7 @@ mod tests {
         // Round about the corner itself, at any angle: radius and allowances alike.
         for turn_deg in [10.0, 90.0, 170.0, 179.999] {
             let round = made(turn_deg, 10.0, 10.0, Corner::Rounded { radius: 10.0 });
-            for point in round.expect("a corner").points {
+            for (point, _) in round.expect("a corner").path {
                 close!(length(point.to_vec2()), 10.0, epsilon = 1e-9);
             }
         }
@@ -727,15 +738,15 @@ mod tests {
             next: (neck, &neck_line),
         };
         let joint = treated(&corners, Corner::MirroredOnThis).expect("a corner");
-        let top = joint.points[0];
+        let top = joint.path[0].0;
         close!(top.x, 60.0, epsilon = 1e-9);
         close!(
             top.y,
             80.0 - libm::sqrt(70.0 * 70.0 - 60.0 * 60.0),
             epsilon = 1e-9
         );
-        close!(joint.points[joint.points.len() - 1].y, 10.0, epsilon = 1e-9);
-        let arc = Segment::arc(joint.points[0], joint.points[1], joint.bulges[0]);
+        close!(joint.path[joint.path.len() - 1].0.y, 10.0, epsilon = 1e-9);
+        let arc = Segment::arc(joint.path[0].0, joint.path[1].0, joint.path[1].1);
         close!(arc.radius(), 70.0, epsilon = 1e-9);
         // A facing deeper than the neck is wide cannot be mirrored so: 70 is the most.
         let deep = [(0, Segment::line((75.0, 0.0), (75.0, -300.0)))];

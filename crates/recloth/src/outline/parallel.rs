@@ -8,12 +8,12 @@
 use alloc::vec::Vec;
 use kurbo::{Point, Rect, Vec2};
 
-use super::corner::{Arm, Corners, Joint, SMOOTH, Unmade, inward, pointed, treated};
+use super::corner::{Arm, Corners, Joint, Points, SMOOTH, Unmade, inward, pointed, treated};
 use super::cross::{boxes_meet, crossings};
 use super::edge::{Corner, POINT_LIMIT};
 use super::ring::{self, winding_boxed};
 use super::segment::Segment;
-use super::simple::{Known, is_simple, meet, only_crossing};
+use super::simple::{Known, is_simple, may_meet, only_crossing};
 use super::vector::{cross, dot, left, length, right, unit};
 use crate::Error;
 
@@ -53,13 +53,12 @@ pub(crate) fn parallel(parts: &[Part], base: i32) -> (Vec<Vec<Bit>>, Vec<Error>)
     let (drawn, unmade) = Drawn::new(parts);
     let rings = match drawn.plain(parts, base) {
         Some(ring) => Vec::from([ring]),
-        None => trim(&without_spikes(drawn.ring(parts)), base),
+        None => trim(&without_spikes(Drawn::new(parts).0.ring(parts)), base),
     };
     (rings, unmade)
 }
 
 /// The parallels of all parts and the joints between them.
-#[derive(Clone)]
 struct Drawn {
     lines: Vec<Line>,
     joints: Vec<(Arm, Joint, Arm)>,
@@ -125,6 +124,7 @@ impl Drawn {
     fn ring(&self, parts: &[Part]) -> Vec<Bit> {
         let Drawn { lines, joints } = self;
         let mut chain = Chain::default();
+        chain.bits.reserve(3 * lines.len());
         for (i, (this, joint, after)) in joints.iter().enumerate() {
             let (line, next) = (&lines[i], &lines[(i + 1) % lines.len()]);
             let corner = parts[i].segment.end;
@@ -135,9 +135,8 @@ impl Drawn {
             if line.state[1] == End::Square {
                 chain.to(this.end(corner));
             }
-            for (index, &point) in joint.points.iter().enumerate() {
-                let bulge = index.checked_sub(1).and_then(|leg| joint.bulges.get(leg));
-                chain.bend(point, bulge.copied().unwrap_or(0.0));
+            for &(point, bulge) in &joint.path {
+                chain.bend(point, bulge);
             }
             if next.state[0] == End::Square {
                 chain.to(after.end(corner));
@@ -148,8 +147,8 @@ impl Drawn {
 
     /// The ring where it only crosses itself at inward corners, beside each in a loop within it, and is simple without them, as
     /// most are. What such a loop goes round is covered by the ring too, so that nothing else need be asked.
-    fn plain(&self, parts: &[Part], base: i32) -> Option<Vec<Bit>> {
-        let mut drawn = self.clone();
+    fn plain(mut self, parts: &[Part], base: i32) -> Option<Vec<Bit>> {
+        let drawn = &mut self;
         let count = parts.len();
         let mut loops = Vec::new();
         for (i, part) in parts.iter().enumerate() {
@@ -165,7 +164,7 @@ impl Drawn {
                 return None;
             }
             let cross = only_crossing(&a, &b)?;
-            joint.points.clear();
+            joint.path.clear();
             drawn.lines[i].segment = a.between(a.start, cross);
             drawn.lines[next].segment = b.between(cross, b.end);
             (drawn.lines[i].state[1], drawn.lines[next].state[0]) = (End::Cut, End::Cut);
@@ -186,7 +185,7 @@ impl Drawn {
                 known.iter().any(|one| {
                     boxes_meet(&bounds, &one.bounds)
                         && !beside(&one.segment)
-                        && meet(side, &one.segment)
+                        && may_meet(side, &one.segment)
                 })
             };
             !(loose.iter().any(|side| hits(side, true))
@@ -226,10 +225,7 @@ fn joint(
     let at = parts[index].segment.end;
     let corner = parts[index].corner.unwrap_or_default();
     let turn = cross(this.out, after.out);
-    let straight = |points| Joint {
-        points,
-        ..Joint::default()
-    };
+    let straight = |points: Points| Joint::straight(&points);
     if turn < -1e-9 || (turn < 0.0 && dot(this.out, after.out) > 0.0) {
         let points = inward(at, this, after, corner);
         return Joint {
@@ -248,10 +244,15 @@ fn joint(
     if smooth {
         return straight(pointed(at, this, after, POINT_LIMIT));
     }
-    let away = [
-        edge_line(parts, lines, index, true),
-        edge_line(parts, lines, next, false),
-    ];
+    let away = match corner {
+        Corner::Rounded { .. } | Corner::SteppedOnThis | Corner::SteppedOnNext => {
+            Default::default()
+        }
+        _ => [
+            edge_line(parts, lines, index, true),
+            edge_line(parts, lines, next, false),
+        ],
+    };
     let corners = Corners {
         at,
         this: (this, &away[0]),
@@ -330,9 +331,8 @@ fn stop(parts: &[Part], lines: &mut [Line], index: usize, joint: &Joint) {
 /// allowances, and must not take from the piece. Then how far outward from the hem's fold they first do (mm).
 fn runs_into(parts: &[Part], joint: &Joint, corner: Point, out: Vec2) -> Option<f64> {
     let mut depth: Option<f64> = None;
-    for (index, pair) in joint.points.windows(2).enumerate() {
-        let bulge = joint.bulges.get(index).copied().unwrap_or(0.0);
-        let leg = Segment::arc(pair[0], pair[1], bulge);
+    for pair in joint.path.windows(2) {
+        let leg = Segment::arc(pair[0].0, pair[1].0, pair[1].1);
         let bounds = leg.bounds();
         for part in parts {
             if !boxes_meet(&bounds, &part.segment.bounds()) {

@@ -2,7 +2,7 @@
 
 use kurbo::{Point, Rect, Vec2};
 
-use super::cross::{boxes_meet, candidates, crossings};
+use super::cross::{boxes_meet, candidates};
 use super::segment::Segment;
 use super::vector::{cross, dot, left, length};
 
@@ -60,7 +60,7 @@ pub(crate) fn is_simple(ring: &[Known]) -> bool {
         // Neighbours have been looked at: those after the next, but for the one before the first.
         let last = if i == 0 { count - 1 } else { count };
         for b in &ring[(i + 2).min(last)..last] {
-            if boxes_meet(&a.bounds, &b.bounds) && meet(&a.segment, &b.segment) {
+            if boxes_meet(&a.bounds, &b.bounds) && may_meet(&a.segment, &b.segment) {
                 return false;
             }
         }
@@ -68,11 +68,29 @@ pub(crate) fn is_simple(ring: &[Known]) -> bool {
     true
 }
 
-/// Whether two segments share any point.
-pub(crate) fn meet(a: &Segment, b: &Segment) -> bool {
-    let mut met = false;
-    crossings(a, b, |_, _, _| met = true);
-    met
+/// Whether two segments meet, or come so near to it that it must be looked at the long way.
+pub(crate) fn may_meet(a: &Segment, b: &Segment) -> bool {
+    let [first, second] = candidates(a, b);
+    if !(first.x.is_finite() || second.x.is_finite()) {
+        // Parallels and circles about one centre may lie in each other.
+        let off = |point: Point| a.side(point).0.abs() < SHORT;
+        return off(b.start) || off(b.end) || off(b.middle());
+    }
+    [first, second]
+        .into_iter()
+        .any(|point| point.x.is_finite() && nearly_holds(a, point) && nearly_holds(b, point))
+}
+
+/// Whether a point of the line or circle of a segment lies on the segment or just past an end.
+fn nearly_holds(segment: &Segment, point: Point) -> bool {
+    let chord = segment.end - segment.start;
+    let slack = SHARED * length(chord);
+    if segment.bulge == 0.0 {
+        let along = dot(point - segment.start, chord);
+        return along > -slack && along < dot(chord, chord) + slack;
+    }
+    let way = if segment.bulge > 0.0 { 1.0 } else { -1.0 };
+    way * cross(chord, point - segment.start) < slack
 }
 
 /// Whether a segment and the next share only the point between them.

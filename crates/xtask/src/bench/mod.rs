@@ -9,6 +9,7 @@ use crate::test::run::Context;
 mod calls;
 mod doors;
 mod flash;
+mod outlines;
 
 /// One figure, and that of the peer where there is one.
 #[derive(Debug, Deserialize, Serialize)]
@@ -32,6 +33,7 @@ type Bench = (&'static str, fn(&Context) -> Result<Vec<Figure>, String>);
 const BENCHES: &[Bench] = &[
     ("doors", doors::figures),
     ("calls", calls::figures),
+    ("outlines", outlines::figures),
     ("flash", flash::figures),
 ];
 
