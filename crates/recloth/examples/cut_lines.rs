@@ -77,7 +77,7 @@ fn case(seed: u64, kind: Kind, corners: Corners) -> String {
     let cutout = cutout(&piece);
     let with = piece.clone().with_marks(vec![Mark::Cutout(cutout.clone())]);
     let opening = with.ok().map(|piece| match piece.cut_line(TOLERANCE) {
-        Ok(cut) => points(&cut.cutouts()[0].flatten(1e-3)),
+        Ok(cut) => points(&cut.cutouts()[0].flatten(TOLERANCE / 4.0)),
         Err(error) if error.argument() == "cutout" => "\"none left\"".into(),
         Err(_) => "null".into(),
     });
@@ -91,7 +91,7 @@ fn case(seed: u64, kind: Kind, corners: Corners) -> String {
         kind.uniform,
         recloth::outline::POINT_LIMIT,
         drawn(&piece).join(", "),
-        cut.map_or("null".into(), |cut| points(&cut.flatten(1e-3))),
+        cut.map_or("null".into(), |cut| points(&cut.flatten(TOLERANCE / 4.0))),
         Piece::new("cut-out", cutout.edges).map_or(String::new(), |ring| drawn(&ring).join(", ")),
         opening.unwrap_or("null".into()),
     )
@@ -126,7 +126,11 @@ fn drawn(piece: &Piece) -> Vec<String> {
         .map(|e| vec![e.curve.start()])
         .collect();
     for (edge, segment) in piece.segments(1e-4) {
-        let parts = (segment.sweep_deg().abs() / 0.25).ceil().max(1.0) as u32;
+        // Chords within 0.002 mm, and of 1 degree at most.
+        let chord_deg = (2.0 * libm::acos((1.0 - 0.002 / segment.radius()).max(0.0))).to_degrees();
+        let parts = (segment.sweep_deg().abs() / chord_deg.min(1.0))
+            .ceil()
+            .max(1.0) as u32;
         let length = segment.length();
         edges[edge]
             .extend((1..=parts).map(|i| segment.at(length * f64::from(i) / f64::from(parts)).0));
