@@ -85,11 +85,20 @@ pub fn piece_drawing(piece: &Piece, options: &PieceOptions) -> Result<Drawing, E
         sketch.grain(sketch.place(line.p0), sketch.place(line.p1));
     }
     sketch.fold();
-    let left_over = if options.edges {
+    let mut left_over = if options.edges {
         sketch.edge_texts()
     } else {
         Vec::new()
     };
+    for error in cut.unmade() {
+        let edge = error.at().and_then(|at| piece.edges().get(at as usize));
+        if let Some(edge) = edge {
+            left_over.push(format!(
+                "a corner of {} is pointed, not as asked",
+                edge.name
+            ));
+        }
+    }
     sketch.title(left_over);
     if piece.grain().is_none() {
         sketch.upright_grain();
@@ -145,6 +154,22 @@ impl Sketch<'_> {
         draw(Pen::Fold, seam, &|part| {
             wide(part) && role(part) == Some(Role::Hem)
         });
+        for (line, pen) in [(cut, Pen::Cut), (seam, Pen::Seam)] {
+            for (cutout, ring) in self.piece.cutouts().zip(line.cutouts()) {
+                // Without an allowance the seam line is the cut line, which is drawn already.
+                let wide = |part: &CutSegment| {
+                    let sewn = |edge: usize| cutout.edges[edge].allowance > 0.0;
+                    pen == Pen::Cut || part.edge.is_some_and(sewn)
+                };
+                let path = scaled(&runs(ring.segments(), &wide), self.options.scale);
+                for line in flatten(&path) {
+                    self.room.take_line(&line);
+                }
+                if !path.elements().is_empty() {
+                    drawing.line(pen, path);
+                }
+            }
+        }
         self.finish("lines", "Cut line, seam line and folds", drawing);
     }
 

@@ -4,7 +4,7 @@ mod common;
 
 use common::{bounds, depth, flat, hypot, labels, lines, points, texts};
 use recloth::ErrorKind;
-use recloth::outline::{Corner, Curve, Cutting, Dart, Edge, Hand, LineKind, Mark, Piece};
+use recloth::outline::{Corner, Curve, Cutout, Cutting, Dart, Edge, Hand, LineKind, Mark, Piece};
 use recloth::tape::Style;
 use recloth_sheet::kurbo::{BezPath, Line, ParamCurve, Point, Rect, Vec2};
 use recloth_sheet::{
@@ -97,6 +97,54 @@ fn cut_line_and_seam_line_are_where_the_piece_has_them() {
         Rect::new(0.0, 0.0, 160.0, 180.0)
     );
     assert!(lines(&drawing, Pen::Fold).is_empty());
+}
+
+#[test]
+fn a_cutout_is_drawn_inside_and_a_wedge_as_deep_as_it_is_cut() {
+    let window = ring(
+        &[(60.0, 60.0), (100.0, 60.0), (100.0, 90.0), (60.0, 90.0)],
+        |_, curve| Edge::seam("window", curve, 5.0),
+    );
+    let marks = vec![
+        Mark::Cutout(Cutout {
+            name: "window".into(),
+            edges: window,
+        }),
+        Mark::Line {
+            kind: LineKind::Fold,
+            name: "fold".into(),
+            curve: Curve::line((0.0, 150.0), (160.0, 150.0)),
+        },
+    ];
+    let mut edges = pocket().edges().to_vec();
+    edges[0] = edges[0].clone().wedge("middle", 80.0, 1);
+    edges[0].notches[0].depth = Some(4.0);
+    edges[2].corner = Corner::SteppedOnThis;
+    let piece = Piece::new("Patch pocket", edges)
+        .and_then(|piece| piece.with_marks(marks))
+        .expect("a good piece");
+    let drawing = drawn(&piece, PieceOptions::default());
+    let cut = points(lines(&drawing, Pen::Cut));
+    // By hand: 5 within the window.
+    let inner: Vec<Point> = cut
+        .into_iter()
+        .filter(|p| p.x > 10.0 && p.x < 150.0 && p.y > 10.0 && p.y < 150.0)
+        .collect();
+    assert_eq!(bounds(&inner), Rect::new(65.0, 65.0, 95.0, 85.0));
+    let seam = points(lines(&drawing, Pen::Seam));
+    assert!(seam.contains(&Point::new(60.0, 60.0)) && seam.contains(&Point::new(100.0, 90.0)));
+    // A wedge 4 deep and 4 wide, from the cut line at y = -10.
+    assert_eq!(
+        bounds(&points(lines(&drawing, Pen::Notch))),
+        Rect::new(78.0, -10.0, 82.0, -6.0)
+    );
+    assert_eq!(
+        bounds(&points(lines(&drawing, Pen::Fold))),
+        Rect::new(0.0, 150.0, 160.0, 150.0)
+    );
+    // What cannot be made at a corner is said on the piece.
+    let texts = texts(&drawing).join(" ");
+    assert!(texts.contains("pointed, not as asked"), "{texts}");
 }
 
 #[test]

@@ -1,7 +1,7 @@
 //! What is marked on a piece: notches, darts, drill points, lines, buttonholes.
 
 use kurbo::{BezPath, Point, Vec2};
-use recloth::outline::{CutLine, Dart, Mark, Segment};
+use recloth::outline::{CutLine, Dart, LineKind, Mark, NOTCH_SHARE, NotchForm, Segment};
 
 use super::{NOTCH, Sketch, unit, write};
 use crate::ink::flatten;
@@ -26,18 +26,29 @@ impl Sketch<'_> {
             let (from, seam) = (self.place(carried.cut), self.place(carried.seam));
             let to_seam = libm::hypot(seam.x - from.x, seam.y - from.y);
             // Where cut line and seam line are one, the notch is only a mark on the piece.
-            let reach = if to_seam > 0.1 {
-                (to_seam * 0.6).min(NOTCH)
-            } else {
+            let reach = if to_seam <= 0.1 {
                 NOTCH / 2.0
+            } else if notch.depth.is_some() {
+                carried.depth * self.options.scale
+            } else {
+                (to_seam * NOTCH_SHARE).min(NOTCH)
             };
-            let aside = Vec2::new(-outward.y, outward.x) * 2.5;
+            let along = Vec2::new(-outward.y, outward.x);
+            // Wedges are as wide as they are deep, and stand a little apart.
+            let (half, pitch) = match carried.form {
+                NotchForm::Slit => (0.0, 2.5),
+                NotchForm::Wedge => (reach / 2.0, (1.2 * reach).max(2.5)),
+            };
             for mark in 0..carried.marks {
-                let along =
-                    aside * (f64::from(mark) - f64::from(carried.marks.saturating_sub(1)) / 2.0);
-                let ends = [from + along, from + along - outward * reach];
-                drawing.segment(Pen::Notch, ends[0], ends[1]);
-                self.room.take_line(&ends);
+                let middle = f64::from(mark) - f64::from(carried.marks.saturating_sub(1)) / 2.0;
+                let outer = from + along * (middle * pitch);
+                let tip = outer - outward * reach;
+                let sides = [outer - along * half, tip, outer + along * half];
+                match carried.form {
+                    NotchForm::Slit => drawing.segment(Pen::Notch, outer, tip),
+                    NotchForm::Wedge => drawing.polyline(Pen::Notch, &sides),
+                };
+                self.room.take_line(&sides);
             }
             names.push((seam, outward, notch.name.clone()));
         }
@@ -67,13 +78,18 @@ impl Sketch<'_> {
                     self.drill(&mut drawing, at);
                     names.push((at + right * 1.5, right, name));
                 }
-                Mark::Line { curve, .. } => {
+                Mark::Line { kind, curve, .. } => {
                     let path = curve_path(curve);
                     let path = scaled(&path, self.options.scale);
                     for line in flatten(&path) {
                         self.room.take_line(&line);
                     }
-                    drawing.line(Pen::Mark, path);
+                    let pen = match kind {
+                        LineKind::Fold => Pen::Fold,
+                        LineKind::Stitching => Pen::Seam,
+                        _ => Pen::Mark,
+                    };
+                    drawing.line(pen, path);
                     let (middle, along) = curve.at(curve.length() / 2.0);
                     names.push((self.place(middle), Vec2::new(-along.y, along.x), name));
                 }
@@ -88,6 +104,13 @@ impl Sketch<'_> {
                     }
                     self.room.take_line(&ends);
                     names.push((ends[1] + along * 1.5, along, name));
+                }
+                // Its lines are drawn with those of the outline; its name stands in the opening.
+                Mark::Cutout(cutout) => {
+                    let boxes = cutout.edges.iter().map(|edge| edge.curve.bounds());
+                    if let Some(bounds) = boxes.reduce(|a, b| a.union(b)) {
+                        names.push((self.place(bounds.center()), right, name));
+                    }
                 }
                 _ => {}
             }
