@@ -115,6 +115,8 @@ def lie(said, index, at, part, panel):
     off = abs(turned(grain + at["turn_deg"] - panel["grain_deg"]))
     one_way = panel["nap"] and not part["either_way"]
     tilt = off if one_way else min(off, 180 - off)
+    if part["crosswise"] and not one_way:
+        tilt = min(tilt, abs(off - 90))
     kind = "against_nap" if one_way and 180 - off <= part["tilt_deg"] + 1e-9 else "off_grain"
     said.say(kind, index, tight=tilt > part["tilt_deg"], loose=tilt > part["tilt_deg"] + 2e-9)
     if panel["faces"] == "one":
@@ -174,8 +176,10 @@ def refute(row, chance):
             mirrored = face_up != (part["shows"] == "wrong") if fixed else chance.random() < 0.5
             grain = 180 - part["grain_deg"] if mirrored else part["grain_deg"]
             turn = panel["grain_deg"] - grain + chance.uniform(-1, 1) * part["tilt_deg"]
-            if chance.random() < 0.5 and not (panel["nap"] and not part["either_way"]):
-                turn += 180
+            if not (panel["nap"] and not part["either_way"]):
+                turn += chance.choice((0, 180))
+                if part["crosswise"]:
+                    turn += chance.choice((0, 90))
             at = {"mirrored": mirrored, "turn_deg": turn, "shift": {"x": 0, "y": 0}}
             piece = Polygon(list(place(xy(part["outline"]), at)))
             # Somewhere in the box of the cloth, which is all the room there is.

@@ -123,6 +123,7 @@ impl Chance {
                 Shows::Both,
             ][self.pick(5)],
             either_way: self.odds(0.3),
+            crosswise: self.odds(0.3),
             ..Part::new(format!("part {index}"), self.outline(size))
         }
     }

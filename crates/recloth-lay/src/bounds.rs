@@ -182,11 +182,13 @@ pub(crate) fn quick(part: &Part, hand: Hand, panel: &Panel) -> Option<Bound> {
                 };
                 // Turning the piece forth is looking at it turned back.
                 let turn_deg = grain_turn(part, panel, mirrored);
-                least_width(
-                    &shape,
-                    panel.grain_deg() + off_deg - turn_deg,
-                    part.tilt_deg,
-                )
+                (part.turned(panel.nap()).iter())
+                    .filter(|half| **half >= 0.0 && **half < 180.0)
+                    .map(|half| {
+                        let angle_deg = panel.grain_deg() + off_deg - turn_deg - half;
+                        least_width(&shape, angle_deg, part.tilt_deg)
+                    })
+                    .fold(f64::INFINITY, f64::min)
             })
             .fold(f64::INFINITY, f64::min);
         (needed, there)

@@ -339,10 +339,10 @@ fn check_lie(
             panel: panel_name.clone(),
         });
     } else {
-        let tilt_deg = if one_way {
-            off_deg
-        } else {
-            off_deg.min(reversed_deg)
+        let tilt_deg = match (one_way, part.crosswise) {
+            (true, _) => off_deg,
+            (false, false) => off_deg.min(reversed_deg),
+            (false, true) => off_deg.min(reversed_deg).min((off_deg - 90.0).abs()),
         };
         if tilt_deg > allowed_deg {
             complaints.push(Complaint::OffGrain {

@@ -48,13 +48,8 @@ pub(crate) fn look(
     for mirrored in ways(part, hand, panel) {
         let pivot = scene.pivot(mirrored);
         let square = grain_turn(part, panel, mirrored);
-        let turned: &[f64] = match panel.nap() && !part.either_way {
-            true => &[0.0],
-            false => &[0.0, 180.0],
-        };
         // The pivot is within the hull of the piece, so within the panel's box wherever the piece is on the cloth.
-        let mut boxes: Vec<Group> = turned
-            .iter()
+        let mut boxes: Vec<Group> = (part.turned(panel.nap()).iter())
             .map(|half| Group {
                 middle: low.midpoint(high),
                 half: (high - low) / 2.0 + Vec2::new(SLACK, SLACK),

@@ -80,6 +80,10 @@ pub struct Part {
     /// Whether the piece may be turned end for end on cloth with a nap or one-way print; on other cloth it always may.
     #[cfg_attr(feature = "serde", serde(default))]
     pub either_way: bool,
+    /// Whether the grain may also run across the cloth, as for a pocket or a facing of plain cloth. On cloth with a nap or
+    /// one-way print it may only where the piece may be turned end for end too.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub crosswise: bool,
 }
 
 #[cfg(feature = "serde")]
@@ -113,6 +117,16 @@ impl Part {
             mirrored: 0,
             shows: Shows::Right,
             either_way: false,
+            crosswise: false,
+        }
+    }
+
+    /// The turns, from its grain on the panel's grain, at which it may lie untilted (deg).
+    pub(crate) fn turned(&self, nap: bool) -> &'static [f64] {
+        match (nap && !self.either_way, self.crosswise) {
+            (true, _) => &[0.0],
+            (false, false) => &[0.0, 180.0],
+            (false, true) => &[0.0, 180.0, 90.0, -90.0],
         }
     }
 

@@ -138,16 +138,12 @@ impl<'a> Search<'a> {
         let mut found: Vec<(usize, usize)> = Vec::new();
         for mirrored in ways(part, kind.hand, cloth) {
             let square = grain_turn(part, cloth, mirrored);
-            let turned: &[f64] = match cloth.nap() && !part.either_way {
-                true => &[0.0],
-                false => &[0.0, 180.0],
-            };
             for (rank, tilt) in self
                 .tilts(kind.part, panel, mirrored, square)
                 .into_iter()
                 .enumerate()
             {
-                for half in turned {
+                for half in part.turned(cloth.nap()) {
                     let turn_deg = half_turns(square + half + tilt);
                     found.push((rank, self.attitude(kind.part, mirrored, turn_deg)));
                 }

@@ -277,20 +277,17 @@ impl Cloth {
             let part = &parts[kind.part];
             let outline = close_cover(&ring(&part.outline));
             let mut own = Vec::new();
+            let mut pairs = Vec::new();
             let mut narrowest = f64::INFINITY;
             for mirrored in ways(part, kind.hand, &panel) {
                 let square = grain_turn(part, &panel, mirrored);
-                let halves: &[f64] = match strip.nap && !part.either_way {
-                    true => &[0.0],
-                    false => &[0.0, 180.0],
-                };
                 let tilts: &[f64] = match part.tilt_deg > 0.0 {
                     true => &[0.0, part.tilt_deg, -part.tilt_deg],
                     false => &[0.0],
                 };
                 for tilt in tilts {
-                    let mut pair = Vec::new();
-                    for half in halves {
+                    let mut laid: Vec<(f64, usize)> = Vec::new();
+                    for half in part.turned(strip.nap) {
                         let turn_deg = half_turns(square + tilt + half);
                         let at = Placement {
                             part: 0,
@@ -305,17 +302,22 @@ impl Cloth {
                         let wide = shape.high.y - shape.low.y;
                         narrowest = narrowest.min(wide);
                         if wide <= strip.width {
-                            pair.push(attitudes.len());
+                            if let Some(&(_, other)) =
+                                (laid.iter()).find(|(other, _)| (other - half).abs() == 180.0)
+                            {
+                                pairs.push((other, attitudes.len()));
+                            }
+                            laid.push((*half, attitudes.len()));
+                            own.push(attitudes.len());
                             turns.push((mirrored, turn_deg));
                             attitudes.push(shape);
                         }
                     }
-                    if let [one, other] = pair[..] {
-                        attitudes[one].opposite = Some(other);
-                        attitudes[other].opposite = Some(one);
-                    }
-                    own.extend(pair);
                 }
+            }
+            for (one, other) in pairs {
+                attitudes[one].opposite = Some(other);
+                attitudes[other].opposite = Some(one);
             }
             if own.is_empty() {
                 let needed = if narrowest.is_finite() {

@@ -352,6 +352,20 @@ fn grain_nap_and_turn() {
         ),
         Ok(())
     );
+    // Across the grain where it may, within the same tolerance; against a nap only where it may lie either way.
+    let across = Part {
+        crosswise: true,
+        ..part.clone()
+    };
+    assert!(verdict(&across, &panel, 90.0).is_err());
+    let across = Part {
+        either_way: true,
+        ..across
+    };
+    for turn in [90.0, -91.0, 269.0, 181.0] {
+        assert_eq!(verdict(&across, &panel, turn), Ok(()));
+    }
+    assert!(verdict(&across, &panel, 93.0).is_err());
     // The cloth's grain lies along x: the piece must be turned a quarter.
     panel = panel.with_grain_deg(0.0).expect("a good angle");
     assert_eq!(verdict(&part, &panel, -90.0), Ok(()));

@@ -677,3 +677,36 @@ fn an_invented_house_coat_becomes_skirt_waistcoat_and_pinafore() {
     let found = found_with(&parts, &panels, &Options::default());
     assert_eq!(found.together, Together::Fit, "{:?}", found.lay.unplaced);
 }
+
+#[test]
+fn a_piece_that_may_lie_across_fits_where_it_could_not_along() {
+    let shape =
+        |width: f64, height: f64| [(0.0, 0.0), (width, 0.0), (width, height), (0.0, height)];
+    let cloth = [Panel::new("front", shape(500.0, 200.0))];
+    let band = Part::new("band", shape(60.0, 480.0));
+    let found = fit(std::slice::from_ref(&band), &cloth, &Options::default()).unwrap();
+    assert!(matches!(
+        found.alone[0].answer,
+        Answer::Cannot(Bound::Along { .. })
+    ));
+    let across = [Part {
+        crosswise: true,
+        ..band
+    }];
+    let found = fit(&across, &cloth, &Options::default()).unwrap();
+    assert_eq!(found.together, Together::Fit);
+    assert_eq!(check(&across, &cloth, &found.lay), Ok(()));
+    // Its shorter way is too long for the cloth's length.
+    let long = [Part {
+        crosswise: true,
+        ..Part::new("sash", shape(210.0, 520.0))
+    }];
+    let found = fit(&long, &cloth, &Options::default()).unwrap();
+    assert_eq!(
+        found.alone[0].answer,
+        Answer::Cannot(Bound::Along {
+            needed: 210.0,
+            there: 200.0
+        })
+    );
+}

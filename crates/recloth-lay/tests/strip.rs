@@ -191,6 +191,31 @@ fn nap_and_face_are_kept() {
 }
 
 #[test]
+fn a_piece_that_may_lie_across_does() {
+    // Only across the cloth is there room, and only there is it as short.
+    let band = Part::new("band", rectangle(90.0, 700.0));
+    let across = Part {
+        crosswise: true,
+        ..band.clone()
+    };
+    let cloth = Strip::new(710.0);
+    let along = strip(&[band], &cloth, &quick()).unwrap();
+    let found = strip(core::slice::from_ref(&across), &cloth, &quick()).unwrap();
+    assert!((along.length - 700.0).abs() < 1e-6 && (found.length - 90.0).abs() < 1e-6);
+    assert_eq!(
+        check(
+            core::slice::from_ref(&across),
+            &[cloth.panel(found.length)],
+            &found.lay
+        ),
+        Ok(())
+    );
+    // Not on a napped cloth.
+    let napped = Strip { nap: true, ..cloth };
+    assert!((strip(&[across], &napped, &quick()).unwrap().length - 700.0).abs() < 1e-6);
+}
+
+#[test]
 fn what_cannot_be_laid_says_why() {
     let wide = [Part::new("flounce", rectangle(500.0, 100.0))];
     let error = strip(&wide, &Strip::new(450.0), &quick()).unwrap_err();

@@ -21,6 +21,7 @@ pub(crate) fn target(input: &mut Input) -> Result<()> {
                 .0
                 .choose(&[Shows::Right, Shows::Wrong, Shows::Either, Shows::Both])?,
             either_way: input.once_in(2)?,
+            crosswise: input.once_in(4)?,
             ..Part::new(
                 format!("part {index}"),
                 ring(input, 8, Point::ORIGIN, 200.0)?,

@@ -71,6 +71,7 @@ fn read_parts(function: &str, parts: &Bound<'_, PyAny>) -> PyResult<Vec<Part>> {
                 mirrored: whole(py, function, "mirrored", part.mirrored)?,
                 shows: word(py, function, "shows", &part.shows)?,
                 either_way: part.either_way,
+                crosswise: false,
             })
         })
         .collect()
