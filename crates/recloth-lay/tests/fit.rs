@@ -682,7 +682,7 @@ fn an_invented_house_coat_becomes_skirt_waistcoat_and_pinafore() {
 fn a_piece_that_may_lie_across_fits_where_it_could_not_along() {
     let shape =
         |width: f64, height: f64| [(0.0, 0.0), (width, 0.0), (width, height), (0.0, height)];
-    let cloth = [Panel::new("front", shape(500.0, 200.0))];
+    let cloth = [Panel::new("front", shape(500.0, 200.0)).unwrap()];
     let band = Part::new("band", shape(60.0, 480.0));
     let found = fit(std::slice::from_ref(&band), &cloth, &Options::default()).unwrap();
     assert!(matches!(

@@ -205,7 +205,7 @@ fn a_piece_that_may_lie_across_does() {
     assert_eq!(
         check(
             core::slice::from_ref(&across),
-            &[cloth.panel(found.length)],
+            &[cloth.panel(found.length).unwrap()],
             &found.lay
         ),
         Ok(())
