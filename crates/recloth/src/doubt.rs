@@ -81,6 +81,8 @@ bits! { CAUTIONS, "Every caution.",
     NEUTRALISER_APART = 7, "A neutraliser is a fresh bath of its own after draining and rinsing, never poured into bleach; sulfite and thiosulfate never meet acid, which sets free sulfur dioxide.";
     BEYOND_TESTED = 8, "This is longer than any swatch was tried: test a swatch for that time before the garment.";
     BATHS_DIFFER = 9, "Two baths seldom match in shade: put what is seen side by side into one.";
+    CHILD_NECK = 10, "A child's garment: no cord, ribbon, drawstring or elastic at the neck. The safety standard that holds where you are goes before anything printed here.";
+    BUTTONS_HELD = 11, "Buttons can be swallowed: sew each on so that it cannot be pulled off, try it again after washing, and use none for a child under three.";
 }
 
 /// The bit, if it is so.

@@ -3,9 +3,11 @@
 use alloc::vec;
 use kurbo::Point;
 
+use super::measured::{Dial, Dials, Measured, drafted};
+use super::result::{CheckKind, Sewn, row, row_length};
 use super::{Allowances, Draft, upright};
 use crate::Error;
-use crate::outline::{Corner, Curve, Cutting, Edge, Piece, Segment};
+use crate::outline::{Corner, Curve, Cutting, Edge, Piece, Segment, Way};
 use crate::skirt::circle_skirt;
 
 /// One of the equal sectors a circle skirt is made of.
@@ -36,11 +38,30 @@ impl CircleSector {
     /// # Errors
     /// `NotFinite`, `OutOfRange` or `NoSolution`, naming the measure.
     pub fn draft(&self) -> Result<Draft, Error> {
-        let waist = Error::check("waist", self.waist, 1.0, 1e4)?;
-        let length = Error::check("length", self.length, 1.0, 5e3)?;
-        let fraction = Error::check("fraction", self.fraction, 0.01, 4.0)?;
-        let pieces = Error::check_count("pieces", self.pieces, 1, 64)?;
-        let allowances = self.allowances.check()?;
+        drafted(self)
+    }
+}
+
+impl Measured for CircleSector {
+    fn dials(&mut self) -> Dials<'_> {
+        let mut dials = vec![
+            ("waist", Dial::Number(&mut self.waist, 1.0, 1e4)),
+            ("length", Dial::Number(&mut self.length, 1.0, 5e3)),
+            ("fraction", Dial::Number(&mut self.fraction, 0.01, 4.0)),
+            ("pieces", Dial::Count(&mut self.pieces, 1, 64)),
+        ];
+        dials.extend(self.allowances.dials());
+        dials
+    }
+
+    fn attempt(&self) -> Result<Draft, Error> {
+        let &CircleSector {
+            waist,
+            length,
+            fraction,
+            pieces,
+            allowances,
+        } = self;
         let sweep = 360.0 * fraction / f64::from(pieces);
         if sweep > 330.0 {
             let least = libm::ceil(360.0 * fraction / 330.0);
@@ -78,6 +99,21 @@ impl CircleSector {
                 count: pieces,
                 ..Cutting::default()
             })?;
-        Ok(Draft::new(vec![upright(piece)?], 0))
+        let piece = upright(piece)?;
+        let mut draft = Draft::new(vec![piece.clone()], skirt.doubts);
+        draft.sew(Sewn {
+            name: "side",
+            edges: row(&piece, "side"),
+            others: row(&piece, "other side"),
+            way: Way::Against,
+            ease: 0.0,
+            runs: [Some("hem"), Some("waist")],
+        });
+        let edge = |name: &str| row_length(&row(&piece, name)) * f64::from(pieces);
+        let found = edge("waist") - waist;
+        draft.check(CheckKind::Seam, "waist, all sectors".into(), found);
+        let found = edge("hem") - skirt.hem_length;
+        draft.check(CheckKind::Seam, "hem, all sectors".into(), found);
+        draft.held("pieces", f64::from(pieces))
     }
 }

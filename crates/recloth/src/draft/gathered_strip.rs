@@ -1,12 +1,15 @@
 //! A strip to be gathered onto an edge.
 
 use alloc::format;
+use alloc::vec;
 use alloc::vec::Vec;
 
+use super::measured::{Dial, Dials, Measured, drafted};
+use super::result::{CheckKind, Sewn, row, row_length};
 use super::{Allowances, Draft, upright};
 use crate::Error;
 use crate::fullness::gathers;
-use crate::outline::{Corner, Curve, Edge, Piece};
+use crate::outline::{Corner, Curve, Edge, Piece, Way};
 
 /// A strip gathered onto a finished edge, in one length or joined from several.
 ///
@@ -36,13 +39,32 @@ impl GatheredStrip {
     /// # Errors
     /// `NotFinite`, `OutOfRange` or `NoSolution`, naming the measure.
     pub fn draft(&self) -> Result<Draft, Error> {
-        let finished = Error::check("finished", self.finished, 1.0, 1e4)?;
-        let ratio = Error::check("ratio", self.ratio, 1.0, 20.0)?;
-        let depth = Error::check("depth", self.depth, 1.0, 5e3)?;
-        let strips = Error::check_count("strips", self.strips, 1, 100)?;
-        let allowances = self.allowances.check()?;
+        drafted(self)
+    }
+}
+
+impl Measured for GatheredStrip {
+    fn dials(&mut self) -> Dials<'_> {
+        let mut dials = vec![
+            ("finished", Dial::Number(&mut self.finished, 1.0, 1e4)),
+            ("ratio", Dial::Number(&mut self.ratio, 1.0, 20.0)),
+            ("depth", Dial::Number(&mut self.depth, 1.0, 5e3)),
+            ("strips", Dial::Count(&mut self.strips, 1, 100)),
+        ];
+        dials.extend(self.allowances.dials());
+        dials
+    }
+
+    fn attempt(&self) -> Result<Draft, Error> {
+        let &GatheredStrip {
+            finished,
+            ratio,
+            depth,
+            strips,
+            allowances,
+        } = self;
         let gathered = gathers(finished, ratio)?;
-        let whole = finished * ratio;
+        let whole = gathered.flat;
         let length = whole / f64::from(strips);
         if length > 9e4 {
             let least = libm::ceil(whole / 9e4);
@@ -84,6 +106,26 @@ impl GatheredStrip {
             };
             pieces.push(upright(Piece::new(name, edges.into())?)?);
         }
-        Ok(Draft::new(pieces, gathered.doubts))
+        let mut draft = Draft::new(pieces.clone(), gathered.doubts);
+        for (index, pair) in pieces.windows(2).enumerate() {
+            draft.sew(Sewn {
+                name: &format!("strip {} to strip {}", index + 1, index + 2),
+                edges: row(&pair[0], "end"),
+                others: row(&pair[1], "start"),
+                way: Way::Against,
+                ease: 0.0,
+                runs: [Some("hem"), Some("gathered edge")],
+            });
+        }
+        let whole_found: f64 = pieces
+            .iter()
+            .map(|piece| row_length(&row(piece, "gathered")))
+            .sum();
+        draft.check(
+            CheckKind::Seam,
+            "gathered edge, all strips".into(),
+            whole_found - gathered.flat,
+        );
+        draft.held("ratio", ratio)
     }
 }

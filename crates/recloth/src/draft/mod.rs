@@ -29,42 +29,57 @@
 //! # Ok::<(), recloth::Error>(())
 //! ```
 
+mod binding;
 mod circle_sector;
+mod darted_skirt;
+mod edge_band;
 mod gathered_strip;
+mod gored_skirt;
+mod measured;
+mod neck_top;
+mod off_centre_front;
 mod panel_lining;
 mod patch_pocket;
+mod pinafore;
+mod puffed_sleeve;
+mod result;
+mod run_past;
 mod sectioned_band;
+mod shaped_band;
 mod skirt_panel;
+mod sleeve;
+mod sleeve_cap;
 mod straight_band;
+mod tiered_skirt;
+mod waist_line;
+mod wrap_skirt;
+mod yoke;
 
-use alloc::vec::Vec;
+use alloc::vec;
 
 use crate::outline::Piece;
+use measured::{Dial, Dials};
 
+pub use binding::Binding;
 pub use circle_sector::CircleSector;
+pub use darted_skirt::DartedSkirt;
+pub use edge_band::EdgeBand;
 pub use gathered_strip::GatheredStrip;
+pub use gored_skirt::GoredSkirt;
+pub use neck_top::{NeckShape, NeckTop};
+pub use off_centre_front::OffCentreFront;
 pub use panel_lining::{Hang, PanelLining};
 pub use patch_pocket::PatchPocket;
+pub use pinafore::Pinafore;
+pub use puffed_sleeve::{PuffHem, PuffedSleeve};
+pub use result::{Check, CheckKind, Draft, EdgeName, NamedLength, Seam};
 pub use sectioned_band::SectionedBand;
+pub use shaped_band::ShapedBand;
 pub use skirt_panel::{Centre, SkirtPanel};
+pub use sleeve::{Armhole, RecutSleeve, Sleeve};
 pub use straight_band::StraightBand;
-
-/// What a draft gives.
-#[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-#[non_exhaustive]
-pub struct Draft {
-    /// The pieces.
-    pub pieces: Vec<Piece>,
-    /// Doubts raised (bits of [`crate::doubt`]).
-    pub doubts: u64,
-}
-
-impl Draft {
-    pub(crate) fn new(pieces: Vec<Piece>, doubts: u64) -> Draft {
-        Draft { pieces, doubts }
-    }
-}
+pub use tiered_skirt::TieredSkirt;
+pub use wrap_skirt::WrapSkirt;
 
 /// Allowances by role.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -88,10 +103,11 @@ impl Default for Allowances {
 }
 
 impl Allowances {
-    pub(crate) fn check(self) -> Result<Allowances, crate::Error> {
-        crate::Error::check("seam", self.seam, 0.0, 1e3)?;
-        crate::Error::check("hem", self.hem, 0.0, 1e3)?;
-        Ok(self)
+    fn dials(&mut self) -> Dials<'_> {
+        vec![
+            ("seam", Dial::Number(&mut self.seam, 0.0, 1e3)),
+            ("hem", Dial::Number(&mut self.hem, 0.0, 1e3)),
+        ]
     }
 }
 

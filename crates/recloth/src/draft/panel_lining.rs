@@ -1,11 +1,14 @@
 //! The lining of a skirt panel.
 
 use alloc::format;
+use alloc::vec;
 
+use super::measured::{Dial, Dials, Measured, drafted};
+use super::skirt_panel::LEAST_BELOW;
 use super::{Draft, SkirtPanel};
 use crate::Error;
 use crate::lining::lining_length;
-use crate::outline::Role;
+use crate::outline::{Cutting, Role};
 
 /// How a lining ends at the hem.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -47,14 +50,31 @@ impl PanelLining {
     /// # Errors
     /// `NotFinite`, `OutOfRange` or `NoSolution`, naming the measure; those of the shell among them.
     pub fn draft(&self) -> Result<Draft, Error> {
+        self.shell.draft()?;
+        if let Hang::Free { hem } = self.hang {
+            Error::check("hem", hem, 0.0, 1e3)?;
+        }
+        drafted(self)
+    }
+}
+
+impl Measured for PanelLining {
+    fn dials(&mut self) -> Dials<'_> {
+        let mut dials = vec![
+            ("clearance", Dial::Number(&mut self.clearance, 0.0, 1e3)),
+            ("ease", Dial::Number(&mut self.ease, 0.0, 500.0)),
+        ];
+        dials.extend(self.shell.dials());
+        dials
+    }
+
+    fn attempt(&self) -> Result<Draft, Error> {
         let shell = &self.shell;
-        shell.draft()?;
-        let clearance = Error::check("clearance", self.clearance, 0.0, 1e3)?;
-        let ease = Error::check("ease", self.ease, 0.0, 500.0)?;
+        let (clearance, ease) = (self.clearance, self.ease);
         let mut allowances = shell.allowances;
         let (length, role) = match self.hang {
             Hang::Free { hem } => {
-                allowances.hem = Error::check("hem", hem, 0.0, 1e3)?;
+                allowances.hem = hem;
                 (shell.length - clearance, Role::Hem)
             }
             Hang::Folded => {
@@ -66,8 +86,8 @@ impl PanelLining {
                 (lining.seam_to_seam, Role::Seam)
             }
         };
-        if length <= shell.hip_depth {
-            let most = clearance - (shell.hip_depth - length);
+        if length - shell.hip_depth < LEAST_BELOW {
+            let most = clearance - (shell.hip_depth + LEAST_BELOW - length);
             return Err(Error::no_solution("clearance", clearance, 0.0, most));
         }
         // The side keeps its slope, so the hem is wider or narrower as the lining is longer or shorter.
@@ -80,12 +100,14 @@ impl PanelLining {
             allowances,
             ..shell.clone()
         };
-        let mut draft = panel.draft_with(role)?;
-        for piece in &mut draft.pieces {
-            let mut cutting = piece.cutting().clone();
-            cutting.cloth = "lining".into();
-            *piece = piece.clone().with_cutting(cutting)?;
-        }
-        Ok(draft)
+        let (piece, doubts) = panel.draw(role, None)?;
+        let cutting = Cutting {
+            cloth: "lining".into(),
+            ..piece.cutting().clone()
+        };
+        let piece = piece.with_cutting(cutting)?;
+        let mut draft = Draft::new(vec![piece.clone()], doubts);
+        panel.check_panel(&mut draft, &piece);
+        draft.held("ease", ease)
     }
 }

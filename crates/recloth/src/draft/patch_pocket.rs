@@ -2,9 +2,11 @@
 
 use alloc::vec;
 
+use super::measured::{Dial, Dials, Measured, drafted};
+use super::result::{Sewn, rows};
 use super::{Allowances, Draft, upright};
 use crate::Error;
-use crate::outline::{Corner, Curve, Edge, Piece, Segment};
+use crate::outline::{Corner, Curve, Edge, Piece, Segment, Way};
 
 /// A patch pocket: sewn on along its sides and bottom, turned down at the top.
 ///
@@ -32,10 +34,31 @@ impl PatchPocket {
     /// # Errors
     /// `NotFinite`, `OutOfRange` or `NoSolution`, naming the measure.
     pub fn draft(&self) -> Result<Draft, Error> {
-        let width = Error::check("width", self.width, 10.0, 1e3)?;
-        let depth = Error::check("depth", self.depth, 10.0, 1e3)?;
-        let radius = Error::check("corner_radius", self.corner_radius, 0.0, 500.0)?;
-        let allowances = self.allowances.check()?;
+        drafted(self)
+    }
+}
+
+impl Measured for PatchPocket {
+    fn dials(&mut self) -> Dials<'_> {
+        let mut dials = vec![
+            ("width", Dial::Number(&mut self.width, 10.0, 1e3)),
+            ("depth", Dial::Number(&mut self.depth, 10.0, 1e3)),
+            (
+                "corner_radius",
+                Dial::Number(&mut self.corner_radius, 0.0, 500.0),
+            ),
+        ];
+        dials.extend(self.allowances.dials());
+        dials
+    }
+
+    fn attempt(&self) -> Result<Draft, Error> {
+        let &PatchPocket {
+            width,
+            depth,
+            corner_radius: radius,
+            allowances,
+        } = self;
         let widest = (width / 2.0).min(depth - 1.0);
         if radius > widest {
             return Err(Error::no_solution("corner_radius", radius, 0.0, widest));
@@ -79,6 +102,15 @@ impl PatchPocket {
             edges.push(round("left corner", radius, 180.0));
         }
         let piece = upright(Piece::new("patch pocket", edges)?)?;
-        Ok(Draft::new(vec![piece], 0))
+        let mut draft = Draft::new(vec![piece.clone()], 0);
+        draft.sew(Sewn {
+            name: "sides, folded on each other",
+            edges: rows(&piece, &["right corner", "right"]),
+            others: rows(&piece, &["left corner", "left"]),
+            way: Way::Against,
+            ease: 0.0,
+            runs: [None, Some("top")],
+        });
+        draft.held("width", width)
     }
 }

@@ -4,10 +4,12 @@ use alloc::format;
 use alloc::vec;
 use alloc::vec::Vec;
 
+use super::measured::{Dial, Dials, Measured, drafted};
+use super::result::{CheckKind, Sewn, row, row_length};
 use super::{Draft, upright};
 use crate::Error;
 use crate::band::{SquareEnds, curved_band, sectioned_band};
-use crate::outline::{Curve, Cutting, Edge, Hand, Piece, Segment};
+use crate::outline::{Curve, Cutting, Edge, Hand, Piece, Segment, Way};
 
 /// A shaped waistband in sections, straight with slanted ends or curved.
 ///
@@ -40,38 +42,8 @@ impl SectionedBand {
     /// # Errors
     /// `NotFinite`, `OutOfRange`, `Count` or `NoSolution`, naming the measure.
     pub fn draft(&self) -> Result<Draft, Error> {
-        let lengths = Error::check_list("lengths", &self.lengths, 1.0, 1e4, (1, 100))?;
-        let depth = Error::check("depth", self.depth, 1.0, 1e3)?;
-        let top = Error::check("top", self.top, 1.0, 1e6)?;
-        Error::check("allowance", self.allowance, 0.0, 1e3)?;
-        let mut tops = vec![0.0; lengths.len()];
-        let last = lengths.len() - 1;
-        let mut pieces = Vec::new();
-        let mut doubts = 0;
-        if self.curved {
-            let band = curved_band(lengths, depth, top, &mut tops)?;
-            let outer = band.outer_radius;
-            for (index, &length) in lengths.iter().enumerate() {
-                let half = (length / outer).to_degrees() / 2.0;
-                // The ring's centre lies above: its lower, longer edge is the outer one.
-                let lower = Segment::about((0.0, outer), outer, -90.0 - half, 2.0 * half);
-                let upper =
-                    Segment::about((0.0, outer), band.inner_radius, half - 90.0, -2.0 * half);
-                pieces.push(self.section(index, last, lower, upper)?);
-            }
-        } else {
-            let band = sectioned_band(lengths, depth, top, self.ends, &mut tops)?;
-            doubts = band.doubts;
-            for (index, (&length, &top)) in lengths.iter().zip(&tops).enumerate() {
-                let square =
-                    index == 0 && matches!(self.ends, SquareEnds::First | SquareEnds::Both);
-                let left = if square { 0.0 } else { band.slant };
-                let lower = Segment::line((0.0, 0.0), (length, 0.0));
-                let upper = Segment::line((left + top, depth), (left, depth));
-                pieces.push(self.section(index, last, lower, upper)?);
-            }
-        }
-        Ok(Draft::new(pieces, doubts))
+        Error::check_list("lengths", &self.lengths, 1.0, 1e4, (1, 100))?;
+        drafted(self)
     }
 
     fn section(
@@ -107,5 +79,78 @@ impl SectionedBand {
             hand,
             ..Cutting::default()
         })
+    }
+}
+
+impl Measured for SectionedBand {
+    fn dials(&mut self) -> Dials<'_> {
+        vec![
+            ("depth", Dial::Number(&mut self.depth, 1.0, 1e3)),
+            ("top", Dial::Number(&mut self.top, 1.0, 1e6)),
+            ("allowance", Dial::Number(&mut self.allowance, 0.0, 1e3)),
+        ]
+    }
+
+    fn attempt(&self) -> Result<Draft, Error> {
+        let &SectionedBand {
+            ref lengths,
+            depth,
+            top,
+            ..
+        } = self;
+        let mut tops = vec![0.0; lengths.len()];
+        let last = lengths.len() - 1;
+        let mut pieces = Vec::new();
+        let mut doubts = 0;
+        if self.curved {
+            let band = curved_band(lengths, depth, top, &mut tops)?;
+            let outer = band.outer_radius;
+            for (index, &length) in lengths.iter().enumerate() {
+                let half = (length / outer).to_degrees() / 2.0;
+                // The ring's centre lies above: its lower, longer edge is the outer one.
+                let lower = Segment::about((0.0, outer), outer, -90.0 - half, 2.0 * half);
+                let upper =
+                    Segment::about((0.0, outer), band.inner_radius, half - 90.0, -2.0 * half);
+                pieces.push(self.section(index, last, lower, upper)?);
+            }
+        } else {
+            let band = sectioned_band(lengths, depth, top, self.ends, &mut tops)?;
+            doubts = band.doubts;
+            for (index, (&length, &top)) in lengths.iter().zip(&tops).enumerate() {
+                let square =
+                    index == 0 && matches!(self.ends, SquareEnds::First | SquareEnds::Both);
+                let left = if square { 0.0 } else { band.slant };
+                let lower = Segment::line((0.0, 0.0), (length, 0.0));
+                let upper = Segment::line((left + top, depth), (left, depth));
+                pieces.push(self.section(index, last, lower, upper)?);
+            }
+        }
+        let mut draft = Draft::new(pieces.clone(), doubts);
+        for (index, pair) in pieces.windows(2).enumerate() {
+            // Straight sections kink at their joins, as they must.
+            let runs = if self.curved {
+                [Some("lower edge"), Some("upper edge")]
+            } else {
+                [None, None]
+            };
+            draft.sew(Sewn {
+                name: &format!("join {}", index + 1),
+                edges: row(&pair[0], "end"),
+                others: row(&pair[1], "start"),
+                way: Way::Against,
+                ease: 0.0,
+                runs,
+            });
+        }
+        let upper: f64 = pieces
+            .iter()
+            .map(|piece| row_length(&row(piece, "upper")))
+            .sum();
+        draft.check(
+            CheckKind::Seam,
+            "upper edge, all sections".into(),
+            upper - top,
+        );
+        draft.held("top", top)
     }
 }

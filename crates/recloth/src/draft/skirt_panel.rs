@@ -3,13 +3,16 @@
 use alloc::format;
 use alloc::string::String;
 use alloc::vec;
-use alloc::vec::Vec;
 use kurbo::{Line, Point, Vec2};
 
+use super::measured::{Dial, Dials, Measured, drafted};
+use super::result::{CheckKind, Sewn, row, row_length, rows};
+use super::waist_line::{WaistLine, towards};
 use super::{Allowances, Draft};
 use crate::Error;
 use crate::dart::dart_in_panel;
-use crate::outline::{Corner, Curve, Cutting, Dart, Edge, Hand, Mark, Piece, Role, Segment};
+use crate::dust::short_of;
+use crate::outline::{Corner, Curve, Cutting, Edge, Hand, Piece, Role, Way};
 
 /// What the centre line of a panel is.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
@@ -23,13 +26,29 @@ pub enum Centre {
     Seam,
 }
 
+/// A panel's side seam, from hem to hip and from hip to waist (mm).
+#[derive(Clone, Copy, Debug)]
+pub(super) struct SideSeam {
+    pub(super) lower: f64,
+    /// The waist is trued at the side until the seam is so long; as drawn if none.
+    pub(super) upper: Option<f64>,
+}
+
+/// The least there is of a skirt below the hip (mm).
+pub(super) const LEAST_BELOW: f64 = 10.0;
+/// The most a side leans: its sine, of some 70 degrees.
+const MOST_FLARED: f64 = 0.94;
+/// The most a side seam is trued at the waist to match another (mm).
+const MOST_TRUED: f64 = 40.0;
+
 /// Half a skirt front or back with darts at the waist, cut from a panel whose width is given.
 ///
 /// What the panel is wider than the waist goes into the darts, no more than `largest_intake` each; what is left goes at
 /// the side seam ([`dart_in_panel`]). Darts lie evenly along the waist. The waist is drawn so that with the darts folded
 /// it is one arc, square to every dart leg; each dart has a cap of the same arc on both sides of its middle, so that its
 /// fold, pressed to either side, ends in the waist edge. The side is straight from hem to hip and curved above it, square
-/// to the waist. A flared hem is an arc square to centre and side.
+/// to the waist. The hem is square to centre and side, and as far below the hip at the side as at the centre, so that it
+/// hangs level.
 ///
 /// Edges, counter-clockwise: `centre`, `hem`, `side lower`, `side upper` (with a notch `hip` between them), then from the
 /// side `waist N`, `cap N side`, `cap N centre`, ... `waist 1`.
@@ -49,9 +68,9 @@ pub struct SkirtPanel {
     pub hip: f64,
     /// Waist to hip along the centre (mm), 10 to 1000.
     pub hip_depth: f64,
-    /// Waist to hem along the centre (mm), more than `hip_depth`, to 5000.
+    /// Waist to hem along the centre (mm), at least 10 more than `hip_depth`, to 5000.
     pub length: f64,
-    /// Width straight across at the hem (mm), 1 to 10 000.
+    /// Width at the hem, centre to side (mm), 1 to 10 000; the side leans by no more than 70°.
     pub hem_width: f64,
     /// Number of darts, 0 to 8.
     pub darts: u32,
@@ -73,37 +92,36 @@ impl SkirtPanel {
     /// # Errors
     /// `NotFinite`, `OutOfRange` or `NoSolution`, naming the measure.
     pub fn draft(&self) -> Result<Draft, Error> {
-        self.draft_with(Role::Hem)
+        drafted(self)
     }
 
-    /// As `draft`, with the lower edge in this role.
-    pub(super) fn draft_with(&self, lower: Role) -> Result<Draft, Error> {
-        let panel_width = Error::check("panel_width", self.panel_width, 1.0, 5e3)?;
-        let waist = Error::check("waist", self.waist, 1.0, 5e3)?;
-        let hip = Error::check("hip", self.hip, 1.0, 5e3)?;
-        let hip_depth = Error::check("hip_depth", self.hip_depth, 10.0, 1e3)?;
-        let length = Error::check("length", self.length, 1.0, 5e3)?;
-        let hem_width = Error::check("hem_width", self.hem_width, 1.0, 1e4)?;
-        Error::check_count("darts", self.darts, 0, 8)?;
-        Error::check("largest_intake", self.largest_intake, 0.0, 500.0)?;
-        let dart_length = Error::check("dart_length", self.dart_length, 1.0, 1e3)?;
-        let side_rise = Error::check("side_rise", self.side_rise, 0.0, 100.0)?;
-        let allowances = self.allowances.check()?;
+    /// The panel with its lower edge in this role, and its side seam, from hem to hip and from hip to waist, as long as
+    /// that of another piece, if there is one.
+    pub(super) fn draw(&self, lower: Role, side: Option<SideSeam>) -> Result<(Piece, u64), Error> {
+        let &SkirtPanel {
+            panel_width,
+            waist,
+            hip,
+            hip_depth,
+            length,
+            hem_width,
+            dart_length,
+            side_rise,
+            allowances,
+            ..
+        } = self;
         if waist > panel_width {
             return Err(Error::no_solution("waist", waist, 1.0, panel_width));
         }
-        if length <= hip_depth {
-            return Err(Error::no_solution("length", length, hip_depth, f64::NAN));
+        if length - hip_depth < LEAST_BELOW {
+            let least = hip_depth + LEAST_BELOW;
+            return Err(Error::no_solution("length", length, least, f64::NAN));
         }
+        let nan = f64::NAN;
         if self.darts > 0 && dart_length >= hip_depth {
-            return Err(Error::no_solution(
-                "dart_length",
-                dart_length,
-                f64::NAN,
-                hip_depth,
-            ));
+            let most = short_of(hip_depth);
+            return Err(Error::no_solution("dart_length", dart_length, nan, most));
         }
-
         let (mut intake, mut doubts) = (0.0, 0);
         if self.darts > 0 {
             let shared = dart_in_panel(
@@ -116,25 +134,38 @@ impl SkirtPanel {
             (intake, doubts) = (shared.intake_each, shared.doubts);
         }
         let darts = if intake > 0.0 { self.darts } else { 0 };
-        let line = WaistLine::rising(waist, darts, intake, dart_length, side_rise).ok_or(
-            Error::no_solution("side_rise", side_rise, f64::NAN, f64::NAN),
-        )?;
-        let top = line.end;
+        let line = |rise: f64| WaistLine::rising(waist, darts, intake, dart_length, rise);
+        let upper = |line: &WaistLine| self.side_upper(line);
+        let mut waist_line = line(side_rise)?;
+        if let Some(wanted) = side.and_then(|side| side.upper) {
+            // The side that meets another is trued at the waist until both are as long.
+            let (mut low, mut high) = (side_rise - MOST_TRUED, side_rise + MOST_TRUED);
+            for _ in 0..50 {
+                let middle = (low + high) / 2.0;
+                if line(middle).is_ok_and(|line| upper(&line).length() < wanted) {
+                    low = middle;
+                } else {
+                    high = middle;
+                }
+            }
+            waist_line = line((low + high) / 2.0)?;
+        }
+        let top = waist_line.end;
         if hip < 0.8 * top.x {
-            return Err(Error::no_solution("hip", hip, 0.8 * top.x, f64::NAN));
+            return Err(Error::no_solution("hip", hip, 0.8 * top.x, nan));
         }
 
+        let drop = length - hip_depth;
+        let below = side.map_or(drop, |side| side.lower);
+        let widest = below * MOST_FLARED;
+        if (hem_width - hip).abs() > widest {
+            let (least, most) = ((hip - widest).max(1.0), hip + widest);
+            return Err(Error::no_solution("hem_width", hem_width, least, most));
+        }
         let hip_point = Point::new(hip, -hip_depth);
-        let (hem, hem_end) = hem_arc(hip_point, hem_width, length);
-        let up = unit(hip_point - hem_end);
-        let reach = libm::hypot(top.x - hip_point.x, top.y - hip_point.y) / 3.0;
-        let (sin, cos) = libm::sincos(line.slope);
-        let side = Curve::cubic(
-            hip_point,
-            hip_point + up * reach,
-            top + Vec2::new(sin, -cos) * reach,
-            top,
-        );
+        let flare = libm::asin((hem_width - hip) / below);
+        let hem_end = hip_point + Vec2::new(hem_width - hip, -below * libm::cos(flare));
+        let hem = hem_curve((0.0, -length).into(), hem_end, flare);
         let centre = Curve::line(Point::ORIGIN, (0.0, -length));
         let (centre, cutting) = match self.centre {
             Centre::Fold => (Edge::fold("centre", centre), Cutting::default()),
@@ -147,182 +178,123 @@ impl SkirtPanel {
                 },
             ),
         };
-        let lower_width = if lower == Role::Hem {
-            allowances.hem
+        let (width, before, after) = if lower == Role::Hem {
+            (
+                allowances.hem,
+                Corner::MirroredOnNext,
+                Corner::MirroredOnThis,
+            )
         } else {
-            allowances.seam
-        };
-        let (before, after) = if lower == Role::Hem {
-            (Corner::MirroredOnNext, Corner::MirroredOnThis)
-        } else {
-            (Corner::default(), Corner::default())
+            (allowances.seam, Corner::default(), Corner::default())
         };
         let side_lower = Curve::line(hem_end, hip_point);
         let hip_at = side_lower.length();
         let mut edges = vec![
             centre.corner(before),
-            Edge::new("hem", Curve::Segment(hem), lower, lower_width).corner(after),
+            Edge::new("hem", hem, lower, width).corner(after),
             Edge::seam("side lower", side_lower, allowances.seam).notch("hip", hip_at, 1),
-            Edge::seam("side upper", side, allowances.seam),
+            Edge::seam("side upper", upper(&waist_line), allowances.seam),
         ];
-        edges.extend(line.edges(allowances.seam));
+        edges.extend(waist_line.edges(allowances.seam));
         let piece = Piece::new(self.name.as_str(), edges)
-            .and_then(|piece| piece.with_marks(line.darts()))
+            .and_then(|piece| piece.with_marks(waist_line.darts()))
             // Whatever is left to go wrong is a side that runs across the waist or the darts.
-            .map_err(|_| Error::no_solution("hip", hip, top.x, f64::NAN))?
+            .map_err(|_| Error::no_solution("hip", hip, nan, nan))?
             .with_grain(Line::new(
                 (hip / 2.0, -0.85 * length),
                 (hip / 2.0, -0.5 * length),
             ))?
             .with_cutting(cutting)?;
-        Ok(Draft::new(vec![piece], doubts))
+        Ok((piece, doubts))
+    }
+
+    /// The side from the hip to the end of the waist, square to the waist, running on from the flare below.
+    fn side_upper(&self, line: &WaistLine) -> Curve {
+        let hip = Point::new(self.hip, -self.hip_depth);
+        let below = self.length - self.hip_depth;
+        let lean = libm::asin(((self.hem_width - self.hip) / below).clamp(-1.0, 1.0));
+        let up = towards(core::f64::consts::FRAC_PI_2 + lean);
+        let reach = libm::hypot(line.end.x - hip.x, line.end.y - hip.y) / 3.0;
+        let (sin, cos) = libm::sincos(line.slope);
+        Curve::cubic(
+            hip,
+            hip + up * reach,
+            line.end + Vec2::new(sin, -cos) * reach,
+            line.end,
+        )
+    }
+
+    /// Length of the drawn side seam of a panel.
+    pub(super) fn side_seam(piece: &Piece) -> SideSeam {
+        SideSeam {
+            lower: row_length(&row(piece, "side lower")),
+            upper: Some(row_length(&row(piece, "side upper"))),
+        }
+    }
+
+    /// Adds what can be checked on a panel alone.
+    pub(super) fn check_panel(&self, draft: &mut Draft, piece: &Piece) {
+        draft.check_runs(piece);
+        if self.centre == Centre::Seam {
+            let centre = row(piece, "centre");
+            draft.sew(Sewn {
+                name: &format!("{} centre", piece.name()),
+                edges: centre.clone(),
+                others: centre,
+                way: Way::Along,
+                ease: 0.0,
+                runs: [Some("waist"), Some("hem")],
+            });
+        }
+        let below = row_length(&row(piece, "side lower")) - (self.length - self.hip_depth);
+        let what = format!("hem of {} at the side", piece.name());
+        draft.check(CheckKind::Level, what, below);
+        let waist = row_length(&rows(piece, &["waist"])) - self.waist;
+        let what = format!("waist of {}, darts folded", piece.name());
+        draft.check(CheckKind::Seam, what, waist);
     }
 }
 
-/// The hem: straight, or an arc square to the centre and to the side, which runs from the hip to `width` at the hem.
-fn hem_arc(hip: Point, width: f64, length: f64) -> (Segment, Point) {
-    let start = Point::new(0.0, -length);
-    let flare = libm::atan2(width - hip.x, hip.y + length);
+impl Measured for SkirtPanel {
+    fn dials(&mut self) -> Dials<'_> {
+        let mut dials = vec![
+            ("panel_width", Dial::Number(&mut self.panel_width, 1.0, 5e3)),
+            ("waist", Dial::Number(&mut self.waist, 1.0, 5e3)),
+            ("hip", Dial::Number(&mut self.hip, 1.0, 5e3)),
+            ("hip_depth", Dial::Number(&mut self.hip_depth, 10.0, 1e3)),
+            ("length", Dial::Number(&mut self.length, 1.0, 5e3)),
+            ("hem_width", Dial::Number(&mut self.hem_width, 1.0, 1e4)),
+            ("darts", Dial::Count(&mut self.darts, 0, 8)),
+            (
+                "largest_intake",
+                Dial::Number(&mut self.largest_intake, 0.0, 500.0),
+            ),
+            ("dart_length", Dial::Number(&mut self.dart_length, 1.0, 1e3)),
+            ("side_rise", Dial::Number(&mut self.side_rise, 0.0, 100.0)),
+        ];
+        dials.extend(self.allowances.dials());
+        dials
+    }
+
+    fn attempt(&self) -> Result<Draft, Error> {
+        let (piece, doubts) = self.draw(Role::Hem, None)?;
+        let mut draft = Draft::new(vec![piece.clone()], doubts);
+        self.check_panel(&mut draft, &piece);
+        draft.held("hem_width", self.hem_width)
+    }
+}
+
+/// The hem from the centre, square to it, to the side, square to that, which leans by `flare` (radians).
+fn hem_curve(start: Point, end: Point, flare: f64) -> Curve {
     if flare.abs() < 1e-6 {
-        let end = Point::new(width, -length);
-        return (Segment::line(start, end), end);
+        return Curve::line(start, end);
     }
-    let (sin, cos) = libm::sincos(flare);
-    // Where the side, run on, meets the centre line: below the hem, and the radius negative, if the skirt narrows.
-    let apex = hip.y + hip.x * cos / sin;
-    let radius = apex + length;
-    let end = Point::new(radius * sin, apex - radius * cos);
-    (Segment::arc(start, end, libm::tan(flare / 4.0)), end)
-}
-
-/// A waist line from the centre to the side, with open darts.
-struct WaistLine {
-    /// Parts of the waist, from the centre, between darts.
-    waists: Vec<Segment>,
-    /// For each dart: its point, and its cap from the centre's leg to the middle and on to the side's leg.
-    caps: Vec<(Point, Segment, Segment)>,
-    end: Point,
-    /// Angle of the line at its end, in radians.
-    slope: f64,
-}
-
-impl WaistLine {
-    /// The line that ends this much higher than it starts.
-    fn rising(waist: f64, darts: u32, intake: f64, depth: f64, rise: f64) -> Option<WaistLine> {
-        let at = |slope: f64| WaistLine::new(waist, darts, intake, depth, slope);
-        let (mut low, mut high) = (-0.6, 0.6);
-        if at(low).end.y > rise || at(high).end.y < rise {
-            return None;
-        }
-        for _ in 0..60 {
-            let middle = (low + high) / 2.0;
-            if at(middle).end.y < rise {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        Some(at((low + high) / 2.0))
-    }
-
-    fn new(waist: f64, darts: u32, intake: f64, depth: f64, slope: f64) -> WaistLine {
-        let angle = 2.0 * libm::atan2(intake / 2.0, depth);
-        let leg = libm::hypot(intake / 2.0, depth);
-        // With every dart folded the line is one arc.
-        let turn = f64::from(darts) * angle + slope;
-        let curvature = turn / waist;
-        let parts = f64::from(darts + 1);
-        let (mut at, mut heading) = (Point::ORIGIN, 0.0);
-        let (mut waists, mut caps) = (Vec::new(), Vec::new());
-        for part in 0..=darts {
-            let part_turn = turn / parts;
-            let half = part_turn / 2.0;
-            let shortened = if half.abs() < 1e-4 {
-                1.0 - half * half / 6.0
-            } else {
-                libm::sin(half) / half
-            };
-            let next = at + towards(heading + half) * (waist / parts * shortened);
-            waists.push(Segment::arc(at, next, libm::tan(part_turn / 4.0)));
-            heading += part_turn;
-            at = next;
-            if part == darts {
-                break;
-            }
-            let down = -core::f64::consts::FRAC_PI_2;
-            let point = at + towards(heading + down) * leg;
-            let back = |turned: f64| towards(heading - down - turned);
-            // The middle of the cap: where the arc, run on past the leg, crosses the middle of the dart.
-            let (sin, cos) = libm::sincos(angle / 2.0);
-            let reach = 1.0 + curvature * leg;
-            let middle = (2.0 * leg + curvature * leg * leg)
-                / (reach * cos + libm::sqrt((1.0 - reach * reach * sin * sin).max(0.0)));
-            let cap_turn = libm::asin((curvature * middle * sin).clamp(-1.0, 1.0));
-            let top = point + back(angle / 2.0) * middle;
-            let other = point + back(angle) * leg;
-            let bulge = libm::tan(cap_turn / 4.0);
-            caps.push((
-                point,
-                Segment::arc(at, top, bulge),
-                Segment::arc(top, other, bulge),
-            ));
-            at = other;
-            heading -= angle;
-        }
-        WaistLine {
-            waists,
-            caps,
-            end: at,
-            slope,
-        }
-    }
-
-    /// Its edges from the side to the centre, as they lie in the ring.
-    fn edges(&self, allowance: f64) -> Vec<Edge> {
-        let mut edges = Vec::new();
-        for index in (0..self.waists.len()).rev() {
-            let number = index + 1;
-            let curve = Curve::Segment(self.waists[index].reversed());
-            let span = curve.length();
-            let mut waist = Edge::seam(format!("waist {number}"), curve, allowance);
-            if index < self.caps.len() {
-                waist = waist.notch(format!("dart {number}"), 0.0, 1);
-            }
-            if index > 0 {
-                waist = waist.notch(format!("dart {index}"), span, 1);
-            }
-            edges.push(waist);
-            if index > 0 {
-                let (_, centre, side) = self.caps[index - 1];
-                let cap = |where_: &str, s: Segment| {
-                    let curve = Curve::Segment(s.reversed());
-                    Edge::seam(format!("cap {index} {where_}"), curve, allowance)
-                };
-                edges.push(cap("side", side));
-                edges.push(cap("centre", centre));
-            }
-        }
-        edges
-    }
-
-    fn darts(&self) -> Vec<Mark> {
-        let dart = |(index, (point, centre, side)): (usize, &(Point, Segment, Segment))| {
-            Mark::Dart(Dart {
-                name: format!("dart {}", index + 1),
-                point: *point,
-                legs: [centre.start, side.end],
-            })
-        };
-        self.caps.iter().enumerate().map(dart).collect()
-    }
-}
-
-/// A step of length 1 in a direction given in radians.
-fn towards(angle: f64) -> Vec2 {
-    let (sin, cos) = libm::sincos(angle);
-    Vec2::new(cos, sin)
-}
-
-fn unit(v: Vec2) -> Vec2 {
-    v * (1.0 / libm::hypot(v.x, v.y))
+    let reach = libm::hypot(end.x - start.x, end.y - start.y) / 3.0;
+    let along = towards(flare);
+    Curve::cubic(
+        start,
+        start + Vec2::new(reach, 0.0),
+        end - along * reach,
+        end,
+    )
 }

@@ -5,9 +5,11 @@ use alloc::vec;
 use kurbo::Line;
 
 use super::Draft;
+use super::measured::{Dial, Dials, Measured, drafted};
+use super::result::{Sewn, row};
 use crate::Error;
 use crate::band::{BandMake, straight_band};
-use crate::outline::{Curve, Cutting, Edge, LineKind, Mark, Piece};
+use crate::outline::{Curve, Cutting, Edge, LineKind, Mark, Piece, Way};
 
 /// A straight waistband: one strip folded along its upper edge, or an outer and an inner strip.
 ///
@@ -39,9 +41,28 @@ impl StraightBand {
     /// # Errors
     /// `NotFinite` or `OutOfRange`, naming the measure.
     pub fn draft(&self) -> Result<Draft, Error> {
-        let waist = Error::check("waist", self.waist, 1.0, 1e4)?;
-        let overlap = Error::check("overlap", self.overlap, 0.0, 1e4)?;
-        let depth = Error::check("depth", self.depth, 1.0, 1e3)?;
+        drafted(self)
+    }
+}
+
+impl Measured for StraightBand {
+    fn dials(&mut self) -> Dials<'_> {
+        vec![
+            ("waist", Dial::Number(&mut self.waist, 1.0, 1e4)),
+            ("overlap", Dial::Number(&mut self.overlap, 0.0, 1e4)),
+            ("depth", Dial::Number(&mut self.depth, 1.0, 1e3)),
+            ("turn", Dial::Number(&mut self.turn, 0.0, 100.0)),
+            ("allowance", Dial::Number(&mut self.allowance, 0.0, 1e3)),
+        ]
+    }
+
+    fn attempt(&self) -> Result<Draft, Error> {
+        let &StraightBand {
+            waist,
+            overlap,
+            depth,
+            ..
+        } = self;
         let strip = straight_band(waist, overlap, depth, self.allowance, self.turn, self.make)?;
         let length = waist + overlap;
         let width = strip.cut_width - 2.0 * self.allowance;
@@ -86,6 +107,17 @@ impl StraightBand {
                 count: strip.strips,
                 ..Cutting::default()
             })?;
-        Ok(Draft::new(vec![piece], 0))
+        let mut draft = Draft::new(vec![piece.clone()], strip.doubts);
+        if folded {
+            draft.sew(Sewn {
+                name: "lower edge to upper edge, folded",
+                edges: row(&piece, "lower"),
+                others: row(&piece, "upper"),
+                way: Way::Against,
+                ease: 0.0,
+                runs: [None, None],
+            });
+        }
+        draft.held("waist", waist)
     }
 }

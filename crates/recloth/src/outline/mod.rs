@@ -68,6 +68,7 @@ pub use spread::Slash;
 pub use swing::Opening;
 pub use symmetry::Symmetry;
 pub use walk::{Walk, WalkNotch, WalkSection, Way};
+pub(crate) use walk::{Walked, walk_rows};
 
 #[cfg(test)]
 mod tests;

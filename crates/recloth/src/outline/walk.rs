@@ -24,7 +24,7 @@ pub enum Way {
 
 /// Two rows of edges walked along each other.
 #[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[non_exhaustive]
 pub struct Walk {
     /// Length of these edges (mm).
@@ -83,7 +83,7 @@ impl Walk {
 
 /// A notch met on a walk. Distances are from where the walk starts.
 #[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[non_exhaustive]
 pub struct WalkNotch {
     /// Its name.
@@ -134,49 +134,65 @@ impl Piece {
         other_edges: &[usize],
         way: Way,
     ) -> Result<Walk, Error> {
-        let (length, mine) = row(self, "edges", edges, Way::Along)?;
-        let (other_length, others) = row(other, "other_edges", other_edges, way)?;
-        let mut notches: Vec<WalkNotch> = mine
-            .into_iter()
-            .map(|(name, distance)| WalkNotch {
-                name,
-                distance: Some(distance),
-                other: None,
-            })
-            .collect();
-        for (name, distance) in others {
-            let partner = notches.iter_mut().find(|notch| {
-                notch.distance.is_some() && notch.other.is_none() && notch.name == name
-            });
-            match partner {
-                Some(notch) => notch.other = Some(distance),
-                None => notches.push(WalkNotch {
-                    name,
-                    distance: None,
-                    other: Some(distance),
-                }),
+        let walked = |piece, argument, edges: &[usize]| -> Result<Vec<Walked<'_>>, Error> {
+            Error::check_items(argument, edges.len(), 1, 1000)?;
+            let last = Piece::edges(piece).len() as f64 - 1.0;
+            for (index, &edge) in edges.iter().enumerate() {
+                Error::check("edge", edge as f64, 0.0, last).map_err(|e| e.at_index(index))?;
             }
-        }
-        Ok(Walk {
-            length,
-            other_length,
-            difference: length - other_length,
-            notches,
-            start_kink_deg: kink(
-                self.corner_before(edges[0]),
-                match way {
-                    Way::Against => other.corner_after(other_edges[0]),
-                    Way::Along => other.corner_before(other_edges[0]),
-                },
-            ),
-            end_kink_deg: kink(
-                self.corner_after(edges[edges.len() - 1]),
-                match way {
-                    Way::Against => other.corner_before(other_edges[other_edges.len() - 1]),
-                    Way::Along => other.corner_after(other_edges[other_edges.len() - 1]),
-                },
-            ),
+            Ok(edges.iter().map(|&edge| (piece, edge)).collect())
+        };
+        let mine = walked(self, "edges", edges)?;
+        Ok(walk_rows(
+            &mine,
+            &walked(other, "other_edges", other_edges)?,
+            way,
+        ))
+    }
+}
+
+/// An edge walked, which there is: the piece and the index.
+pub(crate) type Walked<'a> = (&'a Piece, usize);
+
+/// Walks rows of edges, of one piece or of several that are sewn together, along each other. Neither is empty.
+pub(crate) fn walk_rows(mine: &[Walked<'_>], others: &[Walked<'_>], way: Way) -> Walk {
+    let (length, met) = row(mine, Way::Along);
+    let (other_length, other_met) = row(others, way);
+    let mut notches: Vec<WalkNotch> = met
+        .into_iter()
+        .map(|(name, distance)| WalkNotch {
+            name,
+            distance: Some(distance),
+            other: None,
         })
+        .collect();
+    for (name, distance) in other_met {
+        let partner = notches
+            .iter_mut()
+            .find(|notch| notch.distance.is_some() && notch.other.is_none() && notch.name == name);
+        match partner {
+            Some(notch) => notch.other = Some(distance),
+            None => notches.push(WalkNotch {
+                name,
+                distance: None,
+                other: Some(distance),
+            }),
+        }
+    }
+    let before = |&(piece, edge): &Walked<'_>| piece.corner_before(edge);
+    let after = |&(piece, edge): &Walked<'_>| piece.corner_after(edge);
+    let (first, last) = (others.first(), others.last());
+    let (start, end) = match way {
+        Way::Against => (first.and_then(after), last.and_then(before)),
+        Way::Along => (first.and_then(before), last.and_then(after)),
+    };
+    Walk {
+        length,
+        other_length,
+        difference: length - other_length,
+        notches,
+        start_kink_deg: kink(mine.first().and_then(before), start),
+        end_kink_deg: kink(mine.last().and_then(after), end),
     }
 }
 
@@ -206,18 +222,10 @@ impl Piece {
 }
 
 /// Length of a row of edges and its notches, in the order met.
-fn row(
-    piece: &Piece,
-    argument: &'static str,
-    edges: &[usize],
-    way: Way,
-) -> Result<(f64, Vec<(String, f64)>), Error> {
-    Error::check_items(argument, edges.len(), 1, 1000)?;
-    let last = piece.edges().len() - 1;
+fn row(edges: &[Walked<'_>], way: Way) -> (f64, Vec<(String, f64)>) {
     let mut length = 0.0;
     let mut notches = Vec::new();
-    for (index, &edge) in edges.iter().enumerate() {
-        Error::check("edge", edge as f64, 0.0, last as f64).map_err(|e| e.at_index(index))?;
+    for &(piece, edge) in edges {
         let edge: &Edge = &piece.edges()[edge];
         let span = edge.length();
         let mut here: Vec<(String, f64)> = edge
@@ -235,5 +243,5 @@ fn row(
         notches.append(&mut here);
         length += span;
     }
-    Ok((length, notches))
+    (length, notches)
 }

@@ -1,0 +1,148 @@
+//! Measures by name and range: checked before a draft is tried, and turned until it works to say what would do.
+
+use alloc::vec::Vec;
+
+use super::Draft;
+use crate::{Error, ErrorKind};
+
+/// How finely a bound is found (mm).
+const FINE: f64 = 0.01;
+
+/// A measure that can be changed, with its range.
+pub(super) enum Dial<'a> {
+    Number(&'a mut f64, f64, f64),
+    Count(&'a mut u32, u32, u32),
+}
+
+/// Every measure by its name, in the order in which they are checked.
+pub(super) type Dials<'a> = Vec<(&'static str, Dial<'a>)>;
+
+/// A draft described by measures.
+pub(super) trait Measured: Clone {
+    /// All its measures.
+    fn dials(&mut self) -> Dials<'_>;
+
+    /// The draft from measures that are in range. Of an error `NoSolution` the bounds are a guess, or not there.
+    fn attempt(&self) -> Result<Draft, Error>;
+}
+
+/// The draft, or the error of the measure that stops it, with a bound that has been tried.
+pub(super) fn drafted<T: Measured>(measures: &T) -> Result<Draft, Error> {
+    for (name, dial) in measures.clone().dials() {
+        match dial {
+            Dial::Number(value, least, most) => {
+                Error::check(name, *value, least, most)?;
+            }
+            Dial::Count(value, least, most) => {
+                Error::check_count(name, *value, least, most)?;
+            }
+        }
+    }
+    measures.attempt().map_err(|error| {
+        if error.kind() == ErrorKind::NoSolution && error.at().is_none() {
+            bounded(measures, error)
+        } else {
+            error
+        }
+    })
+}
+
+/// The error with bounds that would do: its own, if they do, else the nearest found by trying, else none.
+fn bounded<T: Measured>(measures: &T, error: Error) -> Error {
+    let name = error.argument();
+    let with = |value: f64| -> Result<Draft, Error> {
+        let mut changed = measures.clone();
+        let named = changed.dials().into_iter().find(|(dial, _)| *dial == name);
+        match named {
+            Some((_, Dial::Number(place, least, most))) if value >= least && value <= most => {
+                *place = value;
+            }
+            Some((_, Dial::Count(place, least, most)))
+                if value >= f64::from(least) && value <= f64::from(most) =>
+            {
+                *place = value as u32;
+            }
+            _ => return Err(error),
+        }
+        changed.attempt()
+    };
+    let works = |value: f64| with(value).is_ok();
+    // Where another measure is wrong too, it is enough that this one no longer stops the draft.
+    let passes = |value: f64| with(value).map_or_else(|other| other.argument() != name, |_| true);
+    let (min, max) = (error.min(), error.max());
+    let offered = [min, max].into_iter().filter(|bound| bound.is_finite());
+    if offered.clone().next().is_some() && offered.clone().all(passes) {
+        return error;
+    }
+    let mut copy = measures.clone();
+    let dial = copy.dials().into_iter().find(|(dial, _)| *dial == name);
+    let tried: [&dyn Fn(f64) -> bool; 2] = [&works, &passes];
+    let found = tried.into_iter().find_map(|does| match &dial {
+        Some((_, Dial::Number(_, least, most))) => nearest(error.value(), (*least, *most), does),
+        Some((_, Dial::Count(_, least, most))) => {
+            nearest_count(error.value(), (f64::from(*least), f64::from(*most)), does)
+        }
+        None => None,
+    });
+    let nan = f64::NAN;
+    let (min, max) = match found {
+        Some(found) if found > error.value() => (found, nan),
+        Some(found) => (nan, found),
+        None => (nan, nan),
+    };
+    Error::no_solution(name, error.value(), min, max)
+}
+
+/// The nearest value within a range that does, by ever longer steps both ways and then halving.
+fn nearest(value: f64, (least, most): (f64, f64), does: &dyn Fn(f64) -> bool) -> Option<f64> {
+    let one_way = |sign: f64| -> Option<f64> {
+        let mut miss = value;
+        let mut step = 0.25;
+        loop {
+            let tried = (value + sign * step).clamp(least, most);
+            if does(tried) {
+                return Some(closer(miss, tried, does));
+            }
+            if tried == least || tried == most {
+                return None;
+            }
+            miss = tried;
+            step *= 1.6;
+        }
+    };
+    match (one_way(-1.0), one_way(1.0)) {
+        (Some(low), Some(high)) if high - value < value - low => Some(high),
+        (low, high) => low.or(high),
+    }
+}
+
+/// Between a value that does not do and one that does, one that does, to the next hundredth of a millimetre.
+fn closer(mut miss: f64, mut good: f64, does: &dyn Fn(f64) -> bool) -> f64 {
+    while (good - miss).abs() > FINE {
+        let middle = (good + miss) / 2.0;
+        if does(middle) {
+            good = middle;
+        } else {
+            miss = middle;
+        }
+    }
+    let hundredths = good / FINE;
+    let tidy = FINE
+        * if good > miss {
+            libm::ceil(hundredths)
+        } else {
+            libm::floor(hundredths)
+        };
+    if does(tidy) { tidy } else { good }
+}
+
+/// The same for a count.
+fn nearest_count(value: f64, (least, most): (f64, f64), does: &dyn Fn(f64) -> bool) -> Option<f64> {
+    let steps = (most - least) as u32;
+    (1..=steps).find_map(|step| {
+        let tried = [value + f64::from(step), value - f64::from(step)];
+        tried
+            .into_iter()
+            .find(|&count| count >= least && count <= most && does(count))
+    })
+}
