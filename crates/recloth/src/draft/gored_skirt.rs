@@ -1,6 +1,7 @@
 //! A gored skirt.
 
 use alloc::vec;
+use kurbo::Line;
 
 use super::measured::{Dial, Dials, Measured, drafted};
 use super::result::{CheckKind, Sewn, row_length, rows};
@@ -132,7 +133,8 @@ impl Measured for GoredSkirt {
             upper: None,
         };
         let (half, _) = half.draw(Role::Hem, Some(side)).map_err(named)?;
-        let piece = half.unfold()?.with_cutting(Cutting {
+        let grain = Line::new((0.0, -0.85 * length), (0.0, -0.5 * length));
+        let piece = half.unfold()?.with_grain(grain)?.with_cutting(Cutting {
             count,
             ..Cutting::default()
         })?;

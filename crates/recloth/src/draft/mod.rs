@@ -51,6 +51,7 @@ mod sleeve;
 mod sleeve_cap;
 mod straight_band;
 mod tiered_skirt;
+mod trued;
 mod waist_line;
 mod wrap_skirt;
 mod yoke;

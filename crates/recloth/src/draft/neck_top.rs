@@ -6,12 +6,13 @@ use alloc::vec;
 use alloc::vec::Vec;
 use kurbo::{Point, Vec2};
 
-use super::Draft;
 use super::measured::{Dial, Dials, Measured, drafted};
 use super::result::{CheckKind, Sewn, given_row, row, row_length, rows};
+use super::trued::trued;
+use super::{Draft, upright};
 use crate::Error;
 use crate::neck::v_neck;
-use crate::outline::{Curve, Edge, Facing, Piece, Place, Role, Walked, Way};
+use crate::outline::{Curve, Edge, Piece, Place, Role, Walked, Way};
 
 /// How much of a shoulder, and of a centre below the neck, stays at least (mm).
 const LEAST_SHOULDER: f64 = 10.0;
@@ -38,7 +39,7 @@ pub enum NeckShape {
 /// Pieces: front and back under their own names, `front neck facing`, `back neck facing`. Lengths: `stay tape`, one side of a V.
 ///
 /// # Source
-/// [`v_neck`], [`Piece::facing`].
+/// [`v_neck`].
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct NeckTop {
@@ -265,16 +266,36 @@ impl Measured for NeckTop {
     }
 }
 
-/// The facing of a piece's neck, if the piece is large enough.
+/// The facing of a piece's neck, if the piece is large enough: what lies between its neck and the neck moved inward, from the
+/// shoulder to the centre.
 fn faced(piece: &Piece, name: &str, depth: f64) -> Option<Piece> {
     let edges: Vec<usize> = neck_row(piece).into_iter().map(|(_, edge)| edge).collect();
-    let facing = Facing {
-        name: name.into(),
-        depth,
-        roll: 0.0,
-        inner_allowance: 0.0,
-    };
-    piece.facing(&edges, &facing).ok()
+    let moved = piece.shift_edges(&edges, -depth).ok()?;
+    let mut inner: Vec<Curve> = moved
+        .edges()
+        .iter()
+        .filter(|edge| edge.name.starts_with("neck"))
+        .map(|edge| edge.curve.reversed())
+        .collect();
+    if edges.len() == 1 {
+        // The parallel of one curve comes in parts.
+        inner.reverse();
+        let length = inner.iter().map(Curve::length).sum();
+        inner = vec![trued(&inner, length)?];
+    }
+    let (start, end) = (inner.first()?.end(), inner.last()?.start());
+    let mut band = piece.run(piece.place(start).0, piece.place(end).0);
+    let count = inner.len();
+    for (index, curve) in inner.into_iter().rev().enumerate() {
+        let name = if count == 1 {
+            "inner".into()
+        } else {
+            format!("inner {}", index + 1)
+        };
+        band.push(Edge::opening(name, curve, 0.0));
+    }
+    let made = piece.remade(band, Vec::new(), piece.grain()).ok()?;
+    upright(made.with_name(name)).ok()
 }
 
 /// The neck's edges from the shoulder to the centre.

@@ -3,11 +3,12 @@
 use alloc::format;
 use alloc::vec;
 use alloc::vec::Vec;
-use kurbo::{Point, Vec2};
+use kurbo::{Line, Point, Vec2};
 
 use super::Draft;
 use super::measured::{Dial, Dials, Measured, drafted};
 use super::result::{CheckKind, Sewn, given_row, row, row_length, rows, turn_deg};
+use super::trued::trued;
 use crate::Error;
 use crate::outline::{Curve, Edge, Piece, Place, Slash, Way};
 use crate::sleeve::puff_spread;
@@ -82,6 +83,7 @@ impl PuffedSleeve {
         } else {
             self.sleeve.clone()
         };
+        let spread = levelled(&spread)?;
         let [from, to] = ends(&spread)?;
         let ((start, before), (end, after)) = (point(&spread, from), point(&spread, to));
         // The crown lies over the middle of what was its mark, raised square to the notches' line.
@@ -103,20 +105,41 @@ impl PuffedSleeve {
             end,
         );
         let like = &spread.edges()[from.edge];
-        let mut edges = spread.run(to, from);
-        // What the slashes left of the cap beyond the notches is one edge on either side.
-        for edge in &mut edges {
-            for name in ["cap front", "cap back"] {
+        let puff = |name: &str, curve| Edge::seam(name, curve, like.allowance);
+        let mut edges: Vec<Edge> = Vec::new();
+        let mut hem: Vec<Curve> = Vec::new();
+        for mut edge in spread.run(to, from) {
+            // What the slashes left of the cap beyond the notches is one edge on either side, and so is the hem.
+            for name in ["cap front", "cap back", "hem"] {
                 if edge.name.starts_with(name) {
                     edge.name = name.into();
                 }
             }
+            if edge.name == "hem" {
+                hem.push(edge.curve);
+                edges.retain(|before| before.name != "hem");
+            }
+            edges.push(edge);
         }
-        let puff = |name: &str, curve| Edge::seam(name, curve, like.allowance);
+        let wanted = hem.iter().map(Curve::length).sum();
+        if let (Some(edge), Some(curve)) = (
+            edges.iter_mut().find(|edge| edge.name == "hem"),
+            trued(&hem, wanted),
+        ) {
+            edge.curve = curve;
+        }
         edges.push(puff("puff front", front).notch("front", 0.0, 1));
         edges.push(puff("puff back", back).notch("shoulder", 0.0, 1));
-        spread.remade(edges, spread.marks().to_vec(), spread.grain())
+        let grain = Line::new(middle + up * -0.25 * size(end - start), middle - up * 20.0);
+        spread.remade(edges, spread.marks().to_vec(), Some(grain))
     }
+}
+
+/// The sleeve turned so that its notches lie level, the cap up.
+fn levelled(sleeve: &Piece) -> Result<Piece, Error> {
+    let [from, to] = ends(sleeve)?;
+    let along = point(sleeve, from).0 - point(sleeve, to).0;
+    Ok(sleeve.turned(-libm::atan2(along.y, along.x).to_degrees()))
 }
 
 /// The gathered zone of a plain sleeve, from the front notch over the crown to the back one.
@@ -277,10 +300,15 @@ impl Measured for PuffedSleeve {
             let what = format!("{} to {}", first.name, second.name);
             draft.check(CheckKind::Run, what, turn_deg(&piece, pair[0].1, pair[1].1));
         }
+        let hem_before = row_length(&row(&self.sleeve, "hem"));
+        if self.hem == PuffHem::Kept {
+            let found = row_length(&row(&piece, "hem")) - hem_before;
+            draft.check(CheckKind::Seam, "hem, which stays as long".into(), found);
+        }
         draft.length("zone before", before);
         draft.length("zone, flat", flat);
         if self.hem == PuffHem::Gathered {
-            draft.length("hem before", row_length(&row(&self.sleeve, "hem")));
+            draft.length("hem before", hem_before);
         }
         draft.held("ratio", self.ratio)
     }

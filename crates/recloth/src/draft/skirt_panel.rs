@@ -284,16 +284,20 @@ impl Measured for SkirtPanel {
     }
 }
 
-/// The hem from the centre, square to it, to the side, square to that, which leans by `flare` (radians).
+/// The hem from the centre, square to it, to the side, square to that, which leans by `flare` (radians). It runs level as far as
+/// it can: where the side is squared, it does not dip below the centre by more than a hair.
 fn hem_curve(start: Point, end: Point, flare: f64) -> Curve {
     if flare.abs() < 1e-6 {
         return Curve::line(start, end);
     }
-    let reach = libm::hypot(end.x - start.x, end.y - start.y) / 3.0;
+    let across = libm::hypot(end.x - start.x, end.y - start.y);
     let along = towards(flare);
+    // Steered from where the square to the side meets the level of the centre.
+    let level = (end.y - start.y) / along.y;
+    let reach = level.clamp(across / 8.0, across / 2.0);
     Curve::cubic(
         start,
-        start + Vec2::new(reach, 0.0),
+        start + Vec2::new(across / 2.0, 0.0),
         end - along * reach,
         end,
     )
