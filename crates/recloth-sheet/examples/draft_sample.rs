@@ -41,7 +41,10 @@ fn main() -> Result<(), Box<dyn Error>> {
             );
         }
         for check in &draft.checks {
-            println!("  check {}: {:.6} within {}", check.what, check.found, check.within);
+            println!(
+                "  check {}: {:.6} within {}",
+                check.what, check.found, check.within
+            );
         }
         for length in &draft.lengths {
             println!("  length {}: {:.2}", length.name, length.length);

@@ -11,7 +11,7 @@ use super::result::{CheckKind, Sewn, row, row_length};
 use crate::Error;
 use crate::bias::{BindingFold, binding_strips, binding_width};
 use crate::binding::binding_length;
-use crate::outline::{Curve, Cutting, Edge, Mark, Piece, Way};
+use crate::outline::{Curve, Cutting, Edge, LineKind, Mark, Piece, Way};
 
 /// A bias binding for an edge, joined from strips that are all cut alike.
 ///
@@ -112,6 +112,7 @@ impl Measured for Binding {
         let middle = width / 2.0;
         let fold = Mark::Line {
             name: "fold".into(),
+            kind: LineKind::Fold,
             curve: Curve::line((middle, middle), (length + middle, middle)),
         };
         let at = (length + width) / 2.0;

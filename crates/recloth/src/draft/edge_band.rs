@@ -9,7 +9,7 @@ use super::measured::{Dial, Dials, Measured, drafted};
 use super::result::{Sewn, row};
 use crate::Error;
 use crate::elastic::ribbing;
-use crate::outline::{Curve, Edge, Mark, Piece, Way};
+use crate::outline::{Curve, Edge, LineKind, Mark, Piece, Way};
 
 /// A folded band joined to a ring and sewn round an edge: a cuff or neck band as long as it, or a stretched one of ribbing.
 ///
@@ -72,6 +72,7 @@ impl Measured for EdgeBand {
         ];
         let fold = Mark::Line {
             name: "fold".into(),
+            kind: LineKind::Fold,
             curve: Curve::line((0.0, self.depth), (length, self.depth)),
         };
         let piece = Piece::new("band", edges)?

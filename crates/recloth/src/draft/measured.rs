@@ -7,6 +7,8 @@ use crate::{Error, ErrorKind};
 
 /// How finely a bound is found (mm).
 const FINE: f64 = 0.01;
+/// How near the cut lines are looked at (mm).
+const CUT: f64 = 0.5;
 
 /// A measure that can be changed, with its range.
 pub(super) enum Dial<'a> {
@@ -38,13 +40,34 @@ pub(super) fn drafted<T: Measured>(measures: &T) -> Result<Draft, Error> {
             }
         }
     }
-    measures.attempt().map_err(|error| {
+    tried(measures).map_err(|error| {
         if error.kind() == ErrorKind::NoSolution && error.at().is_none() {
             bounded(measures, error)
         } else {
             error
         }
     })
+}
+
+/// The draft, if its pieces can be cut out with their allowances.
+fn tried<T: Measured>(measures: &T) -> Result<Draft, Error> {
+    let draft = measures.attempt()?;
+    for piece in &draft.pieces {
+        let Err(error) = piece.cut_line(CUT) else {
+            continue;
+        };
+        let edge = error.at().and_then(|at| piece.edges().get(at as usize));
+        let width = edge.map_or(0.0, |edge| edge.allowance);
+        // The measure that this allowance is.
+        let mut copy = measures.clone();
+        let named = copy.dials().into_iter().find(|(name, dial)| {
+            let known = ["allowance", "seam", "hem", "hem_allowance", "facing"].contains(name);
+            known && matches!(dial, Dial::Number(value, ..) if **value == width)
+        });
+        let name = named.map_or(error.argument(), |(name, _)| name);
+        return Err(Error::no_solution(name, width, f64::NAN, error.max()));
+    }
+    Ok(draft)
 }
 
 /// The error with bounds that would do: its own, if they do, else the nearest found by trying, else none.
@@ -64,7 +87,7 @@ fn bounded<T: Measured>(measures: &T, error: Error) -> Error {
             }
             _ => return Err(error),
         }
-        changed.attempt()
+        tried(&changed)
     };
     let works = |value: f64| with(value).is_ok();
     // Where another measure is wrong too, it is enough that this one no longer stops the draft.
@@ -126,14 +149,12 @@ fn closer(mut miss: f64, mut good: f64, does: &dyn Fn(f64) -> bool) -> f64 {
             miss = middle;
         }
     }
-    let hundredths = good / FINE;
-    let tidy = FINE
-        * if good > miss {
-            libm::ceil(hundredths)
-        } else {
-            libm::floor(hundredths)
-        };
-    if does(tidy) { tidy } else { good }
+    // A round number, if one as near does.
+    let round = [1.0, 0.1].map(|unit| libm::round(good / unit) * unit);
+    let up = if good > miss { libm::ceil } else { libm::floor };
+    let near = |tidy: &f64| (tidy - good).abs() <= FINE && does(*tidy);
+    let tidy = round.into_iter().chain([up(good / FINE) * FINE]).find(near);
+    tidy.unwrap_or(good)
 }
 
 /// The same for a count.

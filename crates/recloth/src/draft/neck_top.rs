@@ -11,11 +11,12 @@ use super::result::{CheckKind, Sewn, given_row, row, row_length, rows};
 use super::trued::trued;
 use super::{Draft, upright};
 use crate::Error;
+use crate::hypotenuse::hypotenuse;
 use crate::neck::v_neck;
 use crate::outline::{Curve, Edge, Piece, Place, Role, Walked, Way};
 
-/// How much of a shoulder, and of a centre below the neck, stays at least (mm).
-const LEAST_SHOULDER: f64 = 10.0;
+/// How much of a shoulder stays at least, and of a centre below the facing (mm).
+const LEAST: f64 = 20.0;
 
 /// What shape a neck is cut to in front.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
@@ -49,7 +50,7 @@ pub struct NeckTop {
     pub back: Piece,
     /// What shape the front neck gets.
     pub shape: NeckShape,
-    /// Taken off the shoulder, from the old neck (mm), 0 to 500, all but 10 of the shoulder at most.
+    /// Taken off the shoulder, from the old neck (mm), 0 to 500, all but 20 of the shoulder at most.
     pub off_shoulder: f64,
     /// From the new neck's end at the shoulder straight down to its lowest place (mm), 10 to 1000.
     pub depth: f64,
@@ -109,8 +110,8 @@ impl Start {
         // The shoulder's last edge ends at the neck.
         let (_, edge) = shoulder[shoulder.len() - 1];
         let length = piece.edges()[edge].length();
-        if off > length - LEAST_SHOULDER {
-            let most = length - LEAST_SHOULDER;
+        if off > length - LEAST {
+            let most = length - LEAST;
             return Err(Error::no_solution("off_shoulder", off, nan, most));
         }
         let distance = length - off;
@@ -128,20 +129,33 @@ impl Start {
         self.point.x - self.centre
     }
 
-    /// The centre at this depth below the neck's end, if that is on the piece.
-    fn below(&self, piece: &Piece, argument: &'static str, depth: f64) -> Result<Point, Error> {
+    /// The centre at this depth below the neck's end, if that and the facing below it are on the piece. The facing reaches
+    /// `under` the neck there.
+    fn below(
+        &self,
+        piece: &Piece,
+        argument: &'static str,
+        depth: f64,
+        under: impl Fn(f64) -> f64,
+    ) -> Result<Point, Error> {
         let fold = piece.fold().map(|fold| &piece.edges()[fold].curve);
         let lowest = fold.map_or(0.0, |line| line.end().y);
         let highest = fold.map_or(0.0, |line| line.start().y);
-        let at = Point::new(self.centre, self.point.y - depth);
-        let (least, most) = (
-            (self.point.y - highest).max(0.0),
-            self.point.y - lowest - LEAST_SHOULDER,
-        );
-        if depth < least || depth > most {
-            return Err(Error::no_solution(argument, depth, least, most));
+        let least = (self.point.y - highest).max(0.0);
+        let whole = self.point.y - lowest - LEAST;
+        if depth < least || depth + under(depth) > whole {
+            let (mut low, mut high) = (0.0, whole.max(0.0));
+            for _ in 0..50 {
+                let middle = (low + high) / 2.0;
+                if middle + under(middle) > whole {
+                    high = middle;
+                } else {
+                    low = middle;
+                }
+            }
+            return Err(Error::no_solution(argument, depth, least, low));
         }
-        Ok(at)
+        Ok(Point::new(self.centre, self.point.y - depth))
     }
 }
 
@@ -163,7 +177,11 @@ impl Measured for NeckTop {
     fn attempt(&self) -> Result<Draft, Error> {
         let nan = f64::NAN;
         let front = Start::new(&self.front, self.off_shoulder)?;
-        let low = front.below(&self.front, "depth", self.depth)?;
+        let low = front.below(&self.front, "depth", self.depth, |depth| match self.shape {
+            // Measured down the centre, the facing of a V is deeper than square to its edge.
+            NeckShape::V => self.facing * hypotenuse(1.0, depth / front.half_width().max(1e-3)),
+            NeckShape::Square => self.facing,
+        })?;
         let named = |name: &str| String::from(name);
         let neck = match self.shape {
             NeckShape::V => vec![(named("neck"), Curve::line(front.point, low))],
@@ -181,7 +199,7 @@ impl Measured for NeckTop {
 
         // The back neck leaves the shoulder at the angle that the front neck leaves of half a turn.
         let back = Start::new(&self.back, self.off_shoulder)?;
-        let back_low = back.below(&self.back, "back_depth", self.back_depth)?;
+        let back_low = back.below(&self.back, "back_depth", self.back_depth, |_| self.facing)?;
         let (cos, sin) = (
             front.along.x * down.x + front.along.y * down.y,
             front.along.x * down.y - front.along.y * down.x,

@@ -11,7 +11,7 @@ use super::{Centre, Draft, SkirtPanel};
 use crate::Error;
 use crate::dust::short_of;
 use crate::opening::off_centre_opening;
-use crate::outline::{Curve, Edge, Mark, NewSeam, Piece, Role};
+use crate::outline::{Curve, Edge, LineKind, Mark, NewSeam, Piece, Role};
 
 /// A skirt front whose button line lies to one side of the centre front: a narrow and a wide front, which lap over each
 /// other by twice the button stand.
@@ -64,6 +64,7 @@ impl OffCentreFront {
             });
         let lines = lines.iter().map(|(name, curve)| Mark::Line {
             name: (*name).into(),
+            kind: LineKind::Plain,
             curve: *curve,
         });
         let marks: Vec<Mark> = part.marks().iter().cloned().chain(lines).collect();

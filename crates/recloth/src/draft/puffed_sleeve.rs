@@ -269,27 +269,32 @@ impl Measured for PuffedSleeve {
         if found(0.0)?.1 > puff.flat {
             return Err(Error::no_solution("raise", self.raise, nan, nan));
         }
-        let (mut low, mut high) = (0.0, 1.5 * puff.added + 10.0);
-        for _ in 0..30 {
-            let middle = (low + high) / 2.0;
-            if found(middle).map_err(no_ratio)?.1 < puff.flat {
-                low = middle;
-            } else {
-                high = middle;
+        // The zone grows by nearly what is spread: each guess is corrected by what it missed.
+        let mut by = puff.added;
+        let (mut piece, mut flat) = found(by).map_err(no_ratio)?;
+        for _ in 0..40 {
+            let miss = puff.flat - flat;
+            if miss.abs() < 1e-6 {
+                break;
             }
+            by = (by + miss).max(0.0);
+            (piece, flat) = found(by).map_err(no_ratio)?;
         }
-        let (piece, flat) = found((low + high) / 2.0).map_err(no_ratio)?;
         let mut draft = Draft::new(vec![piece.clone()], puff.doubts);
         draft.check(
             CheckKind::Seam,
             "zone between the notches".into(),
             flat - puff.flat,
         );
+        let plain = self
+            .sleeve
+            .clone()
+            .with_name(format!("{}, plain", piece.name()));
         let caps = |piece| rows(piece, &["cap front", "puff front", "puff back", "cap back"]);
         draft.sew(Sewn {
             name: "cap, by what the plain one is",
             edges: caps(&piece),
-            others: caps(&self.sleeve),
+            others: caps(&plain),
             way: Way::Along,
             ease: puff.added,
             runs: [None, None],

@@ -5,7 +5,7 @@ use alloc::format;
 use alloc::vec::Vec;
 
 use crate::Error;
-use crate::outline::{Corner, Curve, Edge, Mark, Piece, Role};
+use crate::outline::{Corner, Curve, Edge, LineKind, Mark, Piece, Role};
 
 /// What a piece is run on with.
 pub(super) struct Past<'a> {
@@ -86,6 +86,7 @@ pub(super) fn run_past(piece: &Piece, past: &Past<'_>) -> Result<Piece, Error> {
     if past.by > 0.0 {
         marks.push(Mark::Line {
             name: past.edge.into(),
+            kind: LineKind::Plain,
             curve: *line,
         });
     }

@@ -469,7 +469,7 @@ fn any_measures_give_a_piece_that_can_be_cut_or_name_a_measure() {
     ];
     let mut state = 5;
     let (mut made, mut refused) = (0, 0);
-    for round in 0..3000 {
+    for round in 0..900 {
         let wild = round % 3 == 0;
         let mut any = |usual: f64| {
             let r = random(&mut state);
@@ -520,7 +520,7 @@ fn any_measures_give_a_piece_that_can_be_cut_or_name_a_measure() {
         }
     }
     assert!(
-        made > 1000 && refused > 500,
+        made > 300 && refused > 150,
         "{made} made, {refused} refused"
     );
 }
