@@ -1,9 +1,10 @@
-"""Pieces drafted from measures.
+"""Pieces drafted from measures, or from pieces there are.
 
 Each draft is a class of measures (mm) whose method ``draft`` gives the pieces, drawn as seam lines,
-with named edges, allowances, notches and how they are cut. y points up; waists are at the top, hems
-at the bottom, centres at the left. A draft that cannot be made raises ReclothError, which names the
-measure to change.
+with named edges, allowances, notches and how they are cut; with them the seams to walk, and what the
+draft checked about itself. y points up; waists are at the top, hems at the bottom, centres at the
+left. A draft that cannot be made raises ReclothError, which names the measure to change and what
+would do.
 
 >>> from recloth import draft
 >>> pocket = draft.PatchPocket(width=150, depth=170, corner_radius=20, seam=10, hem=30)
@@ -15,36 +16,92 @@ from dataclasses import dataclass
 from typing import NamedTuple
 
 from . import _core, _numbers
+from ._core import Draft
 from ._shapes import word
 
 __all__ = [
+    "Binding",
+    "Check",
     "CircleSector",
+    "DartedSkirt",
     "Draft",
+    "EdgeBand",
     "GatheredStrip",
+    "GoredSkirt",
+    "NamedLength",
+    "NeckTop",
+    "OffCentreFront",
     "PanelLining",
     "PatchPocket",
+    "Pinafore",
+    "PuffedSleeve",
+    "RecutSleeve",
+    "Seam",
     "SectionedBand",
+    "ShapedBand",
     "SkirtPanel",
+    "Sleeve",
     "StraightBand",
+    "TieredSkirt",
+    "WrapSkirt",
 ]
 
 
-class Draft(NamedTuple):
-    """What a draft gives.
+class Seam(NamedTuple):
+    """A seam to walk before cutting, with what walking it found.
 
-    pieces : tuple of Piece    the pieces
-    doubts : int               doubts raised; ``recloth.doubts`` puts them into words
+    name : str             what it is
+    edges : tuple          pairs of a piece's and an edge's name, in the order met
+    other_edges : tuple    those on the other side
+    way : str              which way the others run: "against" or "along"
+    ease : float           what ``edges`` are meant to be longer (mm)
+    walk : Walk            what was found
     """
 
-    pieces: tuple
-    doubts: int
+    name: str
+    edges: tuple
+    other_edges: tuple
+    way: str
+    ease: float
+    walk: object
+
+
+class Check(NamedTuple):
+    """Something a draft found right about itself.
+
+    what : str         what was looked at
+    kind : str         "seam" and "level" (mm), "run": an edge runs on smoothly (degrees)
+    found : float      by how much it misses
+    within : float     by how much it may miss, either way
+    """
+
+    what: str
+    kind: str
+    found: float
+    within: float
+
+
+class NamedLength(NamedTuple):
+    """A length to cut that needs no pattern.
+
+    name : str        what it is of
+    length : float    the length (mm)
+    """
+
+    name: str
+    length: float
+
+
+def _settle_list(measures, name):
+    items = _numbers.list_of(getattr(measures, name), f"draft.{type(measures).__name__}", name)
+    object.__setattr__(measures, name, tuple(items.tolist()))
 
 
 class _Measures:
     __slots__ = ()
 
     def draft(self):
-        """The pieces, and doubts about them.
+        """The pieces, the seams to walk, what was checked, and doubts.
 
         Returns
         -------
@@ -55,7 +112,7 @@ class _Measures:
         ReclothError
             naming the measure, and what would do
         """
-        return Draft(*_core.draft(self))
+        return _core.draft(self)
 
 
 @dataclass(frozen=True, slots=True)
@@ -195,8 +252,7 @@ class SectionedBand(_Measures):
 
     def __post_init__(self):
         word(self.ends, ("neither", "first", "last", "both"), "draft.SectionedBand", "ends")
-        lengths = _numbers.list_of(self.lengths, "draft.SectionedBand", "lengths")
-        object.__setattr__(self, "lengths", tuple(lengths.tolist()))
+        _settle_list(self, "lengths")
 
 
 @dataclass(frozen=True, slots=True)
@@ -234,5 +290,377 @@ class PatchPocket(_Measures):
     width: float
     depth: float
     corner_radius: float = 0.0
+    seam: float = 10.0
+    hem: float = 30.0
+
+
+@dataclass(frozen=True, slots=True)
+class DartedSkirt(_Measures):
+    """A skirt of a front and a back with darts at the waist, whose side seams match.
+
+    What the panels are wider than the waist goes into darts, and what the darts leave into the side
+    seam.
+
+    Parameters
+    ----------
+    waist, hip : float               finished, of the whole skirt, ease included (mm), 1 to 1e4
+    front_panel, back_panel : float  width there is for half the front, half the back at the waist (mm)
+    hip_depth : float                waist to hip along the centres (mm), 10 to 1000
+    length : float                   waist to hem along the centres (mm), at least 10 more, to 5000
+    flare : float                    what each quarter is wider at the hem than at the hip (mm)
+    forward : float                  what a front quarter is wider than a quarter (mm), 0 to 200
+    front_darts, back_darts : int    in half the front, half the back, 0 to 8
+    largest_intake : float           the most one dart may take in (mm), 0 to 500
+    front_dart_length, back_dart_length : float    waist edge to point (mm), less than hip_depth
+    side_rise : float                how much higher the waist is at the sides (mm), 0 to 100
+    front_centre, back_centre : str  "fold" or "seam"
+    seam, hem : float                allowances (mm), 0 to 1000
+    """
+
+    waist: float
+    hip: float
+    front_panel: float
+    back_panel: float
+    hip_depth: float = 200.0
+    length: float = 600.0
+    flare: float = 30.0
+    forward: float = 10.0
+    front_darts: int = 1
+    back_darts: int = 2
+    largest_intake: float = 30.0
+    front_dart_length: float = 90.0
+    back_dart_length: float = 120.0
+    side_rise: float = 12.0
+    front_centre: str = "fold"
+    back_centre: str = "seam"
+    seam: float = 15.0
+    hem: float = 40.0
+
+    def __post_init__(self):
+        for name in ("front_centre", "back_centre"):
+            word(getattr(self, name), ("fold", "seam"), "draft.DartedSkirt", name)
+
+
+@dataclass(frozen=True, slots=True)
+class OffCentreFront(_Measures):
+    """A skirt front whose button line lies to one side of the centre: a narrow and a wide front.
+
+    Parameters
+    ----------
+    front : SkirtPanel    half of the front as it would be on a fold
+    shift : float         button line from the centre front (mm), 0 to 5000
+    extension : float     button stand, button line to opening edge (mm), 0 to 500
+    wide_panel : float    cloth there is for the wide front, button line to side cut edge (mm)
+    facing : float        what is turned in at the opening edges (mm), 0 to 1000
+    """
+
+    front: SkirtPanel
+    shift: float
+    extension: float
+    wide_panel: float
+    facing: float = 40.0
+
+    def __post_init__(self):
+        if not isinstance(self.front, SkirtPanel):
+            kind = type(self.front).__name__
+            raise TypeError(f"draft.OffCentreFront: front must be a SkirtPanel, not {kind}")
+
+
+@dataclass(frozen=True, slots=True)
+class WrapSkirt(_Measures):
+    """A wrap skirt: a back, and two fronts that lie over each other by the whole overlap.
+
+    Parameters
+    ----------
+    waist, hip : float             finished, round the body, ease included (mm), 1 to 1e4
+    overlap : float                how far the fronts lie over each other (mm), at most waist
+    hip_depth : float              waist to hip along the centres (mm), 10 to 1000
+    length : float                 waist to hem along the centres (mm), at least 10 more, to 5000
+    flare : float                  what each quarter is wider at the hem than at the hip (mm)
+    front_darts, back_darts : int  in each front, in half the back, 0 to 8
+    largest_intake : float         the most one dart may take in (mm), 0 to 500
+    dart_length : float            waist edge to point (mm), less than hip_depth
+    side_rise : float              how much higher the waist is at the sides (mm), 0 to 100
+    back_centre : str              "fold" or "seam"
+    facing : float                 what is turned in at the wrap edges (mm), 0 to 1000
+    seam, hem : float              allowances (mm), 0 to 1000
+    """
+
+    waist: float
+    hip: float
+    overlap: float
+    hip_depth: float = 200.0
+    length: float = 600.0
+    flare: float = 30.0
+    front_darts: int = 1
+    back_darts: int = 2
+    largest_intake: float = 30.0
+    dart_length: float = 100.0
+    side_rise: float = 12.0
+    back_centre: str = "fold"
+    facing: float = 40.0
+    seam: float = 15.0
+    hem: float = 40.0
+
+    def __post_init__(self):
+        word(self.back_centre, ("fold", "seam"), "draft.WrapSkirt", "back_centre")
+
+
+@dataclass(frozen=True, slots=True)
+class GoredSkirt(_Measures):
+    """A skirt of equal gores: fitted to the hip and flared below it by its seams alone.
+
+    Parameters
+    ----------
+    waist, hip : float            finished, of the whole skirt, ease included (mm), 1 to 1e4
+    hem : float                   finished way round the hem (mm), 1 to 1e5
+    length : float                waist to hem along the middle of a gore and along its seams (mm)
+    hip_depth : float             waist to hip (mm), 10 to 1000
+    count : int                   number of gores, 2 to 64
+    seam, hem_allowance : float   allowances (mm), 0 to 1000
+    """
+
+    waist: float
+    hip: float
+    hem: float
+    length: float = 600.0
+    hip_depth: float = 200.0
+    count: int = 6
+    seam: float = 15.0
+    hem_allowance: float = 20.0
+
+
+@dataclass(frozen=True, slots=True)
+class TieredSkirt(_Measures):
+    """A skirt of tiers, each gathered onto the one above, the first onto a waist edge.
+
+    Parameters
+    ----------
+    waist : float              edge that the first tier is gathered to (mm), 1 to 1e4
+    ratios : list of float     each tier over the one above, from the top, 1 to 10
+    depths : list of float     finished depth of each (mm), 1 to 5000, as many
+    cloth_width : float        width of the cloth, or length of each strip there is (mm), 10 to 1e5
+    seam, hem : float          allowances (mm), 0 to 1000
+    """
+
+    waist: float
+    ratios: tuple
+    depths: tuple
+    cloth_width: float
+    seam: float = 15.0
+    hem: float = 20.0
+
+    def __post_init__(self):
+        _settle_list(self, "ratios")
+        _settle_list(self, "depths")
+
+
+@dataclass(frozen=True, slots=True)
+class ShapedBand(_Measures):
+    """A shaped waistband in one piece: part of a ring, its upper edge shorter than its lower one.
+
+    Parameters
+    ----------
+    lower : float        finished lower edge round the body, ease included (mm), 1 to 1e4
+    upper : float        finished upper edge (mm), less than lower
+    depth : float        finished depth (mm), 1 to 1000
+    overlap : float      what runs on past the opening along the lower edge (mm), 0 to 1e4
+    allowance : float    seam allowance (mm), 0 to 1000
+    """
+
+    lower: float
+    upper: float
+    depth: float = 50.0
+    overlap: float = 0.0
+    allowance: float = 10.0
+
+
+@dataclass(frozen=True, slots=True)
+class EdgeBand(_Measures):
+    """A folded band joined to a ring and sewn round an edge: a cuff, a neck band, ribbing.
+
+    Parameters
+    ----------
+    edge : float         way round the edge that it is sewn to (mm), 1 to 1e4
+    share : float        band over edge, 0.3 to 1: 1 of cloth that does not stretch
+    depth : float        finished depth (mm), 1 to 1000
+    allowance : float    seam allowance (mm), 0 to 100
+    """
+
+    edge: float
+    share: float = 1.0
+    depth: float = 30.0
+    allowance: float = 10.0
+
+
+@dataclass(frozen=True, slots=True)
+class Binding(_Measures):
+    """A bias binding for an edge, joined from strips that are all cut alike, their ends on the grain.
+
+    Parameters
+    ----------
+    edge : float         length of the edge to be bound (mm), 1 to 1e5
+    finished : float     width that shows on one side (mm), 0.5 to 500
+    turn : float         turned in at each long edge, or a double binding's seam allowance (mm)
+    strip : float        longest strip that the cloth gives on the bias (mm), 10 to 1e4
+    thickness : float    thickness of what is bound (mm), 0 to 100
+    fold : str           "single" or "double"
+    corners : int        corners to be mitred, 0 to 1000
+    corner : float       allowed for each of them (mm), 0 to 1000
+    finish : float       allowed for joining or finishing the two ends (mm), 0 to 1e4
+    allowance : float    seam allowance of the joins (mm), 0 to 100
+    """
+
+    edge: float
+    finished: float
+    turn: float
+    strip: float
+    thickness: float = 0.0
+    fold: str = "single"
+    corners: int = 0
+    corner: float = 50.8
+    finish: float = 203.2
+    allowance: float = 6.0
+
+    def __post_init__(self):
+        word(self.fold, ("single", "double"), "draft.Binding", "fold")
+
+
+@dataclass(frozen=True, slots=True)
+class NeckTop(_Measures):
+    """A top with a V or square neck, cut from a bodice there is: front, back and their facings.
+
+    Parameters
+    ----------
+    front, back : Piece      halves on a fold at ``centre``, with edges ``neck`` and ``shoulder``,
+                             centre at the left
+    shape : str              "v" or "square"
+    off_shoulder : float     taken off the shoulder, from the old neck (mm), 0 to 500
+    depth : float            from the new neck's end straight down to its lowest place (mm)
+    back_depth : float       the same behind (mm), 5 to 1000
+    facing : float           depth of the front's facing (mm), 10 to 300
+    stay_ratio : float       stay tape over the edge of a V, 0.9 to 1
+    allowance : float        seam allowance of the neck (mm), 0 to 1000
+    """
+
+    front: object
+    back: object
+    shape: str = "v"
+    off_shoulder: float = 0.0
+    depth: float = 150.0
+    back_depth: float = 40.0
+    facing: float = 50.0
+    stay_ratio: float = 0.97
+    allowance: float = 8.0
+
+    def __post_init__(self):
+        word(self.shape, ("v", "square"), "draft.NeckTop", "shape")
+
+
+@dataclass(frozen=True, slots=True)
+class Sleeve(_Measures):
+    """A plain sleeve drawn to an armhole; its ease lies above the notches.
+
+    Parameters
+    ----------
+    front, back : Piece    halves of a bodice with edges ``armhole``, centre at the left
+    width : float          at the underarm, ease included (mm), 50 to 2000
+    length : float         underarm to hem, along the seam (mm), 10 to 2000
+    hem_width : float      width at the hem (mm), 30 to 4000
+    ease_pct : float       ease of the cap over the armhole (%), 0 to 15
+    notch : float          part of each armhole below its notch, 0.1 to 0.6
+    seam, hem : float      allowances (mm), 0 to 1000
+    """
+
+    front: object
+    back: object
+    width: float
+    length: float
+    hem_width: float
+    ease_pct: float = 4.0
+    notch: float = 1 / 3
+    seam: float = 15.0
+    hem: float = 30.0
+
+
+@dataclass(frozen=True, slots=True)
+class RecutSleeve(_Measures):
+    """A sleeve there is, with its cap cut anew to an armhole.
+
+    Parameters
+    ----------
+    sleeve : Piece           with edges ``cap front`` and ``cap back``, or ``cap``; front at the right
+    front, back : Piece      halves of a bodice with edges ``armhole``, centre at the left
+    ease_pct : float         ease of the cap over the armhole (%), 0 to 15
+    notch : float            part of each armhole below its notch, 0.1 to 0.6
+    largest_lift : float    how far the new crown may lie above the old one (mm), 0 to 1000
+    """
+
+    sleeve: object
+    front: object
+    back: object
+    ease_pct: float = 4.0
+    notch: float = 1 / 3
+    largest_lift: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class PuffedSleeve(_Measures):
+    """A puffed sleeve: a plain one slashed and spread, its cap raised and drawn anew.
+
+    Parameters
+    ----------
+    sleeve : Piece     with edges ``cap front`` and ``cap back``, notched ``front`` and ``back``
+    ratio : float      zone between the notches after spreading over before, 1 to 4
+    slashes : int      number of slashes, 1 to 20
+    lift : float       how much higher the crown is (mm), 0 to 300
+    hem : str          "kept": hinged there, as long as it was; "gathered": spread as the cap is
+    """
+
+    sleeve: object
+    ratio: float = 1.75
+    slashes: int = 6
+    lift: float = 20.0
+    hem: str = "kept"
+
+    def __post_init__(self):
+        word(self.hem, ("kept", "gathered"), "draft.PuffedSleeve", "hem")
+
+
+@dataclass(frozen=True, slots=True)
+class Pinafore(_Measures):
+    """A child's pinafore: a yoke that buttons at the back, a band where wanted, a gathered skirt.
+
+    Its cautions are the usual ones for children's clothes; safety standards go before them.
+
+    Parameters
+    ----------
+    chest, neck, head : float    girth of chest and head, finished way round the neck edge (mm)
+    shoulder : float             neck edge to armhole edge (mm), 10 to 300
+    armhole_depth : float        nape to the level of the underarm (mm), 20 to 500
+    yoke_depth : float           nape to the lower edge of the yoke (mm)
+    skirt_length : float         yoke or band to the hem (mm), 10 to 2000
+    opening : float              how far the back opens from the neck (mm), at least yoke and band
+    ease : float                 what the yoke is wider all round (mm), 0 to 500
+    band_depth : float           finished depth of a band (mm), 0 or 5 to 300
+    fullness : float             skirt before gathering over the edge it goes on, 1 to 10
+    panels : int                 widths the skirt is joined from, 1 to 20
+    stand : float                button stand, centre back to the opening edge (mm), 0 to 100
+    seam, hem : float            allowances (mm), 0 to 1000
+    """
+
+    chest: float
+    neck: float
+    head: float
+    shoulder: float
+    armhole_depth: float
+    yoke_depth: float
+    skirt_length: float
+    opening: float
+    ease: float = 80.0
+    band_depth: float = 0.0
+    fullness: float = 1.8
+    panels: int = 2
+    stand: float = 15.0
     seam: float = 10.0
     hem: float = 30.0

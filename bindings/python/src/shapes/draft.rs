@@ -1,23 +1,205 @@
-//! Drafts: measures of `recloth.draft` in, pieces out.
+//! Drafts: measures of `recloth.draft` in, pieces, seams and checks out.
 
+use kurbo::Vec2;
 use pyo3::{exceptions::PyTypeError, prelude::*, types::PyTuple};
 use recloth::{
     Error,
     band::{BandMake, SquareEnds},
+    bias::BindingFold,
     draft::{
-        Allowances, CircleSector, Draft, GatheredStrip, Hang, PanelLining, PatchPocket,
-        SectionedBand, SkirtPanel, StraightBand,
+        Allowances, Armhole, Binding, CircleSector, DartedSkirt, Draft, EdgeBand, EdgeName,
+        GatheredStrip, GoredSkirt, Hang, NeckTop, OffCentreFront, PanelLining, PatchPocket,
+        Pinafore, PuffedSleeve, RecutSleeve, SectionedBand, ShapedBand, SkirtPanel, Sleeve,
+        StraightBand, TieredSkirt, WrapSkirt,
     },
+    outline::Piece,
 };
+use recloth_sheet::{Drawing, PieceOptions, piece_drawing, svg};
+use serde::de::DeserializeOwned;
 
 use super::{
-    piece::PyPiece,
-    read::{whole, word},
+    piece::{PyPiece, walk_data},
+    read::{Pickled, from_json, json, parsed, pickled, short, spelled, tuple, whole, word},
 };
-use crate::door::{number, raise};
+use crate::door::{class, number, raise};
+
+/// Space between pieces shown side by side (mm).
+const GAP: f64 = 8.0;
+
+/// What a draft gives: pieces, the seams to walk, what was checked. Immutable; equal when every
+/// number is. Lengths in millimetres.
+///
+/// Examples
+/// --------
+/// >>> from recloth import draft
+/// >>> skirt = draft.DartedSkirt(waist=720, hip=980, front_panel=250, back_panel=235).draft()
+/// >>> skirt
+/// Draft("skirt front", "skirt back", 2 seams)
+/// >>> [seam.name for seam in skirt.seams]
+/// ['skirt back centre', 'side']
+/// >>> all(abs(check.found) <= check.within for check in skirt.checks)
+/// True
+#[pyclass(name = "Draft", module = "recloth.draft", frozen, eq)]
+#[derive(PartialEq)]
+pub(crate) struct PyDraft {
+    draft: Draft,
+}
+
+/// One of the classes of data of `recloth.draft`.
+fn made<'py>(
+    py: Python<'py>,
+    class: &str,
+    fields: impl pyo3::call::PyCallArgs<'py>,
+) -> PyResult<Bound<'py, PyAny>> {
+    py.import("recloth.draft")?.getattr(class)?.call1(fields)
+}
+
+impl PyDraft {
+    /// Its pieces side by side, as small as all are seen.
+    fn drawn(&self, scale: f64) -> Result<String, Error> {
+        let options = PieceOptions {
+            scale,
+            ..PieceOptions::default()
+        };
+        let mut whole = Drawing::new("draft");
+        let mut from = 0.0;
+        for piece in &self.draft.pieces {
+            let drawing = piece_drawing(piece, &options)?;
+            let Some(bounds) = drawing.bounds() else {
+                continue;
+            };
+            let moved = drawing.moved(Vec2::new(from - bounds.x0, -bounds.y1));
+            whole.shapes.extend(moved.shapes);
+            from += bounds.width() + GAP;
+        }
+        svg(&whole)
+    }
+
+    /// The scale at which the tallest piece is as tall as a notebook shows one.
+    fn shown(&self) -> f64 {
+        let sizes = self.draft.pieces.iter().map(|piece| {
+            let bounds = piece.bounds();
+            bounds.width().max(bounds.height())
+        });
+        (160.0 / sizes.fold(1.0, f64::max)).clamp(1e-3, 1.0)
+    }
+}
+
+#[pymethods]
+impl PyDraft {
+    /// The draft that ``to_json`` wrote, its pieces checked again.
+    #[staticmethod]
+    fn from_json(py: Python<'_>, text: &str) -> PyResult<PyDraft> {
+        let draft = from_json::<Draft>(py, "draft.Draft.from_json", text)?;
+        Ok(PyDraft { draft })
+    }
+
+    /// The draft as JSON, every number to the last bit.
+    fn to_json(&self, py: Python<'_>) -> PyResult<String> {
+        json(py, "draft.Draft.to_json", &self.draft)
+    }
+
+    /// The draft as dicts and lists, as ``to_json`` writes it.
+    fn to_dict<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        parsed(py, &self.to_json(py)?)
+    }
+
+    /// Its pieces, a tuple of Piece.
+    #[getter]
+    fn pieces<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyTuple>> {
+        let pieces = self.draft.pieces.iter().cloned().map(PyPiece::from);
+        PyTuple::new(py, pieces.collect::<Vec<_>>())
+    }
+
+    /// The first piece of this name, or None.
+    fn piece(&self, name: &str) -> Option<PyPiece> {
+        self.draft.piece(name).cloned().map(PyPiece::from)
+    }
+
+    /// The seams to walk, with what walking them found: a tuple of Seam.
+    #[getter]
+    fn seams<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyTuple>> {
+        let names = |edges: &[EdgeName]| -> PyResult<Bound<'py, PyTuple>> {
+            let pairs = edges.iter().map(|name| (&name.piece, &name.edge));
+            PyTuple::new(py, pairs.collect::<Vec<_>>())
+        };
+        let seams = self.draft.seams.iter().map(|seam| {
+            made(
+                py,
+                "Seam",
+                (
+                    &seam.name,
+                    names(&seam.edges)?,
+                    names(&seam.other_edges)?,
+                    spelled(seam.way),
+                    seam.ease,
+                    walk_data(py, &seam.walk)?,
+                ),
+            )
+        });
+        tuple(py, seams)
+    }
+
+    /// What was checked, all of which holds: a tuple of Check.
+    #[getter]
+    fn checks<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyTuple>> {
+        let checks = self.draft.checks.iter().map(|check| {
+            let fields = (&check.what, spelled(check.kind), check.found, check.within);
+            made(py, "Check", fields)
+        });
+        tuple(py, checks)
+    }
+
+    /// What is cut without a pattern: a tuple of NamedLength.
+    #[getter]
+    fn lengths<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyTuple>> {
+        let lengths = self.draft.lengths.iter();
+        let lengths = lengths.map(|one| made(py, "NamedLength", (&one.name, one.length)));
+        tuple(py, lengths)
+    }
+
+    /// Doubts raised; ``recloth.doubts`` puts them into words.
+    #[getter]
+    fn doubts(&self) -> u64 {
+        self.draft.doubts
+    }
+
+    /// Cautions; ``recloth.cautions`` puts them into words.
+    #[getter]
+    fn cautions(&self) -> u64 {
+        self.draft.cautions
+    }
+
+    /// The pieces side by side as a notebook shows them; None where one has no cut line.
+    fn _repr_svg_(&self) -> Option<String> {
+        self.drawn(self.shown()).ok()
+    }
+
+    fn __repr__(&self) -> String {
+        let pieces = &self.draft.pieces;
+        let seams = self.draft.seams.len();
+        let named: Vec<String> = pieces.iter().map(|piece| short(piece.name())).collect();
+        let text = format!("Draft({}, {seams} seams)", named.join(", "));
+        if text.chars().count() < 80 {
+            return text;
+        }
+        format!("Draft({} pieces, {seams} seams)", pieces.len())
+    }
+
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<Pickled<'py>> {
+        pickled::<PyDraft>(py, self.to_json(py)?)
+    }
+}
 
 /// One of a draft's measures.
 struct Measures<'a, 'py>(&'a Bound<'py, PyAny>);
+
+/// A draft's measures by their kind and name; then what is of another kind.
+macro_rules! taken {
+    ($from:expr => $draft:ident { $($kind:ident: $($field:ident)*;)* } $($rest:tt)*) => {
+        $draft { $($($field: $from.$kind(stringify!($field))?,)*)* $($rest)* }
+    };
+}
 
 impl<'py> Measures<'_, 'py> {
     fn mm(&self, name: &str) -> PyResult<f64> {
@@ -29,12 +211,31 @@ impl<'py> Measures<'_, 'py> {
         text.map_err(|error| self.told(name, &error))
     }
 
+    fn list(&self, name: &str) -> PyResult<Vec<f64>> {
+        self.0.getattr(name)?.extract()
+    }
+
+    /// A choice, by its word as the core writes it.
+    fn choice<T: DeserializeOwned>(&self, name: &'static str) -> PyResult<T> {
+        word(self.0.py(), "draft", name, &self.text(name)?)
+    }
+
+    fn piece(&self, name: &str) -> PyResult<Piece> {
+        let given = self.0.getattr(name)?;
+        match given.cast::<PyPiece>() {
+            Ok(piece) => Ok(piece.get().piece.clone()),
+            Err(_) => Err(PyTypeError::new_err(format!(
+                "draft.{}: {name} must be a Piece, not {}",
+                class(self.0),
+                class(&given)
+            ))),
+        }
+    }
+
     /// The error of a measure of the wrong type, with its name.
     fn told(&self, name: &str, error: &PyErr) -> PyErr {
-        let py = self.0.py();
-        let class = self.0.get_type().name().map(|name| name.to_string());
-        let class = class.unwrap_or_default();
-        PyTypeError::new_err(format!("draft.{class}: {name}: {}", error.value(py)))
+        let what = error.value(self.0.py());
+        PyTypeError::new_err(format!("draft.{}: {name}: {what}", class(self.0)))
     }
 
     fn count(&self, name: &'static str) -> PyResult<u32> {
@@ -42,69 +243,85 @@ impl<'py> Measures<'_, 'py> {
     }
 
     fn allowances(&self) -> PyResult<Allowances> {
-        Ok(Allowances {
-            seam: self.mm("seam")?,
-            hem: self.mm("hem")?,
-        })
+        Ok(taken!(self => Allowances { mm: seam hem; }))
     }
 
     fn skirt_panel(&self) -> PyResult<SkirtPanel> {
-        Ok(SkirtPanel {
-            name: self.text("name")?,
-            panel_width: self.mm("panel_width")?,
-            waist: self.mm("waist")?,
-            hip: self.mm("hip")?,
-            hip_depth: self.mm("hip_depth")?,
-            length: self.mm("length")?,
-            hem_width: self.mm("hem_width")?,
-            darts: self.count("darts")?,
-            largest_intake: self.mm("largest_intake")?,
-            dart_length: self.mm("dart_length")?,
-            side_rise: self.mm("side_rise")?,
-            centre: word(self.0.py(), "draft", "centre", &self.text("centre")?)?,
-            allowances: self.allowances()?,
-        })
+        Ok(taken!(self => SkirtPanel {
+            text: name;
+            mm: panel_width waist hip hip_depth length hem_width largest_intake dart_length side_rise;
+            count: darts;
+            choice: centre;
+        } allowances: self.allowances()?))
+    }
+
+    fn panel(&self, name: &str) -> PyResult<SkirtPanel> {
+        Measures(&self.0.getattr(name)?).skirt_panel()
+    }
+
+    fn armhole(&self) -> PyResult<Armhole> {
+        Ok(taken!(self => Armhole { piece: front back; mm: ease_pct notch; }))
     }
 
     fn draft(&self, kind: &str) -> PyResult<Result<Draft, Error>> {
         Ok(match kind {
             "SkirtPanel" => self.skirt_panel()?.draft(),
-            "PanelLining" => PanelLining {
-                shell: Measures(&self.0.getattr("shell")?).skirt_panel()?,
+            "PanelLining" => taken!(self => PanelLining { panel: shell; mm: clearance ease; }
                 hang: match self.text("hang")?.as_str() {
                     "folded" => Hang::Folded,
                     _ => Hang::Free {
                         hem: self.mm("hem")?,
                     },
                 },
-                clearance: self.mm("clearance")?,
-                ease: self.mm("ease")?,
-            }
+            )
             .draft(),
-            "CircleSector" => CircleSector {
-                waist: self.mm("waist")?,
-                length: self.mm("length")?,
-                fraction: self.mm("fraction")?,
-                pieces: self.count("pieces")?,
-                allowances: self.allowances()?,
-            }
+            "DartedSkirt" => taken!(self => DartedSkirt {
+                mm: waist hip hip_depth length flare forward front_panel back_panel largest_intake
+                    front_dart_length back_dart_length side_rise;
+                count: front_darts back_darts;
+                choice: front_centre back_centre;
+            } allowances: self.allowances()?)
             .draft(),
-            "StraightBand" => StraightBand {
-                waist: self.mm("waist")?,
-                overlap: self.mm("overlap")?,
-                depth: self.mm("depth")?,
-                turn: self.mm("turn")?,
+            "OffCentreFront" => taken!(self => OffCentreFront {
+                panel: front;
+                mm: shift extension wide_panel facing;
+            })
+            .draft(),
+            "WrapSkirt" => taken!(self => WrapSkirt {
+                mm: waist hip overlap hip_depth length flare largest_intake dart_length side_rise facing;
+                count: front_darts back_darts;
+                choice: back_centre;
+            } allowances: self.allowances()?)
+            .draft(),
+            "GoredSkirt" => taken!(self => GoredSkirt {
+                mm: waist hip hem length hip_depth;
+                count: count;
+            } allowances: Allowances {
+                seam: self.mm("seam")?,
+                hem: self.mm("hem_allowance")?,
+            })
+            .draft(),
+            "CircleSector" => taken!(self => CircleSector {
+                mm: waist length fraction;
+                count: pieces;
+            } allowances: self.allowances()?)
+            .draft(),
+            "TieredSkirt" => taken!(self => TieredSkirt {
+                mm: waist cloth_width;
+                list: ratios depths;
+            } allowances: self.allowances()?)
+            .draft(),
+            "StraightBand" => taken!(self => StraightBand { mm: waist overlap depth turn allowance; }
                 make: match self.text("make")?.as_str() {
                     "faced" => BandMake::Faced,
                     _ => BandMake::Folded,
                 },
-                allowance: self.mm("allowance")?,
-            }
+            )
             .draft(),
-            "SectionedBand" => SectionedBand {
-                lengths: self.0.getattr("lengths")?.extract()?,
-                depth: self.mm("depth")?,
-                top: self.mm("top")?,
+            "ShapedBand" => {
+                taken!(self => ShapedBand { mm: lower upper depth overlap allowance; }).draft()
+            }
+            "SectionedBand" => taken!(self => SectionedBand { list: lengths; mm: depth top allowance; }
                 ends: match self.text("ends")?.as_str() {
                     "first" => SquareEnds::First,
                     "last" => SquareEnds::Last,
@@ -112,35 +329,66 @@ impl<'py> Measures<'_, 'py> {
                     _ => SquareEnds::Neither,
                 },
                 curved: self.0.getattr("curved")?.extract()?,
-                allowance: self.mm("allowance")?,
-            }
+            )
             .draft(),
-            "GatheredStrip" => GatheredStrip {
-                finished: self.mm("finished")?,
-                ratio: self.mm("ratio")?,
-                depth: self.mm("depth")?,
-                strips: self.count("strips")?,
-                allowances: self.allowances()?,
+            "EdgeBand" => taken!(self => EdgeBand { mm: edge share depth allowance; }).draft(),
+            "Binding" => taken!(self => Binding {
+                mm: edge corner finish finished turn thickness strip allowance;
+                count: corners;
             }
+                fold: match self.text("fold")?.as_str() {
+                    "double" => BindingFold::Double,
+                    _ => BindingFold::Single,
+                },
+            )
             .draft(),
-            _ => PatchPocket {
-                width: self.mm("width")?,
-                depth: self.mm("depth")?,
-                corner_radius: self.mm("corner_radius")?,
+            "GatheredStrip" => taken!(self => GatheredStrip {
+                mm: finished ratio depth;
+                count: strips;
+            } allowances: self.allowances()?)
+            .draft(),
+            "NeckTop" => taken!(self => NeckTop {
+                piece: front back;
+                choice: shape;
+                mm: off_shoulder depth back_depth facing stay_ratio allowance;
+            })
+            .draft(),
+            "Sleeve" => taken!(self => Sleeve { mm: width length hem_width; }
+                armhole: self.armhole()?,
                 allowances: self.allowances()?,
-            }
+            )
+            .draft(),
+            "RecutSleeve" => taken!(self => RecutSleeve { piece: sleeve; mm: largest_lift; }
+                armhole: self.armhole()?,
+            )
+            .draft(),
+            "PuffedSleeve" => taken!(self => PuffedSleeve {
+                piece: sleeve;
+                mm: ratio lift;
+                count: slashes;
+                choice: hem;
+            })
+            .draft(),
+            "Pinafore" => taken!(self => Pinafore {
+                mm: chest ease neck head shoulder armhole_depth yoke_depth band_depth skirt_length
+                    fullness opening stand;
+                count: panels;
+            } allowances: self.allowances()?)
+            .draft(),
+            _ => taken!(self => PatchPocket { mm: width depth corner_radius; }
+                allowances: self.allowances()?,
+            )
             .draft(),
         })
     }
 }
 
-/// The pieces and the doubts of a draft, one of the classes of `recloth.draft`.
+/// The draft of measures: one of the classes of `recloth.draft`.
 #[pyfunction]
-pub(crate) fn draft<'py>(measures: &Bound<'py, PyAny>) -> PyResult<(Bound<'py, PyTuple>, u64)> {
+pub(crate) fn draft(measures: &Bound<'_, PyAny>) -> PyResult<PyDraft> {
     let py = measures.py();
     let kind = measures.get_type().name()?.to_string();
     let draft = Measures(measures).draft(&kind)?;
     let draft = draft.map_err(|error| raise(py, &format!("draft.{kind}"), &error))?;
-    let pieces: Vec<PyPiece> = draft.pieces.into_iter().map(PyPiece::from).collect();
-    Ok((PyTuple::new(py, pieces)?, draft.doubts))
+    Ok(PyDraft { draft })
 }

@@ -18,6 +18,7 @@ use pyo3::prelude::*;
 /// Adds every class and function of shapes.
 pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<piece::PyPiece>()?;
+    module.add_class::<draft::PyDraft>()?;
     module.add_class::<cut_line::PyCutLine>()?;
     module.add_class::<cloth::PyPanel>()?;
     module.add_class::<panel::PyUsablePanel>()?;

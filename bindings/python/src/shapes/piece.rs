@@ -9,7 +9,8 @@ use pyo3::{
 use recloth::{
     Error,
     outline::{
-        Corner, Curve, Cutout, Cutting, Dart, Edge, Mark, Notch, Piece, WalkSection, Way, sentence,
+        Corner, Curve, Cutout, Cutting, Dart, Edge, Mark, Notch, Piece, Walk, WalkSection, Way,
+        sentence,
     },
 };
 use recloth_sheet::{PieceOptions, piece_drawing, svg};
@@ -218,6 +219,35 @@ fn mark_data<'py>(py: Python<'py>, mark: &Mark) -> PyResult<Bound<'py, PyAny>> {
             &format!("{} has no door", other.name()),
         )),
     }
+}
+
+/// A walk as Python has it.
+pub(crate) fn walk_data<'py>(py: Python<'py>, walk: &Walk) -> PyResult<Bound<'py, PyAny>> {
+    let notches = walk.notches.iter();
+    let notches =
+        notches.map(|notch| made(py, "WalkNotch", (&notch.name, notch.distance, notch.other)));
+    let notches = tuple(py, notches)?;
+    let sections = walk.sections();
+    let sections = sections.iter().map(|section| {
+        let WalkSection {
+            to,
+            length,
+            other_length,
+            difference,
+            ..
+        } = section;
+        made(py, "WalkSection", (to, *length, *other_length, *difference))
+    });
+    let fields = (
+        walk.length,
+        walk.other_length,
+        walk.difference,
+        notches,
+        tuple(py, sections)?,
+        walk.start_kink_deg,
+        walk.end_kink_deg,
+    );
+    made(py, "Walk", fields)
 }
 
 /// A piece of a garment: a closed ring of edges, with marks inside, a grain line and how it is cut.
@@ -702,35 +732,7 @@ impl PyPiece {
             .piece
             .walk(&edges, &other.piece, &other_edges, way)
             .map_err(|error| raise(py, WALK, &error))?;
-        let notches = walk
-            .notches
-            .iter()
-            .map(|notch| made(py, "WalkNotch", (&notch.name, notch.distance, notch.other)));
-        let notches = tuple(py, notches)?;
-        let sections = walk.sections();
-        let sections = sections.iter().map(|section| {
-            let WalkSection {
-                to,
-                length,
-                other_length,
-                difference,
-                ..
-            } = section;
-            made(py, "WalkSection", (to, *length, *other_length, *difference))
-        });
-        let sections = tuple(py, sections)?;
-        let kinks = (walk.start_kink_deg, walk.end_kink_deg);
-        let (length, other_length) = (walk.length, walk.other_length);
-        let fields = (
-            length,
-            other_length,
-            walk.difference,
-            notches,
-            sections,
-            kinks.0,
-            kinks.1,
-        );
-        made(py, "Walk", fields)
+        walk_data(py, &walk)
     }
 
     /// The piece as it is laid: its cut line, its grain and how many of each hand; of a piece on a fold

@@ -46,7 +46,7 @@ pub struct PuffedSleeve {
     /// Number of slashes, 1 to 20.
     pub slashes: u32,
     /// How much higher the crown is than the plain one (mm), 0 to 300.
-    pub raise: f64,
+    pub lift: f64,
     /// What becomes of the hem.
     pub hem: PuffHem,
 }
@@ -90,7 +90,7 @@ impl PuffedSleeve {
         let line = unit(end - start);
         let up = Vec2::new(line.y, -line.x);
         let apart = size(end - start);
-        let middle = start + line * (apart * zone.crown_share) + up * (zone.rise + self.raise);
+        let middle = start + line * (apart * zone.crown_share) + up * (zone.rise + self.lift);
         let reach = |a: Point, b: Point| size(b - a) * 0.4;
         let front = Curve::cubic(
             start,
@@ -250,7 +250,7 @@ impl Measured for PuffedSleeve {
         vec![
             ("ratio", Dial::Number(&mut self.ratio, 1.0, 4.0)),
             ("slashes", Dial::Count(&mut self.slashes, 1, 20)),
-            ("raise", Dial::Number(&mut self.raise, 0.0, 300.0)),
+            ("lift", Dial::Number(&mut self.lift, 0.0, 300.0)),
         ]
     }
 
@@ -267,7 +267,7 @@ impl Measured for PuffedSleeve {
         let no_ratio = |_| Error::no_solution("ratio", self.ratio, nan, nan);
         // Raising lengthens the zone too: the spread is what is left.
         if found(0.0)?.1 > puff.flat {
-            return Err(Error::no_solution("raise", self.raise, nan, nan));
+            return Err(Error::no_solution("lift", self.lift, nan, nan));
         }
         // The zone grows by nearly what is spread: each guess is corrected by what it missed.
         let mut by = puff.added;

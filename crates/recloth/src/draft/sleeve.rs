@@ -58,7 +58,7 @@ pub struct Sleeve {
 /// A sleeve there is, with its cap cut anew to an armhole.
 ///
 /// Its edges `cap front` and `cap back`, or `cap`, are drawn anew between the same underarms; everything else stays. Where the
-/// new cap would lie outside the old one, `largest_raise` says how much cloth there is above the old crown: allowance, or a
+/// new cap would lie outside the old one, `largest_lift` says how much cloth there is above the old crown: allowance, or a
 /// sleeve cut long.
 ///
 /// Pieces: the sleeve under its own name, and front and back with their notches.
@@ -73,7 +73,7 @@ pub struct RecutSleeve {
     /// The sleeve; as drawn, its front is at the right.
     pub sleeve: Piece,
     /// How far the new crown may lie above the old one (mm), 0 to 1000.
-    pub largest_raise: f64,
+    pub largest_lift: f64,
 }
 
 impl Sleeve {
@@ -291,8 +291,8 @@ impl Measured for RecutSleeve {
     fn dials(&mut self) -> Dials<'_> {
         let mut dials = self.armhole.dials();
         dials.push((
-            "largest_raise",
-            Dial::Number(&mut self.largest_raise, 0.0, 1e3),
+            "largest_lift",
+            Dial::Number(&mut self.largest_lift, 0.0, 1e3),
         ));
         dials
     }
@@ -349,10 +349,10 @@ impl Measured for RecutSleeve {
             })
             .fold(0.0, f64::max);
         let raise = cap.height - old_height;
-        if raise > self.largest_raise {
+        if raise > self.largest_lift {
             return Err(Error::no_solution(
-                "largest_raise",
-                self.largest_raise,
+                "largest_lift",
+                self.largest_lift,
                 raise,
                 nan,
             ));

@@ -265,7 +265,7 @@ pub(crate) fn recut_sleeve() -> RecutSleeve {
             ..armhole()
         },
         sleeve: plain_sleeve(),
-        largest_raise: 20.0,
+        largest_lift: 20.0,
     }
 }
 
@@ -279,7 +279,7 @@ pub(crate) fn puffed_sleeve(hem: PuffHem) -> PuffedSleeve {
         sleeve: short.draft().expect("a sleeve").pieces.remove(0),
         ratio: 1.75,
         slashes: 6,
-        raise: 30.0,
+        lift: 30.0,
         hem,
     }
 }

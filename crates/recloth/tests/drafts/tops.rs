@@ -198,13 +198,13 @@ fn a_sleeve_there_is_gets_a_new_cap() {
             ease_pct: 12.0,
             ..samples::armhole()
         },
-        largest_raise: 3.0,
+        largest_lift: 3.0,
         ..samples::recut_sleeve()
     };
-    let error = fails(high.draft(), NoSolution, "largest_raise");
+    let error = fails(high.draft(), NoSolution, "largest_lift");
     sound(
         &RecutSleeve {
-            largest_raise: error.min(),
+            largest_lift: error.min(),
             ..high
         }
         .draft()
@@ -263,13 +263,13 @@ fn a_puff_is_as_full_and_as_high_as_asked() {
     }
     let high = PuffedSleeve {
         ratio: 1.2,
-        raise: 200.0,
+        lift: 200.0,
         ..samples::puffed_sleeve(PuffHem::Gathered)
     };
-    let error = fails(high.draft(), NoSolution, "raise");
+    let error = fails(high.draft(), NoSolution, "lift");
     sound(
         &PuffedSleeve {
-            raise: error.max(),
+            lift: error.max(),
             ..high
         }
         .draft()
