@@ -208,6 +208,12 @@
 // Two baths seldom match in shade: put what is seen side by side into one.
 #define RECLOTH_CAUTION_BATHS_DIFFER 512
 
+// A child's garment: no cord, ribbon, drawstring or elastic at the neck. The safety standard that holds where you are goes before anything printed here.
+#define RECLOTH_CAUTION_CHILD_NECK 1024
+
+// Buttons can be swallowed: sew each on so that it cannot be pulled off, try it again after washing, and use none for a child under three.
+#define RECLOTH_CAUTION_BUTTONS_HELD 2048
+
 // What a function returns: 0 for success, else the kind of error. The numbers never change.
 enum recloth_status
 #if defined(__cplusplus) || __STDC_VERSION__ >= 202311L

@@ -173,6 +173,10 @@ pub const RECLOTH_CAUTION_NEUTRALISER_APART: u64 = 128;
 pub const RECLOTH_CAUTION_BEYOND_TESTED: u64 = 256;
 /// Two baths seldom match in shade: put what is seen side by side into one.
 pub const RECLOTH_CAUTION_BATHS_DIFFER: u64 = 512;
+/// A child's garment: no cord, ribbon, drawstring or elastic at the neck. The safety standard that holds where you are goes before anything printed here.
+pub const RECLOTH_CAUTION_CHILD_NECK: u64 = 1024;
+/// Buttons can be swallowed: sew each on so that it cannot be pulled off, try it again after washing, and use none for a child under three.
+pub const RECLOTH_CAUTION_BUTTONS_HELD: u64 = 2048;
 /// How a straight band gets its two layers.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(i32)]
@@ -9723,6 +9727,14 @@ pub extern "C" fn recloth_caution_text(bit: u64) -> *const c_char {
         }
         512 => {
             c"Two baths seldom match in shade: put what is seen side by side into one."
+                .as_ptr()
+        }
+        1024 => {
+            c"A child's garment: no cord, ribbon, drawstring or elastic at the neck. The safety standard that holds where you are goes before anything printed here."
+                .as_ptr()
+        }
+        2048 => {
+            c"Buttons can be swallowed: sew each on so that it cannot be pulled off, try it again after washing, and use none for a child under three."
                 .as_ptr()
         }
         _ => core::ptr::null(),

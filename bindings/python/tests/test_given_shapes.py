@@ -17,6 +17,27 @@ PIECE = recloth.Piece.polygon("strip", SQUARE, 10)
 CLOTH = recloth.Panel("back", [(0, 0), (600, 0), (600, 500), (0, 500)])
 PART = PIECE.part()
 SKIRT = draft.SkirtPanel("front", 242, 190, 250, 200, 600, 290)
+BODICE = recloth.Piece("bodice", [
+    ("waist", (0, 0), (225, 0), 15), ("side", (225, 0), (245, 200), 15),
+    recloth.Edge("armhole", (245, 200), (172, 392), 12, steer=((190, 200), (150, 290))),
+    ("shoulder", (172, 392), (74, 420), 15), ("neck", (74, 420), (0, 345), 8),
+    recloth.Edge("centre", (0, 345), (0, 0), role="fold"),
+])
+SLEEVE = draft.Sleeve(BODICE, BODICE, 340, 430, 250)
+DRAFTED = draft.DartedSkirt(720, 980, 250, 235).draft()
+DRAFTS = {type(made): made for made in [
+    draft.DartedSkirt(720, 980, 250, 235), draft.OffCentreFront(SKIRT, 60, 18, 300), draft.WrapSkirt(720, 980, 300),
+    draft.GoredSkirt(720, 1020, 1980), draft.TieredSkirt(800, [1.5, 1.5], [300, 350], 1400),
+    draft.ShapedBand(760, 720), draft.EdgeBand(440), draft.Binding(1200, 8, 8, 700),
+    draft.NeckTop(BODICE, BODICE), SLEEVE, draft.RecutSleeve(SLEEVE.draft().pieces[0], BODICE, BODICE),
+    draft.PuffedSleeve(SLEEVE.draft().pieces[0], 1.5, 3), draft.Pinafore(580, 360, 520, 70, 140, 170, 330, 200),
+]}
+
+
+def fields(made):
+    return {field.name: getattr(made, field.name) for field in dataclasses.fields(made)}
+
+
 HUGE = 10**400
 
 # A good call of everything that is exported and no function of numbers; each argument is spoilt in turn.
@@ -98,7 +119,7 @@ CALLS = {
     recloth.doubts: {"bits": 1},
     recloth.cautions: {"bits": 1},
     recloth.reasons: {"function": recloth.circle_skirt, "waist": [710], "length": 600},
-    draft.SkirtPanel: {field.name: getattr(SKIRT, field.name) for field in dataclasses.fields(SKIRT)},
+    draft.SkirtPanel: fields(SKIRT),
     draft.PanelLining: {"shell": SKIRT, "hang": "free", "hem": 20, "clearance": 20, "ease": 10},
     draft.CircleSector: {"waist": 710, "length": 600, "fraction": 1, "pieces": 2, "seam": 15, "hem": 10},
     draft.StraightBand: {"waist": 700, "overlap": 30, "depth": 30, "turn": 0, "make": "folded", "allowance": 10},
@@ -106,6 +127,9 @@ CALLS = {
         "lengths": [200, 300], "depth": 40, "top": 480, "ends": "both", "curved": False, "allowance": 10,
     },
     draft.GatheredStrip: {"finished": 800, "ratio": 1.5, "depth": 60, "strips": 2, "seam": 10, "hem": 20},
+    **{kind: fields(made) for kind, made in DRAFTS.items()},
+    draft.Draft.from_json: {"text": draft.PatchPocket(120, 140).draft().to_json()},
+    DRAFTED.piece: {"name": "skirt front"},
     draft.PatchPocket: {"width": 120, "depth": 140, "corner_radius": 10, "seam": 10, "hem": 30},
 }
 
@@ -222,7 +246,7 @@ def test_nothing_exported_is_left_out():
     listed = [*CALLS, *[owner if isinstance(owner, type) else type(owner) for owner in owners]]
     functions = {getattr(recloth, name) for name in recloth._functions.__all__}
     made = {recloth.Joined, recloth.Symmetry, recloth.WalkSection, recloth.Answer, recloth.CutSegment, recloth.CutNotch, recloth.Walk, recloth.WalkNotch, recloth.Plan,
-            recloth.BriefError, recloth.ReclothError, draft.Draft, recloth.CutLine,
+            recloth.BriefError, recloth.ReclothError, draft.Draft, draft.Seam, draft.Check, draft.NamedLength, recloth.CutLine,
             recloth.Fit, recloth.UsablePanel, recloth.UsablePart, recloth.PanelRectangle}
     for module in (recloth, draft):
         for name in module.__all__:

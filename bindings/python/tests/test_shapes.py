@@ -337,25 +337,133 @@ SKIRT = draft.SkirtPanel("front", 242, 190, 250, 200, 600, 290, 1, 30, 110, 12)
 
 
 def test_drafts_are_as_their_measures():
-    (panel,), _ = SKIRT.draft()
+    (panel,) = SKIRT.draft().pieces
     waist = sum(edge.length for edge in panel.edges if edge.name.startswith("waist"))
     assert waist == pytest.approx(190)
-    (pocket,), doubts = draft.PatchPocket(150, 170, 20, seam=10, hem=30).draft()
+    drafted = draft.PatchPocket(150, 170, 20, seam=10, hem=30).draft()
+    (pocket,), doubts = drafted.pieces, drafted.doubts
     # A rectangle less what two round corners of 20 mm take off.
     assert pocket.area == pytest.approx(150 * 170 - 2 * (1 - math.pi / 4) * 20**2)
     assert recloth.doubts(doubts) == []
-    (sector,), _ = draft.CircleSector(waist=710, length=600, fraction=0.5).draft()
+    (sector,) = draft.CircleSector(waist=710, length=600, fraction=0.5).draft().pieces
     assert sector.count == 2 and sector.edge("waist").length == pytest.approx(710 / 2)
-    (band,), _ = draft.StraightBand(waist=700, overlap=30, depth=30).draft()
+    (band,) = draft.StraightBand(waist=700, overlap=30, depth=30).draft().pieces
     assert band.edge("lower").length == 730
-    sections, _ = draft.SectionedBand([200, 300, 200], depth=40, top=680).draft()
+    sections = draft.SectionedBand([200, 300, 200], depth=40, top=680).draft().pieces
     assert [piece.edge("lower").length for piece in sections] == [200, 300, 200]
-    strips, _ = draft.GatheredStrip(finished=800, ratio=1.5, depth=60, strips=2).draft()
+    strips = draft.GatheredStrip(finished=800, ratio=1.5, depth=60, strips=2).draft().pieces
     assert [piece.edge("gathered").length for piece in strips] == [600, 600]
-    (lining,), _ = draft.PanelLining(SKIRT, clearance=20).draft()
+    (lining,) = draft.PanelLining(SKIRT, clearance=20).draft().pieces
     assert lining.edge("centre").length == pytest.approx(580)
-    (folded,), _ = draft.PanelLining(SKIRT, "folded").draft()
+    (folded,) = draft.PanelLining(SKIRT, "folded").draft().pieces
     assert folded.edge("hem").role == "seam"
+
+
+def test_skirts_are_as_worked():
+    skirt = draft.DartedSkirt(waist=720, hip=980, front_panel=250, back_panel=235).draft()
+    front = skirt.piece("skirt front")
+    # A quarter of 720, and 10 more in front.
+    assert sum(e.length for e in front.edges if e.name.startswith("waist")) == pytest.approx(190)
+    side = next(seam for seam in skirt.seams if seam.name == "side")
+    assert side.edges == (("skirt front", "side lower"), ("skirt front", "side upper"))
+    assert side.way == "along" and side.ease == 0 and side.walk.difference == pytest.approx(0, abs=1e-9)
+    assert side.walk.notches[0].name == "hip"
+    assert {check.kind for check in skirt.checks} == {"seam", "run", "level"}
+    narrow, wide = draft.OffCentreFront(
+        dataclasses.replace(SKIRT, darts=0, panel_width=190), shift=85, extension=18, wide_panel=300
+    ).draft().pieces
+    # F9: 105 and 275 to the line, and the stand of 18.
+    assert sum(e.length for e in narrow.edges if e.name.startswith("waist")) == pytest.approx(123, abs=0.3)
+    assert sum(e.length for e in wide.edges if e.name.startswith("waist")) == pytest.approx(293, abs=0.3)
+    wrap = draft.WrapSkirt(waist=720, hip=980, overlap=300).draft().piece("skirt front")
+    assert sum(e.length for e in wrap.edges if e.name.startswith("waist")) == pytest.approx(330)
+    gore = draft.GoredSkirt(waist=720, hip=1020, hem=1980, length=700).draft().pieces[0]
+    assert gore.count == 6 and gore.bounds[2] - gore.bounds[0] == pytest.approx(330)
+    tiers = draft.TieredSkirt(800, [1.5, 1.5], [300, 350], 1400).draft()
+    assert [p.bounds[2] - p.bounds[0] for p in tiers.pieces] == pytest.approx([1200, 900, 900])
+    assert tiers.seams[-1].ease == pytest.approx(600)
+
+
+def test_bands_are_as_worked():
+    (band,) = draft.ShapedBand(760, 720, depth=50).draft().pieces
+    # 760 of a ring of radius 760 * 50 / 40 = 950 outside, and of 900 inside.
+    assert band.edge("lower").length == pytest.approx(760) and band.edge("upper").length == pytest.approx(720)
+    assert band.edge("lower").bulge == pytest.approx(math.tan(760 / 950 / 4))
+    (ribbing,) = draft.EdgeBand(440, share=0.8, depth=25).draft().pieces
+    assert ribbing.area == pytest.approx(352 * 50)
+    binding = draft.Binding(1200, 8, 8, 700, thickness=1, finish=20).draft()
+    assert binding.lengths == (draft.NamedLength("binding, joined", 1220),)
+    assert binding.pieces[0].count == 2 and binding.pieces[0].area == pytest.approx(610 * 33)
+
+
+def bodice(name, neck):
+    edges = [
+        ("waist", (0, 0), (225, 0), 15), ("side", (225, 0), (245, 200), 15),
+        Edge("armhole", (245, 200), (172, 392), 12, steer=((190, 200), (150, 290))),
+        ("shoulder", (172, 392), (74, 420), 15),
+        Edge("neck", (74, 420), (0, neck), 8, steer=((66, 420 - 0.6 * (420 - neck)), (45, neck))),
+        Edge("centre", (0, neck), (0, 0), role="fold"),
+    ]
+    return Piece(name, edges)
+
+
+FRONT, BACK = bodice("bodice front", 345), bodice("bodice back", 405)
+
+
+def test_tops_are_as_worked():
+    top = draft.NeckTop(FRONT, BACK, off_shoulder=15, depth=170, back_depth=60).draft()
+    # 15 along the shoulder from (74, 420), and 170 down: the edge is the root of 88.42² + 170².
+    assert top.pieces[0].edge("neck").length == pytest.approx(191.62, abs=0.01)
+    assert top.lengths[0].length == pytest.approx(185.87, abs=0.01)
+    square = draft.NeckTop(FRONT, BACK, "square", off_shoulder=15, depth=170).draft()
+    assert square.pieces[0].edge("neck side").length == pytest.approx(170)
+    plain = draft.Sleeve(FRONT, BACK, width=340, length=430, hem_width=250).draft()
+    armhole = FRONT.edge("armhole").length
+    assert plain.pieces[0].edge("cap front").length == pytest.approx(1.04 * armhole)
+    again = draft.RecutSleeve(plain.pieces[0], FRONT, BACK, ease_pct=2).draft().pieces[0]
+    assert again.edge("cap front").length == pytest.approx(1.02 * armhole)
+    for hem in ("kept", "gathered"):
+        puff = draft.PuffedSleeve(plain.pieces[0], ratio=1.5, hem=hem).draft()
+        zones = {one.name: one.length for one in puff.lengths}
+        assert zones["zone, flat"] == pytest.approx(1.5 * zones["zone before"])
+    pinafore = draft.Pinafore(580, 360, 520, 70, 140, 170, 330, 200).draft()
+    assert pinafore.piece("yoke front").edge("lower").length == pytest.approx(165)
+    assert len(recloth.cautions(pinafore.cautions)) == 2
+
+
+def test_a_draft_is_data():
+    for skirt in (SKIRT.draft(), draft.DartedSkirt(720, 980, 250, 235).draft(), draft.PatchPocket(120, 140).draft()):
+        assert pickle.loads(pickle.dumps(skirt)) == skirt
+        assert draft.Draft.from_json(skirt.to_json()) == skirt
+        assert skirt.to_dict()["pieces"][0]["name"] == skirt.pieces[0].name
+        assert len(repr(skirt)) < 80 and repr(skirt).startswith("Draft(")
+        assert skirt._repr_svg_().startswith("<svg")
+        with pytest.raises(AttributeError):
+            skirt.doubts = 1
+        with pytest.raises(TypeError):
+            hash(skirt)
+        assert skirt.piece("no such piece") is None
+    named = dataclasses.replace(SKIRT, name="x" * 5000).draft()
+    assert len(repr(named)) < 80
+    many = draft.TieredSkirt(800, [1.5] * 3, [300] * 3, 400).draft()
+    assert len(repr(many)) < 80 and many._repr_svg_().count("tier") >= len(many.pieces)
+    with pytest.raises(ReclothError):
+        draft.Draft.from_json(SKIRT.draft().to_json().replace("0.0", "1e9", 1))
+
+
+def test_a_draft_takes_only_pieces_for_pieces():
+    with pytest.raises(TypeError, match="draft.NeckTop: front must be a Piece, not int"):
+        draft.NeckTop(5, BACK).draft()
+    with pytest.raises(TypeError, match="draft.OffCentreFront: front must be a SkirtPanel"):
+        draft.OffCentreFront(FRONT, 20, 10, 300)
+    with pytest.raises(ReclothError) as caught:
+        draft.Sleeve(FRONT, BACK, width=600, length=430, hem_width=250).draft()
+    assert (caught.value.function, caught.value.argument) == ("draft.Sleeve", "width")
+    assert draft.Sleeve(FRONT, BACK, width=caught.value.max, length=430, hem_width=500).draft().pieces
+    pocket = Piece.polygon("pocket", rectangle(100, 120), 10)
+    with pytest.raises(ReclothError) as caught:
+        draft.Sleeve(pocket, BACK, width=340, length=430, hem_width=250).draft()
+    assert caught.value.argument == "armhole"
 
 
 def test_a_draft_that_cannot_be_made_names_the_measure():
@@ -605,5 +713,6 @@ def test_every_shape_of_the_core_has_its_door():
     drafts = set()
     for found in re.findall(r"^pub use \w+::\{?([\w, ]+)\}?;", source, re.MULTILINE):
         drafts |= {name.strip() for name in found.split(",")}
-    # Two choices of measures are words here.
-    assert drafts - {"Centre", "Hang"} == set(draft.__all__) - {"Draft"}
+    # Choices of measures are words here, an armhole is measures of its sleeve, and a name of an edge is a pair.
+    plain = {"Centre", "Hang", "NeckShape", "PuffHem", "CheckKind", "EdgeName", "Armhole"}
+    assert drafts - plain == set(draft.__all__)

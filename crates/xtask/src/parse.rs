@@ -722,8 +722,12 @@ fn answer(sources: &[Source], output: &ReturnType, returns: &str) -> Result<Answ
             fields: vec![field],
         });
     }
-    let item = sources
-        .iter()
+    // A draft may have the name of the record that it is made from.
+    let (shapes, others): (Vec<&Source>, Vec<&Source>) =
+        sources.iter().partition(|source| source.shapes);
+    let item = others
+        .into_iter()
+        .chain(shapes)
         .flat_map(|source| &source.file.items)
         .find_map(|item| match item {
             Item::Struct(item) if item.ident == name => Some(item),
