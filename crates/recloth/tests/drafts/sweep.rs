@@ -41,7 +41,7 @@ fn changed(value: &Value, name: &str, to: f64) -> Value {
     numbers(&mut copy, &mut found);
     let name = if name == "hem_allowance" { "hem" } else { name };
     // The last: the allowances come after the measures.
-    if let Some((_, number)) = found.into_iter().filter(|(one, _)| one == name).next_back() {
+    if let Some((_, number)) = found.into_iter().rfind(|(one, _)| one == name) {
         *number = if number.is_u64() {
             Value::from(to as u64)
         } else {
@@ -122,7 +122,7 @@ fn sweep<T: Serialize + DeserializeOwned>(
         }
     }
     assert!(
-        made * 4 > rounds(),
+        made * 4 > rounds,
         "{name}: {made} made, {bounded} bounds tried, refused: {refused:?}"
     );
 }
