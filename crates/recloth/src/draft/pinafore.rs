@@ -78,7 +78,7 @@ impl Pinafore {
     /// assert_eq!(draft.pieces.len(), 4);
     /// // A head of 700 would need (700 + 20 - 360) / 2 = 180.
     /// let tight = Pinafore { yoke_depth: 160.0, head: 700.0, ..pinafore };
-    /// assert_eq!(tight.draft().unwrap_err().to_string(), "opening = 170 leaves no solution: it must be at least 180");
+    /// assert_eq!(tight.draft().unwrap_err().to_string(), "opening = 170 leaves no solution: it must be between 180 and 480");
     /// # Ok::<(), recloth::Error>(())
     /// ```
     pub fn draft(&self) -> Result<Draft, Error> {
