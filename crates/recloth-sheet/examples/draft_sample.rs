@@ -1,6 +1,6 @@
 //! Draws a sample of every draft, of invented measures, and prints what each walked and checked.
 //!
-//! `cargo run -p recloth-sheet --example draft_sample -- FOLDER`
+//! `cargo run -p recloth-sheet --example draft_sample -- FOLDER [SCALE]`
 
 #[path = "../../recloth/tests/drafts/samples.rs"]
 mod samples;
@@ -15,8 +15,9 @@ fn main() -> Result<(), Box<dyn Error>> {
     let folder = std::env::args().nth(1).ok_or("name a folder")?;
     let folder = Path::new(&folder);
     std::fs::create_dir_all(folder)?;
+    let scale = std::env::args().nth(2).map_or(Ok(0.4), |text| text.parse())?;
     let options = PieceOptions {
-        scale: 0.4,
+        scale,
         ..PieceOptions::default()
     };
     for (name, draft) in samples::all() {
