@@ -9,6 +9,7 @@ use crate::test::run::Context;
 mod calls;
 mod doors;
 mod flash;
+mod lay;
 mod outlines;
 
 /// One figure, and that of the peer where there is one.
@@ -35,6 +36,7 @@ const BENCHES: &[Bench] = &[
     ("calls", calls::figures),
     ("outlines", outlines::figures),
     ("flash", flash::figures),
+    ("lay", lay::figures),
 ];
 
 /// Runs the benches named, or all; prints a table and writes `target/bench.json`.
