@@ -163,14 +163,18 @@ impl Drawn {
             if ends != [a.end, b.start] || i == next {
                 return None;
             }
-            let cross = only_crossing(&a, &b)?;
+            let met = only_crossing(&a, &b)?;
+            let (a_left, b_left) = (a.between(a.start, met), b.between(met, b.end));
+            // Turning to the right there, the ring has the loop to its left, within it.
+            if cross(a_left.end_tangent(), b_left.start_tangent()) >= 0.0 {
+                return None;
+            }
             joint.path.clear();
-            drawn.lines[i].segment = a.between(a.start, cross);
-            drawn.lines[next].segment = b.between(cross, b.end);
+            (drawn.lines[i].segment, drawn.lines[next].segment) = (a_left, b_left);
             (drawn.lines[i].state[1], drawn.lines[next].state[0]) = (End::Cut, End::Cut);
-            let loose = [a.between(cross, a.end), b.between(b.start, cross)];
+            let loose = [a.between(met, a.end), b.between(b.start, met)];
             let square = [Segment::line(ends[0], at), Segment::line(at, ends[1])];
-            loops.push((cross, loose, square));
+            loops.push((met, loose, square));
         }
         let ring = drawn.ring(parts);
         let known: Vec<Known> = ring.iter().map(|bit| Known::new(bit.segment)).collect();
@@ -178,10 +182,10 @@ impl Drawn {
         if around != (base == 0) || !is_simple(&known) {
             return None;
         }
-        let clear = |(cross, loose, square): &(Point, [Segment; 2], [Segment; 2])| {
+        let clear = |(met, loose, square): &(Point, [Segment; 2], [Segment; 2])| {
             let hits = |side: &Segment, but: bool| {
                 let bounds = side.hull();
-                let beside = |one: &Segment| but && (one.end == *cross || one.start == *cross);
+                let beside = |one: &Segment| but && (one.end == *met || one.start == *met);
                 known.iter().any(|one| {
                     boxes_meet(&bounds, &one.bounds)
                         && !beside(&one.segment)
@@ -594,4 +598,59 @@ fn merge(raw: &[Bit], ring: Vec<Stretch>) -> Vec<Bit> {
         }
     }
     bits
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A star of arcs, no two alike: every other one with deep inward corners, the rest with shallow ones.
+    fn star(seed: u32) -> Vec<Part> {
+        let share = |of: u32| f64::from((of * 7919 + seed * 104_729) % 1009) / 1009.0;
+        let count = 5 + seed % 6;
+        let deep = if seed.is_multiple_of(2) { 40.0 } else { 200.0 };
+        let corner = |index: u32| {
+            let index = index % count;
+            let angle = (f64::from(index) + 0.6 * share(index)) / f64::from(count);
+            let (sin, cos) = libm::sincos(angle * core::f64::consts::TAU);
+            Point::new(cos, sin).to_vec2() * (230.0 - deep * share(index + 50))
+        };
+        let part = |index: u32| Part {
+            edge: index as usize,
+            segment: Segment::arc(
+                corner(index).to_point(),
+                corner(index + 1).to_point(),
+                0.6 * (share(index + 100) - 0.5),
+            ),
+            distance: [0.0, 6.0, 10.0, 25.0][(index + seed) as usize % 4],
+            corner: Some(Corner::default()),
+        };
+        (0..count).map(part).collect()
+    }
+
+    #[test]
+    fn a_ring_that_seems_plain_is_what_the_long_way_finds() {
+        let area = |bits: &[Bit]| ring::area(bits.iter().map(|bit| &bit.segment));
+        let (mut tried, mut plain) = (0, 0);
+        for seed in 0..400 {
+            let parts = star(seed);
+            let drawn: Vec<Segment> = parts.iter().map(|part| part.segment).collect();
+            if ring::self_crossing(&drawn).is_some() || ring::area(&drawn) <= 0.0 {
+                continue;
+            }
+            tried += 1;
+            let Some(short) = Drawn::new(&parts).0.plain(&parts, 0) else {
+                continue;
+            };
+            plain += 1;
+            let long = trim(&without_spikes(Drawn::new(&parts).0.ring(&parts)), 0);
+            let largest = long.iter().map(|bits| area(bits)).fold(0.0, f64::max);
+            assert!(
+                (area(&short) - largest).abs() < 1e-3,
+                "{seed}: {} {largest}",
+                area(&short)
+            );
+        }
+        assert!(tried > 200 && plain > 40, "{plain} of {tried}");
+    }
 }
