@@ -10,8 +10,7 @@ use crate::test::{
 };
 
 /// The crates whose tests are the core's.
-const TESTS: &str =
-    "test -p recloth -p recloth-doors -p recloth-fuzz --features recloth/serde --lib --tests";
+const TESTS: &str = "test -p recloth -p recloth-doors --features recloth/serde --lib --tests";
 
 /// Of one file.
 #[derive(Default)]
