@@ -2,10 +2,10 @@
 
 mod pieces;
 
-use kurbo::Point;
+use kurbo::{Point, Shape};
 use pieces::{Kind, random_piece};
 use recloth::ErrorKind;
-use recloth::outline::{Corner, CutLine, Drawn, Piece, Segment};
+use recloth::outline::{Corner, Curve, CutLine, Drawn, Edge, Piece, Segment};
 
 const TOLERANCE: f64 = 0.05;
 /// What rounding may add.
@@ -358,4 +358,18 @@ fn nonsense_gets_a_cut_line_or_an_error() {
         let _ = piece.unfold();
     }
     assert!(made > 200, "{made}");
+}
+
+#[test]
+fn an_arc_all_but_straight_is_drawn() {
+    // Its radius is beyond the largest number.
+    let bulge = 1e-317;
+    let edges = vec![
+        Edge::seam("bottom", Curve::arc((0.0, 0.0), (300.0, 0.0), bulge), 10.0),
+        Edge::seam("end", Curve::line((300.0, 0.0), (0.0, 50.0)), 10.0),
+        Edge::seam("start", Curve::line((0.0, 50.0), (0.0, 0.0)), 10.0),
+    ];
+    let line = Piece::new("strip", edges).unwrap().cut_line(0.05).unwrap();
+    assert!(line.path(0.1).is_finite());
+    assert!((line.path(0.1).area().abs() - line.area()).abs() < 1e-6);
 }

@@ -3,7 +3,8 @@
 use arbitrary::Result;
 use kurbo::Point;
 use recloth::panel::{
-    Flaw, Inner, Panel, Scale, largest_rectangle, tallest_rectangle, usable_panel,
+    CornerReading, Flaw, Inner, Panel, Scale, Spare, SpareReading, largest_rectangle,
+    tallest_rectangle, usable_panel,
 };
 
 use crate::input::Input;
@@ -76,6 +77,9 @@ pub(crate) fn target(input: &mut Input) -> Result<()> {
     if let Ok(panel) = panel.and_then(|panel| panel.with_grain_deg(grain_deg)) {
         cut_down(&panel, &losses, accuracy);
     }
+    if let Some(panel) = taken(input)? {
+        cut_down(&panel, &losses, accuracy);
+    }
     // The words of a path in any order.
     let path: Vec<&str> = (0..input.index(24)?)
         .map(|_| input.0.choose(WORDS).copied())
@@ -86,6 +90,80 @@ pub(crate) fn target(input: &mut Input) -> Result<()> {
         cut_down(&panel, &losses, accuracy);
     }
     Ok(())
+}
+
+/// A panel from readings of every kind, near good ones, with what else may be said of it.
+fn taken(input: &mut Input) -> Result<Option<Panel>> {
+    let mut near = |good: f64| -> Result<f64> {
+        if input.once_in(4)? {
+            input.number([0.0, 2.0 * good], &[good, 0.0])
+        } else {
+            Ok(good * (0.98 + 0.04 * input.share()?))
+        }
+    };
+    let made = match near(2.0)? {
+        way if way < 1.97 => {
+            let corner = |start, end, from_start, from_end| CornerReading {
+                start,
+                end,
+                from_start,
+                from_end,
+                right: false,
+            };
+            let readings = [
+                corner(0, 1, near(500.0)?, near(300.0)?),
+                corner(0, 1, near(300.0)?, near(500.0)?),
+                corner(near(1.0)? as u32, 2, near(320.0)?, near(300.0)?),
+            ];
+            let count = (near(2.0)? as usize).min(readings.len());
+            Panel::by_triangles("triangles", near(400.0)?, &readings[..count])
+        }
+        way if way < 2.01 => {
+            let stations = [0.0, near(100.0)?, near(200.0)?, near(300.0)?];
+            let left = [near(-90.0)?, near(-80.0)?, near(-85.0)?, near(-60.0)?];
+            let right = [near(90.0)?, near(80.0)?, near(85.0)?, near(60.0)?];
+            Panel::by_offsets("offsets", &stations, &left, &right)
+        }
+        _ => {
+            let mut corner = |x: f64, y: f64| Ok(Point::new(near(x)?, near(y)?));
+            let truth = [(0.0, 0.0), (200.0, 0.0), (200.0, 300.0), (0.0, 300.0)].map(Point::from);
+            let picture = [
+                corner(100.0, 90.0)?,
+                corner(900.0, 120.0)?,
+                corner(800.0, 950.0)?,
+                corner(150.0, 900.0)?,
+            ];
+            let outline = [
+                corner(80.0, 100.0)?,
+                corner(950.0, 100.0)?,
+                corner(500.0, 970.0)?,
+            ];
+            Panel::from_photo("photo", &picture, &truth, &outline)
+        }
+    };
+    let spare = SpareReading {
+        from: near(1.0)? as usize,
+        to: near(2.0)? as usize,
+        reading: near(320.0)?,
+    };
+    let ends = (near(0.0)? as usize, near(2.0)? as usize);
+    let Ok(panel) = made else { return Ok(None) };
+    let corners = panel.outline().to_vec();
+    let row = Flaw::stitching(corners.iter().take(2).copied(), 3.0);
+    let more = panel
+        .clone()
+        .with_spares(&[spare])
+        .and_then(|panel| panel.with_grain_between(ends.0, ends.1))
+        .and_then(|panel| panel.with_flaws(row));
+    Ok(Some(match more {
+        Ok(panel) => {
+            let spares = panel.spares();
+            assert_eq!(spares.iter().map(Spare::read).collect::<Vec<_>>(), [spare]);
+            assert_eq!(panel.largest_misfit(), Some(spares[0].misfit.abs()));
+            panel
+        }
+        Err(_) => panel,
+    }))
 }
 
 const WORDS: &[&str] = &[
@@ -129,6 +207,20 @@ const WORDS: &[&str] = &[
 fn cut_down(panel: &Panel, losses: &[f64], accuracy: f64) {
     let whole = panel.area_mm2();
     assert!(whole >= 0.0 && whole.is_finite(), "{panel:?}");
+    assert!(panel.doubts() < 1 << 53, "{panel:?}");
+    assert!(panel.grain_deg().abs() <= 360.0, "{panel:?}");
+    let called: Vec<Flaw> = panel
+        .flaws()
+        .iter()
+        .map(|flaw| flaw.clone().called("it"))
+        .collect();
+    let same = panel.clone().with_flaws(called);
+    let same = same.and_then(|same| same.with_holes(panel.holes().to_vec()));
+    let same = same.map(|same| same.with_faces(panel.faces()).with_nap(panel.nap()));
+    assert!(
+        same.is_ok_and(|same| same.taken() == panel.taken()),
+        "{panel:?}"
+    );
     let _ = panel.largest_rectangle();
     if let Ok(parts) = panel.usable(losses, accuracy) {
         let left: f64 = parts.iter().map(Panel::area_mm2).sum();

@@ -335,7 +335,8 @@ impl Segment {
             if part + 1 == parts {
                 arc.end = self.end;
             }
-            let reach = 4.0 / 3.0 * arc.bulge.abs() * arc.radius();
+            // That is a third of the chord and a little: by the radius, an arc all but straight would have none.
+            let reach = length(arc.end - arc.start) * (1.0 + arc.bulge * arc.bulge) / 3.0;
             let first = arc.start + arc.start_tangent() * reach;
             found([
                 arc.start,
