@@ -29,7 +29,7 @@ DRAFTS = {type(made): made for made in [
     draft.DartedSkirt(720, 980, 250, 235), draft.OffCentreFront(SKIRT, 60, 18, 300), draft.WrapSkirt(720, 980, 300),
     draft.GoredSkirt(720, 1020, 1980), draft.TieredSkirt(800, [1.5, 1.5], [300, 350], 1400),
     draft.ShapedBand(760, 720), draft.EdgeBand(440), draft.Binding(1200, 8, 8, 700),
-    draft.NeckTop(BODICE, BODICE), SLEEVE, draft.RecutSleeve(SLEEVE.draft().pieces[0], BODICE, BODICE),
+    draft.NeckTop(BODICE, BODICE, back_depth=90), SLEEVE, draft.RecutSleeve(SLEEVE.draft().pieces[0], BODICE, BODICE),
     draft.PuffedSleeve(SLEEVE.draft().pieces[0], 1.5, 3), draft.Pinafore(580, 360, 520, 70, 140, 170, 330, 200),
 ]}
 
