@@ -208,6 +208,11 @@ impl Curve {
         }
     }
 
+    /// The curve shifted.
+    pub(crate) fn shifted(&self, by: Vec2) -> Curve {
+        self.moved(Affine::translate(by), false)
+    }
+
     /// The numbers that describe it, for checking.
     pub(crate) fn numbers(&self) -> ([Point; 4], f64) {
         match self {

@@ -123,6 +123,19 @@ pub struct Notch {
     pub depth: Option<f64>,
 }
 
+impl Notch {
+    /// A slit at a distance from the start of the edge (mm).
+    pub fn new(name: impl Into<String>, distance: f64, marks: u32) -> Notch {
+        Notch {
+            name: name.into(),
+            distance,
+            marks,
+            form: NotchForm::Slit,
+            depth: None,
+        }
+    }
+}
+
 /// How a notch is cut.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
@@ -222,13 +235,7 @@ impl Edge {
 
     /// The same edge, with one more notch, a slit, at a distance from its start (mm).
     pub fn notch(mut self, name: impl Into<String>, distance: f64, marks: u32) -> Edge {
-        self.notches.push(Notch {
-            name: name.into(),
-            distance,
-            marks,
-            form: NotchForm::Slit,
-            depth: None,
-        });
+        self.notches.push(Notch::new(name, distance, marks));
         self
     }
 

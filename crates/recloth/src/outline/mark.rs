@@ -2,7 +2,7 @@
 
 use alloc::string::String;
 use alloc::vec::Vec;
-use kurbo::{Affine, Point};
+use kurbo::{Affine, Point, Vec2};
 
 use super::curve::Curve;
 use super::edge::{Edge, reversed_ring};
@@ -157,6 +157,11 @@ impl Mark {
             },
             Mark::Cutout(cutout) => Mark::Cutout(cutout.moved(motion, flips)),
         }
+    }
+
+    /// The mark shifted.
+    pub(crate) fn shifted(&self, by: Vec2) -> Mark {
+        self.moved(Affine::translate(by), false)
     }
 
     /// The points that place it, and the bulge of its curve if it has one. A cut-out's edges are checked as edges are.

@@ -31,11 +31,13 @@ mod curve;
 mod cut_line;
 mod cut_ring;
 mod edge;
+mod extend;
 mod facing;
 mod fit;
 mod join;
 mod mark;
 mod mirror;
+mod notches;
 mod parallel;
 mod piece;
 mod place;
@@ -49,6 +51,7 @@ mod split;
 mod spread;
 mod swing;
 mod symmetry;
+mod true_up;
 mod vector;
 mod walk;
 
@@ -60,6 +63,7 @@ pub use edge::{
 pub use facing::Facing;
 pub use join::Joined;
 pub use mark::{Cutout, Dart, LineKind, Mark};
+pub use notches::{NotchMatch, PairedNotch};
 pub use piece::{Cutting, Hand, Piece, sentence};
 pub use place::Place;
 pub use segment::Segment;
@@ -67,6 +71,7 @@ pub use split::NewSeam;
 pub use spread::Slash;
 pub use swing::Opening;
 pub use symmetry::Symmetry;
+pub use true_up::{EdgeEnd, Meeting, TruedEdge, TruedUp, true_up};
 pub use walk::{Walk, WalkNotch, WalkSection, Way};
 pub(crate) use walk::{Walked, walk_rows};
 

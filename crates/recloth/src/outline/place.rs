@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 use kurbo::{Line, Point};
 
 use super::curve::Curve;
-use super::edge::{Corner, Edge, Role};
+use super::edge::{Corner, Edge, Notch, Role};
 use super::mark::Mark;
 use super::piece::Piece;
 use crate::Error;
@@ -170,6 +170,56 @@ pub(crate) fn across(like: &Edge, start: Point, end: Point) -> Edge {
         corner: Corner::default(),
         notches: Vec::new(),
         ..like.clone()
+    }
+}
+
+/// An edge redrawn along other curves, numbered if they are several. Its notches go to where `there` puts their points, or
+/// as near as the curves come.
+pub(crate) fn redrawn(
+    edge: &Edge,
+    curves: Vec<Curve>,
+    there: impl Fn(Point) -> Point,
+) -> Vec<Edge> {
+    let count = curves.len();
+    let mut parts: Vec<Edge> = curves
+        .into_iter()
+        .enumerate()
+        .map(|(index, curve)| Edge {
+            curve,
+            name: if count > 1 {
+                format!("{} {}", edge.name, index + 1)
+            } else {
+                edge.name.clone()
+            },
+            corner: if index + 1 == count {
+                edge.corner
+            } else {
+                Corner::default()
+            },
+            notches: Vec::new(),
+            ..edge.clone()
+        })
+        .collect();
+    for notch in &edge.notches {
+        pin(notch, there(edge.curve.at(notch.distance).0), &mut parts);
+    }
+    parts
+}
+
+/// Puts a notch where one of these edges comes nearest to a point.
+pub(crate) fn pin<'a>(notch: &Notch, point: Point, edges: impl IntoIterator<Item = &'a mut Edge>) {
+    let mut best: Option<(&mut Edge, (f64, f64))> = None;
+    for edge in edges {
+        let near = edge.curve.nearest(point);
+        if best.as_ref().is_none_or(|(_, (off, _))| near.0 < *off) {
+            best = Some((edge, near));
+        }
+    }
+    if let Some((edge, (_, distance))) = best {
+        edge.notches.push(Notch {
+            distance,
+            ..notch.clone()
+        });
     }
 }
 

@@ -1,13 +1,13 @@
 //! A piece made larger or smaller for what the cloth will do in the wash.
 
-use alloc::format;
 use alloc::vec::Vec;
 use kurbo::{Affine, Line, Point};
 
 use super::curve::Curve;
-use super::edge::{Corner, Edge};
+use super::edge::Edge;
 use super::mark::{Cutout, Mark};
 use super::piece::Piece;
+use super::place::redrawn;
 use super::segment::{Segment, sincos_deg};
 use crate::Error;
 
@@ -85,43 +85,11 @@ impl Piece {
 
 /// A ring of edges after a stretch, with their notches at their places on the cloth.
 fn stretched_edges(ring: &[Edge], motion: Affine, even: bool) -> Vec<Edge> {
-    let mut edges = Vec::new();
-    for edge in ring {
+    let drawn = ring.iter().flat_map(|edge| {
         let curves = stretched(&edge.curve, motion, even);
-        let count = curves.len();
-        let first = edges.len();
-        edges.extend(curves.into_iter().enumerate().map(|(index, curve)| Edge {
-            curve,
-            name: if count > 1 {
-                format!("{} {}", edge.name, index + 1)
-            } else {
-                edge.name.clone()
-            },
-            corner: if index + 1 == count {
-                edge.corner
-            } else {
-                Corner::default()
-            },
-            notches: Vec::new(),
-            ..edge.clone()
-        }));
-        for notch in &edge.notches {
-            let there = motion * edge.curve.at(notch.distance).0;
-            let parts = edges[first..]
-                .iter()
-                .map(|part: &Edge| part.curve.nearest(there));
-            let mut best = (0, (f64::INFINITY, 0.0));
-            for (index, near) in parts.enumerate() {
-                if near.0 < best.1.0 {
-                    best = (index, near);
-                }
-            }
-            let mut notch = notch.clone();
-            notch.distance = best.1.1;
-            edges[first + best.0].notches.push(notch);
-        }
-    }
-    edges
+        redrawn(edge, curves, |point| motion * point)
+    });
+    drawn.collect()
 }
 
 /// A curve after a stretch, even in all directions or not.

@@ -335,17 +335,18 @@ impl Segment {
             if part + 1 == parts {
                 arc.end = self.end;
             }
-            // That is a third of the chord and a little: by the radius, an arc all but straight would have none.
-            let reach = length(arc.end - arc.start) * (1.0 + arc.bulge * arc.bulge) / 3.0;
-            let first = arc.start + arc.start_tangent() * reach;
-            found([
-                arc.start,
-                first,
-                arc.end - arc.end_tangent() * reach,
-                arc.end,
-            ]);
+            found(arc.as_cubic());
             start = arc.end;
         }
+    }
+
+    /// Ends and steering points of one cubic with the same ends and tangents; near it for a quarter circle or less.
+    pub(crate) fn as_cubic(&self) -> [Point; 4] {
+        // A third of the chord and a little: by the radius, an arc all but straight would have none.
+        let reach = length(self.end - self.start) * (1.0 + self.bulge * self.bulge) / 3.0;
+        let first = self.start + self.start_tangent() * reach;
+        let second = self.end - self.end_tangent() * reach;
+        [self.start, first, second, self.end]
     }
 
     /// Number of equal parts that each sweep at most `largest` radians; from 1 to 100 000.

@@ -1,14 +1,19 @@
 //! Edges moved parallel to themselves: let out, taken in, lengthened, shortened.
 
+use alloc::vec;
 use alloc::vec::Vec;
+use kurbo::Point;
 
+use super::cross::crossings;
 use super::curve::Curve;
 use super::cut_line::CutSegment;
-use super::edge::{Corner, Edge};
+use super::edge::{Corner, Edge, Role};
+use super::fit::fit;
+use super::mark::{Dart, Mark};
 use super::piece::Piece;
-use super::place::NOTHING;
+use super::place::{NOTHING, pin};
 use super::segment::Segment;
-use super::vector::{cross, dot};
+use super::vector::{cross, dot, length};
 use crate::Error;
 
 /// How near arcs follow the parallel of a cubic (mm).
@@ -19,7 +24,8 @@ impl Piece {
     /// to take in or shorten. Their neighbours run on, or are cut off, where they meet the moved edge; corners stay pointed.
     ///
     /// Lines and arcs keep their kind; the parallel of a cubic is none, and becomes arcs within 0.02 mm (`name 1`,
-    /// `name 2`). Notches go with their edge, square across; marks and grain stay.
+    /// `name 2`). Notches go with their edge, square across; legs of darts run on or are cut off to meet it; other marks and
+    /// grain stay.
     ///
     /// # Errors
     /// - `Count`: not 1 to 1000 `edges`; `OutOfRange`: no such `edge`, or `by`; `NotFinite`: `by`;
@@ -42,58 +48,97 @@ impl Piece {
         Error::check_items("edges", edges.len(), 1, 1000)?;
         let by = Error::check("by", by, -1e3, 1e3)?;
         let all = self.edges();
+        let mut each = vec![0.0; all.len()];
         for (index, &edge) in edges.iter().enumerate() {
             Error::check("edge", edge as f64, 0.0, all.len() as f64 - 1.0)
                 .map_err(|error| error.at_index(index))?;
-            if all[edge].role == super::Role::Fold {
+            if all[edge].role == Role::Fold {
                 let nan = f64::NAN;
                 return Err(Error::no_solution("edge", edge as f64, nan, nan).at_index(index));
             }
+            each[edge] = by;
         }
-        let moved = |edge: &Edge| {
+        let shifted = self.shifted_by(&each)?;
+        let edges: Vec<Edge> = shifted.into_iter().map(|(_, edge)| edge).collect();
+        let marks = self.marks_on(edges.iter());
+        self.remade(edges, marks, self.grain())
+    }
+
+    /// The edges after each has moved outward by its own distance (mm), each with the index of the edge it came of.
+    ///
+    /// # Errors
+    /// `NoSolution` naming `by`: an edge, with its index, would have nothing left. `Outline`.
+    pub(crate) fn shifted_by(&self, by: &[f64]) -> Result<Vec<(usize, Edge)>, Error> {
+        let whole = |piece: &Piece| piece.edges().iter().cloned().enumerate().collect();
+        let outward: Vec<f64> = by.iter().map(|by| by.max(0.0)).collect();
+        let mut moved: Vec<(usize, Edge)> = if outward.iter().any(|by| *by > 0.0) {
+            self.shifted_one_way(&outward, 1.0)?
+        } else {
+            whole(self)
+        };
+        if by.iter().all(|by| *by >= 0.0) {
+            return Ok(moved);
+        }
+        let (owners, edges): (Vec<usize>, Vec<Edge>) = moved.into_iter().unzip();
+        let between = Piece::new(self.name(), edges)?;
+        let inward: Vec<f64> = owners.iter().map(|&owner| -by[owner].min(0.0)).collect();
+        // A part of an edge that is lost is no loss while there is another.
+        moved = between.shifted_one_way(&inward, -1.0)?;
+        for (owner, _) in &mut moved {
+            *owner = owners[*owner];
+        }
+        Ok(moved)
+    }
+
+    /// The same where all that move do so outward (`way` 1) or inward (`way` -1), by distances that are not negative.
+    fn shifted_one_way(&self, by: &[f64], way: f64) -> Result<Vec<(usize, Edge)>, Error> {
+        let all = self.edges();
+        let width = |edge: &Edge| {
             let one = all.iter().position(|other| core::ptr::eq(edge, other));
-            if one.is_some_and(|index| edges.contains(&index)) {
-                by.abs()
-            } else {
-                0.0
-            }
+            one.map_or(0.0, |index| by[index])
         };
         let runs_on = Corner::Pointed {
             limit: f64::INFINITY,
         };
-        let ring = if by < 0.0 {
-            self.inner_with(FINE, &moved, runs_on)
+        let ring = if way < 0.0 {
+            self.inner_with(FINE, &width, runs_on)
         } else {
-            self.outer_with(FINE, &moved, Some(runs_on))
+            self.outer_with(FINE, &width, Some(runs_on))
         };
         let mut rebuilt = self.rebuilt(&ring);
         for (index, edge) in all.iter().enumerate() {
-            let parts: Vec<usize> = (0..rebuilt.len())
-                .filter(|&i| rebuilt[i].0 == index)
-                .collect();
-            if parts.is_empty() {
+            if by[index] == 0.0 && matches!(edge.curve, Curve::Cubic(_)) {
+                restore(&mut rebuilt, index, edge);
+            }
+            let last = rebuilt.iter().rposition(|(owner, _)| *owner == index);
+            let Some(last) = last else {
                 let nan = f64::NAN;
-                return Err(Error::no_solution("by", by, nan, nan).at_index(index));
-            }
-            if let Some(&last) = parts.last() {
-                rebuilt[last].1.corner = edge.corner;
-            }
+                return Err(Error::no_solution("by", way * by[index], nan, nan).at_index(index));
+            };
+            rebuilt[last].1.corner = edge.corner;
             for notch in &edge.notches {
+                let parts = rebuilt.iter_mut().filter(|(owner, _)| *owner == index);
                 let point = edge.curve.at(notch.distance).0;
-                let mut best = (parts[0], (f64::INFINITY, 0.0));
-                for &part in &parts {
-                    let near = rebuilt[part].1.curve.nearest(point);
-                    if near.0 < best.1.0 {
-                        best = (part, near);
-                    }
-                }
-                let mut notch = notch.clone();
-                notch.distance = best.1.1;
-                rebuilt[best.0].1.notches.push(notch);
+                pin(notch, point, parts.map(|(_, edge)| edge));
             }
         }
-        let edges = rebuilt.into_iter().map(|(_, edge)| edge).collect();
-        self.remade(edges, self.marks().to_vec(), self.grain())
+        Ok(rebuilt)
+    }
+
+    /// The marks, for a piece whose edges have moved to these: the legs of darts run on, or are cut off, to meet them.
+    pub(crate) fn marks_on<'a>(&self, edges: impl Iterator<Item = &'a Edge>) -> Vec<Mark> {
+        let mut outline = Vec::new();
+        for edge in edges {
+            fit(&edge.curve, 1e-4, &mut outline);
+        }
+        let relaid = |mark: &Mark| match mark.clone() {
+            Mark::Dart(dart) => Mark::Dart(Dart {
+                legs: dart.legs.map(|leg| leg_on(dart.point, leg, &outline)),
+                ..dart
+            }),
+            other => other,
+        };
+        self.marks().iter().map(relaid).collect()
     }
 
     /// A ring of parallels as edges like those of this piece, each with the index of its edge. What a corner adds goes to
@@ -150,6 +195,44 @@ impl Piece {
         let whole = |(_, segment): &(usize, Segment)| segment.length() > NOTHING;
         parts.into_iter().filter(whole).map(edge).collect()
     }
+}
+
+/// Puts a cubic back in place of the arcs that followed it, if it ends where it did.
+fn restore(rebuilt: &mut Vec<(usize, Edge)>, index: usize, edge: &Edge) {
+    let count = rebuilt.len();
+    let own = |at: usize| rebuilt[at % count].0 == index;
+    let Some(first) = (0..count).find(|&at| own(at) && !own(at + count - 1)) else {
+        return;
+    };
+    rebuilt.rotate_left(first);
+    let parts = rebuilt
+        .iter()
+        .take_while(|(owner, _)| *owner == index)
+        .count();
+    let (start, end) = (rebuilt[0].1.curve.start(), rebuilt[parts - 1].1.curve.end());
+    let stays = |a: Point, b: Point| length(a - b) <= NOTHING;
+    if stays(start, edge.curve.start()) && stays(end, edge.curve.end()) {
+        rebuilt.drain(1..parts);
+        rebuilt[0].1.curve = edge.curve.between(start, end);
+    }
+}
+
+/// Where the line of a dart's leg meets the outline nearest to where it ended.
+fn leg_on(point: Point, leg: Point, outline: &[Segment]) -> Point {
+    let line = Segment::line(point, point + (leg - point) * 4.0);
+    let mut best = (f64::INFINITY, leg);
+    for segment in outline {
+        if segment.nearest(leg).0 < NOTHING {
+            return leg;
+        }
+        crossings(segment, &line, |met, _, _| {
+            let off = length(met - leg);
+            if off < best.0 {
+                best = (off, met);
+            }
+        });
+    }
+    best.1
 }
 
 /// Whether a line goes on where the segment before it was going.

@@ -53,8 +53,17 @@ pub struct WalkSection {
     pub length: f64,
     /// Length of the other edges (mm); negative where their notches come in another order.
     pub other_length: f64,
-    /// `length - other_length` (mm): what must be eased in, if positive.
+    /// `length - other_length` (mm): what must be eased in, if positive, or stretched, if negative.
     pub difference: f64,
+}
+
+impl WalkSection {
+    /// The ease as a share of the other edges (%), negative where these must be stretched; none where those have no
+    /// length there.
+    pub fn ease_pct(&self) -> Option<f64> {
+        let eased = self.other_length > 0.0;
+        eased.then(|| 100.0 * self.difference / self.other_length)
+    }
 }
 
 impl Walk {
@@ -191,25 +200,29 @@ pub(crate) fn walk_rows(mine: &[Walked<'_>], others: &[Walked<'_>], way: Way) ->
         other_length,
         difference: length - other_length,
         notches,
-        start_kink_deg: kink(mine.first().and_then(before), start),
-        end_kink_deg: kink(mine.last().and_then(after), end),
+        start_kink_deg: kink_deg(mine.first().and_then(before), start),
+        end_kink_deg: kink_deg(mine.last().and_then(after), end),
     }
 }
 
-/// Kink of the edge that two corners make when they are sewn side by side (degrees), from their inner angles in radians.
-fn kink(corner: Option<f64>, other: Option<f64>) -> Option<f64> {
-    Some((PI - corner? - other?).to_degrees())
+/// Kink of the edge that two corners make when they are sewn side by side, from their inner angles (radians).
+pub(crate) fn kink(corner: f64, other: f64) -> f64 {
+    PI - corner - other
+}
+
+fn kink_deg(corner: Option<f64>, other: Option<f64>) -> Option<f64> {
+    Some(kink(corner?, other?).to_degrees())
 }
 
 impl Piece {
     /// Inner angle of the corner where an edge starts, in radians; none beside a fold.
-    fn corner_before(&self, edge: usize) -> Option<f64> {
+    pub(crate) fn corner_before(&self, edge: usize) -> Option<f64> {
         let count = self.edges().len();
         self.inner_angle((edge + count - 1) % count, edge, (edge + count - 1) % count)
     }
 
     /// Inner angle of the corner where an edge ends, in radians; none beside a fold.
-    fn corner_after(&self, edge: usize) -> Option<f64> {
+    pub(crate) fn corner_after(&self, edge: usize) -> Option<f64> {
         let next = (edge + 1) % self.edges().len();
         self.inner_angle(edge, next, next)
     }

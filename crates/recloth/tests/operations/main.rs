@@ -3,8 +3,10 @@
 mod carried;
 mod cuts;
 mod darts;
+mod lengths;
 #[path = "../random/mod.rs"]
 mod random;
+mod trued;
 mod walks;
 mod wholes;
 
