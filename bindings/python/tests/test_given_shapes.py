@@ -39,6 +39,11 @@ def fields(made):
 
 
 HUGE = 10**400
+TOP = [(0, 0), (200, 0), (200, 200), (110, 200), (90, 200), (0, 200)]
+NAMES = ["hem", "side", "top side", "mouth", "top centre", "centre"]
+SIX = recloth.Piece.polygon("back", [(0, 0), (202, 0), (184, 300), (0, 300), (-180, 300), (-200, 0)], 10)
+DART = recloth.DartMark("waist", (100, 100), ((110, 200), (90, 200)))
+SQUARE_TOP = recloth.Piece.polygon("top", TOP, 10, NAMES, marks=[DART])
 
 # A good call of everything that is exported and no function of numbers; each argument is spoilt in turn.
 CALLS = {
@@ -81,6 +86,11 @@ CALLS = {
     recloth.Place: {"edge": "edge 1", "distance": 5},
     recloth.Opening: {"name": "new dart", "at": (0, 5), "share": 0.5},
     recloth.Slash: {"open": (0, 5), "hinge": ("edge 3", 5), "open_by": 10, "hinge_by": 5},
+    recloth.PairedNotch: {"name": "middle", "distance": 5, "ease": 1, "marks": 2},
+    recloth.SeamEnd: {
+        "piece": 0, "edge": "edge 2", "other": 0, "other_edge": 3, "way": "against", "end": "start",
+    },
+    recloth.DartMouth: {"piece": 1, "dart": "waist", "onto": "start"},
     recloth.Unplaced: {"part": 0, "hand": "as_drawn", "count": 1},
     recloth.Piece: {
         "name": "strip", "edges": PIECE.edges, "marks": [recloth.DrillMark("button", (9, 9))],
@@ -96,6 +106,30 @@ CALLS = {
     PIECE.turned: {"angle_deg": 5},
     PIECE.handed: {"tolerance": 0.1},
     PIECE.walk: {"edges": [0, "edge 2"], "other": PIECE, "other_edges": 1, "way": "against"},
+    PIECE.place: {"point": (9, 9)},
+    SQUARE_TOP.turn_dart: {"dart": "waist", "openings": [("side dart", ("side", 100), 0.5)]},
+    SQUARE_TOP.close_dart: {"dart": "waist", "at": ("hem", 100)},
+    SQUARE_TOP.cap_dart: {"dart": "waist", "onto": "top side"},
+    PIECE.open_dart: {
+        "name": "new", "point": (100, 150), "at": ("edge 3", 100), "intake": 20, "opposite": ("edge 1", 100),
+    },
+    PIECE.split: {
+        "start": (-9, 100), "end": (209, 100), "name": "cut", "allowance": 8, "notches": [50], "bulge": 0.1, "steer": None,
+    },
+    PIECE.slash_and_spread: {"slashes": [(("edge 1", 50), ("edge 3", 150), 20, 5)]},
+    PIECE.join: {"edge": "edge 1", "other": PIECE, "other_edge": 2, "tolerance": 0.5},
+    PIECE.scale_for_change: {"along_pct": -5, "across_pct": 2},
+    SIX.symmetrise: {"start": (0, 0), "end": (0, 300), "tolerance": 5},
+    PIECE.shift_edges: {"edges": ["edge 1", 1], "by": 5},
+    PIECE.extend: {"start": (-5, 100), "end": (205, 100), "by": 20},
+    PIECE.facing: {"edges": "edge 3", "depth": 50, "name": "facing", "roll": 1, "inner_allowance": 6},
+    PIECE.match_notches: {"other": SQUARE_TOP},
+    PIECE.pair_notches: {
+        "edges": "edge 1", "other": PIECE, "other_edges": [0], "notches": [("middle", 5, 1, 2)], "way": "against",
+    },
+    recloth.true_up: {
+        "pieces": [SQUARE_TOP], "meetings": [recloth.DartMouth(0, "waist")], "limit": 5,
+    },
     PIECE.part: {"tilt_deg": 2, "shows": "right", "either_way": False, "tolerance": 0.1},
     PIECE.svg: {"scale": 1, "edges": True},
     PIECE.cut_line().points: {"tolerance": 0.1},
@@ -180,6 +214,10 @@ def used(thing):
     elif isinstance(thing, recloth.Slash):
         used(thing.open)
         used(thing.hinge)
+    elif isinstance(thing, recloth.PairedNotch):
+        PIECE.pair_notches("edge 1", PIECE, "edge 1", [thing])
+    elif isinstance(thing, (recloth.SeamEnd, recloth.DartMouth)):
+        recloth.true_up([PIECE, SQUARE_TOP], [thing], 1000)
     elif isinstance(thing, recloth.Unplaced):
         recloth.check([PART], [CLOTH], [], [thing])
     elif isinstance(thing, recloth.Piece):
@@ -235,7 +273,8 @@ def test_a_number_that_is_none_is_refused_by_name(call, name):
         if value in (HUGE, -HUGE):
             assert isinstance(caught.value, recloth.ReclothError), (value, str(caught.value))
     for value in ("71", True, None):
-        if call == PIECE.walk or (value is None and (name == "tolerance" or (call, name) in LEFT_OUT)):
+        edges = name in ("edge", "other_edge", "edges", "other_edges", "onto")
+        if edges or (value is None and (name == "tolerance" or (call, name) in LEFT_OUT)):
             continue  # An edge has a name; a tolerance left out is that of the line.
         with pytest.raises(TypeError):
             used(call(**{**CALLS[call], name: value}))
@@ -245,7 +284,7 @@ def test_nothing_exported_is_left_out():
     owners = [getattr(call, "__self__", None) for call in CALLS]
     listed = [*CALLS, *[owner if isinstance(owner, type) else type(owner) for owner in owners]]
     functions = {getattr(recloth, name) for name in recloth._functions.__all__}
-    made = {recloth.Joined, recloth.Symmetry, recloth.WalkSection, recloth.Answer, recloth.CutSegment, recloth.CutNotch, recloth.Walk, recloth.WalkNotch, recloth.Plan,
+    made = {recloth.NotchMatch, recloth.TruedEdge, recloth.TruedUp, recloth.Joined, recloth.Symmetry, recloth.WalkSection, recloth.Answer, recloth.CutSegment, recloth.CutNotch, recloth.Walk, recloth.WalkNotch, recloth.Plan,
             recloth.BriefError, recloth.ReclothError, draft.Draft, draft.Seam, draft.Check, draft.NamedLength, recloth.CutLine,
             recloth.Fit, recloth.UsablePanel, recloth.UsablePart, recloth.PanelRectangle}
     for module in (recloth, draft):

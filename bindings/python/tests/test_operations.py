@@ -112,6 +112,49 @@ def test_scaled_symmetrised_shifted_and_faced(skirt):
     assert pickle.loads(pickle.dumps(rolled)) == rolled
 
 
+def test_a_piece_is_lengthened_at_a_line(skirt):
+    longer = skirt.extend((-10, 200), (310, 200), 50)
+    assert longer.bounds == pytest.approx((0, -50, 300, 600))
+    assert longer.area == pytest.approx(300 * 650)
+    assert skirt.extend((-10, 200), (310, 200), -80).area == pytest.approx(300 * 520)
+    assert skirt.extend((310, 200), (-10, 200), 50).bounds == pytest.approx((0, 0, 300, 650))
+
+
+def test_notches_are_paired(skirt):
+    # The side of 600 eased by 12 onto one of 588, all of it between 200 and 400.
+    short = Piece.polygon("short", [(0, 0), (300, 0), (300, 588), (0, 588)], 10, ["hem", "side", "waist", "centre"])
+    notches = [("hip", 200), recloth.PairedNotch("knee", 400, 12, 2)]
+    one, other = skirt.pair_notches("side", short, "side", notches, way="along")
+    walk = one.walk("side", other, "side", way="along")
+    assert [(section.to, section.difference) for section in walk.sections] == [("hip", 0), ("knee", 12), (None, 0)]
+    assert walk.sections[1].ease_pct == pytest.approx(6)
+    found = one.match_notches(other)
+    assert [(notch.name, notch.here.edge, notch.here.distance, notch.there.distance) for notch in found] == [
+        ("hip", 1, 200, 200), ("knee", 1, 412, 400),
+    ]
+    assert all(notch.matches for notch in found)
+    (lone, *_) = skirt.match_notches(other)
+    assert (lone.here, lone.marks, lone.other_marks, lone.matches) == (None, 0, 1, False)
+
+
+def test_edges_are_trued_up(square):
+    # A gore 300 wide below and 180 above: its sides lean by atan(60 / 600), so hems meet in a peak of twice that.
+    gore = Piece.polygon("gore", [(-150, 0), (150, 0), (90, 600), (-90, 600)], 10, ["hem", "right", "waist", "left"])
+    ends = [recloth.SeamEnd(0, "right", 0, "left"), recloth.SeamEnd(0, "right", 0, "left", end="end")]
+    trued = recloth.true_up([gore], ends, 10)
+    lean = math.atan(0.1)
+    assert trued.kinks_deg == pytest.approx((2 * math.degrees(lean), -2 * math.degrees(lean)))
+    # An arc over a chord of 300, turned by the lean at both ends, sags by 150 tan(lean / 2).
+    assert trued.largest == pytest.approx(150 * math.tan(lean / 2), abs=1e-3)
+    walk = trued.pieces[0].walk("right", trued.pieces[0], "left")
+    assert (walk.start_kink_deg, walk.end_kink_deg) == pytest.approx((0, 0), abs=1e-9)
+    assert [(edge.piece, edge.edge) for edge in trued.edges] == [(0, 0), (0, 2)]
+    with pytest.raises(ReclothError, match="moved"):
+        recloth.true_up([gore], ends, 5)
+    capped = recloth.true_up([square], [recloth.DartMouth(0, "waist", "end")], 3).pieces[0]
+    assert sum(edge.name.startswith("cap waist") for edge in capped.edges) == 2
+
+
 @pytest.mark.parametrize(
     ("call", "says"),
     [
@@ -133,6 +176,18 @@ def test_scaled_symmetrised_shifted_and_faced(skirt):
         (lambda p: p.shift_edges("hem", math.nan), "by"),
         (lambda p: p.facing(["hem", "centre"], 20), "edge"),
         (lambda p: p.facing("hem", 0), "depth"),
+        (lambda p: p.extend((0, 150), (200, 150), 5), "mark"),
+        (lambda p: p.extend((0, 250), (200, 250), 5), "line"),
+        (lambda p: p.extend((0, 50), (200, 50), -300), "by"),
+        (lambda p: p.pair_notches("hem", p, "hem", [("n", 250)]), "distance"),
+        (lambda p: p.pair_notches("hem", p, "hem", [("n", 50, 200)]), "along"),
+        (lambda p: p.pair_notches("hem", p, "hem", [("n", 50), ("n", 60)]), "name"),
+        (lambda p: p.pair_notches("hem", p, "hem", [("n", 50)], way="up"), "way"),
+        (lambda p: recloth.true_up([p], [], 5), "meetings"),
+        (lambda p: recloth.true_up([p], [recloth.DartMouth(1, "waist")], 5), "piece"),
+        (lambda p: recloth.true_up([p], [recloth.DartMouth(0, "none")], 5), "dart"),
+        (lambda p: recloth.true_up([p], [recloth.SeamEnd(0, "hem", 3, "hem")], 5), "piece"),
+        (lambda p: recloth.true_up([p], [recloth.SeamEnd(0, "none", 0, "hem")], 5), "edge"),
     ],
 )
 def test_what_cannot_be_done_is_named(square, call, says):
@@ -152,6 +207,11 @@ def test_what_cannot_be_done_is_named(square, call, says):
         lambda p: p.slash_and_spread([1]),
         lambda p: p.join("hem", "piece", "hem"),
         lambda p: p.shift_edges("hem", "far"),
+        lambda p: p.extend((0, 0), 5, 5),
+        lambda p: p.match_notches("piece"),
+        lambda p: p.pair_notches("hem", p, "hem", "notches"),
+        lambda p: recloth.true_up([p], [("waist", 0)], 5),
+        lambda p: recloth.true_up(["piece"], [recloth.DartMouth(0, "waist")], 5),
     ],
 )
 def test_what_is_no_such_thing_is_a_type_error(square, call):

@@ -2690,6 +2690,10 @@ pub static SHAPES: &[(&str, &str)] = &[
         "Tallest rectangle of a given width, one side on grain, that a panel of any shape holds.",
     ),
     (
+        "true_up",
+        "Trues up edges that meet at seams and darts: a waist over darts and side seams, a hem over gores, a neckline over shoulders. Each of two edges that meet in a kink is turned there by half of it, so that sewn together they run on smoothly. Corners stay where they are, so no seam changes its length; an edge is drawn anew between them with its tangents turned: a line or an arc turned alike at both ends stays an arc, else it becomes a cubic, an arc of more than a quarter circle several (`name 1`, `name 2`). At a dart the mouth then gets the cap of [`Piece::cap_dart`].",
+    ),
+    (
         "usable_panel",
         "What is left of a panel: its outline less a strip along each edge and less each flaw with a margin round it.",
     ),

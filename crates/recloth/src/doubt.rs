@@ -68,6 +68,7 @@ bits! { DOUBTS, "Every doubt.",
     CAP_FULL = 41, "Ease of more than 10 % gathers: is a puff meant?";
     DART_FLAT = 42, "The dart is wider than it is long: have the two changed places?";
     LENS_BOW = 43, "The bow that a lens gives straight lines is not taken out: measure a length or two by tape.";
+    EDGE_STRETCHED = 44, "The edge is stretched or shrunk by more than 3 % to fit between its landmarks: is a dart open in one piece and closed in the other?";
 }
 
 bits! { CAUTIONS, "Every caution.",

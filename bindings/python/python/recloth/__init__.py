@@ -31,6 +31,7 @@ from ._core import (
     placed,
     plan,
     tallest_rectangle,
+    true_up,
     usable_panel,
 )
 from ._errors import BriefError, ReclothError
@@ -104,6 +105,7 @@ __all__ = [
     "plan",
     "reasons",
     "tallest_rectangle",
+    "true_up",
     "ufuncs",
     "usable_panel",
     *_function_names,

@@ -283,6 +283,8 @@ class WalkSection:
     length: float
     other_length: float
     difference: float
+    @property
+    def ease_pct(self) -> float | None: ...
 
 @dataclass(frozen=True, slots=True)
 class Place:
@@ -328,6 +330,70 @@ class Symmetry:
     half: Piece
     largest: float
     edge: int
+
+@dataclass(frozen=True, slots=True)
+class NotchMatch:
+    """A notch by its name, on one piece or on both."""
+
+    name: str
+    here: Place | None
+    there: Place | None
+    marks: int
+    other_marks: int
+    @property
+    def matches(self) -> bool: ...
+
+@dataclass(frozen=True, slots=True)
+class PairedNotch:
+    """A notch to be set on two rows of edges that are sewn together (mm)."""
+
+    name: str
+    distance: float
+    ease: float = 0.0
+    marks: int = 1
+    def __post_init__(self) -> None: ...
+
+@dataclass(frozen=True, slots=True)
+class SeamEnd:
+    """One end of a seam between two pieces: the edges beside it are to run on into each other."""
+
+    piece: int
+    edge: str | int
+    other: int
+    other_edge: str | int
+    way: str = "against"
+    end: str = "start"
+    def __post_init__(self) -> None: ...
+
+@dataclass(frozen=True, slots=True)
+class DartMouth:
+    """A dart: the edges at both sides of its mouth are to run on into each other when it is folded."""
+
+    piece: int
+    dart: str
+    onto: str = "start"
+    def __post_init__(self) -> None: ...
+
+@dataclass(frozen=True, slots=True)
+class TruedEdge:
+    """An edge that was drawn anew so that it runs on (mm, turns in degrees)."""
+
+    piece: int
+    edge: int
+    start_deg: float
+    end_deg: float
+    moved: float
+    distance: float
+    longer: float
+
+@dataclass(frozen=True, slots=True)
+class TruedUp:
+    """Pieces whose edges run on smoothly (mm)."""
+
+    pieces: tuple[Piece, ...]
+    edges: tuple[TruedEdge, ...]
+    largest: float
+    kinks_deg: tuple[float, ...]
 
 @final
 class Piece:
@@ -457,6 +523,22 @@ class Piece:
 
     def shift_edges(self, edges: str | int | Iterable[str | int], by: float) -> Piece:
         """Moves edges parallel to themselves, outward or, negative, inward (mm)."""
+
+    def extend(self, start: _Point, end: _Point, by: float) -> Piece:
+        """Lengthens the piece at a line across it, or, negative, shortens it (mm)."""
+
+    def match_notches(self, other: Piece) -> tuple[NotchMatch, ...]:
+        """The notches of two pieces paired by their names, then those that only the other has."""
+
+    def pair_notches(
+        self,
+        edges: str | int | Iterable[str | int],
+        other: Piece,
+        other_edges: str | int | Iterable[str | int],
+        notches: Iterable[PairedNotch | _Fields],
+        way: str = "against",
+    ) -> tuple[Piece, Piece]:
+        """Sets notches that meet on edges of this piece and of another."""
 
     def facing(
         self,
@@ -758,6 +840,11 @@ class Plan:
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
     def __reduce__(self) -> tuple[Any, ...]: ...
+
+def true_up(
+    pieces: Iterable[Piece], meetings: Iterable[SeamEnd | DartMouth], limit: float
+) -> TruedUp:
+    """Trues up edges that meet at seams and darts, so that they run on; more than limit (mm) is refused."""
 
 def usable_panel(
     outline: _Points,
@@ -8824,6 +8911,7 @@ __all__ = [
     "DartFromGape",
     "DartInPanel",
     "DartMark",
+    "DartMouth",
     "DoubleDart",
     "DrillMark",
     "EasePlace",
@@ -8871,10 +8959,12 @@ __all__ = [
     "NegativeEase",
     "Neutraliser",
     "Notch",
+    "NotchMatch",
     "OffCentreOpening",
     "Opening",
     "Overdye",
     "Owf",
+    "PairedNotch",
     "Panel",
     "PanelByOffsets",
     "PanelByTriangles",
@@ -8897,6 +8987,7 @@ __all__ = [
     "RoundedSet",
     "Rounding",
     "Ruffle",
+    "SeamEnd",
     "SeamPleat",
     "SectionedBand",
     "ShapedBand",
@@ -8922,6 +9013,8 @@ __all__ = [
     "ToleranceStack",
     "ToleranceStackList",
     "Trilaterate",
+    "TruedEdge",
+    "TruedUp",
     "Tucks",
     "TurnThrough",
     "TurnedHem",
@@ -9105,6 +9198,7 @@ __all__ = [
     "tolerance_stack",
     "tolerance_stack_list",
     "trilaterate",
+    "true_up",
     "tucks",
     "turn_through",
     "turned_hem",

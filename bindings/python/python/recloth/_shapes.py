@@ -19,19 +19,25 @@ __all__ = [
     "CutSegment",
     "CutoutMark",
     "DartMark",
+    "DartMouth",
     "DrillMark",
     "Edge",
     "Flaw",
     "Joined",
     "LineMark",
     "Notch",
+    "NotchMatch",
     "Opening",
+    "PairedNotch",
     "Part",
     "Place",
     "Placement",
+    "SeamEnd",
     "Slash",
     "Spare",
     "Symmetry",
+    "TruedEdge",
+    "TruedUp",
     "Unplaced",
     "Walk",
     "WalkNotch",
@@ -54,6 +60,8 @@ CORNERS = (
 FORMS = ("slit", "wedge")
 LINES = ("plain", "fold", "placement", "stitching", "slash", "stripe")
 HANDS = ("as_drawn", "mirrored")
+WAYS = ("against", "along")
+ENDS = ("start", "end")
 SHOWS = ("right", "wrong", "either", "both")
 FACES = ("one", "two")
 
@@ -650,13 +658,19 @@ class WalkSection:
     to : str or None           name of the notch at its end; None at the end of the walk
     length : float             length of these edges (mm)
     other_length : float       length of the other edges (mm)
-    difference : float         ``length - other_length`` (mm): what must be eased in, if positive
+    difference : float         ``length - other_length`` (mm): what must be eased in, if positive,
+                               or stretched, if negative
     """
 
     to: str | None
     length: float
     other_length: float
     difference: float
+
+    @property
+    def ease_pct(self):
+        """``difference`` as a share of the other edges (%); None where those have no length there."""
+        return 100 * self.difference / self.other_length if self.other_length > 0 else None
 
 
 @dataclass(frozen=True, slots=True)
@@ -766,6 +780,163 @@ class Symmetry:
     half: object
     largest: float
     edge: int
+
+
+@dataclass(frozen=True, slots=True)
+class NotchMatch:
+    """A notch by its name, on one piece or on both.
+
+    Attributes
+    ----------
+    name : str              its name
+    here : Place or None    where it is on this piece
+    there : Place or None   where it is on the other
+    marks : int             how many marks it has on this piece; 0 where it is not
+    other_marks : int       how many marks it has on the other
+    """
+
+    name: str
+    here: Place | None
+    there: Place | None
+    marks: int
+    other_marks: int
+
+    @property
+    def matches(self):
+        """Whether it is on both pieces, with as many marks."""
+        return self.here is not None and self.there is not None and self.marks == self.other_marks
+
+
+@dataclass(frozen=True, slots=True)
+class PairedNotch:
+    """A notch to be set on two rows of edges that are sewn together.
+
+    Parameters
+    ----------
+    name : str          its name on both
+    distance : float    how far along the other edges it is (mm), from where the walk starts
+    ease : float        what these edges are eased in by up to there (mm): it is
+                        ``distance + ease`` along them
+    marks : int         how many marks side by side, 1 to 3
+    """
+
+    name: str
+    distance: float
+    ease: float = 0.0
+    marks: int = 1
+
+    def __post_init__(self):
+        numbers = {name: _numbers.number(getattr(self, name), "PairedNotch", name) for name in ("distance", "ease")}
+        _settle(self, **numbers)
+
+
+def paired_notch_list(values):
+    """Notches to be paired, also from tuples and dicts."""
+    return each(PairedNotch, values, "notches")
+
+
+@dataclass(frozen=True, slots=True)
+class SeamEnd:
+    """One end of a seam between two pieces: the edges beside it are to run on into each other.
+
+    Parameters
+    ----------
+    piece : int                index of the one piece
+    edge : str or int          its edge that is sewn, at this end of the seam
+    other : int                index of the other piece; the same where a piece is sewn to its like
+    other_edge : str or int    its edge
+    way : str                  "against" or "along", as of :meth:`Piece.walk`
+    end : str                  "start" or "end" of the one edge
+    """
+
+    piece: int
+    edge: str | int
+    other: int
+    other_edge: str | int
+    way: str = "against"
+    end: str = "start"
+
+    def __post_init__(self):
+        word(self.way, WAYS, "SeamEnd", "way")
+        word(self.end, ENDS, "SeamEnd", "end")
+        wholes = {name: _numbers.whole(getattr(self, name), "SeamEnd", name) for name in ("piece", "other")}
+        _settle(self, **wholes)
+
+
+@dataclass(frozen=True, slots=True)
+class DartMouth:
+    """A dart: the edges at both sides of its mouth are to run on into each other when it is folded.
+
+    Parameters
+    ----------
+    piece : int    index of the piece
+    dart : str     name of the dart
+    onto : str     the edge it is pressed onto: that at the "start" of its mouth, or at its "end",
+                   counter-clockwise
+    """
+
+    piece: int
+    dart: str
+    onto: str = "start"
+
+    def __post_init__(self):
+        word(self.onto, ENDS, "DartMouth", "onto")
+        _settle(self, piece=_numbers.whole(self.piece, "DartMouth", "piece"))
+
+
+def meeting_list(values):
+    """Seam ends and dart mouths, each with the word for its kind."""
+    words = {SeamEnd: "seam", DartMouth: "dart"}
+    if isinstance(values, (str, bytes, dict)):
+        raise TypeError(f"meetings must be a list of SeamEnd and DartMouth, not {type(values).__name__}")
+    values = list(values)
+    for value in values:
+        if type(value) not in words:
+            raise TypeError(f"meetings: a SeamEnd or DartMouth is wanted, not {value!r:.40}")
+    return [(words[type(value)], value) for value in values]
+
+
+@dataclass(frozen=True, slots=True)
+class TruedEdge:
+    """An edge that was drawn anew so that it runs on.
+
+    Attributes
+    ----------
+    piece : int          index of the piece
+    edge : int           index of the edge in the piece as it was given
+    start_deg : float    how far it was turned at its start (degrees, counter-clockwise)
+    end_deg : float      how far it was turned at its end
+    moved : float        the farthest that it lies from where it was (mm)
+    distance : float     where that is, from its start along the edge as it was (mm)
+    longer : float       what it has become longer by (mm)
+    """
+
+    piece: int
+    edge: int
+    start_deg: float
+    end_deg: float
+    moved: float
+    distance: float
+    longer: float
+
+
+@dataclass(frozen=True, slots=True)
+class TruedUp:
+    """Pieces whose edges run on smoothly.
+
+    Attributes
+    ----------
+    pieces : tuple of Piece       all the pieces, changed or not
+    edges : tuple of TruedEdge    the edges that were drawn anew
+    largest : float               the farthest that any of them lies from where it was (mm)
+    kinks_deg : tuple of float    the kink there was at each meeting (degrees): positive a peak,
+                                  negative a dent
+    """
+
+    pieces: tuple
+    edges: tuple
+    largest: float
+    kinks_deg: tuple
 
 
 for _name in __all__:

@@ -7,11 +7,13 @@ mod cloth;
 mod cut_line;
 mod draft;
 mod lay;
+mod notches;
 mod operations;
 mod panel;
 mod piece;
 mod plan;
 mod read;
+mod true_up;
 
 use pyo3::prelude::*;
 
@@ -27,6 +29,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<lay::PyFit>()?;
     module.add_class::<plan::PyPlan>()?;
     module.add_function(wrap_pyfunction!(piece::edge_length, module)?)?;
+    module.add_function(wrap_pyfunction!(true_up::true_up, module)?)?;
     module.add_function(wrap_pyfunction!(panel::usable_panel, module)?)?;
     module.add_function(wrap_pyfunction!(panel::largest_rectangle, module)?)?;
     module.add_function(wrap_pyfunction!(panel::tallest_rectangle, module)?)?;

@@ -9,7 +9,7 @@ use recloth::{
 
 use super::{
     piece::{PyPiece, curve},
-    read::{Pair, data, invalid, made},
+    read::{Pair, data, invalid, made, numbers},
 };
 use crate::door::number;
 
@@ -52,6 +52,17 @@ impl PyPiece {
     }
 }
 
+/// A point that is given.
+fn point(value: &Bound<'_, PyAny>, argument: &str) -> PyResult<Pair> {
+    let point = data(value.py())?.call_method1("point", (value, argument))?;
+    point.extract()
+}
+
+/// A line by two points that are given.
+fn line(start: &Bound<'_, PyAny>, end: &Bound<'_, PyAny>) -> PyResult<Line> {
+    Ok(Line::new(point(start, "start")?, point(end, "end")?))
+}
+
 #[pymethods]
 impl PyPiece {
     /// The place on the outline nearest to a point.
@@ -67,9 +78,7 @@ impl PyPiece {
     ///     where on which edge it is, and how far off the point lies
     fn place<'py>(&self, point: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
         let py = point.py();
-        let (x, y): Pair = data(py)?
-            .call_method1("point", (point, "point"))?
-            .extract()?;
+        let (x, y) = self::point(point, "point")?;
         for (name, value) in [("x", x), ("y", y)] {
             Error::check(name, value, -1e6, 1e6)
                 .map_err(|error| crate::door::raise(py, "Piece.place", &error))?;
@@ -148,9 +157,7 @@ impl PyPiece {
     ) -> PyResult<PyPiece> {
         const OPEN: &str = "Piece.open_dart";
         let py = at.py();
-        let point: Pair = data(py)?
-            .call_method1("point", (point, "point"))?
-            .extract()?;
+        let point = self::point(point, "point")?;
         let at = self.read_place(OPEN, "at", at)?;
         let opposite = self.read_place(OPEN, "opposite", opposite)?;
         self.done(
@@ -194,7 +201,7 @@ impl PyPiece {
     /// -------
     /// tuple of two Piece
     ///     the part to the left of the cut, and that to its right
-    #[pyo3(signature = (start, end, *, name="cut", allowance=0.0, notches=Vec::new(), bulge=0.0, steer=None),
+    #[pyo3(signature = (start, end, *, name="cut", allowance=0.0, notches=None, bulge=0.0, steer=None),
         text_signature = "($self, start, end, *, name='cut', allowance=0.0, notches=(), bulge=0.0, steer=None)")]
     #[expect(clippy::too_many_arguments, reason = "named in Python")]
     fn split(
@@ -204,17 +211,22 @@ impl PyPiece {
         end: &Bound<'_, PyAny>,
         name: &str,
         #[pyo3(from_py_with = number)] allowance: f64,
-        notches: Vec<f64>,
+        notches: Option<&Bound<'_, PyAny>>,
         #[pyo3(from_py_with = number)] bulge: f64,
-        steer: Option<(Pair, Pair)>,
+        steer: Option<&Bound<'_, PyAny>>,
     ) -> PyResult<(PyPiece, PyPiece)> {
         const SPLIT: &str = "Piece.split";
-        let point = |value: &Bound<'_, PyAny>, argument: &str| -> PyResult<Pair> {
-            data(py)?
-                .call_method1("point", (value, argument))?
-                .extract()
+        let steer = steer.map(|steer| data(py)?.call_method1("pair", (steer, "steer"))?.extract());
+        let cut = curve(
+            point(start, "start")?,
+            point(end, "end")?,
+            bulge,
+            steer.transpose()?,
+        );
+        let notches = match notches {
+            Some(notches) => numbers(notches, SPLIT, "notches")?,
+            None => Vec::new(),
         };
-        let cut = curve(point(start, "start")?, point(end, "end")?, bulge, steer);
         let seam = NewSeam {
             name: name.into(),
             allowance,
@@ -318,13 +330,7 @@ impl PyPiece {
         #[pyo3(from_py_with = number)] tolerance: f64,
     ) -> PyResult<Bound<'py, PyAny>> {
         let py = start.py();
-        let point = |value: &Bound<'_, PyAny>, argument: &str| -> PyResult<Pair> {
-            data(py)?
-                .call_method1("point", (value, argument))?
-                .extract()
-        };
-        let axis = Line::new(point(start, "start")?, point(end, "end")?);
-        let halves = self.piece.symmetrise(axis, tolerance);
+        let halves = self.piece.symmetrise(line(start, end)?, tolerance);
         let halves = halves.map_err(|error| self.failed(py, "Piece.symmetrise", &error))?;
         made(
             py,
@@ -349,6 +355,26 @@ impl PyPiece {
         const SHIFT: &str = "Piece.shift_edges";
         let listed = self.indices(SHIFT, "edges", edges)?;
         self.done(edges.py(), SHIFT, self.piece.shift_edges(&listed, by))
+    }
+
+    /// Lengthens the piece at a line across it, or shortens it: as paper is cut at "lengthen or shorten
+    /// here" and spread, or folded over. What lies to the left of the line stays. Edges that cross it are
+    /// drawn anew from end to end, so that the widths at both ends stay.
+    ///
+    /// Parameters
+    /// ----------
+    /// start, end : (x, y)
+    ///     two points of the line (mm); it has no ends
+    /// by : float
+    ///     how much (mm), -10 000 to 10 000; negative shortens
+    fn extend(
+        &self,
+        start: &Bound<'_, PyAny>,
+        end: &Bound<'_, PyAny>,
+        #[pyo3(from_py_with = number)] by: f64,
+    ) -> PyResult<PyPiece> {
+        let line = line(start, end)?;
+        self.done(start.py(), "Piece.extend", self.piece.extend(line, by))
     }
 
     /// The facing of edges that follow each other around the piece.

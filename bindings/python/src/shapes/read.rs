@@ -56,6 +56,17 @@ pub(crate) fn points(value: &Bound<'_, PyAny>, argument: &str) -> PyResult<Vec<P
         .collect())
 }
 
+/// A list of numbers from anything of one dimension.
+pub(crate) fn numbers(
+    value: &Bound<'_, PyAny>,
+    function: &str,
+    argument: &str,
+) -> PyResult<Vec<f64>> {
+    let module = value.py().import("recloth._numbers")?;
+    let list = module.call_method1("list_of", (value, function, argument))?;
+    list.extract()
+}
+
 /// A point from anything of two numbers.
 pub(crate) fn point(value: &Bound<'_, PyAny>) -> PyResult<Pair> {
     let point = data(value.py())?.call_method1("point", (value, "point"))?;

@@ -253,6 +253,13 @@ impl Edge {
         self.curve.length()
     }
 
+    /// Keeps notches that were cut into another allowance within this one.
+    pub(crate) fn shallow_notches(&mut self) {
+        for notch in &mut self.notches {
+            notch.depth = notch.depth.map(|depth| depth.min(self.allowance));
+        }
+    }
+
     /// How far the cut line lies outside the drawn curve (mm).
     pub fn outside(&self) -> f64 {
         match self.drawn {

@@ -25,6 +25,7 @@
 //! ```
 
 mod cap;
+mod copy_edge;
 mod corner;
 mod cross;
 mod curve;
@@ -35,6 +36,7 @@ mod extend;
 mod facing;
 mod fit;
 mod join;
+mod lining;
 mod mark;
 mod mirror;
 mod notches;
@@ -55,6 +57,7 @@ mod true_up;
 mod vector;
 mod walk;
 
+pub use copy_edge::{Copied, CopyFit, measured_edge};
 pub use curve::Curve;
 pub use cut_line::{CutLine, CutNotch, CutSegment};
 pub use edge::{
@@ -62,6 +65,7 @@ pub use edge::{
 };
 pub use facing::Facing;
 pub use join::Joined;
+pub use lining::{EdgeBy, Lined, Lines, Lining, LiningDarts, LiningHem, LiningSeam};
 pub use mark::{Cutout, Dart, LineKind, Mark};
 pub use notches::{NotchMatch, PairedNotch};
 pub use piece::{Cutting, Hand, Piece, sentence};

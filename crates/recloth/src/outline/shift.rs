@@ -69,29 +69,29 @@ impl Piece {
     /// # Errors
     /// `NoSolution` naming `by`: an edge, with its index, would have nothing left. `Outline`.
     pub(crate) fn shifted_by(&self, by: &[f64]) -> Result<Vec<(usize, Edge)>, Error> {
-        let whole = |piece: &Piece| piece.edges().iter().cloned().enumerate().collect();
+        let own: Vec<usize> = (0..by.len()).collect();
         let outward: Vec<f64> = by.iter().map(|by| by.max(0.0)).collect();
-        let mut moved: Vec<(usize, Edge)> = if outward.iter().any(|by| *by > 0.0) {
-            self.shifted_one_way(&outward, 1.0)?
+        let moved: Vec<(usize, Edge)> = if outward.iter().any(|by| *by > 0.0) {
+            self.shifted_one_way(&outward, 1.0, &own)?
         } else {
-            whole(self)
+            own.into_iter().zip(self.edges().iter().cloned()).collect()
         };
         if by.iter().all(|by| *by >= 0.0) {
             return Ok(moved);
         }
         let (owners, edges): (Vec<usize>, Vec<Edge>) = moved.into_iter().unzip();
-        let between = Piece::new(self.name(), edges)?;
-        let inward: Vec<f64> = owners.iter().map(|&owner| -by[owner].min(0.0)).collect();
-        // A part of an edge that is lost is no loss while there is another.
-        moved = between.shifted_one_way(&inward, -1.0)?;
-        for (owner, _) in &mut moved {
-            *owner = owners[*owner];
-        }
-        Ok(moved)
+        let inward: Vec<f64> = owners.iter().map(|&owner| (-by[owner]).max(0.0)).collect();
+        Piece::new(self.name(), edges)?.shifted_one_way(&inward, -1.0, &owners)
     }
 
     /// The same where all that move do so outward (`way` 1) or inward (`way` -1), by distances that are not negative.
-    fn shifted_one_way(&self, by: &[f64], way: f64) -> Result<Vec<(usize, Edge)>, Error> {
+    /// Edges that are parts of one have the same owner.
+    fn shifted_one_way(
+        &self,
+        by: &[f64],
+        way: f64,
+        owners: &[usize],
+    ) -> Result<Vec<(usize, Edge)>, Error> {
         let all = self.edges();
         let width = |edge: &Edge| {
             let one = all.iter().position(|other| core::ptr::eq(edge, other));
@@ -110,17 +110,27 @@ impl Piece {
             if by[index] == 0.0 && matches!(edge.curve, Curve::Cubic(_)) {
                 restore(&mut rebuilt, index, edge);
             }
-            let last = rebuilt.iter().rposition(|(owner, _)| *owner == index);
-            let Some(last) = last else {
+            if let Some(last) = last_part(&rebuilt, index) {
+                rebuilt[last].1.corner = edge.corner;
+            } else if rebuilt
+                .iter()
+                .all(|(part, _)| owners[*part] != owners[index])
+            {
                 let nan = f64::NAN;
-                return Err(Error::no_solution("by", way * by[index], nan, nan).at_index(index));
-            };
-            rebuilt[last].1.corner = edge.corner;
+                let lost = Error::no_solution("by", way * by[index], nan, nan);
+                return Err(lost.at_index(owners[index]));
+            }
+        }
+        for (index, edge) in all.iter().enumerate() {
             for notch in &edge.notches {
-                let parts = rebuilt.iter_mut().filter(|(owner, _)| *owner == index);
+                let own = |part: usize| owners[part] == owners[index];
+                let parts = rebuilt.iter_mut().filter(|(part, _)| own(*part));
                 let point = edge.curve.at(notch.distance).0;
                 pin(notch, point, parts.map(|(_, edge)| edge));
             }
+        }
+        for (part, _) in &mut rebuilt {
+            *part = owners[*part];
         }
         Ok(rebuilt)
     }
@@ -197,28 +207,37 @@ impl Piece {
     }
 }
 
-/// Puts a cubic back in place of the arcs that followed it, if it ends where it did.
-fn restore(rebuilt: &mut Vec<(usize, Edge)>, index: usize, edge: &Edge) {
+/// The part of an edge after which the ring goes on with another, or is done.
+fn last_part(rebuilt: &[(usize, Edge)], index: usize) -> Option<usize> {
     let count = rebuilt.len();
     let own = |at: usize| rebuilt[at % count].0 == index;
-    let Some(first) = (0..count).find(|&at| own(at) && !own(at + count - 1)) else {
+    let ends = (0..count).find(|&at| own(at) && !own(at + 1));
+    ends.or_else(|| (0..count).rfind(|&at| own(at)))
+}
+
+/// Puts a cubic back in place of the arcs that followed it, if it ends where it did.
+fn restore(rebuilt: &mut Vec<(usize, Edge)>, index: usize, edge: &Edge) {
+    let Some(last) = last_part(rebuilt, index) else {
         return;
     };
-    rebuilt.rotate_left(first);
-    let parts = rebuilt
-        .iter()
-        .take_while(|(owner, _)| *owner == index)
-        .count();
-    let (start, end) = (rebuilt[0].1.curve.start(), rebuilt[parts - 1].1.curve.end());
+    // Its parts at the end of the list, so that none comes after the list begins anew.
+    rebuilt.rotate_left(last + 1);
+    let others = rebuilt.iter().rposition(|(part, _)| *part != index);
+    let first = others.map_or(0, |at| at + 1);
+    let parts = &rebuilt[first..];
+    let (start, end) = (
+        parts[0].1.curve.start(),
+        parts[parts.len() - 1].1.curve.end(),
+    );
     let stays = |a: Point, b: Point| length(a - b) <= NOTHING;
     if stays(start, edge.curve.start()) && stays(end, edge.curve.end()) {
-        rebuilt.drain(1..parts);
-        rebuilt[0].1.curve = edge.curve.between(start, end);
+        rebuilt.truncate(first + 1);
+        rebuilt[first].1.curve = edge.curve.between(start, end);
     }
 }
 
 /// Where the line of a dart's leg meets the outline nearest to where it ended.
-fn leg_on(point: Point, leg: Point, outline: &[Segment]) -> Point {
+pub(crate) fn leg_on(point: Point, leg: Point, outline: &[Segment]) -> Point {
     let line = Segment::line(point, point + (leg - point) * 4.0);
     let mut best = (f64::INFINITY, leg);
     for segment in outline {

@@ -40,7 +40,7 @@ impl Piece {
     /// # Errors
     /// - `NoSolution`: `cut` does not cross the outline exactly twice (its value is the number of crossings); a dart or a
     ///   buttonhole that it runs through (`mark`, with its index: close or turn the dart first);
-    /// - `NotFinite`, `OutOfRange`: the seam's `allowance`, a notch off the cut (`notches`, with its index);
+    /// - `NotFinite`, `OutOfRange`: the `cut` (coordinates -1e6 to 1e6), its `bulge` (-1000 to 1000), the seam's `allowance`, a notch off the cut (`notches`, with its index);
     /// - `Count`: over 1000 `notches`.
     ///
     /// # Examples
@@ -61,6 +61,11 @@ impl Piece {
     pub fn split(&self, cut: &Curve, seam: &NewSeam) -> Result<[Piece; 2], Error> {
         Error::check("allowance", seam.allowance, 0.0, 1e3)?;
         Error::check_items("notches", seam.notches.len(), 0, 1000)?;
+        let (points, bulge) = cut.numbers();
+        for value in points.iter().flat_map(|point| [point.x, point.y]) {
+            Error::check("cut", value, -1e6, 1e6)?;
+        }
+        Error::check("bulge", bulge, -1e3, 1e3)?;
         let whole = cut.length();
         Error::check("cut", whole, NOTHING, 1e6)?;
         let found = self.crossed(cut);
