@@ -177,10 +177,7 @@ impl Piece {
             };
             let notches = &mut edges[edge].notches;
             let at = notches.partition_point(|one| one.distance <= along);
-            notches.insert(
-                at,
-                Notch::new(notch.name.as_str(), along, notch.marks),
-            );
+            notches.insert(at, Notch::new(notch.name.as_str(), along, notch.marks));
             break;
         }
         self.remade(edges, self.marks().to_vec(), self.grain())

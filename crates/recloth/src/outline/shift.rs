@@ -215,24 +215,27 @@ fn last_part(rebuilt: &[(usize, Edge)], index: usize) -> Option<usize> {
     ends.or_else(|| (0..count).rfind(|&at| own(at)))
 }
 
-/// Puts a cubic back in place of the arcs that followed it, if it ends where it did.
+/// Puts a cubic back in place of the arcs that followed it from end to end.
 fn restore(rebuilt: &mut Vec<(usize, Edge)>, index: usize, edge: &Edge) {
     let Some(last) = last_part(rebuilt, index) else {
         return;
     };
     // Its parts at the end of the list, so that none comes after the list begins anew.
     rebuilt.rotate_left(last + 1);
-    let others = rebuilt.iter().rposition(|(part, _)| *part != index);
-    let first = others.map_or(0, |at| at + 1);
-    let parts = &rebuilt[first..];
-    let (start, end) = (
-        parts[0].1.curve.start(),
-        parts[parts.len() - 1].1.curve.end(),
-    );
-    let stays = |a: Point, b: Point| length(a - b) <= NOTHING;
-    if stays(start, edge.curve.start()) && stays(end, edge.curve.end()) {
-        rebuilt.truncate(first + 1);
-        rebuilt[first].1.curve = edge.curve.between(start, end);
+    let at = |a: Point, b: Point| length(a - b) <= NOTHING;
+    let own = |part: &(usize, Edge)| part.0 == index;
+    let first = rebuilt
+        .iter()
+        .position(|part| own(part) && at(part.1.curve.start(), edge.curve.start()));
+    let last = rebuilt
+        .iter()
+        .rposition(|part| own(part) && at(part.1.curve.end(), edge.curve.end()));
+    if let (Some(first), Some(last)) = (first, last)
+        && first <= last
+    {
+        let ends = (rebuilt[first].1.curve.start(), rebuilt[last].1.curve.end());
+        rebuilt.drain(first + 1..=last);
+        rebuilt[first].1.curve = edge.curve.between(ends.0, ends.1);
     }
 }
 

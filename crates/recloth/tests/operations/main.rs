@@ -1,9 +1,11 @@
 //! Operations on pieces: what is turned, cut and spread keeps its lengths, its cloth and its marks.
 
 mod carried;
+mod copied;
 mod cuts;
 mod darts;
 mod lengths;
+mod linings;
 #[path = "../random/mod.rs"]
 mod random;
 mod trued;
