@@ -321,6 +321,7 @@ class Symmetry:
     half: Piece
     largest: float
     edge: int
+    alone: tuple[int, ...] = ()
 
 @dataclass(frozen=True, slots=True)
 class NotchMatch:
@@ -385,6 +386,39 @@ class TruedUp:
     edges: tuple[TruedEdge, ...]
     largest: float
     kinks_deg: tuple[float, ...]
+
+@dataclass(frozen=True, slots=True)
+class Copied:
+    """A piece with an edge copied onto it (mm, turn in degrees)."""
+
+    piece: Piece
+    length: float
+    replaced: float
+    turn_deg: float
+    stretch_pct: float
+    gap: float
+    doubts: int
+
+@dataclass(frozen=True, slots=True)
+class LiningSeam:
+    """Edges of a lining, and what to walk them along (mm)."""
+
+    shell: int
+    edges: tuple[int, ...]
+    along: str
+    length: float
+    other_length: float
+    difference: float
+
+@dataclass(frozen=True, slots=True)
+class Lined:
+    """A lining, and what to walk."""
+
+    piece: Piece
+    finished: Piece
+    seams: tuple[LiningSeam, ...]
+
+_EdgeWidths: TypeAlias = dict[str, float] | dict[int, float] | Iterable[tuple[str | int, float]]
 
 @final
 class Piece:
@@ -530,6 +564,39 @@ class Piece:
         way: str = "against",
     ) -> tuple[Piece, Piece]:
         """Sets notches that meet on edges of this piece and of another."""
+
+    def trace(self, start: _At, end: _At) -> tuple[Edge, ...]:
+        """The edges from one place of the outline forward to another, to be copied onto another piece."""
+
+    def copy_edge(
+        self,
+        start: _At,
+        end: _At,
+        copied: Iterable[Edge | _Fields],
+        *,
+        gap: float = 0.0,
+        stretch_pct: float = 0.0,
+    ) -> Copied:
+        """Copies an edge onto the piece between two landmarks; stretched (%) only if that is asked for."""
+
+    def lining(
+        self,
+        name: str | None = None,
+        *,
+        cloth: str = "lining",
+        facings: _EdgeWidths | None = None,
+        ease: _EdgeWidths | None = None,
+        pleats: _EdgeWidths | None = None,
+        hem: str = "level",
+        depth: float = 0.0,
+        clearance: float = 0.0,
+        hem_allowance: float = 0.0,
+        darts: str = "tucks",
+        allowance: float = 10.0,
+        shell_change_pct: tuple[float, float] = (0.0, 0.0),
+        lining_change_pct: tuple[float, float] = (0.0, 0.0),
+    ) -> Lined:
+        """The lining of the piece, and what to walk (mm)."""
 
     def facing(
         self,
@@ -836,6 +903,9 @@ def true_up(
     pieces: Iterable[Piece], meetings: Iterable[SeamEnd | DartMouth], limit: float
 ) -> TruedUp:
     """Trues up edges that meet at seams and darts, so that they run on; more than limit (mm) is refused."""
+
+def measured_edge(name: str, points: _Points, smooth: bool = True) -> tuple[Edge, ...]:
+    """Measured points as an edge to be copied, straight from point to point or smoothly through them."""
 
 def usable_panel(
     outline: _Points,

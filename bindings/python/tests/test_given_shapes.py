@@ -127,6 +127,16 @@ CALLS = {
     PIECE.pair_notches: {
         "edges": "edge 1", "other": PIECE, "other_edges": [0], "notches": [("middle", 5, 1, 2)], "way": "against",
     },
+    PIECE.trace: {"start": ("edge 1", 50), "end": recloth.Place("edge 2", 50)},
+    PIECE.copy_edge: {
+        "start": ("edge 1", 50), "end": ("edge 1", 150), "copied": [("e", (0, 0), (100, 0), 5)], "gap": 1, "stretch_pct": 3,
+    },
+    recloth.measured_edge: {"name": "armhole", "points": [(0, 0), (50, 10), (90, 60)], "smooth": True},
+    PIECE.lining: {
+        "name": "lining", "cloth": "lining", "facings": {"edge 3": 40}, "ease": [("edge 2", 3)], "pleats": {3: 20},
+        "hem": "level", "depth": 40, "clearance": 20, "hem_allowance": 30, "darts": "tucks", "allowance": 10,
+        "shell_change_pct": (-3, 0), "lining_change_pct": (-1, 0),
+    },
     recloth.true_up: {
         "pieces": [SQUARE_TOP], "meetings": [recloth.DartMouth(0, "waist")], "limit": 5,
     },

@@ -155,6 +155,72 @@ def test_edges_are_trued_up(square):
     assert sum(edge.name.startswith("cap waist") for edge in capped.edges) == 2
 
 
+def half_back(waist):
+    """Half a back: so wide at the waist, 235 at the hip 190 below."""
+    return Piece.polygon("back", [(0, 0), (235, 0), (waist, 190), (0, 190)], 10, ["hip", "side", "waist", "centre"])
+
+
+def test_an_edge_is_copied_between_landmarks():
+    fits, new = half_back(175), half_back(200)
+    side = fits.trace(("side", 0), ("waist", 0))
+    assert [edge.name for edge in side] == ["side"]
+    # sqrt(60^2 + 190^2) = 199.249 onto sqrt(35^2 + 190^2) = 193.197, for the dart of 25 is open.
+    places = ("side", 0), ("waist", 0)
+    with pytest.raises(ReclothError, match="misfit"):
+        new.copy_edge(*places, side)
+    with pytest.raises(ReclothError, match="stretch"):
+        new.copy_edge(*places, side, stretch_pct=3)
+    copied = new.copy_edge(*places, side, stretch_pct=4)
+    assert copied.stretch_pct == pytest.approx(100 * (193.197 / 199.249 - 1), abs=1e-3)
+    assert "3 %" in recloth.doubts(copied.doubts)[0]
+    assert copied.piece.area == pytest.approx(new.area)
+    moved = new.copy_edge(*places, side, gap=7)
+    assert (moved.gap, moved.doubts) == (pytest.approx(193.197 - 199.249, abs=1e-3), 0)
+    # The arms of both triangles differ by their angles off the upright.
+    assert moved.turn_deg == pytest.approx(math.degrees(math.atan(35 / 190) - math.atan(60 / 190)))
+    same = fits.copy_edge(*places, fits.turned(40).shifted(9, 9).trace(*places))
+    assert same.piece.area == pytest.approx(fits.area)
+
+
+def test_points_measured_along_an_edge_are_copied():
+    # A quarter of a circle of radius 100, at 7 points.
+    points = [(100 * math.cos(i * math.pi / 12), 100 * math.sin(i * math.pi / 12)) for i in range(7)]
+    armhole = recloth.measured_edge("armhole", points)
+    assert [edge.name for edge in armhole] == [f"armhole {i}" for i in range(1, 7)]
+    assert sum(edge.length for edge in armhole) == pytest.approx(50 * math.pi, abs=0.1)
+    straight = recloth.measured_edge("armhole", points, smooth=False)
+    assert sum(edge.length for edge in straight) == pytest.approx(1200 * math.sin(math.radians(7.5)))
+    corner = Piece.polygon("corner", [(0, 0), (100, 0), (0, 100)], 10, ["hem", "slope", "side"])
+    rounded = corner.copy_edge(("slope", 0), ("side", 0), armhole)
+    assert rounded.piece.area == pytest.approx(2500 * math.pi, rel=2e-3)
+    assert rounded.replaced == pytest.approx(100 * math.sqrt(2))
+
+
+def test_a_lining_is_derived():
+    # 560 long, a hem of 45 with the lining's fold 20 above its edge: 540 + 25 = 565 is sewn onto 515.
+    names = ["hem", "side", "waist", "centre"]
+    edges = [recloth.Edge(n, a, b, 45 if n == "hem" else 15, "hem" if n == "hem" else "seam") for n, a, b in zip(
+        names, [(0, 0), (250, 0), (250, 560), (0, 560)], [(250, 0), (250, 560), (0, 560), (0, 0)])]
+    back = Piece("back", edges)
+    lined = back.lining(hem="jump", depth=45, clearance=20)
+    seams = {back.edges[seam.shell].name: seam for seam in lined.seams}
+    assert (seams["side"].length, seams["side"].difference) == pytest.approx((565, 50))
+    assert (seams["hem"].along, seams["hem"].difference) == ("hem", pytest.approx(0))
+    assert (lined.piece.name, lined.piece.cloth) == ("back lining", "lining")
+    # A facing of 60, 3 of ease, a pleat of 25, a free hem 20 shorter.
+    lined = back.lining("inside", facings={"waist": 60}, ease=[("side", 3)], pleats={"centre": 25}, hem="free",
+                        clearance=20, hem_allowance=30, allowance=12)
+    assert lined.piece.bounds == pytest.approx((-25, 20, 253, 500))
+    assert {edge.name: edge.allowance for edge in lined.piece.edges} == {"hem": 30, "side": 12, "waist": 12, "centre": 12}
+    assert [mark.name for mark in lined.piece.marks] == ["pleat"]
+    (faced,) = [seam for seam in lined.seams if seam.along == "facing"]
+    assert faced.difference == pytest.approx(28)
+    # The shell will lose 5 % along the grain, the lining 1 %: cut 560 * 0.95 / 0.99.
+    lined = back.lining(shell_change_pct=(-5, 0), lining_change_pct=[-1, 0])
+    assert lined.piece.bounds[3] - lined.piece.bounds[1] == pytest.approx(560 * 0.95 / 0.99)
+    assert lined.finished.bounds == back.bounds
+
+
 @pytest.mark.parametrize(
     ("call", "says"),
     [
@@ -179,6 +245,19 @@ def test_edges_are_trued_up(square):
         (lambda p: p.extend((0, 150), (200, 150), 5), "mark"),
         (lambda p: p.extend((0, 250), (200, 250), 5), "line"),
         (lambda p: p.extend((0, 50), (200, 50), -300), "by"),
+        (lambda p: p.trace(("hem", 5), ("hem", 5)), "to"),
+        (lambda p: p.trace(("hem", 500), ("hem", 5)), "from"),
+        (lambda p: p.copy_edge(("hem", 5), ("hem", 50), []), "copied"),
+        (lambda p: p.copy_edge(("hem", 5), ("hem", 50), p.trace(("hem", 5), ("hem", 90))), "misfit"),
+        (lambda p: p.copy_edge(("hem", 5), ("hem", 50), p.edges, gap=math.nan), "gap"),
+        (lambda p: recloth.measured_edge("e", [(0, 0)]), "points"),
+        (lambda p: recloth.measured_edge("e", [(0, 0), (0, 0)]), "points[0]"),
+        (lambda p: p.lining(facings={"none": 5}), "facings"),
+        (lambda p: p.lining(facings={"hem": 5000}), "by"),
+        (lambda p: p.lining(hem="free"), "hem"),
+        (lambda p: p.lining(hem="long"), "hem"),
+        (lambda p: p.lining(darts="cut"), "darts"),
+        (lambda p: p.lining(lining_change_pct=(0, -99)), "lining_change_pct[1] = -99"),
         (lambda p: p.pair_notches("hem", p, "hem", [("n", 250)]), "distance"),
         (lambda p: p.pair_notches("hem", p, "hem", [("n", 50, 200)]), "along"),
         (lambda p: p.pair_notches("hem", p, "hem", [("n", 50), ("n", 60)]), "name"),
@@ -209,6 +288,12 @@ def test_what_cannot_be_done_is_named(square, call, says):
         lambda p: p.shift_edges("hem", "far"),
         lambda p: p.extend((0, 0), 5, 5),
         lambda p: p.match_notches("piece"),
+        lambda p: p.trace("hem", "side"),
+        lambda p: p.copy_edge(("hem", 5), ("hem", 50), "edge"),
+        lambda p: recloth.measured_edge("e", "points"),
+        lambda p: p.lining(facings="waist"),
+        lambda p: p.lining(ease={"hem": "3"}),
+        lambda p: p.lining(shell_change_pct=(1, 2, 3)),
         lambda p: p.pair_notches("hem", p, "hem", "notches"),
         lambda p: recloth.true_up([p], [("waist", 0)], 5),
         lambda p: recloth.true_up(["piece"], [recloth.DartMouth(0, "waist")], 5),

@@ -2682,6 +2682,10 @@ pub static SHAPES: &[(&str, &str)] = &[
         "Largest rectangle, one side on grain, that a panel of any shape holds.",
     ),
     (
+        "measured_edge",
+        "Points measured along an edge as an edge, to be copied onto a piece: straight from point to point, or smoothly through them all (`name 1`, `name 2`: an edge from each point to the next). It is a seam without allowance.",
+    ),
+    (
         "sentence",
         "An error of a piece as a sentence that names the piece and, where `at` is the index of one, the edge.",
     ),

@@ -14,6 +14,7 @@ from ._errors import ReclothError
 __all__ = [
     "Answer",
     "ButtonholeMark",
+    "Copied",
     "CornerReading",
     "CutNotch",
     "CutSegment",
@@ -25,6 +26,8 @@ __all__ = [
     "Flaw",
     "Joined",
     "LineMark",
+    "Lined",
+    "LiningSeam",
     "Notch",
     "NotchMatch",
     "Opening",
@@ -775,11 +778,14 @@ class Symmetry:
     half : Piece      the middle of both halves, on a fold along the axis
     largest : float   the farthest that a point of one half lies from its fellow in the other (mm)
     edge : int        index of the edge of the whole piece where that is
+    alone : tuple     indices of the marks that have no fellow in the other half, mirrored, within the
+                      tolerance
     """
 
     half: object
     largest: float
     edge: int
+    alone: tuple = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -937,6 +943,95 @@ class TruedUp:
     edges: tuple
     largest: float
     kinks_deg: tuple
+
+
+@dataclass(frozen=True, slots=True)
+class Copied:
+    """A piece with an edge copied onto it.
+
+    Attributes
+    ----------
+    piece : Piece          the piece
+    length : float         length of the edge as it was copied (mm)
+    replaced : float       length of what it replaced (mm)
+    turn_deg : float       how far it was turned (degrees, counter-clockwise)
+    stretch_pct : float    what it was stretched by (%), negative where it was shrunk
+    gap : float            what the landmarks are farther apart than its ends (mm), negative where
+                           they are nearer; 0 where it was stretched
+    doubts : int           doubts raised (bits), see :func:`recloth.doubts`
+    """
+
+    piece: object
+    length: float
+    replaced: float
+    turn_deg: float
+    stretch_pct: float
+    gap: float
+    doubts: int
+
+
+@dataclass(frozen=True, slots=True)
+class LiningSeam:
+    """Edges of a lining, and what to walk them along.
+
+    Attributes
+    ----------
+    shell : int            index of the shell's edge they came of
+    edges : tuple of int   their indices in the finished lining
+    along : str            "shell": the same seam as the shell's edge; "facing": the inner edge of the
+                           facing; "hem": the top of the shell's hem
+    length : float         their length (mm)
+    other_length : float   length of what they are sewn along (mm)
+    difference : float     ``length - other_length`` (mm): ease, a pleat or tuck, or the cloth of the
+                           jump; negative for a free hem's clearance
+    """
+
+    shell: int
+    edges: tuple
+    along: str
+    length: float
+    other_length: float
+    difference: float
+
+
+@dataclass(frozen=True, slots=True)
+class Lined:
+    """A lining, and what to walk.
+
+    Attributes
+    ----------
+    piece : Piece        the lining to cut
+    finished : Piece     the lining as it will be when it and the shell have been washed: to walk
+    seams : tuple        of :class:`LiningSeam`, without folds and a free hem
+    """
+
+    piece: object
+    finished: object
+    seams: tuple
+
+
+def edge_widths(value, function, argument):
+    """Edges, each with a number: from a dict, or a list of pairs."""
+    if value is None:
+        return []
+    if isinstance(value, (str, bytes)):
+        raise TypeError(f"{argument} must be edges with their numbers, not {type(value).__name__}")
+    pairs = []
+    for item in value.items() if isinstance(value, dict) else value:
+        try:
+            edge, by = item
+        except (TypeError, ValueError):
+            raise TypeError(f"{argument}: an edge and a number are wanted, not {item!r:.60}") from None
+        pairs.append((edge, _numbers.number(by, function, argument)))
+    return pairs
+
+
+def two(value, function, argument):
+    """Two numbers."""
+    numbers = _numbers.list_of(value, function, argument)
+    if len(numbers) != 2:
+        raise TypeError(f"{argument} must be two numbers, along the grain and across it, not {len(numbers)}")
+    return tuple(numbers.tolist())
 
 
 for _name in __all__:

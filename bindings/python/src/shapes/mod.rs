@@ -4,9 +4,11 @@
 //! computed is a class here that holds the Rust value.
 
 mod cloth;
+mod copy_edge;
 mod cut_line;
 mod draft;
 mod lay;
+mod lining;
 mod notches;
 mod operations;
 mod panel;
@@ -29,6 +31,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<lay::PyFit>()?;
     module.add_class::<plan::PyPlan>()?;
     module.add_function(wrap_pyfunction!(piece::edge_length, module)?)?;
+    module.add_function(wrap_pyfunction!(copy_edge::measured_edge, module)?)?;
     module.add_function(wrap_pyfunction!(true_up::true_up, module)?)?;
     module.add_function(wrap_pyfunction!(panel::usable_panel, module)?)?;
     module.add_function(wrap_pyfunction!(panel::largest_rectangle, module)?)?;

@@ -1,7 +1,7 @@
 //! Operations on pieces: what a cutter does with paper, scissors and tape.
 
 use kurbo::Line;
-use pyo3::{prelude::*, types::PyString};
+use pyo3::{prelude::*, types::{PyString, PyTuple}};
 use recloth::{
     Error,
     outline::{Facing, NewSeam, Opening, Piece, Place, Slash},
@@ -15,7 +15,7 @@ use crate::door::number;
 
 impl PyPiece {
     /// What an operation made of the piece, or its error as one of this piece.
-    fn done(
+    pub(crate) fn done(
         &self,
         py: Python<'_>,
         function: &str,
@@ -26,7 +26,7 @@ impl PyPiece {
     }
 
     /// A place: `Place`, or an edge by name or index with a distance.
-    fn read_place(
+    pub(crate) fn read_place(
         &self,
         function: &str,
         argument: &'static str,
@@ -335,7 +335,12 @@ impl PyPiece {
         made(
             py,
             "Symmetry",
-            (PyPiece::from(halves.half), halves.largest, halves.edge),
+            (
+                PyPiece::from(halves.half),
+                halves.largest,
+                halves.edge,
+                PyTuple::new(py, &halves.alone)?,
+            ),
         )
     }
 

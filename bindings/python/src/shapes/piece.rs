@@ -104,7 +104,7 @@ fn curve_fields(curve: &Curve) -> CurveFields {
     }
 }
 
-fn edge_data<'py>(py: Python<'py>, edge: &Edge) -> PyResult<Bound<'py, PyAny>> {
+pub(crate) fn edge_data<'py>(py: Python<'py>, edge: &Edge) -> PyResult<Bound<'py, PyAny>> {
     let (start, end, bulge, steer) = curve_fields(&edge.curve);
     let (limit, size) = match edge.corner {
         Corner::Pointed { limit } => (limit, 0.0),
@@ -137,8 +137,8 @@ fn edge_data<'py>(py: Python<'py>, edge: &Edge) -> PyResult<Bound<'py, PyAny>> {
     )
 }
 
-/// The edges of a ring.
-fn edges(function: &str, edges: &Bound<'_, PyAny>) -> PyResult<Vec<Edge>> {
+/// Edges that are given, as data, dicts or tuples.
+pub(crate) fn read_edges(function: &str, edges: &Bound<'_, PyAny>) -> PyResult<Vec<Edge>> {
     let py = edges.py();
     let edges: Vec<EdgeData> = data(py)?.call_method1("edge_list", (edges,))?.extract()?;
     let edge = |edge: EdgeData| edge.edge(py, function);
@@ -177,7 +177,7 @@ fn read_mark(function: &str, kind: &str, mark: &Bound<'_, PyAny>) -> PyResult<Ma
         }
         "cutout" => Mark::Cutout(Cutout {
             name,
-            edges: edges(function, &mark.getattr("edges")?)?,
+            edges: read_edges(function, &mark.getattr("edges")?)?,
         }),
         _ => Mark::Buttonhole {
             name,
@@ -407,7 +407,7 @@ impl PyPiece {
         interfacing: Option<String>,
     ) -> PyResult<PyPiece> {
         const NEW: &str = "Piece";
-        let edges = self::edges(NEW, edges)?;
+        let edges = read_edges(NEW, edges)?;
         let named = |error: Error| raise_text(py, NEW, &error, &sentence(&name, &edges, &error));
         let mut piece = Piece::new(name.clone(), edges.clone()).map_err(named)?;
         if let Some(marks) = marks {

@@ -8,7 +8,7 @@ use super::curve::Curve;
 use super::cut_line::CutSegment;
 use super::edge::{Edge, Role};
 use super::piece::Piece;
-use super::shift::FINE;
+use super::shift::{FINE, RUNS_ON};
 use crate::Error;
 
 /// A facing asked for.
@@ -70,8 +70,12 @@ impl Piece {
             let index = all.iter().position(|other| core::ptr::eq(edge, other));
             index.is_some_and(|index| edges.contains(&index))
         };
-        let ring = self.inner(FINE, &|edge: &Edge| if faced(edge) { depth } else { 0.0 });
+        let width = |edge: &Edge| if faced(edge) { depth } else { 0.0 };
+        let ring = self.inner_with(FINE, &width, RUNS_ON);
         let too_deep = Error::no_solution("depth", depth, f64::NAN, f64::NAN);
+        if self.strays(&ring, 2.0 * FINE).is_some() {
+            return Err(too_deep);
+        }
         // The band's inner border: what of the ring is parallel to faced edges, with the corners between.
         let beside = |part: &CutSegment| part.edge.is_some_and(|edge| !edges.contains(&edge));
         let count = ring.len();

@@ -158,7 +158,7 @@ pub(crate) fn laying(from: Point, from_far: Point, to: Point, to_far: Point) -> 
 }
 
 /// Whether two marks say the same in the same place, whichever end they begin at.
-fn same_mark(a: &Mark, b: &Mark, tolerance: f64) -> bool {
+pub(crate) fn same_mark(a: &Mark, b: &Mark, tolerance: f64) -> bool {
     let near = |p: Point, q: Point| length(p - q) <= tolerance;
     let both_ways = |p: [Point; 2], q: [Point; 2]| {
         (near(p[0], q[0]) && near(p[1], q[1])) || (near(p[0], q[1]) && near(p[1], q[0]))

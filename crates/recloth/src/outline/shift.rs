@@ -2,7 +2,7 @@
 
 use alloc::vec;
 use alloc::vec::Vec;
-use kurbo::Point;
+use kurbo::{Affine, Point};
 
 use super::cross::crossings;
 use super::curve::Curve;
@@ -12,12 +12,19 @@ use super::fit::fit;
 use super::mark::{Dart, Mark};
 use super::piece::Piece;
 use super::place::{NOTHING, pin};
+use super::region::Region;
 use super::segment::Segment;
 use super::vector::{cross, dot, length};
 use crate::Error;
 
 /// How near arcs follow the parallel of a cubic (mm).
 pub(crate) const FINE: f64 = 0.02;
+/// Edges beside one that moves run on until they meet it.
+pub(crate) const RUNS_ON: Corner = Corner::Pointed {
+    limit: f64::INFINITY,
+};
+/// How far an edge may run on where its neighbour moves outward, in distances moved.
+const FARTHEST: f64 = 10.0;
 
 impl Piece {
     /// Moves edges parallel to themselves by so much (mm, -1000 to 1000): outward to let out or lengthen, inward, negative,
@@ -29,7 +36,8 @@ impl Piece {
     ///
     /// # Errors
     /// - `Count`: not 1 to 1000 `edges`; `OutOfRange`: no such `edge`, or `by`; `NotFinite`: `by`;
-    /// - `NoSolution` naming `by`: an edge, with its index, would have nothing left;
+    /// - `NoSolution` naming `by`: an edge, with its index, would have nothing left; or is so nearly in line with its neighbour
+    ///   that it would run on past ten times as much, or out of the piece, before both meet: move both;
     /// - `NoSolution` naming `edge`, with its index: it lies on a fold.
     ///
     /// # Examples
@@ -97,14 +105,20 @@ impl Piece {
             let one = all.iter().position(|other| core::ptr::eq(edge, other));
             one.map_or(0.0, |index| by[index])
         };
-        let runs_on = Corner::Pointed {
-            limit: f64::INFINITY,
-        };
-        let ring = if way < 0.0 {
-            self.inner_with(FINE, &width, runs_on)
+        let (ring, reach) = if way < 0.0 {
+            (self.inner_with(FINE, &width, RUNS_ON), 2.0 * FINE)
         } else {
-            self.outer_with(FINE, &width, Some(runs_on))
+            let widest = by.iter().copied().fold(0.0, f64::max);
+            let ring = self.outer_with(FINE, &width, Some(RUNS_ON));
+            (ring, FARTHEST * widest)
         };
+        if let Some(at) = self.strays(&ring, reach) {
+            let near = ring[at..].iter().chain(&ring[..at]);
+            let index = near.rev().find_map(|part| part.edge).unwrap_or(0);
+            let nan = f64::NAN;
+            let far = Error::no_solution("by", way * by[index], nan, nan);
+            return Err(far.at_index(owners[index]));
+        }
         let mut rebuilt = self.rebuilt(&ring);
         for (index, edge) in all.iter().enumerate() {
             if by[index] == 0.0 && matches!(edge.curve, Curve::Cubic(_)) {
@@ -133,6 +147,14 @@ impl Piece {
             *part = owners[*part];
         }
         Ok(rebuilt)
+    }
+
+    /// Where a ring of parallels lies farther outside the piece than this (mm): there an edge almost in line with a neighbour
+    /// that moved has run on far.
+    pub(crate) fn strays(&self, ring: &[CutSegment], reach: f64) -> Option<usize> {
+        let piece = Region::new(self.edges().to_vec(), &[], Affine::IDENTITY);
+        let strays = |part: &CutSegment| piece.outside(part.segment.end) > reach;
+        ring.iter().position(strays)
     }
 
     /// The marks, for a piece whose edges have moved to these: the legs of darts run on, or are cut off, to meet them.

@@ -7,7 +7,7 @@ use super::curve::Curve;
 use super::edge::{Edge, reversed_ring};
 use super::join::apart;
 use super::mark::Mark;
-use super::mirror::reflection;
+use super::mirror::{reflection, same_mark};
 use super::piece::Piece;
 use super::place::NOTHING;
 use super::vector::length;
@@ -24,6 +24,9 @@ pub struct Symmetry {
     pub largest: f64,
     /// Index of the edge of this piece where that is.
     pub edge: usize,
+    /// Indices of the marks that have no fellow in the other half, mirrored, within the tolerance; one across the axis may be
+    /// its own.
+    pub alone: Vec<usize>,
 }
 
 impl Piece {
@@ -32,7 +35,8 @@ impl Piece {
     /// each of its edges is taken halfway to its fellow on the right.
     ///
     /// Nothing is averaged silently: what differs by more than `tolerance` (mm) is refused, with where and by how much.
-    /// Marks of the left half are kept as they are; those of the right half are left out.
+    /// Marks of the left half are kept as they are; those of the right half are left out, and what has no fellow in the other
+    /// half is listed.
     ///
     /// # Errors
     /// - `NotFinite`, `OutOfRange`: `tolerance` (0 to 1000); an end of the `axis` that is no corner (its distance from one,
@@ -101,11 +105,19 @@ impl Piece {
             points.iter().all(off)
         };
         let marks = self.marks().iter().filter(within).cloned().collect();
+        let near = tolerance.max(NOTHING);
+        let alone = |index: &usize| {
+            let other = self.marks()[*index].moved(motion, true);
+            let mut marks = self.marks().iter();
+            !marks.any(|mark| same_mark(mark, &other, near))
+        };
+        let alone = (0..self.marks().len()).filter(alone).collect();
         let half = self.remade(half, marks, self.grain())?;
         Ok(Symmetry {
             half,
             largest,
             edge,
+            alone,
         })
     }
 

@@ -198,3 +198,36 @@ fn what_is_let_in_can_be_taken_out() {
     }
     assert!(done > 180, "{done}");
 }
+
+// An edge in line with its neighbour but for 1° never meets it again within ten times what is moved: 5 / sin 1° is 286.
+#[test]
+fn an_edge_almost_in_line_does_not_run_on_far() {
+    let kinked = |deg: f64| {
+        let lean = 200.0 * libm::tan(deg.to_radians());
+        let corners = [
+            (0.0, 0.0),
+            (200.0, 0.0),
+            (200.0, 200.0),
+            (200.0 - lean, 400.0),
+            (0.0, 400.0),
+        ];
+        let side = |i: usize| Curve::line(corners[i], corners[(i + 1) % 5]);
+        let names = ["hem", "lower", "upper", "top", "centre"];
+        let edges = (0..5).map(|i| Edge::seam(names[i], side(i), 10.0));
+        Piece::new("panel", edges.collect()).expect("a piece")
+    };
+    let error = kinked(1.0).shift_edges(&[2], 5.0).unwrap_err();
+    assert_eq!(
+        (error.kind(), error.argument()),
+        (ErrorKind::NoSolution, "by")
+    );
+    assert!(kinked(1.0).shift_edges(&[1, 2], 5.0).is_ok());
+    // At 10° it runs on by 5 / sin 10° = 28.8 along the lower side.
+    let wider = kinked(10.0).shift_edges(&[2], 5.0).unwrap();
+    close(length_of(&wider, "lower"), 200.0 + 28.794, 1e-3);
+    // Inward at a dent the neighbour would run on out of the piece.
+    assert_eq!(
+        kinked(-1.0).shift_edges(&[2], -5.0).unwrap_err().argument(),
+        "by"
+    );
+}

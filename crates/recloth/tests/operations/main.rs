@@ -6,6 +6,7 @@ mod cuts;
 mod darts;
 mod lengths;
 mod linings;
+mod properties;
 #[path = "../random/mod.rs"]
 mod random;
 mod trued;

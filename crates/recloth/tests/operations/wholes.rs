@@ -89,6 +89,15 @@ fn halves_are_compared_before_they_are_averaged() {
     assert!(halves.half.fold().is_some());
     let both = halves.half.unfold().unwrap();
     close(both.area(), (402.0 + 364.0) / 2.0 * 300.0, 1e-6);
+    // A button on the left alone, a pair, and one on the axis.
+    let drill = |x: f64| Mark::Drill {
+        name: "button".into(),
+        at: Point::new(x, 100.0),
+    };
+    let marks = vec![drill(-50.0), drill(-90.0), drill(92.0), drill(0.0)];
+    let marked = whole.clone().with_marks(marks).unwrap();
+    let marked = marked.symmetrise(axis, 5.0).unwrap();
+    assert_eq!((marked.alone, marked.half.marks().len()), (vec![0], 3));
     let error = whole.symmetrise(axis, 3.0).unwrap_err();
     assert_eq!(
         (error.kind(), error.argument(), error.at()),
