@@ -330,6 +330,7 @@ class Symmetry:
     half: Piece
     largest: float
     edge: int
+    alone: tuple[int, ...] = ()
 
 @dataclass(frozen=True, slots=True)
 class NotchMatch:

@@ -257,12 +257,7 @@ impl Piece {
             .segments
     }
 
-    /// The parallel inside the drawn ring; empty where there is none, or several rings.
-    pub(crate) fn inner(&self, tolerance: f64, width: &Width) -> Vec<CutSegment> {
-        self.inner_with(tolerance, width, Corner::default())
-    }
-
-    /// The same, with this treatment of inward corners.
+    /// The parallel inside the drawn ring, with this treatment of inward corners; empty where there is none, or several rings.
     pub(crate) fn inner_with(
         &self,
         tolerance: f64,

@@ -8,6 +8,7 @@ use super::curve::Curve;
 use super::cut_line::CutSegment;
 use super::edge::{Edge, Role};
 use super::piece::Piece;
+use super::place::NOTHING;
 use super::shift::{FINE, RUNS_ON};
 use crate::Error;
 
@@ -98,7 +99,9 @@ impl Piece {
             self.place(tail.segment.end).0,
         );
         let mut band = self.run(start, stop);
-        for part in inner.iter().rev() {
+        // What a corner adds may be a rounding only.
+        let whole = |part: &&CutSegment| part.segment.length() > NOTHING;
+        for part in inner.iter().rev().filter(whole) {
             let mut edge = Edge::new(
                 "inner",
                 Curve::Segment(part.segment.reversed()),
