@@ -217,7 +217,9 @@ fn polyline(piece: &Piece, only: Option<usize>) -> Value {
         .iter()
         .filter(|(edge, _)| only.is_none_or(|one| one == *edge));
     for (_, segment) in parts {
-        let count = (segment.sweep_deg().abs() / 0.25).ceil().max(1.0) as u32;
+        // Chords that rise 5e-4 over their arc.
+        let chord = libm::sqrt(8.0 * 5e-4 * segment.radius());
+        let count = (segment.length() / chord).ceil().clamp(1.0, 5000.0) as u32;
         let length = segment.length();
         let from = if points.is_empty() && only.is_some() {
             0
