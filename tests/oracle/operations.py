@@ -8,7 +8,7 @@ printed earlier, with other seeds, say. What is refused is counted, not judged. 
 - the parts of a split piece make it up, and joined again are as large;
 - a piece on a fold and its mirror image make up the unfolded one;
 - a piece scaled for a change is shapely's own scaling along its grain;
-- facing and lining make up the piece, and the lining keeps the facing's depth from the faced edge;
+- facing and lining make up the piece;
 - a slash adds what it opens, bridged straight;
 - what is trued up lies no farther from where it was than is told;
 - an edge copied from a larger piece is where the old one was, and its stretch is told;
@@ -84,11 +84,6 @@ def facing(case, before, after):
     overlap = band.intersection(lining, grid_size=GRID).area
     if overlap > 0.05 * before.length:
         found.append(f"facing and lining overlap by {overlap} mm2")
-    # Its new edge, that is; others may lie near across a gap, or start where the faced one ends.
-    new = lining.exterior.difference(before.exterior.buffer(0.5))
-    off = new.distance(LineString(case["faced"]).interpolate(0.5, normalized=True))
-    if off < case["depth"] - 0.05:
-        found.append(f"the lining comes within {off} of the faced edge")
     return found
 
 

@@ -178,6 +178,9 @@
 // The bow that a lens gives straight lines is not taken out: measure a length or two by tape.
 #define RECLOTH_DOUBT_LENS_BOW 8796093022208
 
+// The edge is stretched or shrunk by more than 3 % to fit between its landmarks: is a dart open in one piece and closed in the other?
+#define RECLOTH_DOUBT_EDGE_STRETCHED 17592186044416
+
 // Follow the product's label, the care label, local rules and the advice of people qualified to give it before anything printed here.
 #define RECLOTH_CAUTION_LABEL_FIRST 1
 

@@ -153,6 +153,8 @@ pub const RECLOTH_DOUBT_CAP_FULL: u64 = 2199023255552;
 pub const RECLOTH_DOUBT_DART_FLAT: u64 = 4398046511104;
 /// The bow that a lens gives straight lines is not taken out: measure a length or two by tape.
 pub const RECLOTH_DOUBT_LENS_BOW: u64 = 8796093022208;
+/// The edge is stretched or shrunk by more than 3 % to fit between its landmarks: is a dart open in one piece and closed in the other?
+pub const RECLOTH_DOUBT_EDGE_STRETCHED: u64 = 17592186044416;
 /// Follow the product's label, the care label, local rules and the advice of people qualified to give it before anything printed here.
 pub const RECLOTH_CAUTION_LABEL_FIRST: u64 = 1;
 /// Weigh dye, mordant and soda with gloves, eye protection and a dust mask, in vessels never used for food.
@@ -9680,6 +9682,10 @@ pub extern "C" fn recloth_doubt_text(bit: u64) -> *const c_char {
         }
         8796093022208 => {
             c"The bow that a lens gives straight lines is not taken out: measure a length or two by tape."
+                .as_ptr()
+        }
+        17592186044416 => {
+            c"The edge is stretched or shrunk by more than 3 % to fit between its landmarks: is a dart open in one piece and closed in the other?"
                 .as_ptr()
         }
         _ => core::ptr::null(),

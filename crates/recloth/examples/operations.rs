@@ -148,8 +148,7 @@ fn facing(piece: &Piece, edge: usize, depth: f64) -> Result<Value, Error> {
         shell_change_pct: [0.0; 2],
         lining_change_pct: [0.0; 2],
     })?;
-    let faced = polyline(piece, Some(edge));
-    Ok(json!({"depth": depth, "faced": faced, "after": [outline(&facing), outline(&lined.piece)]}))
+    Ok(json!({"after": [outline(&facing), outline(&lined.piece)]}))
 }
 
 fn spread(piece: &Piece, one: usize, other: usize, by: f64) -> Result<Value, Error> {
@@ -205,29 +204,16 @@ fn copied(piece: &Piece, edge: usize, pct: f64) -> Result<Value, Error> {
     Ok(json!({"stretch_pct": copied.stretch_pct, "pct": pct, "after": [outline(&copied.piece)]}))
 }
 
+/// The ring as a fine polyline; its first point is not repeated at the end.
 fn outline(piece: &Piece) -> Value {
-    polyline(piece, None)
-}
-
-/// The ring, or one edge of it, as a fine polyline; its first point is not repeated at the end of a ring.
-fn polyline(piece: &Piece, only: Option<usize>) -> Value {
     let mut points: Vec<[f64; 2]> = Vec::new();
-    let parts = piece.segments(1e-4);
-    let parts = parts
-        .iter()
-        .filter(|(edge, _)| only.is_none_or(|one| one == *edge));
-    for (_, segment) in parts {
+    for (_, segment) in piece.segments(1e-4) {
         // Chords that rise 5e-4 over their arc.
         let chord = libm::sqrt(8.0 * 5e-4 * segment.radius());
-        let count = (segment.length() / chord).ceil().clamp(1.0, 5000.0) as u32;
         let length = segment.length();
-        let from = if points.is_empty() && only.is_some() {
-            0
-        } else {
-            1
-        };
+        let count = (length / chord).ceil().clamp(1.0, 5000.0) as u32;
         let at = |i: u32| segment.at(length * f64::from(i) / f64::from(count)).0;
-        points.extend((from..=count).map(|i| [at(i).x, at(i).y]));
+        points.extend((1..=count).map(|i| [at(i).x, at(i).y]));
     }
     json!(points)
 }

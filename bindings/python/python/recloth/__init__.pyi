@@ -396,6 +396,39 @@ class TruedUp:
     largest: float
     kinks_deg: tuple[float, ...]
 
+@dataclass(frozen=True, slots=True)
+class Copied:
+    """A piece with an edge copied onto it (mm, turn in degrees)."""
+
+    piece: Piece
+    length: float
+    replaced: float
+    turn_deg: float
+    stretch_pct: float
+    gap: float
+    doubts: int
+
+@dataclass(frozen=True, slots=True)
+class LiningSeam:
+    """Edges of a lining, and what to walk them along (mm)."""
+
+    shell: int
+    edges: tuple[int, ...]
+    along: str
+    length: float
+    other_length: float
+    difference: float
+
+@dataclass(frozen=True, slots=True)
+class Lined:
+    """A lining, and what to walk."""
+
+    piece: Piece
+    finished: Piece
+    seams: tuple[LiningSeam, ...]
+
+_EdgeWidths: TypeAlias = dict[str, float] | dict[int, float] | Iterable[tuple[str | int, float]]
+
 @final
 class Piece:
     """A piece of a garment: a closed ring of edges, with marks, a grain line and how it is cut (mm)."""
@@ -540,6 +573,39 @@ class Piece:
         way: str = "against",
     ) -> tuple[Piece, Piece]:
         """Sets notches that meet on edges of this piece and of another."""
+
+    def trace(self, start: _At, end: _At) -> tuple[Edge, ...]:
+        """The edges from one place of the outline forward to another, to be copied onto another piece."""
+
+    def copy_edge(
+        self,
+        start: _At,
+        end: _At,
+        copied: Iterable[Edge | _Fields],
+        *,
+        gap: float = 0.0,
+        stretch_pct: float = 0.0,
+    ) -> Copied:
+        """Copies an edge onto the piece between two landmarks; stretched (%) only if that is asked for."""
+
+    def lining(
+        self,
+        name: str | None = None,
+        *,
+        cloth: str = "lining",
+        facings: _EdgeWidths | None = None,
+        ease: _EdgeWidths | None = None,
+        pleats: _EdgeWidths | None = None,
+        hem: str = "level",
+        depth: float = 0.0,
+        clearance: float = 0.0,
+        hem_allowance: float = 0.0,
+        darts: str = "tucks",
+        allowance: float = 10.0,
+        shell_change_pct: tuple[float, float] = (0.0, 0.0),
+        lining_change_pct: tuple[float, float] = (0.0, 0.0),
+    ) -> Lined:
+        """The lining of the piece, and what to walk (mm)."""
 
     def facing(
         self,
@@ -846,6 +912,9 @@ def true_up(
     pieces: Iterable[Piece], meetings: Iterable[SeamEnd | DartMouth], limit: float
 ) -> TruedUp:
     """Trues up edges that meet at seams and darts, so that they run on; more than limit (mm) is refused."""
+
+def measured_edge(name: str, points: _Points, smooth: bool = True) -> tuple[Edge, ...]:
+    """Measured points as an edge to be copied, straight from point to point or smoothly through them."""
 
 def usable_panel(
     outline: _Points,
@@ -8897,6 +8966,7 @@ __all__ = [
     "CircleSkirt",
     "CircleSkirtOnCloth",
     "ComponentCheck",
+    "Copied",
     "CornerReading",
     "CoverMark",
     "CurvedBand",
@@ -8949,7 +9019,9 @@ __all__ = [
     "LetOut",
     "LevelLine",
     "LineMark",
+    "Lined",
     "LiningLength",
+    "LiningSeam",
     "LiquorShares",
     "LoopSlack",
     "M",
@@ -9137,6 +9209,7 @@ __all__ = [
     "lining_width",
     "liquor_shares",
     "loop_slack",
+    "measured_edge",
     "mix_temperature",
     "nap_layout",
     "neck_bust_doubts",

@@ -1,7 +1,10 @@
 //! Operations on pieces: what a cutter does with paper, scissors and tape.
 
 use kurbo::Line;
-use pyo3::{prelude::*, types::{PyString, PyTuple}};
+use pyo3::{
+    prelude::*,
+    types::{PyString, PyTuple},
+};
 use recloth::{
     Error,
     outline::{Facing, NewSeam, Opening, Piece, Place, Slash},
