@@ -376,13 +376,22 @@ fn rotated(v: Vec2, angle: f64) -> Vec2 {
 fn farthest(before: &Curve, now: &[Curve]) -> (f64, f64) {
     let mut most = (0.0, 0.0);
     for curve in now {
-        let whole = curve.length();
-        for step in 0..=STEPS {
-            let point = curve.at(whole * f64::from(step) / f64::from(STEPS)).0;
-            let near = before.nearest(point);
-            if near.0 > most.0 {
-                most = near;
+        // All along, then closer about the farthest.
+        let (mut from, mut span) = (0.0, curve.length());
+        for _ in 0..3 {
+            let step = span / f64::from(STEPS);
+            let mut best = (-1.0, 0.0, 0.0);
+            for index in 0..=STEPS {
+                let at = from + step * f64::from(index);
+                let (off, along) = before.nearest(curve.at(at).0);
+                if off > best.0 {
+                    best = (off, along, at);
+                }
             }
+            if best.0 > most.0 {
+                most = (best.0, best.1);
+            }
+            (from, span) = (best.2 - step, 2.0 * step);
         }
     }
     most
