@@ -2228,6 +2228,22 @@ typedef struct {
   double end_kink_deg;
 } recloth_walk_t;
 
+// How well an edge fitted where it was copied.
+typedef struct {
+  // Length of the edge as it was copied (mm).
+  double length;
+  // Length of what it replaced (mm).
+  double replaced;
+  // How far it was turned, counter-clockwise (deg).
+  double turn_deg;
+  // What it was stretched by (%), negative where it was shrunk.
+  double stretch_pct;
+  // What the landmarks are farther apart than its ends (mm), negative where they are nearer.
+  double gap;
+  // Doubts raised (bits).
+  uint64_t doubts;
+} recloth_copied_t;
+
 // What a panel is, in numbers.
 typedef struct {
   // Number of points of its outline.
@@ -6529,6 +6545,145 @@ recloth_status recloth_piece_walk(const recloth_piece *piece,
                                   recloth_walk_t *out,
                                   char **details,
                                   recloth_error_t *error);
+
+// The piece lengthened at a line across it, or shortened: what lies to the left of the line stays, what
+// lies to its right moves square to it.
+//
+// - `start_x`, `start_y`, `end_x`, `end_y`: ends of the line (mm).
+// - `by`: by how much (mm, -10000 to 10000).
+//
+// `piece` is NULL or live; `out` and `error` are NULL or valid for writing.
+recloth_status recloth_piece_extend(const recloth_piece *piece,
+                                    double start_x,
+                                    double start_y,
+                                    double end_x,
+                                    double end_y,
+                                    double by,
+                                    recloth_piece **out,
+                                    recloth_error_t *error);
+
+// The lining of a piece: its seam lines less the facings, eased, with pleats for room, ended at the hem as
+// asked.
+//
+// - `json`: the lining asked for, the fields of `Lining` in Rust, as `{"name": "lining", "cloth":
+//   "lining", "facings": [], "ease": [{"edge": 1, "by": 3}], "pleats": [], "hem": {"jump": {"depth": 40,
+//   "clearance": 20}}, "darts": "tucks", "allowance": 15, "shell_change_pct": [0, 0],
+//   "lining_change_pct": [0, 0]}`.
+// - `out`: receives the lining to cut; free it.
+// - `report`: receives the lining, the lining as it will be when washed, and what to walk as JSON; free it with
+//   recloth_text_free(). NULL when it is not wanted.
+// - `message`: as of recloth_piece_from_json().
+//
+// `piece` is NULL or live; `json` NULL or closed by a NUL; `out`, `report`, `message` and `error` are NULL
+// or valid for writing.
+recloth_status recloth_piece_lining(const recloth_piece *piece,
+                                    const char *json,
+                                    recloth_piece **out,
+                                    char **report,
+                                    char **message,
+                                    recloth_error_t *error);
+
+// Trues up edges that meet at seams and darts, so that sewn together they run on smoothly; it says what was
+// moved, where and how far.
+//
+// - `pieces`: the pieces, `pieces_count` of them, 1 to 1000.
+// - `json`: where edges meet, a list of `Meeting` in Rust, as `[{"seam": {"pieces": [0, 1], "edges": [1,
+//   3], "way": "against", "end": "start"}}, {"dart": {"piece": 0, "dart": "dart 1", "onto": "start"}}]`.
+// - `limit`: the most that an edge may be moved (mm, 0 to 1000).
+// - `out`: receives all the pieces, changed or not: `pieces_count` of them; free each.
+// - `report`: receives what was changed as JSON; free it with recloth_text_free(). NULL when it is not
+//   wanted.
+// - `message`: as of recloth_piece_from_json().
+//
+// `pieces` is NULL or valid for its count, each NULL or live; `json` NULL or closed by a NUL; `out` NULL or
+// valid for as many handles; `report`, `message` and `error` are NULL or valid for writing.
+recloth_status recloth_true_up(const recloth_piece *const *pieces,
+                               size_t pieces_count,
+                               const char *json,
+                               double limit,
+                               recloth_piece **out,
+                               char **report,
+                               char **message,
+                               recloth_error_t *error);
+
+// Sets notches on two rows of edges that are sewn together, so that they meet.
+//
+// - `edges`, `other_edges`: indices of the edges in the order met.
+// - `way`: which way the others run (one of `recloth_way`).
+// - `json`: the notches, a list of `PairedNotch` in Rust, as `[{"name": "hip", "distance": 200, "ease": 0,
+//   "marks": 1}]`.
+// - `out`, `other_out`: receive this piece and the other with the notches; free each.
+// - `message`: as of recloth_piece_from_json().
+//
+// `piece` and `other` are NULL or live; the lists NULL or valid for their counts; `json` NULL or closed by a
+// NUL; `out`, `other_out`, `message` and `error` are NULL or valid for writing.
+recloth_status recloth_piece_pair_notches(const recloth_piece *piece,
+                                          const size_t *edges,
+                                          size_t edges_count,
+                                          const recloth_piece *other,
+                                          const size_t *other_edges,
+                                          size_t other_edges_count,
+                                          int32_t way,
+                                          const char *json,
+                                          recloth_piece **out,
+                                          recloth_piece **other_out,
+                                          char **message,
+                                          recloth_error_t *error);
+
+// Pairs the notches of two pieces by their names.
+//
+// - `out`: receives each name with its place on both as JSON; free it with recloth_text_free().
+//
+// `piece` and `other` are NULL or live; `out` and `error` are NULL or valid for writing.
+recloth_status recloth_piece_match_notches(const recloth_piece *piece,
+                                           const recloth_piece *other,
+                                           char **out,
+                                           recloth_error_t *error);
+
+// Copies edges of a piece that fits onto another between two landmarks, in place of its outline there.
+//
+// - `from`, `to`: the landmarks on this piece, counter-clockwise.
+// - `other`: the piece that fits; mirror it first where it lies mirrored.
+// - `other_from`, `other_to`: where the copied edges begin and end on it, counter-clockwise.
+// - `gap`: how much nearer or farther apart their ends may be than the landmarks (mm, 0 to 1000).
+// - `stretch_pct`: how much they may be stretched or shrunk (%, 0 to 50); 0 for never.
+// - `out`: receives the piece; free it.
+// - `fit`: receives how well they fitted; NULL when it is not wanted.
+//
+// `piece` and `other` are NULL or live; `out`, `fit` and `error` are NULL or valid for writing.
+recloth_status recloth_piece_copy_edge(const recloth_piece *piece,
+                                       recloth_place_t from,
+                                       recloth_place_t to,
+                                       const recloth_piece *other,
+                                       recloth_place_t other_from,
+                                       recloth_place_t other_to,
+                                       double gap,
+                                       double stretch_pct,
+                                       recloth_piece **out,
+                                       recloth_copied_t *fit,
+                                       recloth_error_t *error);
+
+// Copies an edge measured point by point onto a piece between two landmarks.
+//
+// - `from`, `to`, `gap`, `stretch_pct`, `out`, `fit`: as of recloth_piece_copy_edge().
+// - `name`: name of the edge, UTF-8.
+// - `measured`: x and y of each point in turn (mm), `measured_count` points, 2 to 1001.
+// - `smooth`: 1 for a curve through all points, 0 for straight edges between them.
+//
+// `piece` is NULL or live; `name` NULL or closed by a NUL; `measured` NULL or valid for twice its count;
+// `out`, `fit` and `error` are NULL or valid for writing.
+recloth_status recloth_piece_copy_measured_edge(const recloth_piece *piece,
+                                                recloth_place_t from,
+                                                recloth_place_t to,
+                                                const char *name,
+                                                const double *measured,
+                                                size_t measured_count,
+                                                uint32_t smooth,
+                                                double gap,
+                                                double stretch_pct,
+                                                recloth_piece **out,
+                                                recloth_copied_t *fit,
+                                                recloth_error_t *error);
 
 // A panel by the corners of its outline.
 //

@@ -234,6 +234,89 @@ static void operations(void) {
   DROP(piece);
 }
 
+/* Lengthened, lined, copied onto, notched and trued up. */
+static void derived(void) {
+  recloth_piece *piece = rectangle("panel"), *one = NULL, *two = NULL, *pair[2] = {NULL, NULL};
+  const recloth_piece *like[2];
+  const recloth_place_t from = {1, 0}, to = {1, 400};
+  const double side[] = {0, 0, 0, 200, 0, 400}, short_side[] = {0, 0, 0, 390};
+  const double slanted[] = {0, 0, 300, 0, 240, 400, 0, 400}, allowances[] = {10, 10, 10, 10};
+  const size_t edges[] = {1}, others[] = {3};
+  recloth_copied_t fit;
+  recloth_error_t error;
+  recloth_cut_notch_t notches[4];
+  char *report = NULL, *message = NULL;
+  size_t count = 0;
+
+  OK(recloth_piece_extend(piece, -10, 200, 310, 200, 50, &one, &error));
+  CHECK(near(facts(one).area_mm2, 300 * 450) && near(facts(one).bottom, -50));
+  DROP(one);
+  FAILS(recloth_piece_extend(piece, -10, 900, 310, 900, 50, &one, &error), NO_SOLUTION, "line");
+
+  OK(recloth_piece_lining(piece,
+                          "{\"name\": \"lining\", \"cloth\": \"lining\", \"facings\": [{\"edge\": 2, \"by\": 60}],"
+                          " \"ease\": [], \"pleats\": [], \"hem\": \"level\", \"darts\": \"tucks\", \"allowance\": 15,"
+                          " \"shell_change_pct\": [0, 0], \"lining_change_pct\": [0, 0]}",
+                          &one, &report, &message, &error));
+  /* The facing takes 60 of 400. */
+  CHECK(near(facts(one).area_mm2, 300 * 340) && strstr(report, "\"seams\"") != NULL);
+  recloth_text_free(report);
+  report = NULL;
+  DROP(one);
+  FAILS(recloth_piece_lining(piece, "{}", &one, NULL, &message, &error), INVALID, "json");
+  CHECK(message != NULL);
+  recloth_text_free(message);
+  message = NULL;
+
+  OK(recloth_piece_copy_measured_edge(piece, from, to, "side", side, 3, 0, 0, 0, &one, &fit, &error));
+  CHECK(near(facts(one).area_mm2, 120000) && facts(one).edges == 5 && near(fit.length, 400) && fit.gap == 0);
+  DROP(one);
+  CHECK(recloth_piece_copy_measured_edge(piece, from, to, "side", short_side, 2, 0, 1, 0, &one, &fit, &error) ==
+        RECLOTH_STATUS_OUT_OF_RANGE);
+  OK(recloth_piece_copy_edge(piece, from, to, piece, from, to, 0, 0, &one, &fit, &error));
+  CHECK(near(facts(one).area_mm2, 120000) && near(fit.turn_deg, 0));
+  DROP(one);
+
+  OK(recloth_piece_pair_notches(piece, edges, 1, piece, others, 1, RECLOTH_WAY_AGAINST,
+                                "[{\"name\": \"hip\", \"distance\": 100, \"ease\": 0, \"marks\": 1}]", &one, &two,
+                                &message, &error));
+  OK(recloth_piece_cut_notches(one, 0.1, notches, 4, &count, NULL));
+  CHECK(count == 1 && near(notches[0].seam_x, 300));
+  OK(recloth_piece_cut_notches(two, 0.1, notches, 4, &count, NULL));
+  CHECK(count == 1 && near(notches[0].seam_x, 0));
+  OK(recloth_piece_match_notches(one, two, &report, &error));
+  CHECK(strstr(report, "hip") != NULL);
+  recloth_text_free(report);
+  report = NULL;
+  DROP(one);
+  DROP(two);
+
+  /* A gore whose side leans, sewn to its like: the hems meet in a peak until each is turned by half of it. */
+  OK(recloth_piece_from_edges("gore", slanted, NULL, allowances, NULL, NULL, NULL, 4, &one, &error));
+  OK(recloth_piece_mirror(one, &two, &error));
+  like[0] = one;
+  like[1] = two;
+  {
+    char json[200];
+    size_t sewn = 77;
+    OK(recloth_piece_edge(two, "1", &sewn, NULL));
+    sprintf(json,
+            "[{\"seam\": {\"pieces\": [0, 1], \"edges\": [1, %u], \"way\": \"against\", \"end\": \"start\"}}]",
+            (unsigned)sewn);
+    OK(recloth_true_up(like, 2, json, 50, pair, &report, &message, &error));
+  }
+  CHECK(facts(pair[0]).area_mm2 != facts(one).area_mm2 && strstr(report, "\"largest\"") != NULL);
+  recloth_text_free(report);
+  DROP(pair[0]);
+  DROP(pair[1]);
+  like[1] = NULL;
+  FAILS(recloth_true_up(like, 2, "[]", 50, pair, NULL, &message, &error), NULL, "pieces");
+  CHECK(error.at == 1 && pair[0] == NULL);
+  DROP(one);
+  DROP(two);
+  DROP(piece);
+}
+
 static recloth_panel_facts_t of(const recloth_panel *panel) {
   recloth_panel_facts_t out;
   memset(&out, 0, sizeof out);
@@ -360,6 +443,7 @@ int main(void) {
   setvbuf(stdout, NULL, _IONBF, 0);
   pieces();
   operations();
+  derived();
   panels();
   drafts();
   printf("%d passed, %d failed\n", passed, failed);

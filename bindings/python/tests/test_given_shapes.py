@@ -241,8 +241,11 @@ NO_BOUNDS = (
     recloth.doubt_text, recloth.caution_text, recloth.reasons, recloth.Edge, recloth.Opening, recloth.Slash,
 )
 
-# What may be left out by None: holes have no margin, an old grain stays, nothing is lost.
-LEFT_OUT = [(recloth.Panel.from_svg_path, "margin"), (CLOTH.replace, "grain_deg"), (CLOTH.usable, "losses")]
+# What may be left out by None: holes have no margin, an old grain stays, nothing is lost, a notch has its usual depth.
+LEFT_OUT = [
+    (recloth.Panel.from_svg_path, "margin"), (CLOTH.replace, "grain_deg"), (CLOTH.usable, "losses"),
+    (recloth.Notch, "depth"),
+]
 
 PLACES = [(call, name) for call, given in CALLS.items() for name in given]
 

@@ -5,13 +5,14 @@ use std::path::Path;
 use crate::spec::{Spec, snake};
 
 /// The files with what C sees.
-const SOURCES: [&str; 8] = [
+const SOURCES: [&str; 9] = [
     "boundary.rs",
     "generated.rs",
     "outline.rs",
     "plan.rs",
     "shapes/piece.rs",
     "shapes/operation.rs",
+    "shapes/derived.rs",
     "shapes/panel.rs",
     "shapes/draft.rs",
 ];
