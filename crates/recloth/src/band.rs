@@ -8,7 +8,11 @@ use crate::dust::{above, past, short_of};
 
 /// How a straight band gets its two layers.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 #[repr(i32)]
 pub enum BandMake {
@@ -304,7 +308,11 @@ impl Ring {
 
 /// Which ends of a band in sections are cut square to the lower edge.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 #[repr(i32)]
 pub enum SquareEnds {

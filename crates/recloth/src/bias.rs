@@ -111,7 +111,11 @@ pub fn bias_strip_length(side: f64, width: f64) -> Result<f64, Error> {
 
 /// How a binding is folded over an edge.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 #[repr(i32)]
 pub enum BindingFold {

@@ -21,21 +21,51 @@ use crate::{
 #[derive(Deserialize)]
 #[serde(rename_all = "snake_case")]
 enum Measures {
+    Binding(draft::Binding),
     CircleSector(draft::CircleSector),
+    DartedSkirt(draft::DartedSkirt),
+    EdgeBand(draft::EdgeBand),
     GatheredStrip(draft::GatheredStrip),
+    GoredSkirt(draft::GoredSkirt),
+    NeckTop(draft::NeckTop),
+    OffCentreFront(draft::OffCentreFront),
     PanelLining(draft::PanelLining),
     PatchPocket(draft::PatchPocket),
+    Pinafore(draft::Pinafore),
+    PuffedSleeve(draft::PuffedSleeve),
+    RecutSleeve(draft::RecutSleeve),
+    SectionedBand(draft::SectionedBand),
+    ShapedBand(draft::ShapedBand),
     SkirtPanel(draft::SkirtPanel),
+    Sleeve(draft::Sleeve),
+    StraightBand(draft::StraightBand),
+    TieredSkirt(draft::TieredSkirt),
+    WrapSkirt(draft::WrapSkirt),
 }
 
 impl Measures {
     fn draft(&self) -> Result<Draft, Error> {
         match self {
+            Measures::Binding(measures) => measures.draft(),
             Measures::CircleSector(measures) => measures.draft(),
+            Measures::DartedSkirt(measures) => measures.draft(),
+            Measures::EdgeBand(measures) => measures.draft(),
             Measures::GatheredStrip(measures) => measures.draft(),
+            Measures::GoredSkirt(measures) => measures.draft(),
+            Measures::NeckTop(measures) => measures.draft(),
+            Measures::OffCentreFront(measures) => measures.draft(),
             Measures::PanelLining(measures) => measures.draft(),
             Measures::PatchPocket(measures) => measures.draft(),
+            Measures::Pinafore(measures) => measures.draft(),
+            Measures::PuffedSleeve(measures) => measures.draft(),
+            Measures::RecutSleeve(measures) => measures.draft(),
+            Measures::SectionedBand(measures) => measures.draft(),
+            Measures::ShapedBand(measures) => measures.draft(),
             Measures::SkirtPanel(measures) => measures.draft(),
+            Measures::Sleeve(measures) => measures.draft(),
+            Measures::StraightBand(measures) => measures.draft(),
+            Measures::TieredSkirt(measures) => measures.draft(),
+            Measures::WrapSkirt(measures) => measures.draft(),
         }
     }
 }

@@ -22,7 +22,7 @@ use crate::outline::{Curve, Cutting, Edge, LineKind, Mark, Piece, Way};
 /// # Source
 /// [`binding_width`], [`binding_length`], [`binding_strips`]; ends on the grain are common practice, no source.
 #[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Binding {
     /// Length of the edge to be bound (mm), 1 to 1e5.
     pub edge: f64,

@@ -20,7 +20,7 @@ use crate::outline::{Curve, Cutting, Edge, Hand, Piece, Segment, Way};
 /// # Source
 /// [`sectioned_band`], [`curved_band`].
 #[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct SectionedBand {
     /// Finished lower edge of each section, in order (mm), 1 to 1e4 each, 1 to 100 sections.
     pub lengths: Vec<f64>,

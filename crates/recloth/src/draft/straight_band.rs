@@ -19,7 +19,7 @@ use crate::outline::{Curve, Cutting, Edge, LineKind, Mark, Piece, Way};
 /// # Source
 /// [`straight_band`].
 #[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct StraightBand {
     /// Finished length round the waist, ease included (mm), 1 to 1e4.
     pub waist: f64,
