@@ -434,6 +434,12 @@ static void drafts(void) {
   CHECK(error.min == 1 && report == NULL);
   FAILS(recloth_draft(wide, &piece, 1, &count, NULL, &message, &error), NO_SOLUTION, "corner_radius");
   CHECK(error.max == 75);
+  OK(recloth_draft("{\"straight_band\": {\"waist\": 700, \"overlap\": 30, \"depth\": 30, \"turn\": 0,"
+                   " \"make\": \"folded\", \"allowance\": 10}}",
+                   &piece, 1, &count, NULL, &message, &error));
+  /* 730 long, twice 30 deep. */
+  CHECK(count == 1 && near(facts(piece).area_mm2, 730 * 60));
+  DROP(piece);
   FAILS(recloth_draft("{\"cloak\": {}}", &piece, 1, &count, NULL, &message, &error), INVALID, "json");
   CHECK(message != NULL && strstr(message, "cloak") != NULL && piece == NULL);
   recloth_text_free(message);
