@@ -44,7 +44,7 @@ def everything():
             Edge("hem", (0, 0), (200, 0), 40, "hem", corner="mirrored_on_this", notches=[("middle", 100, 2, "wedge", 5)]),
             Edge("side", (200, 0), (200, 300), 15, drawn="cut", corner="squared_to_next"),
             Edge("neck", (200, 300), (100, 300), 10, bulge=-0.5, corner="rounded", corner_size=4),
-            Edge("top", (100, 300), (0, 250), 10, "opening", steer=((60, 300), (30, 260))),
+            Edge("top", (100, 300), (0, 250), 10, "opening", steer=((60, 300), (30, 260)), limit=2.5),
             Edge("centre", (0, 250), (0, 0), 0, "fold"),
         ],
         marks=[
@@ -128,10 +128,11 @@ def test_a_disc_of_two_half_circles():
 def test_all_sorts_comes_back_as_it_was_given():
     piece = everything()
     assert [edge.role for edge in piece.edges] == ["hem", "seam", "seam", "opening", "fold"]
-    assert piece.edges[1].drawn == "cut" and piece.edges[2].limit == 2.5
+    assert piece.edges[1].drawn == "cut" and piece.edges[3].limit == 2.5
+    assert (piece.edges[2].corner, piece.edges[2].corner_size) == ("rounded", 4)
     assert piece.edges[3].steer == ((60, 300), (30, 260)) and piece.fold == 4
-    assert piece.edge("hem").notches == (recloth.Notch("middle", 100, 1),)
-    assert [mark.name for mark in piece.marks] == ["dart", "button", "fold line", "hole"]
+    assert piece.edge("hem").notches == (recloth.Notch("middle", 100, 2, "wedge", 5),)
+    assert [mark.name for mark in piece.marks] == ["dart", "button", "fold line", "eyelet", "hole"]
     assert piece.marks[0] == recloth.DartMark("dart", (50, 80), ((40, 0), (60, 0)))
     assert piece.grain_deg == 90 and (piece.count, piece.hand) == (2, "identical")
     again = Piece(
