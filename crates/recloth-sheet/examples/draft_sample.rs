@@ -1,4 +1,4 @@
-//! Draws a sample of every draft, of invented measures, and prints what each walked and checked.
+//! Draws a sample of every draft, of invented measures, and writes what each walked and checked into `report.txt`.
 //!
 //! `cargo run -p recloth-sheet --example draft_sample -- FOLDER [SCALE]`
 
@@ -15,23 +15,27 @@ fn main() -> Result<(), Box<dyn Error>> {
     let folder = std::env::args().nth(1).ok_or("name a folder")?;
     let folder = Path::new(&folder);
     std::fs::create_dir_all(folder)?;
-    let scale = std::env::args().nth(2).map_or(Ok(0.4), |text| text.parse())?;
+    let scale = std::env::args()
+        .nth(2)
+        .map_or(Ok(0.4), |text| text.parse())?;
     let options = PieceOptions {
         scale,
         ..PieceOptions::default()
     };
+    let mut report = String::new();
     for (name, draft) in samples::all() {
-        println!("\n{name}");
+        writeln!(report, "\n{name}")?;
         let draft = match draft {
             Ok(draft) => draft,
             Err(error) => {
-                println!("  {error}");
+                writeln!(report, "  {error}")?;
                 continue;
             }
         };
         for seam in &draft.seams {
             let walk = &seam.walk;
-            println!(
+            writeln!(
+                report,
                 "  seam {}: {:.2} to {:.2}, ease {:.2}, kinks {:?} {:?}",
                 seam.name,
                 walk.length,
@@ -39,18 +43,23 @@ fn main() -> Result<(), Box<dyn Error>> {
                 seam.ease,
                 walk.start_kink_deg,
                 walk.end_kink_deg
-            );
+            )?;
         }
         for check in &draft.checks {
-            println!(
+            writeln!(
+                report,
                 "  check {}: {:.6} within {}",
                 check.what, check.found, check.within
-            );
+            )?;
         }
         for length in &draft.lengths {
-            println!("  length {}: {:.2}", length.name, length.length);
+            writeln!(report, "  length {}: {:.2}", length.name, length.length)?;
         }
-        println!("  doubts {:b}, cautions {:b}", draft.doubts, draft.cautions);
+        writeln!(
+            report,
+            "  doubts {:b}, cautions {:b}",
+            draft.doubts, draft.cautions
+        )?;
         let mut page = String::from("<body style=\"margin:4px\">");
         for piece in &draft.pieces {
             let drawing = svg(&piece_drawing(piece, &options)?)?;
@@ -58,5 +67,6 @@ fn main() -> Result<(), Box<dyn Error>> {
         }
         std::fs::write(folder.join(format!("{name}.html")), page)?;
     }
+    std::fs::write(folder.join("report.txt"), report)?;
     Ok(())
 }
