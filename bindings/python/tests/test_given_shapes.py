@@ -297,7 +297,7 @@ def test_nothing_exported_is_left_out():
     owners = [getattr(call, "__self__", None) for call in CALLS]
     listed = [*CALLS, *[owner if isinstance(owner, type) else type(owner) for owner in owners]]
     functions = {getattr(recloth, name) for name in recloth._functions.__all__}
-    made = {recloth.NotchMatch, recloth.TruedEdge, recloth.TruedUp, recloth.Joined, recloth.Symmetry, recloth.WalkSection, recloth.Answer, recloth.CutSegment, recloth.CutNotch, recloth.Walk, recloth.WalkNotch, recloth.Plan,
+    made = {recloth.Copied, recloth.Lined, recloth.LiningSeam, recloth.NotchMatch, recloth.TruedEdge, recloth.TruedUp, recloth.Joined, recloth.Symmetry, recloth.WalkSection, recloth.Answer, recloth.CutSegment, recloth.CutNotch, recloth.Walk, recloth.WalkNotch, recloth.Plan,
             recloth.BriefError, recloth.ReclothError, draft.Draft, draft.Seam, draft.Check, draft.NamedLength, recloth.CutLine,
             recloth.Fit, recloth.UsablePanel, recloth.UsablePart, recloth.PanelRectangle}
     for module in (recloth, draft):
