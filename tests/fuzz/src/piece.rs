@@ -3,7 +3,9 @@
 use arbitrary::Result;
 use kurbo::{Line, Point};
 use recloth::outline::{
-    Curve, Dart, Facing, Mark, NewSeam, Opening, Piece, Place, Segment, Slash, Way, sentence,
+    CopyFit, Curve, Dart, EdgeBy, EdgeEnd, Facing, Lining, LiningDarts, LiningHem, Mark, Meeting,
+    NewSeam, Opening, PairedNotch, Piece, Place, Segment, Slash, Way, measured_edge, sentence,
+    true_up,
 };
 use recloth_sheet::{PieceOptions, piece_drawing, svg};
 
@@ -203,7 +205,7 @@ type Made = std::result::Result<Vec<Piece>, recloth::Error>;
 fn operation(piece: &Piece, other: &Piece, input: &mut Input) -> Result<Made> {
     let small = |input: &mut Input| input.number([0.0, 60.0], &[0.0, 10.0]);
     let ring = piece.edges().len();
-    Ok(match input.index(17)? {
+    Ok(match input.index(23)? {
         0 => Ok(vec![piece.mirror()]),
         1 => piece.unfold().map(|whole| vec![whole]),
         2 => {
@@ -333,6 +335,11 @@ fn operation(piece: &Piece, other: &Piece, input: &mut Input) -> Result<Made> {
             let (these, those) = (edges(piece, input)?, edges(other, input)?);
             piece.walk(&these, other, &those, way).map(|walk| {
                 let sections = walk.sections();
+                assert!(
+                    sections
+                        .iter()
+                        .all(|one| one.ease_pct().is_none_or(f64::is_finite))
+                );
                 let sum: f64 = sections.iter().map(|section| section.length).sum();
                 assert!((sum - walk.length).abs() < 1e-6, "{walk:?}");
                 assert!(
@@ -342,6 +349,84 @@ fn operation(piece: &Piece, other: &Piece, input: &mut Input) -> Result<Made> {
                 );
                 vec![]
             })
+        }
+        17 => {
+            let (from, to) = (place(piece, input)?, place(piece, input)?);
+            let fit = CopyFit {
+                gap: small(input)?,
+                stretch_pct: small(input)? / 10.0,
+            };
+            let copied = other.trace(place(other, input)?, place(other, input)?);
+            copied
+                .and_then(|copied| piece.copy_edge(from, to, &copied, fit))
+                .map(|copied| vec![copied.piece])
+        }
+        18 => {
+            let points: Vec<Point> = (0..input.index(6)?)
+                .map(|_| point(piece, input))
+                .collect::<Result<_>>()?;
+            measured_edge("measured", &points, input.once_in(2)?).map(|_| vec![])
+        }
+        19 => {
+            let line = Line::new(point(piece, input)?, point(piece, input)?);
+            piece.extend(line, small(input)?).map(|one| vec![one])
+        }
+        20 => {
+            let by = |input: &mut Input| -> Result<Vec<EdgeBy>> {
+                (0..input.index(3)?)
+                    .map(|_| {
+                        Ok(EdgeBy {
+                            edge: edge(piece, input)?,
+                            by: small(input)?,
+                        })
+                    })
+                    .collect()
+            };
+            let lining = Lining {
+                name: "lining".into(),
+                cloth: "lining".into(),
+                facings: by(input)?,
+                ease: by(input)?,
+                pleats: by(input)?,
+                hem: LiningHem::Free {
+                    clearance: small(input)?,
+                    allowance: small(input)?,
+                },
+                darts: LiningDarts::Tucks,
+                allowance: small(input)?,
+                shell_change_pct: [-small(input)? / 10.0, 0.0],
+                lining_change_pct: [0.0, -small(input)? / 10.0],
+            };
+            piece.lining(&lining).map(|lined| vec![lined.piece])
+        }
+        21 => {
+            for found in piece.match_notches(other) {
+                assert!(!found.matches() || found.here.is_some());
+            }
+            let notch = PairedNotch {
+                name: "paired".into(),
+                distance: small(input)?,
+                ease: small(input)? / 10.0,
+                marks: input.0.int_in_range(0..=4)?,
+            };
+            let (these, those) = (edges(piece, input)?, edges(other, input)?);
+            piece
+                .pair_notches(&these, other, &those, Way::Against, &[notch])
+                .map(Vec::from)
+        }
+        22 => {
+            let meeting = Meeting::Seam {
+                pieces: [0, 1],
+                edges: [edge(piece, input)?, edge(other, input)?],
+                way: Way::Against,
+                end: if input.once_in(2)? {
+                    EdgeEnd::Start
+                } else {
+                    EdgeEnd::End
+                },
+            };
+            let both = [piece.clone(), other.clone()];
+            true_up(&both, &[meeting], small(input)?).map(|trued| trued.pieces)
         }
         _ => {
             let (dart, onto) = (dart(piece, input)?, edge(piece, input)?);
