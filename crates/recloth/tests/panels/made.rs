@@ -1,5 +1,6 @@
 //! Panels by corners, tape, offsets and photograph.
 
+use crate::apart;
 use kurbo::Point;
 use recloth::ErrorKind;
 use recloth::doubt::{LENS_BOW, PHOTO_REACH, SPARE_MISFIT, TRIANGLE_FLAT};
@@ -84,7 +85,7 @@ fn a_frame_of_readings_gives_corners_and_what_spares_miss() {
             .iter()
             .zip([(0.0, 0.0), (300.0, 0.0), (300.0, 400.0), (0.0, 400.0)])
     {
-        assert!((*found - Point::from(want)).hypot() < 1e-9, "{found:?}");
+        assert!(apart(*found, want) < 1e-9, "{found:?}");
     }
     assert!(
         matches!(panel.taken(), Taken::Triangles { weakest_per_mm, .. } if weakest_per_mm < 5.0)
@@ -160,7 +161,7 @@ fn a_photograph_is_doubted_for_its_lens() {
         .iter()
         .zip([(0.0, 300.0), (400.0, 300.0), (0.0, -100.0)])
     {
-        assert!((*found - Point::from(want)).hypot() < 1e-9, "{found:?}");
+        assert!(apart(*found, want) < 1e-9, "{found:?}");
     }
     assert_eq!(panel.doubts(), LENS_BOW);
     assert!(

@@ -1,5 +1,6 @@
 //! Panels from the path of an SVG drawing.
 
+use crate::apart;
 use kurbo::Point;
 use recloth::ErrorKind;
 use recloth::panel::{Inner, Panel, Scale, Taken};
@@ -96,7 +97,7 @@ fn arcs_are_round() {
         "{area}"
     );
     for p in circle.outline() {
-        assert!(((*p - Point::new(50.0, 0.0)).hypot() - 50.0).abs() < 1e-9);
+        assert!((apart(*p, (50.0, 0.0)) - 50.0).abs() < 1e-9);
     }
     // Flags need no blank; an ellipse on its side, 30 by 20, has an area of 600 π.
     let ellipse = drawn("M-30 0A20 30 90 0030 0 20 30 90 00-30 0", 1.0).unwrap();

@@ -1,5 +1,6 @@
 //! What is left of a panel.
 
+use crate::apart;
 use kurbo::Point;
 use recloth::ErrorKind;
 use recloth::doubt::SPARE_MISFIT;
@@ -89,9 +90,9 @@ fn each_flaw_keeps_its_own_margin_and_a_row_of_stitching_is_one_of_slits() {
     // Every corner left is so far from each.
     for hole in part.holes() {
         for p in hole {
-            assert!((*p - Point::new(300.0, 300.0)).hypot() >= 20.0 - 1e-9);
+            assert!(apart(*p, (300.0, 300.0)) >= 20.0 - 1e-9);
             let along = Point::new(p.x.clamp(100.0, 200.0), 300.0);
-            assert!((*p - along).hypot() >= 3.0 - 1e-9);
+            assert!(apart(*p, along) >= 3.0 - 1e-9);
         }
     }
     assert_eq!(part.holes().len(), 2);
