@@ -93,7 +93,9 @@ pub(crate) fn append(path: &mut BezPath, segment: &Segment) {
             arc.end = segment.end;
         }
         // Handles of 4/3 tan(sweep/4) radii along the tangents: the usual cubic for an arc.
-        let reach = 4.0 / 3.0 * arc.bulge.abs() * arc.radius();
+        // By the chord: the radius of an arc all but straight is beyond all numbers.
+        let chord = arc.end - arc.start;
+        let reach = libm::hypot(chord.x, chord.y) * (1.0 + arc.bulge * arc.bulge) / 3.0;
         path.curve_to(
             arc.start + arc.start_tangent() * reach,
             arc.end - arc.end_tangent() * reach,

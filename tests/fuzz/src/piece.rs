@@ -139,8 +139,13 @@ fn look(piece: &Piece, input: &mut Input) -> Result<()> {
         }
     }
     piece.grain_deg();
-    if let Ok(drawing) = piece_drawing(piece, &PieceOptions::default()) {
-        assert!(svg(&drawing).is_ok(), "what is drawn can be written");
+    if let Ok(drawing) = piece_drawing(piece, &PieceOptions::default())
+        && let Err(error) = svg(&drawing)
+    {
+        panic!(
+            "{error}: {}",
+            serde_json::to_string(piece).unwrap_or_default()
+        );
     }
     Ok(())
 }
