@@ -57,6 +57,11 @@ const SLOW: &[&str] = &[
     "scaled_root_to_a_unit",
     "sums_of_inches_are_on_their_limits",
     "no_other_number_comes_nearer",
+    "exact_brings_back_every_number",
+    "nonsense_gets_an_answer_or_an_error",
+    "rounded_sets_add_up",
+    "rounding_up_and_down",
+    "whole_graduations",
 ];
 
 /// The core's own tests but the slow ones, interpreted.
