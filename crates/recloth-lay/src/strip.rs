@@ -121,7 +121,8 @@ pub struct Progress {
     pub length: Option<f64>,
 }
 
-/// Searches that run side by side, whatever the number of threads, so that the lay does not depend on it.
+/// Searches that run side by side, whatever the number of threads, so that the lay does not depend on it. This and the
+/// numbers below have no source; they did well in trials.
 const STREAMS: usize = 2;
 /// Evaluations between two looks at the clock and at each other.
 const STINT: u64 = 60_000;
