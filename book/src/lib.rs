@@ -66,6 +66,8 @@ pages! {
     "bleaching.md" => bleaching,
     "dyeing.md" => dyeing,
     "colour.md" => colour,
+    "pieces-and-cut-lines.md" => pieces_and_cut_lines,
+    "notches-and-marks.md" => notches_and_marks,
     "functions.md" => functions,
     "changes.md" => changes,
 }

@@ -1,10 +1,52 @@
-//! What several figures need: arcs, dimension lines, and words in the size of the page.
+//! What several figures need: pieces, arcs, dimension lines, and words in the size of the page.
 
-use recloth_sheet::kurbo::{BezPath, Point, Vec2};
-use recloth_sheet::{Drawing, Label, Pen};
+use recloth::Error;
+use recloth::outline::Piece;
+use recloth_sheet::kurbo::{Affine, BezPath, Point, Vec2};
+use recloth_sheet::{Drawing, Group, Label, Pen, PieceOptions, Shape, Tone, piece_drawing};
 
 /// Size of all words in figures (mm on the page).
 pub(super) const WORDS: f64 = 3.4;
+
+/// Adds a piece as it is drawn to cut from, without its words, 1 to `scale`, its origin at a place on the page. Grey is
+/// the cloth to cut. A grain line is drawn where the piece has one.
+pub(super) fn pattern(
+    drawing: &mut Drawing,
+    piece: &Piece,
+    scale: f64,
+    at: Point,
+) -> Result<(), Error> {
+    let options = PieceOptions {
+        scale: 1.0 / scale,
+        edges: false,
+        ..PieceOptions::default()
+    };
+    let cloth = piece.cut_line(options.tolerance)?.path(0.01);
+    drawing.area(
+        Tone::Cloth,
+        Affine::translate(at.to_vec2()) * (Affine::scale(1.0 / scale) * cloth),
+    );
+    let drawn = piece_drawing(piece, &options)?.moved(at.to_vec2());
+    for shape in drawn.shapes {
+        let Shape::Group(group) = shape else { continue };
+        let wanted = match group.id.as_str() {
+            "lines" | "notches" | "marks" | "fold" => true,
+            "grain" => piece.grain().is_some(),
+            _ => false,
+        };
+        if wanted {
+            let lines = |shape: &Shape| !matches!(shape, Shape::Label(_));
+            let shapes = group.shapes.into_iter().filter(lines).collect();
+            drawing.group(Group {
+                id: String::new(),
+                title: String::new(),
+                clip: None,
+                shapes,
+            });
+        }
+    }
+    Ok(())
+}
 
 /// The point at a distance and an angle (degrees, counter-clockwise from the right) from another.
 pub(super) fn polar(centre: Point, radius: f64, angle_deg: f64) -> Point {

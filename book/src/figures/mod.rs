@@ -11,6 +11,7 @@ mod body_panels;
 mod buttonhole;
 mod cap;
 mod circle_skirt;
+mod corner_kinds;
 mod corners;
 mod cover_mark;
 mod dart;
@@ -25,6 +26,8 @@ mod house_coat_lay;
 mod lacing;
 mod level_line;
 mod lining;
+mod notch_forms;
+mod notches_and_marks;
 mod offsets;
 mod pleats;
 mod repeats;
@@ -32,6 +35,7 @@ mod shrinkage;
 mod side_opening;
 mod tape;
 mod tape_triangle;
+mod waistcoat_back;
 
 use std::path::Path;
 use std::{fs, io};
@@ -54,6 +58,7 @@ const FIGURES: &[(&str, Draw)] = &[
     ("buttonhole", buttonhole::drawing),
     ("cap", cap::drawing),
     ("circle-skirt", circle_skirt::drawing),
+    ("corner-kinds", corner_kinds::drawing),
     ("corners", corners::drawing),
     ("cover-mark", cover_mark::drawing),
     ("dart", dart::drawing),
@@ -67,6 +72,8 @@ const FIGURES: &[(&str, Draw)] = &[
     ("lacing", lacing::drawing),
     ("level-line", level_line::drawing),
     ("lining", lining::drawing),
+    ("notch-forms", notch_forms::drawing),
+    ("notches-and-marks", notches_and_marks::drawing),
     ("offsets", offsets::drawing),
     ("pleats", pleats::drawing),
     ("repeats", repeats::drawing),
@@ -74,6 +81,7 @@ const FIGURES: &[(&str, Draw)] = &[
     ("side-opening", side_opening::drawing),
     ("tape", tape::drawing),
     ("tape-triangle", tape_triangle::drawing),
+    ("waistcoat-back", waistcoat_back::drawing),
 ];
 
 /// Every figure as the name of its file and the text in it.
