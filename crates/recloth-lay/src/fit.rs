@@ -170,22 +170,38 @@ pub struct Fit {
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn fit(parts: &[Part], panels: &[Panel], options: &Options) -> Result<Fit, Error> {
-    check_inputs(parts, panels)?;
-    recloth::Error::check("spacing", options.spacing, 0.0, 1000.0)
-        .map_err(|error| Error::new("options", error))?;
-    let kinds: Vec<Kind> = (0..parts.len())
-        .flat_map(|part| Hand::BOTH.map(|hand| Kind { part, hand }))
-        .filter(|kind| parts[kind.part].count(kind.hand) > 0)
-        .collect();
-    let pieces: Vec<Kind> = kinds
-        .iter()
-        .flat_map(|&kind| (0..parts[kind.part].count(kind.hand)).map(move |_| kind))
-        .collect();
-    recloth::Error::check_items("parts", pieces.len(), 0, 2000)
-        .map_err(|error| Error::new("pieces of all parts", error))?;
+    fit_until(parts, panels, options, false)
+}
 
+/// As [`fit`]; where a proof is enough, nothing is looked for once not all pieces can have a place together.
+pub(crate) fn fit_until(
+    parts: &[Part],
+    panels: &[Panel],
+    options: &Options,
+    proof_is_enough: bool,
+) -> Result<Fit, Error> {
+    let (kinds, pieces) = check_all(parts, panels, options)?;
+    let shares = vec![0.0; panels.len()];
+    let cannot = |alone: Vec<Alone>, shortage: Shortage, evaluations: u64| Fit {
+        alone,
+        together: Together::Cannot(shortage),
+        lay: proven(parts, panels, options.spacing, Vec::new()),
+        shares,
+        share: 0.0,
+        evaluations,
+    };
+    if proof_is_enough {
+        let alone = quick_answers(parts, panels, &kinds);
+        if let Some(shortage) = shortage_of(parts, panels, &kinds, &pieces, &alone) {
+            return Ok(cannot(alone, shortage, 0));
+        }
+    }
     let mut search = Search::new(parts, panels, options.spacing);
     let alone = answers(&mut search, parts, panels, &kinds, options.budget / 2);
+    let shortage = shortage_of(parts, panels, &kinds, &pieces, &alone);
+    if proof_is_enough && let Some(shortage) = shortage {
+        return Ok(cannot(alone, shortage, search.work));
+    }
     let answer = |kind: Kind, panel: usize| {
         let row = kinds.iter().position(|&other| other == kind);
         row.map_or(Answer::Undecided, |row| {
@@ -193,7 +209,6 @@ pub fn fit(parts: &[Part], panels: &[Panel], options: &Options) -> Result<Fit, E
         })
     };
     let may = |kind: Kind, panel: usize| !matches!(answer(kind, panel), Answer::Cannot(_));
-    let shortage = shortage(parts, panels, &pieces, &may);
     let rest = options.budget.saturating_sub(search.work);
     let single = match (&pieces[..], alone.iter().find_map(Alone::placement)) {
         ([_], Some(placement)) => Some((vec![placement], Vec::new())),
@@ -247,6 +262,68 @@ pub fn fit(parts: &[Part], panels: &[Panel], options: &Options) -> Result<Fit, E
         share: all,
         evaluations: search.work,
     })
+}
+
+/// The kinds of pieces wanted and the pieces themselves, unless something given cannot be used.
+pub(crate) fn check_all(
+    parts: &[Part],
+    panels: &[Panel],
+    options: &Options,
+) -> Result<(Vec<Kind>, Vec<Kind>), Error> {
+    check_inputs(parts, panels)?;
+    recloth::Error::check("spacing", options.spacing, 0.0, 1000.0)
+        .map_err(|error| Error::new("options", error))?;
+    let kinds: Vec<Kind> = (0..parts.len())
+        .flat_map(|part| Hand::BOTH.map(|hand| Kind { part, hand }))
+        .filter(|kind| parts[kind.part].count(kind.hand) > 0)
+        .collect();
+    let pieces: Vec<Kind> = kinds
+        .iter()
+        .flat_map(|&kind| (0..parts[kind.part].count(kind.hand)).map(move |_| kind))
+        .collect();
+    recloth::Error::check_items("parts", pieces.len(), 0, 2000)
+        .map_err(|error| Error::new("pieces of all parts", error))?;
+    Ok((kinds, pieces))
+}
+
+/// The table by quick bounds alone.
+fn quick_answers(parts: &[Part], panels: &[Panel], kinds: &[Kind]) -> Vec<Alone> {
+    let each = |&kind: &Kind| {
+        (panels.iter().enumerate()).map(move |(panel, cloth)| Alone {
+            part: kind.part,
+            hand: kind.hand,
+            panel,
+            answer: quick(&parts[kind.part], kind.hand, cloth)
+                .map_or(Answer::Undecided, Answer::Cannot),
+        })
+    };
+    kinds.iter().flat_map(each).collect()
+}
+
+/// A proof, by quick bounds alone, that not all pieces have a place together.
+pub(crate) fn quick_shortage(
+    parts: &[Part],
+    panels: &[Panel],
+    options: &Options,
+) -> Option<Shortage> {
+    let (kinds, pieces) = check_all(parts, panels, options).ok()?;
+    let alone = quick_answers(parts, panels, &kinds);
+    shortage_of(parts, panels, &kinds, &pieces, &alone)
+}
+
+/// A proof by a table that not all pieces have a place together.
+fn shortage_of(
+    parts: &[Part],
+    panels: &[Panel],
+    kinds: &[Kind],
+    pieces: &[Kind],
+    alone: &[Alone],
+) -> Option<Shortage> {
+    let may = |kind: Kind, panel: usize| {
+        let row = kinds.iter().position(|&other| other == kind);
+        row.is_none_or(|row| !matches!(alone[row * panels.len() + panel].answer, Answer::Cannot(_)))
+    };
+    shortage(parts, panels, pieces, &may)
 }
 
 /// The table of pieces and panels: quick bounds, then the search, then the proof by exclusion for what is still open.

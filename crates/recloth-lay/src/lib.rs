@@ -6,6 +6,7 @@
 //!
 //! - [`fit()`] looks for places. For each piece alone on each panel, and for all together, it says *fits*, with the place;
 //!   *cannot*, with what proves it; or *undecided*. Not to have found a place is never *cannot*.
+//! - [`least_change`] finds what must give where not all pieces fit: shorter, tilted, joined, fewer.
 //! - [`strip()`] lays pieces on cloth by the length, as short as it finds.
 //! - [`check()`] proves a lay right or says all that is wrong with it. It is separate code, exact in its decisions, and
 //!   works on any lay, wherever it comes from. Every place that `fit` gives has passed it.
@@ -45,8 +46,10 @@
 
 mod bounds;
 mod chance;
+mod change;
 mod check;
 mod clash;
+mod cleave;
 mod crowd;
 mod error;
 mod everywhere;
@@ -60,6 +63,7 @@ mod strip;
 mod valid;
 
 pub use bounds::Bound;
+pub use change::{Amount, Change, Give, LeastChange, Made, Needed, Step, least_change};
 pub use check::{Complaint, DEPTH, TILT, check};
 pub use error::Error;
 pub use fit::{Alone, Answer, Fit, Options, Shortage, Together, fit};

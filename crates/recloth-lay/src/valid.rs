@@ -28,7 +28,7 @@ fn number(of: &str, argument: &'static str, items: usize) -> Result<(), Error> {
     recloth::Error::check_items(argument, items, 0, LIST).map_err(|error| Error::new(of, error))
 }
 
-fn check_part(part: &Part) -> Result<(), recloth::Error> {
+pub(crate) fn check_part(part: &Part) -> Result<(), recloth::Error> {
     check_ring(&part.outline)?;
     recloth::Error::check("grain_deg", part.grain_deg, -360.0, 360.0)?;
     recloth::Error::check("tilt_deg", part.tilt_deg, 0.0, 180.0)?;
@@ -38,7 +38,7 @@ fn check_part(part: &Part) -> Result<(), recloth::Error> {
 }
 
 /// An error unless the ring is simple and large enough to see. Repeated points count as one.
-fn check_ring(points: &[Point]) -> Result<(), recloth::Error> {
+pub(crate) fn check_ring(points: &[Point]) -> Result<(), recloth::Error> {
     let argument = "outline";
     recloth::Error::check_items(argument, points.len(), 3, POINTS)?;
     for (index, p) in points.iter().enumerate() {

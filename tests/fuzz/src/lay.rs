@@ -3,7 +3,8 @@
 use arbitrary::Result;
 use kurbo::{Point, Vec2};
 use recloth_lay::{
-    Faces, Flaw, Hand, Lay, Options, Panel, Part, Placement, Shows, Unplaced, check, fit, placed,
+    Change, Faces, Flaw, Give, Hand, Lay, Needed, Options, Panel, Part, Placement, Shows, Step,
+    Unplaced, check, fit, least_change, placed,
 };
 use recloth_sheet::{LayPanel, LayPiece, lay_drawing, svg};
 
@@ -72,7 +73,69 @@ pub(crate) fn target(input: &mut Input) -> Result<()> {
         }
     };
     draw(&parts, &panels, &lay);
+    change(&parts, &panels, &options, input)?;
     elsewhere(&parts, &panels, lay, input)
+}
+
+/// What must give: what is found to do passes the checker.
+fn change(parts: &[Part], panels: &[Panel], options: &Options, input: &mut Input) -> Result<()> {
+    let mut changes = Vec::new();
+    for _ in 0..input.index(4)? {
+        let direction = input.number([-360.0, 360.0], &[90.0, 0.0])?;
+        let place = input.number([-200.0, 200.0], &[0.0])?;
+        let kind = match input.index(6)? {
+            0 => Give::Tilt {
+                to_deg: input.number([0.0, 40.0], &[])?,
+            },
+            1 => Give::Join {
+                across_deg: direction,
+                from: place,
+                to: input.number([-200.0, 200.0], &[0.0])?,
+                allowance: input.number([0.0, 20.0], &[10.0])?,
+            },
+            2 => Give::Shorter {
+                toward_deg: direction,
+                beyond: place,
+                most: input.number([0.1, 150.0], &[20.0])?,
+            },
+            3 => Give::Smaller {
+                name: "smaller".into(),
+                steps: vec![Step {
+                    amount: input.number([0.0, 20.0], &[5.0])?,
+                    outline: ring(input, 7, Point::ORIGIN, 150.0)?,
+                }],
+            },
+            4 => Give::Instead {
+                name: "instead".into(),
+                parts: vec![Part::new("other", ring(input, 5, Point::ORIGIN, 100.0)?)],
+            },
+            _ => Give::Fewer {
+                by: input.0.int_in_range(0..=3)?,
+            },
+        };
+        let part = input.index(4)?;
+        changes.push(Change { part, kind });
+    }
+    match least_change(parts, panels, &changes, options) {
+        Ok(found) => {
+            assert!(found.evaluations <= options.budget);
+            match found.answer {
+                Needed::Nothing(fit) => assert_eq!(check(parts, panels, &fit.lay), Ok(())),
+                Needed::Changed { made, parts, fit } => {
+                    assert_eq!(
+                        check(&parts, panels, &fit.lay),
+                        Ok(()),
+                        "{made:?} {parts:?}"
+                    );
+                    assert!(fit.lay.unplaced.is_empty() && !made.is_empty());
+                    assert!(made.iter().all(|made| !made.to_string().is_empty()));
+                }
+                Needed::Never { .. } | Needed::Undecided => {}
+            }
+        }
+        Err(error) => assert!(!error.to_string().is_empty()),
+    }
+    Ok(())
 }
 
 /// The checker judges whatever it is given, and says it in words.
