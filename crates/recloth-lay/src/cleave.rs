@@ -1,6 +1,7 @@
 //! Outlines parted by a line, and moved back or out beyond one.
 
 use kurbo::{Point, Vec2};
+use recloth::{Error, ErrorKind};
 
 use crate::lay::sin_cos_deg;
 use crate::shape::ring;
@@ -8,6 +9,8 @@ use crate::valid::check_ring;
 
 /// A corner this near a line is on it (mm).
 const ON: f64 = 1e-9;
+/// How far within a limit a line must stay to part corners or an outline (mm).
+pub(crate) const WITHIN: f64 = 1e-6;
 
 /// Unit vector in a direction (deg).
 pub(crate) fn direction(angle_deg: f64) -> Vec2 {
@@ -35,6 +38,46 @@ pub(crate) fn moved(points: &[Point], along: Vec2, beyond: f64, out: f64) -> Vec
             false => p,
         })
         .collect()
+}
+
+/// So many tenths of a millimetre, but at most so much.
+pub(crate) fn tenths(most: f64, count: u32) -> f64 {
+    (f64::from(count) / 10.0).min(most)
+}
+
+/// An error unless some corners stay, some move, and the outline stays one when they do: by `most`, out where `sign` is 1,
+/// back where it is -1.
+pub(crate) fn check_moved(
+    points: &[Point],
+    along: Vec2,
+    beyond: f64,
+    (most, sign): (f64, f64),
+) -> Result<(), Error> {
+    let (low, high) = reach(points, along);
+    if beyond < low || beyond >= high {
+        return Err(Error::no_solution("beyond", beyond, low, high - WITHIN));
+    }
+    let good = |count: u32| check_ring(&moved(points, along, beyond, sign * tenths(most, count)));
+    let all = (most * 10.0).ceil() as u32;
+    let Err(error) = good(all) else {
+        return Ok(());
+    };
+    if error.kind() != ErrorKind::Outline {
+        return Err(error);
+    }
+    let (mut does, mut not) = (0, all);
+    while not - does > 1 {
+        let middle = does.midpoint(not);
+        match good(middle).is_ok() {
+            true => does = middle,
+            false => not = middle,
+        }
+    }
+    let max = match does {
+        0 => f64::NAN,
+        count => tenths(most, count),
+    };
+    Err(Error::no_solution("most", most, f64::NAN, max))
 }
 
 /// How far each corner lies beyond a line, 0 on it.

@@ -7,6 +7,7 @@
 //! - [`fit()`] looks for places. For each piece alone on each panel, and for all together, it says *fits*, with the place;
 //!   *cannot*, with what proves it; or *undecided*. Not to have found a place is never *cannot*.
 //! - [`least_change`] finds what must give where not all pieces fit: shorter, tilted, joined, fewer.
+//! - [`largest()`], [`longest`] and [`fullest`] find how large a measure may be so that all still fit.
 //! - [`strip()`] lays pieces on cloth by the length, as short as it finds.
 //! - [`check()`] proves a lay right or says all that is wrong with it. It is separate code, exact in its decisions, and
 //!   works on any lay, wherever it comes from. Every place that `fit` gives has passed it.
@@ -54,6 +55,7 @@ mod crowd;
 mod error;
 mod everywhere;
 mod fit;
+mod largest;
 mod lay;
 mod part;
 mod positions;
@@ -67,6 +69,7 @@ pub use change::{Amount, Change, Give, LeastChange, Made, Needed, Step, least_ch
 pub use check::{Complaint, DEPTH, TILT, check};
 pub use error::Error;
 pub use fit::{Alone, Answer, Fit, Options, Shortage, Together, fit};
+pub use largest::{Largest, Outward, Values, fullest, largest, longest};
 pub use lay::{Lay, Placement, Unplaced, placed};
 pub use part::{Hand, Part, Shows};
 pub use recloth::panel::{Faces, Flaw, Panel};

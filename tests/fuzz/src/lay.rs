@@ -3,8 +3,8 @@
 use arbitrary::Result;
 use kurbo::{Point, Vec2};
 use recloth_lay::{
-    Change, Faces, Flaw, Give, Hand, Lay, Needed, Options, Panel, Part, Placement, Shows, Step,
-    Unplaced, check, fit, least_change, placed,
+    Change, Faces, Flaw, Give, Hand, Lay, Needed, Options, Outward, Panel, Part, Placement, Shows,
+    Step, Unplaced, check, fit, fullest, least_change, longest, placed,
 };
 use recloth_sheet::{LayPanel, LayPiece, lay_drawing, svg};
 
@@ -74,6 +74,7 @@ pub(crate) fn target(input: &mut Input) -> Result<()> {
     };
     draw(&parts, &panels, &lay);
     change(&parts, &panels, &options, input)?;
+    outward(&parts, &panels, &options, input)?;
     elsewhere(&parts, &panels, lay, input)
 }
 
@@ -132,6 +133,28 @@ fn change(parts: &[Part], panels: &[Panel], options: &Options, input: &mut Input
                 }
                 Needed::Never { .. } | Needed::Undecided => {}
             }
+        }
+        Err(error) => assert!(!error.to_string().is_empty()),
+    }
+    Ok(())
+}
+
+/// How large a part may be: what is found passes the checker.
+fn outward(parts: &[Part], panels: &[Panel], options: &Options, input: &mut Input) -> Result<()> {
+    let outward = Outward {
+        part: input.index(4)?,
+        beyond: input.number([-200.0, 200.0], &[0.0])?,
+        most: input.number([0.1, 200.0], &[50.0])?,
+        opposite: input.once_in(2)?,
+    };
+    let further = if input.once_in(2)? { longest } else { fullest };
+    match further(parts, outward, panels, options) {
+        Ok(found) => {
+            if let Some(fit) = &found.fit {
+                assert_eq!(check(&found.parts, panels, &fit.lay), Ok(()));
+            }
+            assert_eq!(found.fit.is_some(), found.value.is_some());
+            assert_eq!(found.shortage.is_some(), found.refused.is_some());
         }
         Err(error) => assert!(!error.to_string().is_empty()),
     }

@@ -1,18 +1,14 @@
 //! What parts become by changes of given amounts.
 
 use kurbo::Vec2;
-use recloth::ErrorKind;
 
 use super::{Amount, Change, Give, Made};
-use crate::cleave::{direction, halves, moved, reach, stretches};
+use crate::cleave::{WITHIN, check_moved, direction, halves, moved, reach, stretches, tenths};
 use crate::valid::{check_part, check_ring};
 use crate::{Error, Part};
 
-/// Steps of a tilt in a degree, and of a shortening in a millimetre.
+/// Steps of a tilt in a degree.
 const TILTS: f64 = 100.0;
-const TENTHS: f64 = 10.0;
-/// How far within a limit a line must stay to part an outline in two (mm).
-const WITHIN: f64 = 1e-6;
 
 /// How far each change goes, in its own steps from 0, and where each join lies.
 #[derive(Clone, Debug, PartialEq)]
@@ -30,7 +26,7 @@ pub(super) fn pieces(part: &Part) -> u32 {
 pub(super) fn most_steps(part: &Part, give: &Give) -> u32 {
     match give {
         Give::Tilt { to_deg } => ((to_deg - part.tilt_deg) * TILTS).ceil() as u32,
-        Give::Shorter { most, .. } => (most * TENTHS).ceil() as u32,
+        Give::Shorter { most, .. } => (most * 10.0).ceil() as u32,
         Give::Smaller { steps, .. } => steps.len() as u32,
         Give::Join { .. } | Give::Instead { .. } => pieces(part),
         Give::Fewer { by } => *by,
@@ -40,11 +36,6 @@ pub(super) fn most_steps(part: &Part, give: &Give) -> u32 {
 /// How far the grain may be tilted after so many steps (deg).
 fn tilted(part: &Part, to_deg: f64, steps: u32) -> f64 {
     (part.tilt_deg + f64::from(steps) / TILTS).min(to_deg)
-}
-
-/// How much shorter after so many steps (mm).
-fn shorter(most: f64, steps: u32) -> f64 {
-    (f64::from(steps) / TENTHS).min(most)
 }
 
 /// Takes so many pieces from a part, as drawn first, in turn: how many of each hand.
@@ -84,7 +75,7 @@ pub(super) fn shaped(part: &Part, own: &[(&Give, u32)]) -> Option<Part> {
             most,
         } = give
         {
-            let back = -shorter(*most, steps);
+            let back = -tenths(*most, steps);
             part.outline = moved(&part.outline, direction(*toward_deg), *beyond, back);
         }
     }
@@ -186,7 +177,7 @@ pub(super) fn made(
                 }
             }
             Give::Shorter { most, .. } => Amount::Shorter {
-                by: shorter(*most, steps),
+                by: tenths(*most, steps),
             },
             Give::Smaller { name, steps: list } => {
                 let step = steps as usize - 1;
@@ -279,7 +270,7 @@ fn check_give(part: &Part, give: &Give) -> Result<(), Wrong> {
             let toward_deg = E::check("toward_deg", *toward_deg, -360.0, 360.0)?;
             E::check("beyond", *beyond, -1e6, 1e6)?;
             E::check("most", *most, 0.1, 1e5)?;
-            check_shorter(part, direction(toward_deg), *beyond, *most)?;
+            check_moved(&part.outline, direction(toward_deg), *beyond, (*most, -1.0))?;
         }
         Give::Smaller { steps, .. } => {
             E::check_items("steps", steps.len(), 1, 100)?;
@@ -333,37 +324,4 @@ fn check_join(part: &Part, along: Vec2, (from, to): (f64, f64)) -> Result<(), re
             f64::NAN,
         )),
     }
-}
-
-/// An error unless some corners stay, some move, and the outline stays one when they do.
-fn check_shorter(part: &Part, along: Vec2, beyond: f64, most: f64) -> Result<(), recloth::Error> {
-    let (low, high) = reach(&part.outline, along);
-    if beyond < low || beyond >= high {
-        let max = high - WITHIN;
-        return Err(recloth::Error::no_solution("beyond", beyond, low, max));
-    }
-    let good = |steps: u32| {
-        let back = -shorter(most, steps);
-        check_ring(&moved(&part.outline, along, beyond, back))
-    };
-    let all = (most * TENTHS).ceil() as u32;
-    let Err(error) = good(all) else {
-        return Ok(());
-    };
-    if error.kind() != ErrorKind::Outline {
-        return Err(error);
-    }
-    let (mut does, mut not) = (0, all);
-    while not - does > 1 {
-        let middle = does.midpoint(not);
-        match good(middle).is_ok() {
-            true => does = middle,
-            false => not = middle,
-        }
-    }
-    let max = match does {
-        0 => f64::NAN,
-        steps => shorter(most, steps),
-    };
-    Err(recloth::Error::no_solution("most", most, f64::NAN, max))
 }
