@@ -68,6 +68,9 @@ pages! {
     "colour.md" => colour,
     "pieces-and-cut-lines.md" => pieces_and_cut_lines,
     "notches-and-marks.md" => notches_and_marks,
+    "changing-a-piece.md" => changing_a_piece,
+    "facings-and-linings.md" => facings_and_linings,
+    "walking-seams.md" => walking_seams,
     "functions.md" => functions,
     "changes.md" => changes,
 }

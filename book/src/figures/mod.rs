@@ -10,6 +10,7 @@ mod bleach_time;
 mod body_panels;
 mod buttonhole;
 mod cap;
+mod changed_piece;
 mod circle_skirt;
 mod corner_kinds;
 mod corners;
@@ -17,6 +18,7 @@ mod cover_mark;
 mod dart;
 mod draw;
 mod elastic;
+mod facing_and_lining;
 mod flared_hem;
 mod gape;
 mod gathers;
@@ -35,7 +37,9 @@ mod shrinkage;
 mod side_opening;
 mod tape;
 mod tape_triangle;
+mod trued_up;
 mod waistcoat_back;
+mod walked;
 
 use std::path::Path;
 use std::{fs, io};
@@ -57,12 +61,14 @@ const FIGURES: &[(&str, Draw)] = &[
     ("body-panels", body_panels::drawing),
     ("buttonhole", buttonhole::drawing),
     ("cap", cap::drawing),
+    ("changed-piece", changed_piece::drawing),
     ("circle-skirt", circle_skirt::drawing),
     ("corner-kinds", corner_kinds::drawing),
     ("corners", corners::drawing),
     ("cover-mark", cover_mark::drawing),
     ("dart", dart::drawing),
     ("elastic", elastic::drawing),
+    ("facing-and-lining", facing_and_lining::drawing),
     ("flared-hem", flared_hem::drawing),
     ("gape", gape::drawing),
     ("gathers", gathers::drawing),
@@ -81,7 +87,9 @@ const FIGURES: &[(&str, Draw)] = &[
     ("side-opening", side_opening::drawing),
     ("tape", tape::drawing),
     ("tape-triangle", tape_triangle::drawing),
+    ("trued-up", trued_up::drawing),
     ("waistcoat-back", waistcoat_back::drawing),
+    ("walked", walked::drawing),
 ];
 
 /// Every figure as the name of its file and the text in it.

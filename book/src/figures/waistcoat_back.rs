@@ -27,9 +27,9 @@ pub(super) fn piece() -> Result<Piece, Error> {
                 ),
                 10.0,
             ),
-            Edge::seam("shoulder", Curve::line((190.0, 470.0), (80.0, 500.0)), 15.0),
-            Edge::opening("neck", Curve::arc((80.0, 500.0), (0.0, 476.0), -0.3), 6.0),
-            Edge::fold("centre back", Curve::line((0.0, 476.0), (0.0, 0.0))),
+            Edge::seam("shoulder", Curve::line((190.0, 470.0), (75.0, 500.0)), 15.0),
+            Edge::opening("neck", Curve::arc((75.0, 500.0), (0.0, 460.0), -0.25), 6.0),
+            Edge::fold("centre back", Curve::line((0.0, 460.0), (0.0, 0.0))),
         ],
     )?
     .with_marks(vec![Mark::Cutout(Cutout {
