@@ -71,6 +71,7 @@ pages! {
     "changing-a-piece.md" => changing_a_piece,
     "facings-and-linings.md" => facings_and_linings,
     "walking-seams.md" => walking_seams,
+    "panels-as-shapes.md" => panels_as_shapes,
     "functions.md" => functions,
     "changes.md" => changes,
 }

@@ -31,6 +31,8 @@ mod lining;
 mod notch_forms;
 mod notches_and_marks;
 mod offsets;
+mod panel_parts;
+mod panel_photo;
 mod pleats;
 mod repeats;
 mod shrinkage;
@@ -81,6 +83,8 @@ const FIGURES: &[(&str, Draw)] = &[
     ("notch-forms", notch_forms::drawing),
     ("notches-and-marks", notches_and_marks::drawing),
     ("offsets", offsets::drawing),
+    ("panel-parts", panel_parts::drawing),
+    ("panel-photo", panel_photo::drawing),
     ("pleats", pleats::drawing),
     ("repeats", repeats::drawing),
     ("shrinkage", shrinkage::drawing),
