@@ -5,8 +5,8 @@
 
 use kurbo::{Point, Vec2};
 use recloth_lay::{
-    Alone, Answer, Faces, Flaw, Hand, Lay, Options, Panel, Part, Shows, Unplaced, check, fit,
-    placed,
+    Alone, Answer, Faces, Flaw, Hand, Lay, LeftoverOptions, Options, Panel, Part, Shows, Unplaced,
+    check, fit, leftovers, placed,
 };
 use serde_json::json;
 
@@ -198,12 +198,17 @@ fn main() {
                 .iter()
                 .map(|placement| placed(&parts[placement.part].outline, placement))
                 .collect();
+            // What a lay that is right leaves; of one that is wrong it may be an error.
+            let left = (round == 0).then(|| {
+                leftovers(&parts, &panels, &lay, &LeftoverOptions::default())
+                    .expect("a right lay leaves something or nothing")
+            });
             println!(
                 "{}",
                 json!({
                     "parts": parts, "panels": panels, "lay": lay, "from_fit": round == 0,
                     "cannot": if round == 0 { json!(cannot) } else { json!([]) },
-                    "placed": coordinates, "complaints": complaints,
+                    "placed": coordinates, "complaints": complaints, "left": left,
                 })
             );
         }

@@ -126,13 +126,13 @@ pub(crate) fn area_slack(points: &[Point]) -> f64 {
     SLACK * (1.0 + sides(points).map(|(p, q)| length(q - p)).sum::<f64>())
 }
 
-fn sides(points: &[Point]) -> impl Iterator<Item = (Point, Point)> + '_ {
+pub(crate) fn sides(points: &[Point]) -> impl Iterator<Item = (Point, Point)> + '_ {
     let n = points.len();
     (0..n).map(move |i| (points[i], points[(i + 1) % n]))
 }
 
 /// Whether a point that is not on the ring is inside it.
-fn holds(points: &[Point], p: Point) -> bool {
+pub(crate) fn holds(points: &[Point], p: Point) -> bool {
     sides(points)
         .filter(|&(a, b)| (a.y <= p.y) != (b.y <= p.y))
         .filter(|&(a, b)| (side(a, b, p) > 0) == (b.y > a.y))

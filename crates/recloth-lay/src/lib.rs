@@ -8,6 +8,7 @@
 //!   *cannot*, with what proves it; or *undecided*. Not to have found a place is never *cannot*.
 //! - [`least_change`] finds what must give where not all pieces fit: shorter, tilted, joined, fewer.
 //! - [`largest()`], [`longest`] and [`fullest`] find how large a measure may be so that all still fit.
+//! - [`leftovers`] gives what a lay leaves, and the largest rectangles in it.
 //! - [`strip()`] lays pieces on cloth by the length, as short as it finds.
 //! - [`check()`] proves a lay right or says all that is wrong with it. It is separate code, exact in its decisions, and
 //!   works on any lay, wherever it comes from. Every place that `fit` gives has passed it.
@@ -57,6 +58,7 @@ mod everywhere;
 mod fit;
 mod largest;
 mod lay;
+mod leftover;
 mod part;
 mod positions;
 mod search;
@@ -71,6 +73,7 @@ pub use error::Error;
 pub use fit::{Alone, Answer, Fit, Options, Shortage, Together, fit};
 pub use largest::{Largest, Outward, Values, fullest, largest, longest};
 pub use lay::{Lay, Placement, Unplaced, placed};
+pub use leftover::{Leftover, LeftoverOptions, leftovers};
 pub use part::{Hand, Part, Shows};
-pub use recloth::panel::{Faces, Flaw, Panel};
+pub use recloth::panel::{Faces, Flaw, Panel, PanelRectangle};
 pub use strip::{Progress, Strip, StripLay, StripOptions, strip, strip_with};

@@ -3,8 +3,9 @@
 use arbitrary::Result;
 use kurbo::{Point, Vec2};
 use recloth_lay::{
-    Change, Faces, Flaw, Give, Hand, Lay, Needed, Options, Outward, Panel, Part, Placement, Shows,
-    Step, Unplaced, check, fit, fullest, least_change, longest, placed,
+    Change, Faces, Flaw, Give, Hand, Lay, LeftoverOptions, Needed, Options, Outward, Panel, Part,
+    Placement, Shows, Step, Unplaced, check, fit, fullest, least_change, leftovers, longest,
+    placed,
 };
 use recloth_sheet::{LayPanel, LayPiece, lay_drawing, svg};
 
@@ -73,6 +74,14 @@ pub(crate) fn target(input: &mut Input) -> Result<()> {
         }
     };
     draw(&parts, &panels, &lay);
+    match leftovers(&parts, &panels, &lay, &LeftoverOptions::default()) {
+        Ok(left) => {
+            let there: f64 = panels.iter().map(Panel::area_mm2).sum();
+            let all: f64 = left.iter().map(|shape| shape.area_mm2).sum();
+            assert!(all <= there + 1e-3, "{all} of {there}");
+        }
+        Err(error) => assert!(!error.to_string().is_empty()),
+    }
     change(&parts, &panels, &options, input)?;
     outward(&parts, &panels, &options, input)?;
     elsewhere(&parts, &panels, lay, input)
