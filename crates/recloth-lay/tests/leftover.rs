@@ -191,7 +191,7 @@ fn rectangles_lie_on_the_grain_and_are_as_many_and_as_wide_as_asked() {
     let lay = lay(&[(150.0, 200.0)]);
     let with = |rectangles: u32, least: f64| {
         let options = LeftoverOptions { rectangles, least };
-        leftovers(&parts, &[cloth.clone()], &lay, &options).expect("good input")
+        leftovers(&parts, std::slice::from_ref(&cloth), &lay, &options).expect("good input")
     };
     // Across the page is now along the grain.
     let all = with(100, 50.0);
