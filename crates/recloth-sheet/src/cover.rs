@@ -14,6 +14,15 @@ const PASTE: &str = "To paste, begin with the upper left page and work along the
     upper line, where half lozenges stand on it. Lay the trimmed edge on the thin line of the page to the left or above, so \
     that two halves with one letter make a whole lozenge, and paste.";
 const MAPS: &str = "The numbers in a map are pages of this print; r is the row, c the column.";
+/// What lines mean, in the order of the key.
+const LINES: &[(Pen, &str)] = &[
+    (Pen::Cut, "cut"),
+    (Pen::Seam, "sew"),
+    (Pen::Fold, "fold"),
+    (Pen::Placement, "another part is laid here"),
+    (Pen::Slash, "slash when it is made up"),
+    (Pen::Stripe, "a stripe of the cloth lies here"),
+];
 const LEFT_OUT: &str = "Crossed places have nothing on them and are not printed.";
 
 /// The cover pages, when the covers take `covers` pages (for the numbers of the pages in the maps).
@@ -32,6 +41,7 @@ pub(crate) fn cover(
     if grids.iter().any(|grid| grid.printed() > 1) {
         flow.text(PASTE, 3.4);
     }
+    flow.key(drawings);
     flow.text(MAPS, 3.4);
     if grids
         .iter()
@@ -147,6 +157,41 @@ impl<'a> Flow<'a> {
             clip: None,
             shapes: block.shapes,
         });
+    }
+
+    /// The lines of the drawings and what each means.
+    fn key(&mut self, drawings: &[Drawing]) {
+        const SAMPLE: f64 = 22.0;
+        const SIZE: f64 = 3.4;
+        let drawn = |pen: Pen| drawings.iter().any(|drawing| draws(&drawing.shapes, pen));
+        let lines = LINES.iter().filter(|(pen, _)| drawn(*pen));
+        let mut block = Drawing::new("");
+        let across = (self.frame.width / 84.0).floor().max(1.0);
+        let column = self.frame.width / across;
+        for (index, &(pen, what)) in lines.enumerate() {
+            let place = index as f64 % across;
+            if place == 0.0 {
+                self.y -= SIZE * 1.5;
+            }
+            // Half a line's width keeps clear of the margin.
+            let left = Point::new(
+                self.frame.margin + 0.5 + place * column,
+                self.y + SIZE * 0.3,
+            );
+            let middle = left + Vec2::new(0.0, SIZE * 0.35);
+            block.segment(pen, middle, middle + Vec2::new(SAMPLE, 0.0));
+            let text = shorten(what, SIZE, column - SAMPLE - 4.5);
+            block.label(Label::new(text, left + Vec2::new(SAMPLE + 2.0, 0.0), SIZE));
+        }
+        if !block.shapes.is_empty() {
+            self.y -= SIZE * 0.5;
+            self.add(Group {
+                id: "key".into(),
+                title: "Lines and what they mean".into(),
+                clip: None,
+                shapes: block.shapes,
+            });
+        }
     }
 
     /// Maps side by side, each in a column of this width, on the next page if this one is full.
@@ -280,6 +325,15 @@ impl Map<'_> {
 /// Where the upper left corner of the pages falls when the drawing is scaled about its origin.
 fn place_of(whole: Rect, scale: f64) -> Point {
     Point::new(whole.x0 * scale, whole.y1 * scale)
+}
+
+/// Whether a line is drawn with a pen.
+fn draws(shapes: &[Shape], pen: Pen) -> bool {
+    shapes.iter().any(|shape| match shape {
+        Shape::Line { pen: own, .. } => *own == pen,
+        Shape::Group(group) => draws(&group.shapes, pen),
+        _ => false,
+    })
 }
 
 /// What of a shape a map shows: its cut lines, panels and seams, thin.

@@ -16,6 +16,12 @@ pub enum Pen {
     Notch,
     /// Drill points, buttonholes and other marks inside a piece.
     Mark,
+    /// Where another part is laid or sewn on.
+    Placement,
+    /// Where a piece is slashed when it is made up.
+    Slash,
+    /// Where a stripe of the cloth lies.
+    Stripe,
     /// The edge of a panel of cloth.
     Panel,
     /// Round a flaw, or a hole.
@@ -35,10 +41,10 @@ impl Pen {
     pub const fn width(self) -> f64 {
         match self {
             Pen::Panel => 0.7,
-            Pen::Cut | Pen::Notch | Pen::Trim => 0.5,
+            Pen::Cut | Pen::Notch | Pen::Slash | Pen::Stripe | Pen::Trim => 0.5,
             Pen::Fold => 0.4,
             Pen::Grain | Pen::Mark => 0.35,
-            Pen::Seam | Pen::Flaw => 0.3,
+            Pen::Seam | Pen::Flaw | Pen::Placement => 0.3,
             Pen::Join => 0.25,
             Pen::Construction => 0.18,
             Pen::Hatch => 0.13,
@@ -51,6 +57,9 @@ impl Pen {
             Pen::Seam => &[6.0, 2.5],
             Pen::Fold => &[12.0, 2.0, 2.0, 2.0],
             Pen::Flaw => &[1.5, 1.5],
+            Pen::Placement => &[3.0, 1.2],
+            Pen::Slash => &[8.0, 1.2, 1.0, 1.2, 1.0, 1.2],
+            Pen::Stripe => &[0.7, 1.6],
             _ => &[],
         }
     }

@@ -454,3 +454,61 @@ fn bad_options_are_errors_that_name_them() {
         (ErrorKind::OutOfRange, "tolerance")
     );
 }
+
+#[test]
+fn each_kind_of_line_has_its_own_stroke_and_says_what_for() {
+    let kinds = [
+        (LineKind::Plain, Pen::Mark, "row 0"),
+        (LineKind::Fold, Pen::Fold, "row 1 (fold)"),
+        (LineKind::Placement, Pen::Placement, "row 2 (place)"),
+        (LineKind::Stitching, Pen::Seam, "row 3 (stitch)"),
+        (LineKind::Slash, Pen::Slash, "row 4 (slash)"),
+        (LineKind::Stripe, Pen::Stripe, "row 5 (stripe)"),
+    ];
+    let place = |index: usize| {
+        let y = 30.0 + 25.0 * index as f64;
+        [Point::new(20.0, y), Point::new(140.0, y)]
+    };
+    let marks = kinds.iter().enumerate().map(|(index, &(kind, ..))| {
+        let [start, end] = place(index);
+        Mark::Line {
+            name: format!("row {index}"),
+            kind,
+            curve: Curve::line(start, end),
+        }
+    });
+    let piece = pocket().with_marks(marks.collect()).expect("a good piece");
+    let drawing = drawn(&piece, PieceOptions::default());
+    let texts = texts(&drawing);
+    for (index, (_, pen, text)) in kinds.into_iter().enumerate() {
+        let ends = place(index);
+        let found = lines(&drawing, pen)
+            .iter()
+            .any(|path| bounds(&points([*path])) == Rect::from_points(ends[0], ends[1]));
+        assert!(found, "{text}");
+        assert!(texts.contains(&text), "{text}: {texts:?}");
+    }
+    let looks = kinds.map(|(_, pen, _)| (pen.dashes(), (pen.width() * 100.0) as u32));
+    for (index, one) in looks.iter().enumerate() {
+        assert!(!looks[..index].contains(one), "{index}");
+    }
+    // The cover says so again, of the lines there are.
+    let set = sheets("Set", &[drawing], &SheetOptions::default()).expect("sheets");
+    let cover = &set.pages[0].drawing;
+    let said = common::texts(cover);
+    for what in [
+        "cut",
+        "sew",
+        "slash when it is made up",
+        "a stripe of the cloth lies here",
+    ] {
+        assert!(said.contains(&what), "{what}: {said:?}");
+    }
+    assert!(!lines(cover, Pen::Slash).is_empty());
+    let plain = sheets(
+        "Set",
+        &[drawn(&pocket(), PieceOptions::default())],
+        &SheetOptions::default(),
+    );
+    assert!(lines(&plain.expect("sheets").pages[0].drawing, Pen::Slash).is_empty());
+}

@@ -84,13 +84,21 @@ impl Sketch<'_> {
                     for line in flatten(&path) {
                         self.room.take_line(&line);
                     }
-                    let pen = match kind {
-                        LineKind::Fold => Pen::Fold,
-                        LineKind::Stitching => Pen::Seam,
-                        _ => Pen::Mark,
+                    let (pen, what) = match kind {
+                        LineKind::Fold => (Pen::Fold, "fold"),
+                        LineKind::Placement => (Pen::Placement, "place"),
+                        LineKind::Slash => (Pen::Slash, "slash"),
+                        LineKind::Stitching => (Pen::Seam, "stitch"),
+                        LineKind::Stripe => (Pen::Stripe, "stripe"),
+                        _ => (Pen::Mark, ""),
                     };
                     drawing.line(pen, path);
                     let (middle, along) = curve.at(curve.length() / 2.0);
+                    let name = match name.as_str() {
+                        "" => what.to_owned(),
+                        said if said.contains(what) => name,
+                        _ => format!("{name} ({what})"),
+                    };
                     names.push((self.place(middle), Vec2::new(-along.y, along.x), name));
                 }
                 Mark::Buttonhole { ends, .. } => {
