@@ -6588,7 +6588,8 @@ recloth_status recloth_piece_lining(const recloth_piece *piece,
 //
 // - `pieces`: the pieces, `pieces_count` of them, 1 to 1000.
 // - `json`: where edges meet, a list of `Meeting` in Rust, as `[{"seam": {"pieces": [0, 1], "edges": [1,
-//   3], "way": "against", "end": "start"}}, {"dart": {"piece": 0, "dart": "dart 1", "onto": "start"}}]`.
+//   3], "way": "against", "end": "start", "kept": "neither"}}, {"dart": {"piece": 0, "dart": "dart 1",
+//   "onto": "start"}}]`; `kept`, which of the two is left as it is, may be left out.
 // - `limit`: the most that an edge may be moved (mm, 0 to 1000).
 // - `out`: receives all the pieces, changed or not: `pieces_count` of them; free each.
 // - `report`: receives what was changed as JSON; free it with recloth_text_free(). NULL when it is not
@@ -6662,6 +6663,30 @@ recloth_status recloth_piece_copy_edge(const recloth_piece *piece,
                                        recloth_piece **out,
                                        recloth_copied_t *fit,
                                        recloth_error_t *error);
+
+// Copies edges of a piece that fits, whose dart is sewn, as they run with that dart open: above the level of its
+// point they move away from it by a share of its width there.
+//
+// - `from`, `to`, `other`, `other_from`, `other_to`, `gap`, `stretch_pct`, `out`, `fit`: as of
+//   recloth_piece_copy_edge().
+// - `dart`: x and y of its point and of the ends of its legs (mm), 6 numbers, where it lies in the other piece.
+// - `share`: what of it opens towards these edges, 0 to 1.
+//
+// `piece` and `other` are NULL or live; `dart` NULL or valid for 6 numbers; `out`, `fit` and `error` are NULL or
+// valid for writing.
+recloth_status recloth_piece_copy_opened_edge(const recloth_piece *piece,
+                                              recloth_place_t from,
+                                              recloth_place_t to,
+                                              const recloth_piece *other,
+                                              recloth_place_t other_from,
+                                              recloth_place_t other_to,
+                                              const double *dart,
+                                              double share,
+                                              double gap,
+                                              double stretch_pct,
+                                              recloth_piece **out,
+                                              recloth_copied_t *fit,
+                                              recloth_error_t *error);
 
 // Copies an edge measured point by point onto a piece between two landmarks.
 //
@@ -6972,6 +6997,28 @@ recloth_status recloth_draft(const char *json,
                              char **report,
                              char **message,
                              recloth_error_t *error);
+
+// The lining of a whole draft, or of some of its pieces.
+//
+// - `draft`: what recloth_draft() wrote into `report`.
+// - `json`: the lining asked for, a `DraftLining` in Rust, as `{"pieces": [], "cloth": "lining", "facings":
+//   [{"edge": "waist", "by": 40}], "ease": [{"piece": "skirt front", "edge": "side", "by": 3}], "pleats": [],
+//   "hem": {"free": {"clearance": 25, "allowance": 20}}, "darts": "tucks", "allowance": 10,
+//   "shell_change_pct": [0, 0], "lining_change_pct": [0, 0]}`; an edge may be a seam of the draft.
+// - `out`, `room`, `out_count`, `message`: as of recloth_draft().
+// - `report`: receives the lining as JSON: `draft`, as of recloth_draft(), and `linings`, piece by piece what each
+//   is sewn along; free it with recloth_text_free(). NULL when it is not wanted.
+//
+// `draft` and `json` are NULL or closed by a NUL; `out` NULL or valid for `room` handles; `out_count`, `report`,
+// `message` and `error` NULL or valid for writing.
+recloth_status recloth_draft_lining(const char *draft,
+                                    const char *json,
+                                    recloth_piece **out,
+                                    size_t room,
+                                    size_t *out_count,
+                                    char **report,
+                                    char **message,
+                                    recloth_error_t *error);
 
 #ifdef __cplusplus
 }  // extern "C"

@@ -241,6 +241,7 @@ static void derived(void) {
   const recloth_place_t from = {1, 0}, to = {1, 400};
   const double side[] = {0, 0, 0, 200, 0, 400}, short_side[] = {0, 0, 0, 390};
   const double slanted[] = {0, 0, 300, 0, 240, 400, 0, 400}, allowances[] = {10, 10, 10, 10};
+  const double dart[] = {150, 200, 160, 400, 140, 400};
   const size_t edges[] = {1}, others[] = {3};
   recloth_copied_t fit;
   recloth_error_t error;
@@ -276,6 +277,11 @@ static void derived(void) {
   OK(recloth_piece_copy_edge(piece, from, to, piece, from, to, 0, 0, &one, &fit, &error));
   CHECK(near(facts(one).area_mm2, 120000) && near(fit.turn_deg, 0));
   DROP(one);
+  /* Half of a dart 20 wide and 200 deep opens towards the side: its upper half leans out by 10 over 200. */
+  OK(recloth_piece_copy_opened_edge(piece, from, to, piece, from, to, dart, 0.5, 1, 0, &one, &fit, &error));
+  CHECK(near(fit.length, 200 + sqrt(200.0 * 200 + 10 * 10)) && near(fit.gap, 400 - sqrt(400.0 * 400 + 10 * 10)));
+  DROP(one);
+  FAILS(recloth_piece_copy_opened_edge(piece, from, to, piece, from, to, NULL, 0.5, 1, 0, &one, &fit, &error), NULL, "dart");
 
   OK(recloth_piece_pair_notches(piece, edges, 1, piece, others, 1, RECLOTH_WAY_AGAINST,
                                 "[{\"name\": \"hip\", \"distance\": 100, \"ease\": 0, \"marks\": 1}]", &one, &two,
@@ -422,7 +428,7 @@ static void drafts(void) {
       " \"allowances\": {\"seam\": 10, \"hem\": 30}}}";
   recloth_piece *piece = NULL;
   recloth_error_t error;
-  char *report = NULL, *message = NULL;
+  char *report = NULL, *message = NULL, *lined = NULL;
   size_t count = 77;
 
   OK(recloth_draft(pocket, &piece, 1, &count, &report, &message, &error));
@@ -432,6 +438,23 @@ static void drafts(void) {
   report = NULL;
   FAILS(recloth_draft(pocket, NULL, 0, &count, &report, &message, &error), ROOM, "out");
   CHECK(error.min == 1 && report == NULL);
+  OK(recloth_draft(pocket, &piece, 1, &count, &report, &message, &error));
+  DROP(piece);
+  OK(recloth_draft_lining(report,
+                          "{\"pieces\": [], \"cloth\": \"lining\", \"facings\": [{\"edge\": \"top\", \"by\": 30}],"
+                          " \"ease\": [], \"pleats\": [], \"hem\": \"level\", \"darts\": \"tucks\", \"allowance\": 10,"
+                          " \"shell_change_pct\": [0, 0], \"lining_change_pct\": [0, 0]}",
+                          &piece, 1, &count, &lined, &message, &error));
+  /* The facing takes 30 of 170. */
+  CHECK(count == 1 && near(facts(piece).area_mm2, 150 * 140) && strstr(lined, "\"linings\"") != NULL);
+  recloth_text_free(lined);
+  DROP(piece);
+  FAILS(recloth_draft_lining(report, "{}", &piece, 1, &count, NULL, &message, &error), INVALID, "json");
+  recloth_text_free(message);
+  message = NULL;
+  FAILS(recloth_draft_lining(NULL, "{}", &piece, 1, &count, NULL, &message, &error), NULL, "draft");
+  recloth_text_free(report);
+  report = NULL;
   FAILS(recloth_draft(wide, &piece, 1, &count, NULL, &message, &error), NO_SOLUTION, "corner_radius");
   CHECK(error.max == 75);
   OK(recloth_draft("{\"straight_band\": {\"waist\": 700, \"overlap\": 30, \"depth\": 30, \"turn\": 0,"

@@ -132,6 +132,15 @@ CALLS = {
         "start": ("edge 1", 50), "end": ("edge 1", 150), "copied": [("e", (0, 0), (100, 0), 5)], "gap": 1, "stretch_pct": 3,
     },
     recloth.measured_edge: {"name": "armhole", "points": [(0, 0), (50, 10), (90, 60)], "smooth": True},
+    recloth.opened_edge: {
+        "dart": recloth.DartMark("waist", (90, 70), ((102.5, 190), (77.5, 190))), "edges": [("e", (235, 0), (175, 190), 5)],
+        "share": 1,
+    },
+    draft.PatchPocket(120, 140).draft().lining: {
+        "pieces": ["patch pocket"], "cloth": "lining", "facings": {"top": 20}, "ease": [("left", 3), ("right", 3)],
+        "pleats": {}, "hem": "level", "depth": 40, "clearance": 20, "hem_allowance": 30, "darts": "tucks",
+        "allowance": 10, "shell_change_pct": (-3, 0), "lining_change_pct": (-1, 0),
+    },
     PIECE.lining: {
         "name": "lining", "cloth": "lining", "facings": {"edge 3": 40}, "ease": [("edge 2", 3)], "pleats": {3: 20},
         "hem": "level", "depth": 40, "clearance": 20, "hem_allowance": 30, "darts": "tucks", "allowance": 10,
@@ -298,7 +307,8 @@ def test_nothing_exported_is_left_out():
     listed = [*CALLS, *[owner if isinstance(owner, type) else type(owner) for owner in owners]]
     functions = {getattr(recloth, name) for name in recloth._functions.__all__}
     made = {recloth.Copied, recloth.Lined, recloth.LiningSeam, recloth.NotchMatch, recloth.TruedEdge, recloth.TruedUp, recloth.Joined, recloth.Symmetry, recloth.WalkSection, recloth.Answer, recloth.CutSegment, recloth.CutNotch, recloth.Walk, recloth.WalkNotch, recloth.Plan,
-            recloth.BriefError, recloth.ReclothError, draft.Draft, draft.Seam, draft.Check, draft.NamedLength, recloth.CutLine,
+            recloth.BriefError, recloth.ReclothError, draft.Draft, draft.Seam, draft.Check, draft.NamedLength,
+            draft.LinedDraft, recloth.CutLine,
             recloth.Fit, recloth.UsablePanel, recloth.UsablePart, recloth.PanelRectangle}
     for module in (recloth, draft):
         for name in module.__all__:

@@ -8,7 +8,7 @@ import pickle
 
 import pytest
 import recloth
-from recloth import Opening, Piece, Place, ReclothError, Slash
+from recloth import Opening, Piece, Place, ReclothError, Slash, draft
 from shapely.geometry import Polygon
 
 NAMES = ["hem", "side", "top side", "mouth", "top centre", "centre"]
@@ -302,3 +302,49 @@ def test_what_cannot_be_done_is_named(square, call, says):
 def test_what_is_no_such_thing_is_a_type_error(square, call):
     with pytest.raises(TypeError):
         call(square)
+
+
+def test_a_whole_draft_is_lined():
+    # 25 shorter than the shell, let out by 3 at the side, which is narrower by 25 * 30 / 400 there.
+    shell = draft.DartedSkirt(waist=720, hip=980, front_panel=250, back_panel=235).draft()
+    lined = shell.lining(ease={"side": 3}, facings=[(("skirt front", "waist"), 40), (("skirt back", "waist"), 40)],
+                         hem="free", clearance=25, hem_allowance=20, darts="sewn")
+    assert [piece.name for piece in lined.draft.pieces] == ["skirt front lining", "skirt back lining"]
+    assert [seam.name for seam in lined.draft.seams] == [seam.name for seam in shell.seams]
+    for lining, seam in zip(lined.draft.seams, shell.seams):
+        assert lining.walk.difference == pytest.approx(seam.ease, abs=0.5)
+    front, was = lined.linings["skirt front"].piece.bounds, shell.piece("skirt front").bounds
+    assert (front[2] - front[0]) - (was[2] - was[0]) == pytest.approx(3 - 25 * 30 / 400, abs=0.05)
+    with pytest.raises(ReclothError, match="facings"):
+        shell.lining(facings={"neck": 40})
+    with pytest.raises(ReclothError, match="seam"):
+        shell.lining(facings=[(("skirt front", "waist"), 40), (("skirt back", "waist"), 60)])
+    with pytest.raises(TypeError, match="facings"):
+        shell.lining(facings={3: 40})
+
+
+def test_an_edge_measured_with_its_dart_sewn_is_opened():
+    # 175 at the waist, and with the dart of 25 open 200; below the dart's point, 70 up, nothing moves.
+    side = recloth.measured_edge("side", [(235, 0), (175, 190)], smooth=False)
+    dart = recloth.DartMark("waist", (90, 70), ((102.5, 190), (77.5, 190)))
+    lower, upper = recloth.opened_edge(dart, side)
+    assert lower.end == pytest.approx((235 - 60 * 70 / 190, 70))
+    assert upper.end == pytest.approx((200, 190))
+    copied = half_back(200).copy_edge((1, 0), (1, math.hypot(35, 190)), [lower, upper])
+    assert copied.gap == pytest.approx(0)
+    with pytest.raises(ReclothError, match="share"):
+        recloth.opened_edge(dart, side, 2)
+    with pytest.raises(TypeError, match="dart"):
+        recloth.opened_edge("waist", side)
+
+
+def test_one_of_two_pieces_is_kept():
+    gore = Piece.polygon("gore", [(-150, 0), (150, 0), (90, 600), (-90, 600)], 10, ["hem", "right", "waist", "left"])
+    trued = recloth.true_up([gore, gore], [recloth.SeamEnd(0, "right", 1, "left", kept="first")], 30)
+    assert trued.pieces[0] == gore
+    # The second takes the whole peak of twice the lean.
+    assert [(edge.piece, edge.end_deg or edge.start_deg) for edge in trued.edges] == [
+        (1, pytest.approx(-2 * math.degrees(math.atan(0.1)))),
+    ]
+    with pytest.raises(ReclothError, match="kept"):
+        recloth.SeamEnd(0, "right", 1, "left", kept="both")

@@ -23,9 +23,9 @@ fn main() -> Result<(), Box<dyn Error>> {
         ..PieceOptions::default()
     };
     let mut report = String::new();
-    for (name, draft) in samples::all() {
+    for (name, measures) in samples::all() {
         writeln!(report, "\n{name}")?;
-        let draft = match draft {
+        let draft = match measures.draft() {
             Ok(draft) => draft,
             Err(error) => {
                 writeln!(report, "  {error}")?;

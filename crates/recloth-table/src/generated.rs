@@ -2695,7 +2695,7 @@ pub static SHAPES: &[(&str, &str)] = &[
     ),
     (
         "true_up",
-        "Trues up edges that meet at seams and darts: a waist over darts and side seams, a hem over gores, a neckline over shoulders. Each of two edges that meet in a kink is turned there by half of it, so that sewn together they run on smoothly. Corners stay where they are, so no seam changes its length; an edge is drawn anew between them with its tangents turned: a line or an arc turned alike at both ends stays an arc, else it becomes a cubic, an arc of more than a quarter circle several (`name 1`, `name 2`). At a dart the mouth then gets the cap of [`Piece::cap_dart`].",
+        "Trues up edges that meet at seams and darts: a waist over darts and side seams, a hem over gores, a neckline over shoulders. Each of two edges that meet in a kink is turned there by half of it, or one by all of it where the other is kept, so that sewn together they run on smoothly. Corners stay where they are, so no seam changes its length; an edge is drawn anew between them with its tangents turned: a line or an arc turned alike at both ends stays an arc, else it becomes a cubic, an arc of more than a quarter circle several (`name 1`, `name 2`). At a dart the mouth then gets the cap of [`Piece::cap_dart`].",
     ),
     (
         "usable_panel",

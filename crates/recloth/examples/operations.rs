@@ -9,7 +9,7 @@ use kurbo::{Line, Point};
 use pieces::{Kind, Random, random_piece};
 use recloth::Error;
 use recloth::outline::{
-    CopyFit, Curve, Edge, EdgeBy, EdgeEnd, Facing, Lining, LiningDarts, LiningHem, Meeting,
+    CopyFit, Curve, Edge, EdgeBy, EdgeEnd, Facing, Kept, Lining, LiningDarts, LiningHem, Meeting,
     NewSeam, Piece, Place, Slash, Way, true_up,
 };
 use serde_json::{Value, json};
@@ -175,6 +175,7 @@ fn trued(piece: &Piece, one: usize, other: usize) -> Result<Value, Error> {
         edges: [one, other],
         way: Way::Along,
         end: EdgeEnd::End,
+        kept: Kept::Neither,
     };
     let trued = true_up(std::slice::from_ref(piece), &[meeting], 1000.0)?;
     Ok(json!({"largest": trued.largest, "after": [outline(&trued.pieces[0])]}))

@@ -60,6 +60,8 @@ pub mod pleat;
 pub mod quantity;
 mod refusal;
 pub mod seam;
+#[cfg(feature = "alloc")]
+mod seek;
 pub mod shade;
 pub mod skirt;
 pub mod sleeve;

@@ -1,109 +1,100 @@
-//! Drafts from any measures.
+//! Drafts of every kind, from measures near good ones and far from them.
+
+use std::sync::OnceLock;
 
 use arbitrary::Result;
-use kurbo::Point;
-use recloth::band::{BandMake, SquareEnds};
-use recloth::draft::{
-    Allowances, Centre, CircleSector, Draft, GatheredStrip, Hang, PanelLining, PatchPocket,
-    SectionedBand, SkirtPanel, StraightBand,
-};
-use recloth::outline::Piece;
+use recloth::draft::{Draft, DraftLining, Measures, NamedBy};
+use recloth::outline::{LiningDarts, LiningHem, Piece};
+use serde_json::Value;
 
-use crate::{input::Input, piece};
+use crate::{edit::edit, input::Input, piece};
+
+#[path = "../../../crates/recloth/tests/drafts/samples.rs"]
+mod samples;
+
+/// Words that may stand in each other's place.
+const WORDS: &[&[&str]] = &[
+    &["fold", "seam"],
+    &["folded", "faced"],
+    &["neither", "first", "last", "both"],
+    &["single", "double"],
+    &["v", "square"],
+    &["kept", "gathered"],
+];
+
+/// Good measures of every kind, as JSON.
+fn samples() -> &'static [Value] {
+    static SAMPLES: OnceLock<Vec<Value>> = OnceLock::new();
+    SAMPLES.get_or_init(|| {
+        let written = samples::all()
+            .into_iter()
+            .map(|(_, measures)| serde_json::to_value(measures).expect("measures can be written"));
+        written.collect()
+    })
+}
 
 /// A draft of measures near good ones, or none.
 pub(crate) fn draft(input: &mut Input) -> Result<Option<Draft>> {
-    let kind = input.index(7)?;
-    let mut near = |good: f64| -> Result<f64> {
-        if input.once_in(3)? {
-            input.number([0.0, 2.0 * good], &[good])
-        } else {
-            Ok(good * (0.9 + 0.2 * input.share()?))
-        }
+    let samples = samples();
+    let mut measures = samples[input.index(samples.len())?].clone();
+    vary(&mut measures, input)?;
+    let Ok(measures) = serde_json::from_value::<Measures>(measures) else {
+        return Ok(None);
     };
-    let allowances = Allowances {
-        seam: near(15.0)?,
-        hem: near(40.0)?,
-    };
-    let count = |number: f64| number as u32;
-    let drafted = match kind {
-        0 => PatchPocket {
-            width: near(140.0)?,
-            depth: near(160.0)?,
-            corner_radius: near(20.0)?,
-            allowances,
-        }
-        .draft(),
-        1 => CircleSector {
-            waist: near(700.0)?,
-            length: near(600.0)?,
-            fraction: near(0.5)?,
-            pieces: count(near(2.0)?),
-            allowances,
-        }
-        .draft(),
-        2 => GatheredStrip {
-            finished: near(900.0)?,
-            ratio: near(1.6)?,
-            depth: near(120.0)?,
-            strips: count(near(3.0)?),
-            allowances,
-        }
-        .draft(),
-        3 => SectionedBand {
-            lengths: (0..count(near(4.0)?) % 20)
-                .map(|_| near(180.0))
-                .collect::<Result<_>>()?,
-            depth: near(60.0)?,
-            top: near(650.0)?,
-            ends: [SquareEnds::Both, SquareEnds::Neither][count(near(1.0)?) as usize % 2],
-            curved: near(1.0)? > 1.0,
-            allowance: near(10.0)?,
-        }
-        .draft(),
-        4 => StraightBand {
-            waist: near(700.0)?,
-            overlap: near(40.0)?,
-            depth: near(30.0)?,
-            turn: near(1.0)?,
-            make: [BandMake::Folded, BandMake::Faced][count(near(1.0)?) as usize % 2],
-            allowance: near(10.0)?,
-        }
-        .draft(),
-        _ => {
-            let shell = SkirtPanel {
-                name: "front".into(),
-                panel_width: near(260.0)?,
-                waist: near(190.0)?,
-                hip: near(250.0)?,
-                hip_depth: near(200.0)?,
-                length: near(600.0)?,
-                hem_width: near(290.0)?,
-                darts: count(near(2.0)?),
-                largest_intake: near(30.0)?,
-                dart_length: near(110.0)?,
-                side_rise: near(12.0)?,
-                centre: [Centre::Fold, Centre::Seam][count(near(1.0)?) as usize % 2],
-                allowances,
-            };
-            if kind == 5 {
-                shell.draft()
+    let drafted = measures.draft();
+    Ok(drafted
+        .inspect_err(|error| {
+            assert!(!error.argument().is_empty(), "{error} from {measures:?}");
+            assert!(!error.to_string().is_empty());
+        })
+        .ok())
+}
+
+/// Turns every measure a little, some of them far; words, lists and the pieces given too, now and then.
+fn vary(measures: &mut Value, input: &mut Input) -> Result<()> {
+    match measures {
+        Value::Number(number) => {
+            let good = number.as_f64().unwrap_or_default();
+            let other = if input.once_in(8)? {
+                input.number([0.0, 2.0 * good], &[good])?
             } else {
-                PanelLining {
-                    shell,
-                    hang: if near(1.0)? > 1.0 {
-                        Hang::Folded
-                    } else {
-                        Hang::Free { hem: near(25.0)? }
-                    },
-                    clearance: near(25.0)?,
-                    ease: near(4.0)?,
-                }
-                .draft()
+                good * (0.9 + 0.2 * input.share()?)
+            };
+            *measures = if number.is_u64() {
+                Value::from(other.round() as u32)
+            } else {
+                Value::from(other)
+            };
+        }
+        Value::String(word) => {
+            let others = WORDS.iter().find(|words| words.contains(&word.as_str()));
+            if let Some(others) = others {
+                *word = others[input.index(others.len())?].into();
             }
         }
-    };
-    Ok(drafted.map_err(|error| error.to_string()).ok())
+        Value::Bool(yes) => *yes = input.once_in(2)?,
+        Value::Array(items) => {
+            for item in items.iter_mut() {
+                vary(item, input)?;
+            }
+            if input.once_in(8)? {
+                items.resize(input.index(20)?, Value::from(100.0));
+            }
+        }
+        // A piece that is given.
+        Value::Object(fields) if fields.contains_key("edges") => {
+            if input.once_in(4)? {
+                edit(measures, 3, input)?;
+            }
+        }
+        Value::Object(fields) => {
+            for field in fields.values_mut() {
+                vary(field, input)?;
+            }
+        }
+        Value::Null => {}
+    }
+    Ok(())
 }
 
 /// One good piece of a draft, so that operations have something to work on.
@@ -116,19 +107,82 @@ pub(crate) fn piece(input: &mut Input) -> Result<Option<Piece>> {
     Ok(Some(pieces.swap_remove(index)))
 }
 
-/// Every piece of a draft is a good one.
+/// What a draft gives holds, and every piece of it is a good one.
 pub(crate) fn target(input: &mut Input) -> Result<()> {
     let Some(draft) = draft(input)? else {
         return Ok(());
     };
-    assert!(draft.doubts < 1 << 53);
+    assert!(draft.doubts < 1 << 53 && draft.cautions < 1 << 53);
     assert!(!draft.pieces.is_empty());
+    for check in &draft.checks {
+        assert!(check.found.abs() <= check.within, "{check:?}");
+    }
+    for length in &draft.lengths {
+        assert!(
+            length.length.is_finite() && length.length >= 0.0,
+            "{length:?}"
+        );
+    }
     for drafted in &draft.pieces {
         piece::check(drafted);
-        assert!(drafted.bounds().contains(Point::new(
-            drafted.bounds().center().x,
-            drafted.bounds().center().y
-        )));
+    }
+    for name in draft.pieces.iter().map(Piece::name) {
+        assert!(draft.piece(name).is_some());
+    }
+    line(&draft, input)
+}
+
+/// The lining of a draft, or of some of its pieces.
+fn line(draft: &Draft, input: &mut Input) -> Result<()> {
+    let seams = draft.seams.iter().map(|seam| seam.name.clone());
+    let edges = draft.pieces.iter().flat_map(Piece::edges);
+    let names: Vec<String> = seams.chain(edges.map(|edge| edge.name.clone())).collect();
+    let by = |input: &mut Input, most: f64| -> Result<Vec<NamedBy>> {
+        (0..input.index(3)?)
+            .map(|_| {
+                Ok(NamedBy {
+                    piece: String::new(),
+                    edge: names[input.index(names.len())?].clone(),
+                    by: input.number([0.0, most], &[0.0, most])?,
+                })
+            })
+            .collect()
+    };
+    let pieces = draft.pieces.iter().map(Piece::name);
+    let some = input.once_in(2)?;
+    let asked = DraftLining {
+        pieces: pieces.skip(1).filter(|_| some).map(str::to_owned).collect(),
+        cloth: "lining".into(),
+        facings: by(input, 50.0)?,
+        ease: by(input, 5.0)?,
+        pleats: by(input, 30.0)?,
+        hem: *input.0.choose(&[
+            LiningHem::Level,
+            LiningHem::Free {
+                clearance: 20.0,
+                allowance: 15.0,
+            },
+            LiningHem::Jump {
+                depth: 40.0,
+                clearance: 20.0,
+            },
+        ])?,
+        darts: *input.0.choose(&[LiningDarts::Tucks, LiningDarts::Sewn])?,
+        allowance: 10.0,
+        shell_change_pct: [0.0; 2],
+        lining_change_pct: [input.number([-10.0, 0.0], &[0.0])?, 0.0],
+    };
+    match draft.lining(&asked) {
+        Ok(lined) => {
+            assert_eq!(lined.draft.pieces.len(), lined.linings.len());
+            for piece in &lined.draft.pieces {
+                piece::check(piece);
+            }
+            for check in &lined.draft.checks {
+                assert!(check.found.abs() <= check.within, "{check:?}");
+            }
+        }
+        Err(error) => assert!(!error.to_string().is_empty()),
     }
     Ok(())
 }

@@ -3,9 +3,9 @@
 use arbitrary::Result;
 use kurbo::{Line, Point};
 use recloth::outline::{
-    CopyFit, Curve, Dart, EdgeBy, EdgeEnd, Facing, Lining, LiningDarts, LiningHem, Mark, Meeting,
-    NewSeam, Opening, PairedNotch, Piece, Place, Segment, Slash, Way, measured_edge, sentence,
-    true_up,
+    CopyFit, Curve, Dart, EdgeBy, EdgeEnd, Facing, Kept, Lining, LiningDarts, LiningHem, Mark,
+    Meeting, NewSeam, Opening, PairedNotch, Piece, Place, Segment, Slash, Way, measured_edge,
+    sentence, true_up,
 };
 use recloth_sheet::{PieceOptions, piece_drawing, svg};
 
@@ -362,6 +362,16 @@ fn operation(piece: &Piece, other: &Piece, input: &mut Input) -> Result<Made> {
                 stretch_pct: small(input)? / 10.0,
             };
             let copied = other.trace(place(other, input)?, place(other, input)?);
+            let share = input.number([0.0, 1.0], &[1.0])?;
+            let named = dart(piece, input)?;
+            let open = piece.marks().iter().find_map(|mark| match mark {
+                Mark::Dart(dart) if dart.name == named => Some(dart),
+                _ => None,
+            });
+            let copied = match open {
+                Some(dart) => copied.and_then(|copied| dart.opened(&copied, share)),
+                None => copied,
+            };
             copied
                 .and_then(|copied| piece.copy_edge(from, to, &copied, fit))
                 .map(|copied| vec![copied.piece])
@@ -429,6 +439,9 @@ fn operation(piece: &Piece, other: &Piece, input: &mut Input) -> Result<Made> {
                 } else {
                     EdgeEnd::End
                 },
+                kept: *input
+                    .0
+                    .choose(&[Kept::Neither, Kept::First, Kept::Second])?,
             };
             let both = [piece.clone(), other.clone()];
             true_up(&both, &[meeting], small(input)?).map(|trued| trued.pieces)

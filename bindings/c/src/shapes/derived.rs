@@ -5,7 +5,9 @@ use core::ffi::c_char;
 use kurbo::Line;
 use recloth::{
     Error,
-    outline::{Copied, CopyFit, Edge, Lining, Meeting, PairedNotch, Piece, measured_edge, true_up},
+    outline::{
+        Copied, CopyFit, Dart, Edge, Lining, Meeting, PairedNotch, Piece, measured_edge, true_up,
+    },
 };
 
 use super::{
@@ -103,7 +105,8 @@ pub unsafe extern "C" fn recloth_piece_lining(
 ///
 /// - `pieces`: the pieces, `pieces_count` of them, 1 to 1000.
 /// - `json`: where edges meet, a list of `Meeting` in Rust, as `[{"seam": {"pieces": [0, 1], "edges": [1,
-///   3], "way": "against", "end": "start"}}, {"dart": {"piece": 0, "dart": "dart 1", "onto": "start"}}]`.
+///   3], "way": "against", "end": "start", "kept": "neither"}}, {"dart": {"piece": 0, "dart": "dart 1",
+///   "onto": "start"}}]`; `kept`, which of the two is left as it is, may be left out.
 /// - `limit`: the most that an edge may be moved (mm, 0 to 1000).
 /// - `out`: receives all the pieces, changed or not: `pieces_count` of them; free each.
 /// - `report`: receives what was changed as JSON; free it with recloth_text_free(). NULL when it is not
@@ -281,6 +284,55 @@ pub unsafe extern "C" fn recloth_piece_copy_edge(
                 place(from),
                 place(to),
                 &traced,
+                CopyFit { gap, stretch_pct },
+            )
+        })
+    }
+}
+
+/// Copies edges of a piece that fits, whose dart is sewn, as they run with that dart open: above the level of its
+/// point they move away from it by a share of its width there.
+///
+/// - `from`, `to`, `other`, `other_from`, `other_to`, `gap`, `stretch_pct`, `out`, `fit`: as of
+///   recloth_piece_copy_edge().
+/// - `dart`: x and y of its point and of the ends of its legs (mm), 6 numbers, where it lies in the other piece.
+/// - `share`: what of it opens towards these edges, 0 to 1.
+///
+/// # Safety
+/// `piece` and `other` are NULL or live; `dart` NULL or valid for 6 numbers; `out`, `fit` and `error` are NULL or
+/// valid for writing.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_piece_copy_opened_edge(
+    piece: *const recloth_piece,
+    from: recloth_place_t,
+    to: recloth_place_t,
+    other: *const recloth_piece,
+    other_from: recloth_place_t,
+    other_to: recloth_place_t,
+    dart: *const f64,
+    share: f64,
+    gap: f64,
+    stretch_pct: f64,
+    out: *mut *mut recloth_piece,
+    fit: *mut recloth_copied_t,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    // SAFETY: the caller's promise above.
+    unsafe {
+        copied(piece, out, fit, error, |piece| {
+            let other = &borrow("other", other)?.piece;
+            let points = points("dart", dart, 3)?;
+            let dart = Dart {
+                name: String::new(),
+                point: points[0],
+                legs: [points[1], points[2]],
+            };
+            let traced = other.trace(place(other_from), place(other_to))?;
+            let opened = dart.opened(&traced, share)?;
+            piece.copy_edge(
+                place(from),
+                place(to),
+                &opened,
                 CopyFit { gap, stretch_pct },
             )
         })

@@ -4,71 +4,18 @@ use core::ffi::c_char;
 
 use recloth::{
     Error,
-    draft::{self, Draft},
+    draft::{Draft, DraftLining, Measures},
 };
-use serde::Deserialize;
+use serde::Serialize;
 
 use super::{
-    handle::{hand_out_all, read_json, write_json},
+    handle::{hand_out_all, read_json, read_json_of, write_json},
     piece::recloth_piece,
 };
 use crate::{
     boundary::{boundary, recloth_error_t},
     generated::recloth_status,
 };
-
-/// The measures of a draft under the name of its kind.
-#[derive(Deserialize)]
-#[serde(rename_all = "snake_case")]
-enum Measures {
-    Binding(draft::Binding),
-    CircleSector(draft::CircleSector),
-    DartedSkirt(draft::DartedSkirt),
-    EdgeBand(draft::EdgeBand),
-    GatheredStrip(draft::GatheredStrip),
-    GoredSkirt(draft::GoredSkirt),
-    NeckTop(draft::NeckTop),
-    OffCentreFront(draft::OffCentreFront),
-    PanelLining(draft::PanelLining),
-    PatchPocket(draft::PatchPocket),
-    Pinafore(draft::Pinafore),
-    PuffedSleeve(draft::PuffedSleeve),
-    RecutSleeve(draft::RecutSleeve),
-    SectionedBand(draft::SectionedBand),
-    ShapedBand(draft::ShapedBand),
-    SkirtPanel(draft::SkirtPanel),
-    Sleeve(draft::Sleeve),
-    StraightBand(draft::StraightBand),
-    TieredSkirt(draft::TieredSkirt),
-    WrapSkirt(draft::WrapSkirt),
-}
-
-impl Measures {
-    fn draft(&self) -> Result<Draft, Error> {
-        match self {
-            Measures::Binding(measures) => measures.draft(),
-            Measures::CircleSector(measures) => measures.draft(),
-            Measures::DartedSkirt(measures) => measures.draft(),
-            Measures::EdgeBand(measures) => measures.draft(),
-            Measures::GatheredStrip(measures) => measures.draft(),
-            Measures::GoredSkirt(measures) => measures.draft(),
-            Measures::NeckTop(measures) => measures.draft(),
-            Measures::OffCentreFront(measures) => measures.draft(),
-            Measures::PanelLining(measures) => measures.draft(),
-            Measures::PatchPocket(measures) => measures.draft(),
-            Measures::Pinafore(measures) => measures.draft(),
-            Measures::PuffedSleeve(measures) => measures.draft(),
-            Measures::RecutSleeve(measures) => measures.draft(),
-            Measures::SectionedBand(measures) => measures.draft(),
-            Measures::ShapedBand(measures) => measures.draft(),
-            Measures::SkirtPanel(measures) => measures.draft(),
-            Measures::Sleeve(measures) => measures.draft(),
-            Measures::StraightBand(measures) => measures.draft(),
-            Measures::TieredSkirt(measures) => measures.draft(),
-            Measures::WrapSkirt(measures) => measures.draft(),
-        }
-    }
-}
 
 /// Drafts pieces from measures.
 ///
@@ -102,20 +49,72 @@ pub unsafe extern "C" fn recloth_draft(
         boundary(error, || {
             let measures: Measures = read_json(json, message)?;
             let draft = measures.draft()?;
-            let mut words = core::ptr::null_mut();
-            if !report.is_null() {
-                write_json(&draft, &raw mut words)?;
-            }
-            let pieces = draft
-                .pieces
-                .into_iter()
-                .map(|piece| recloth_piece { piece });
-            let handed = hand_out_all(pieces.collect(), out, room, out_count);
-            match handed {
-                Ok(()) if !report.is_null() => report.write(words),
-                _ => crate::plan::recloth_text_free(words),
-            }
-            handed
+            hand_out_draft(&draft, &draft, out, room, out_count, report)
         })
+    }
+}
+
+/// The lining of a whole draft, or of some of its pieces.
+///
+/// - `draft`: what recloth_draft() wrote into `report`.
+/// - `json`: the lining asked for, a `DraftLining` in Rust, as `{"pieces": [], "cloth": "lining", "facings":
+///   [{"edge": "waist", "by": 40}], "ease": [{"piece": "skirt front", "edge": "side", "by": 3}], "pleats": [],
+///   "hem": {"free": {"clearance": 25, "allowance": 20}}, "darts": "tucks", "allowance": 10,
+///   "shell_change_pct": [0, 0], "lining_change_pct": [0, 0]}`; an edge may be a seam of the draft.
+/// - `out`, `room`, `out_count`, `message`: as of recloth_draft().
+/// - `report`: receives the lining as JSON: `draft`, as of recloth_draft(), and `linings`, piece by piece what each
+///   is sewn along; free it with recloth_text_free(). NULL when it is not wanted.
+///
+/// # Safety
+/// `draft` and `json` are NULL or closed by a NUL; `out` NULL or valid for `room` handles; `out_count`, `report`,
+/// `message` and `error` NULL or valid for writing.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_draft_lining(
+    draft: *const c_char,
+    json: *const c_char,
+    out: *mut *mut recloth_piece,
+    room: usize,
+    out_count: *mut usize,
+    report: *mut *mut c_char,
+    message: *mut *mut c_char,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    // SAFETY: the caller's promise above.
+    unsafe {
+        boundary(error, || {
+            let draft: Draft = read_json_of("draft", draft, message)?;
+            let asked: DraftLining = read_json(json, message)?;
+            let lined = draft.lining(&asked)?;
+            hand_out_draft(&lined, &lined.draft, out, room, out_count, report)
+        })
+    }
+}
+
+/// Hands out the pieces of a draft, and what is told of it.
+///
+/// # Safety
+/// As of `recloth_draft()`.
+unsafe fn hand_out_draft(
+    told: &impl Serialize,
+    draft: &Draft,
+    out: *mut *mut recloth_piece,
+    room: usize,
+    out_count: *mut usize,
+    report: *mut *mut c_char,
+) -> Result<(), Error> {
+    // SAFETY: the caller's promise.
+    unsafe {
+        let mut words = core::ptr::null_mut();
+        if !report.is_null() {
+            write_json(told, &raw mut words)?;
+        }
+        let pieces = draft.pieces.iter().cloned();
+        let pieces = pieces.map(|piece| recloth_piece { piece }).collect();
+        let handed = hand_out_all(pieces, out, room, out_count);
+        match handed {
+            Ok(()) if !report.is_null() => report.write(words),
+            _ => crate::plan::recloth_text_free(words),
+        }
+        handed
     }
 }

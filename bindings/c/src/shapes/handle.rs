@@ -248,13 +248,26 @@ pub(super) unsafe fn read_json<T: DeserializeOwned>(
     message: *mut *mut c_char,
 ) -> Result<T, Error> {
     // SAFETY: the caller's promise.
-    let json = unsafe { text("json", json)? };
+    unsafe { read_json_of("json", json, message) }
+}
+
+/// The same of an argument of another name.
+///
+/// # Safety
+/// As of `read_json`.
+pub(super) unsafe fn read_json_of<T: DeserializeOwned>(
+    argument: &'static str,
+    json: *const c_char,
+    message: *mut *mut c_char,
+) -> Result<T, Error> {
+    // SAFETY: the caller's promise.
+    let json = unsafe { text(argument, json)? };
     serde_json::from_str(json).map_err(|error| {
         if !message.is_null() {
             // SAFETY: not NULL, and valid by the caller's promise.
             unsafe { message.write(owned(error.to_string())) };
         }
         let line = error.line() as f64;
-        Error::new(ErrorKind::Invalid, "json", line, f64::NAN, f64::NAN)
+        Error::new(ErrorKind::Invalid, argument, line, f64::NAN, f64::NAN)
     })
 }

@@ -364,6 +364,7 @@ class SeamEnd:
     other_edge: str | int
     way: str = "against"
     end: str = "start"
+    kept: str = "neither"
     def __post_init__(self) -> None: ...
 
 @dataclass(frozen=True, slots=True)
@@ -915,6 +916,9 @@ def true_up(
 
 def measured_edge(name: str, points: _Points, smooth: bool = True) -> tuple[Edge, ...]:
     """Measured points as an edge to be copied, straight from point to point or smoothly through them."""
+
+def opened_edge(dart: DartMark, edges: Iterable[Edge | _Fields], share: float = 1.0) -> tuple[Edge, ...]:
+    """Edges measured with a dart sewn, as they run with a share of it open."""
 
 def usable_panel(
     outline: _Points,
@@ -9218,6 +9222,7 @@ __all__ = [
     "negative_ease",
     "neutraliser",
     "off_centre_opening",
+    "opened_edge",
     "overdye",
     "owf",
     "panel_by_offsets",

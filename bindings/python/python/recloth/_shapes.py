@@ -853,6 +853,7 @@ class SeamEnd:
     other_edge : str or int    its edge
     way : str                  "against" or "along", as of :meth:`Piece.walk`
     end : str                  "start" or "end" of the one edge
+    kept : str                 which of the two pieces is left as it is: "neither", "first", "second"
     """
 
     piece: int
@@ -861,10 +862,12 @@ class SeamEnd:
     other_edge: str | int
     way: str = "against"
     end: str = "start"
+    kept: str = "neither"
 
     def __post_init__(self):
         word(self.way, WAYS, "SeamEnd", "way")
         word(self.end, ENDS, "SeamEnd", "end")
+        word(self.kept, ("neither", "first", "second"), "SeamEnd", "kept")
         wholes = {name: _numbers.whole(getattr(self, name), "SeamEnd", name) for name in ("piece", "other")}
         _settle(self, **wholes)
 
@@ -1024,6 +1027,23 @@ def edge_widths(value, function, argument):
             raise TypeError(f"{argument}: an edge and a number are wanted, not {item!r:.60}") from None
         pairs.append((edge, _numbers.number(by, function, argument)))
     return pairs
+
+
+def named_widths(value, function, argument):
+    """Edges of a draft by name, or by piece and name, each with a number."""
+    named = []
+    for edge, by in edge_widths(value, function, argument):
+        names = ("", edge) if isinstance(edge, str) else tuple(edge) if isinstance(edge, (tuple, list)) else ()
+        if len(names) != 2 or not all(isinstance(name, str) for name in names):
+            raise TypeError(f"{argument}: an edge is a name, or a piece's name and an edge's, not {edge!r:.60}")
+        named.append((*names, by))
+    return named
+
+
+def dart_mark(value):
+    """A dart."""
+    if not isinstance(value, DartMark):
+        raise TypeError(f"opened_edge: dart must be a DartMark, not {type(value).__name__}")
 
 
 def two(value, function, argument):

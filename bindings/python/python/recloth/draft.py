@@ -28,6 +28,7 @@ __all__ = [
     "EdgeBand",
     "GatheredStrip",
     "GoredSkirt",
+    "LinedDraft",
     "NamedLength",
     "NeckTop",
     "OffCentreFront",
@@ -90,6 +91,17 @@ class NamedLength(NamedTuple):
 
     name: str
     length: float
+
+
+class LinedDraft(NamedTuple):
+    """The lining of a draft.
+
+    draft : Draft     the pieces to cut, and their seams, walked as they will be once washed
+    linings : dict    by the name of each piece its lining, a Lined, with what that is sewn along
+    """
+
+    draft: object
+    linings: dict
 
 
 def _settle_list(measures, name):

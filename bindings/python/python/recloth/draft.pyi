@@ -2,9 +2,9 @@
 
 from collections.abc import Iterable
 from dataclasses import dataclass
-from typing import Any, NamedTuple, final
+from typing import Any, NamedTuple, TypeAlias, final
 
-from . import Piece, Walk
+from . import Lined, Piece, Walk
 
 __all__ = [
     "Binding",
@@ -15,6 +15,7 @@ __all__ = [
     "EdgeBand",
     "GatheredStrip",
     "GoredSkirt",
+    "LinedDraft",
     "NamedLength",
     "NeckTop",
     "OffCentreFront",
@@ -32,6 +33,10 @@ __all__ = [
     "TieredSkirt",
     "WrapSkirt",
 ]
+
+_NamedWidths: TypeAlias = (
+    dict[str, float] | dict[tuple[str, str], float] | Iterable[tuple[str | tuple[str, str], float]]
+)
 
 class Seam(NamedTuple):
     """A seam to walk before cutting, with what walking it found."""
@@ -56,6 +61,12 @@ class NamedLength(NamedTuple):
 
     name: str
     length: float
+
+class LinedDraft(NamedTuple):
+    """The lining of a draft: the pieces to cut with their seams, and the lining of each piece by its name."""
+
+    draft: Draft
+    linings: dict[str, Lined]
 
 @final
 class Draft:
@@ -88,6 +99,24 @@ class Draft:
     @property
     def cautions(self) -> int:
         """Cautions; ``recloth.cautions`` puts them into words."""
+    def lining(
+        self,
+        *,
+        pieces: Iterable[str] | None = None,
+        cloth: str = "lining",
+        facings: _NamedWidths | None = None,
+        ease: _NamedWidths | None = None,
+        pleats: _NamedWidths | None = None,
+        hem: str = "level",
+        depth: float = 0.0,
+        clearance: float = 0.0,
+        hem_allowance: float = 0.0,
+        darts: str = "tucks",
+        allowance: float = 10.0,
+        shell_change_pct: tuple[float, float] = (0.0, 0.0),
+        lining_change_pct: tuple[float, float] = (0.0, 0.0),
+    ) -> LinedDraft:
+        """The lining of the draft, or of some of its pieces; an edge is named by a seam of the draft too."""
     def __reduce__(self) -> tuple[Any, ...]: ...
     def _repr_svg_(self) -> str | None: ...
 

@@ -1,11 +1,11 @@
 //! Edges copied between landmarks, and measured ones.
 
 use pyo3::{prelude::*, types::PyTuple};
-use recloth::outline::{self, CopyFit, Edge};
+use recloth::outline::{self, CopyFit, Edge, Mark};
 
 use super::{
-    piece::{PyPiece, edge_data, read_edges},
-    read::{made, points, tuple},
+    piece::{PyPiece, edge_data, read_edges, read_mark},
+    read::{data, invalid, made, points, tuple},
 };
 use crate::door::{number, raise};
 
@@ -120,6 +120,40 @@ pub(crate) fn measured_edge<'py>(
     let measured = outline::measured_edge(name, &points, smooth);
     let measured = measured.map_err(|error| raise(py, "measured_edge", &error))?;
     edge_tuple(py, &measured)
+}
+
+/// Edges measured on a garment with a dart sewn, as they run with it open, to be copied onto a piece that has
+/// it: above the level of its point they move away from it by a share of its width there.
+///
+/// Parameters
+/// ----------
+/// dart : DartMark
+///     the dart, where it lies beside the edges
+/// edges : list of Edge
+///     the edges, all on one side of it
+/// share : float
+///     what of the dart opens towards them, 0 to 1
+///
+/// Returns
+/// -------
+/// tuple of Edge
+#[pyfunction]
+#[pyo3(signature = (dart, edges, share=1.0))]
+pub(crate) fn opened_edge<'py>(
+    dart: &Bound<'py, PyAny>,
+    edges: &Bound<'py, PyAny>,
+    #[pyo3(from_py_with = number)] share: f64,
+) -> PyResult<Bound<'py, PyTuple>> {
+    const OPENED: &str = "opened_edge";
+    let py = dart.py();
+    data(py)?.call_method1("dart_mark", (dart,))?;
+    let Mark::Dart(dart) = read_mark(OPENED, "dart", dart)? else {
+        return Err(invalid(py, OPENED, "dart", "it is no dart"));
+    };
+    let edges = read_edges(OPENED, edges)?;
+    let opened = dart.opened(&edges, share);
+    let opened = opened.map_err(|error| raise(py, OPENED, &error))?;
+    edge_tuple(py, &opened)
 }
 
 fn edge_tuple<'py>(py: Python<'py>, edges: &[Edge]) -> PyResult<Bound<'py, PyTuple>> {

@@ -1,16 +1,20 @@
 //! Drafts: measures of `recloth.draft` in, pieces, seams and checks out.
 
 use kurbo::Vec2;
-use pyo3::{exceptions::PyTypeError, prelude::*, types::PyTuple};
+use pyo3::{
+    exceptions::PyTypeError,
+    prelude::*,
+    types::{PyDict, PyTuple},
+};
 use recloth::{
     Error,
     band::{BandMake, SquareEnds},
     bias::BindingFold,
     draft::{
-        Allowances, Armhole, Binding, CircleSector, DartedSkirt, Draft, EdgeBand, EdgeName,
-        GatheredStrip, GoredSkirt, Hang, NeckTop, OffCentreFront, PanelLining, PatchPocket,
-        Pinafore, PuffedSleeve, RecutSleeve, SectionedBand, ShapedBand, SkirtPanel, Sleeve,
-        StraightBand, TieredSkirt, WrapSkirt,
+        Allowances, Armhole, Binding, CircleSector, DartedSkirt, Draft, DraftLining, EdgeBand,
+        EdgeName, GatheredStrip, GoredSkirt, Hang, NamedBy, NeckTop, OffCentreFront, PanelLining,
+        PatchPocket, Pinafore, PuffedSleeve, RecutSleeve, SectionedBand, ShapedBand, SkirtPanel,
+        Sleeve, StraightBand, TieredSkirt, WrapSkirt,
     },
     outline::Piece,
 };
@@ -18,8 +22,9 @@ use recloth_sheet::{Drawing, PieceOptions, piece_drawing, svg};
 use serde::de::DeserializeOwned;
 
 use super::{
+    lining::{change, lined_data, read_hem},
     piece::{PyPiece, walk_data},
-    read::{Pickled, from_json, json, parsed, pickled, short, spelled, tuple, whole, word},
+    read::{Pickled, data, from_json, json, parsed, pickled, short, spelled, tuple, whole, word},
 };
 use crate::door::{class, number, raise};
 
@@ -168,6 +173,84 @@ impl PyDraft {
     #[getter]
     fn cautions(&self) -> u64 {
         self.draft.cautions
+    }
+
+    /// The lining of the draft, or of some of its pieces: each as by ``Piece.lining``, its name that of its piece
+    /// and ``lining``. The seams between pieces that are lined are walked again, with the ease meant there.
+    ///
+    /// Parameters
+    /// ----------
+    /// pieces : list of str
+    ///     names of the pieces that are lined; None for all
+    /// cloth : str
+    ///     name of the lining's cloth
+    /// facings, ease, pleats : dict of name to float, or list of pairs
+    ///     as of ``Piece.lining``; an edge is a name, of a seam of the draft too, or a piece's name and an edge's
+    /// hem, depth, clearance, hem_allowance, darts, allowance, shell_change_pct, lining_change_pct
+    ///     as of ``Piece.lining``; pieces without a hem end level
+    ///
+    /// Returns
+    /// -------
+    /// LinedDraft
+    ///     the draft of the lining, and the lining of each piece
+    ///
+    /// Raises
+    /// ------
+    /// ReclothError
+    ///     with the index of a piece that cannot be lined so, or of a ``seam`` whose sides would not meet
+    #[pyo3(
+        signature = (*, pieces=None, cloth="lining", facings=None, ease=None, pleats=None, hem="level", depth=0.0,
+            clearance=0.0, hem_allowance=0.0, darts="tucks", allowance=10.0, shell_change_pct=None,
+            lining_change_pct=None),
+        text_signature = "($self, *, pieces=None, cloth='lining', facings=None, ease=None, pleats=None, hem='level', depth=0.0, clearance=0.0, hem_allowance=0.0, darts='tucks', allowance=10.0, shell_change_pct=(0.0, 0.0), lining_change_pct=(0.0, 0.0))"
+    )]
+    #[expect(clippy::too_many_arguments, reason = "named in Python")]
+    fn lining<'py>(
+        &self,
+        py: Python<'py>,
+        pieces: Option<Vec<String>>,
+        cloth: &str,
+        facings: Option<&Bound<'py, PyAny>>,
+        ease: Option<&Bound<'py, PyAny>>,
+        pleats: Option<&Bound<'py, PyAny>>,
+        hem: &str,
+        #[pyo3(from_py_with = number)] depth: f64,
+        #[pyo3(from_py_with = number)] clearance: f64,
+        #[pyo3(from_py_with = number)] hem_allowance: f64,
+        darts: &str,
+        #[pyo3(from_py_with = number)] allowance: f64,
+        shell_change_pct: Option<&Bound<'py, PyAny>>,
+        lining_change_pct: Option<&Bound<'py, PyAny>>,
+    ) -> PyResult<Bound<'py, PyAny>> {
+        const LINING: &str = "draft.Draft.lining";
+        let named = |given: Option<&Bound<'_, PyAny>>, argument: &str| -> PyResult<Vec<NamedBy>> {
+            let named = data(py)?.call_method1("named_widths", (given, LINING, argument))?;
+            let named: Vec<(String, String, f64)> = named.extract()?;
+            let named = named.into_iter();
+            Ok(named
+                .map(|(piece, edge, by)| NamedBy { piece, edge, by })
+                .collect())
+        };
+        let asked = DraftLining {
+            pieces: pieces.unwrap_or_default(),
+            cloth: cloth.to_owned(),
+            facings: named(facings, "facings")?,
+            ease: named(ease, "ease")?,
+            pleats: named(pleats, "pleats")?,
+            hem: read_hem(py, LINING, hem, [depth, clearance, hem_allowance])?,
+            darts: word(py, LINING, "darts", darts)?,
+            allowance,
+            shell_change_pct: change(py, LINING, "shell_change_pct", shell_change_pct)?,
+            lining_change_pct: change(py, LINING, "lining_change_pct", lining_change_pct)?,
+        };
+        let lined = self.draft.lining(&asked);
+        let lined = lined.map_err(|error| raise(py, LINING, &error))?;
+        let linings = PyDict::new(py);
+        for one in lined.linings {
+            linings.set_item(one.piece, lined_data(py, one.lined)?)?;
+        }
+        let draft = PyDraft { draft: lined.draft };
+        made(py, "LinedDraft", (draft, linings))
     }
 
     /// The pieces side by side as a notebook shows them; None where one has no cut line.

@@ -6,7 +6,7 @@ use pyo3::{
 };
 use recloth::{
     Error,
-    outline::{EdgeBy, Lining, LiningHem},
+    outline::{EdgeBy, Lined, Lining, LiningHem},
 };
 
 use super::{
@@ -103,61 +103,81 @@ impl PyPiece {
             Some(name) => name.extract()?,
             None => format!("{} lining", self.piece.name()),
         };
-        // Also those that this hem does not use.
-        let lengths = [
-            ("depth", depth),
-            ("clearance", clearance),
-            ("hem_allowance", hem_allowance),
-        ];
-        for (argument, value) in lengths {
-            Error::check(argument, value, 0.0, 1e3).map_err(|error| raise(py, LINING, &error))?;
-        }
-        let hem = data(py)?.call_method1("word", (hem, HEMS, LINING, "hem"))?;
-        let hem = match hem.extract::<&str>()? {
-            "free" => LiningHem::Free {
-                clearance,
-                allowance: hem_allowance,
-            },
-            "jump" => LiningHem::Jump { depth, clearance },
-            _ => LiningHem::Level,
-        };
-        let change = |given: Option<&Bound<'_, PyAny>>, argument: &str| match given {
-            Some(given) => {
-                let two = data(py)?.call_method1("two", (given, LINING, argument))?;
-                let (along, across): (f64, f64) = two.extract()?;
-                Ok::<_, PyErr>([along, across])
-            }
-            None => Ok([0.0; 2]),
-        };
         let asked = Lining {
             name,
             cloth: cloth.to_owned(),
             facings: self.edge_widths("facings", facings)?,
             ease: self.edge_widths("ease", ease)?,
             pleats: self.edge_widths("pleats", pleats)?,
-            hem,
+            hem: read_hem(py, LINING, hem, [depth, clearance, hem_allowance])?,
             darts: word(py, LINING, "darts", darts)?,
             allowance,
-            shell_change_pct: change(shell_change_pct, "shell_change_pct")?,
-            lining_change_pct: change(lining_change_pct, "lining_change_pct")?,
+            shell_change_pct: change(py, LINING, "shell_change_pct", shell_change_pct)?,
+            lining_change_pct: change(py, LINING, "lining_change_pct", lining_change_pct)?,
         };
         let lined = self.piece.lining(&asked);
         let lined = lined.map_err(|error| self.failed(py, LINING, &error))?;
-        let seams = lined.seams.iter().map(|seam| {
-            let edges = PyTuple::new(py, &seam.edges)?;
-            let lengths = (seam.length, seam.other_length, seam.difference);
-            let along = spelled(seam.along);
-            made(
-                py,
-                "LiningSeam",
-                (seam.shell, edges, along, lengths.0, lengths.1, lengths.2),
-            )
-        });
-        let seams = tuple(py, seams)?;
-        let pieces = (PyPiece::from(lined.piece), PyPiece::from(lined.finished));
-        made(py, "Lined", (pieces.0, pieces.1, seams))
+        lined_data(py, lined)
     }
 }
 
 /// How a lining may end at the hem.
 const HEMS: (&str, &str, &str) = ("free", "jump", "level");
+
+/// How a lining ends at the hem, from its word and `depth`, `clearance` and `hem_allowance`, those that this hem does not use too.
+pub(crate) fn read_hem(
+    py: Python<'_>,
+    function: &str,
+    hem: &str,
+    [depth, clearance, allowance]: [f64; 3],
+) -> PyResult<LiningHem> {
+    let lengths = [
+        ("depth", depth),
+        ("clearance", clearance),
+        ("hem_allowance", allowance),
+    ];
+    for (argument, value) in lengths {
+        Error::check(argument, value, 0.0, 1e3).map_err(|error| raise(py, function, &error))?;
+    }
+    let hem = data(py)?.call_method1("word", (hem, HEMS, function, "hem"))?;
+    Ok(match hem.extract::<&str>()? {
+        "free" => LiningHem::Free {
+            clearance,
+            allowance,
+        },
+        "jump" => LiningHem::Jump { depth, clearance },
+        _ => LiningHem::Level,
+    })
+}
+
+/// What a cloth does in the wash, along and across (%); nothing if it is not given.
+pub(crate) fn change(
+    py: Python<'_>,
+    function: &str,
+    argument: &str,
+    given: Option<&Bound<'_, PyAny>>,
+) -> PyResult<[f64; 2]> {
+    let Some(given) = given else {
+        return Ok([0.0; 2]);
+    };
+    let two = data(py)?.call_method1("two", (given, function, argument))?;
+    let (along, across): (f64, f64) = two.extract()?;
+    Ok([along, across])
+}
+
+/// A lining and its seams.
+pub(crate) fn lined_data(py: Python<'_>, lined: Lined) -> PyResult<Bound<'_, PyAny>> {
+    let seams = lined.seams.iter().map(|seam| {
+        let edges = PyTuple::new(py, &seam.edges)?;
+        let lengths = (seam.length, seam.other_length, seam.difference);
+        let along = spelled(seam.along);
+        made(
+            py,
+            "LiningSeam",
+            (seam.shell, edges, along, lengths.0, lengths.1, lengths.2),
+        )
+    });
+    let seams = tuple(py, seams)?;
+    let pieces = (PyPiece::from(lined.piece), PyPiece::from(lined.finished));
+    made(py, "Lined", (pieces.0, pieces.1, seams))
+}

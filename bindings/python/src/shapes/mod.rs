@@ -32,6 +32,7 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<plan::PyPlan>()?;
     module.add_function(wrap_pyfunction!(piece::edge_length, module)?)?;
     module.add_function(wrap_pyfunction!(copy_edge::measured_edge, module)?)?;
+    module.add_function(wrap_pyfunction!(copy_edge::opened_edge, module)?)?;
     module.add_function(wrap_pyfunction!(true_up::true_up, module)?)?;
     module.add_function(wrap_pyfunction!(panel::usable_panel, module)?)?;
     module.add_function(wrap_pyfunction!(panel::largest_rectangle, module)?)?;

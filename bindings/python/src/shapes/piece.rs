@@ -145,7 +145,7 @@ pub(crate) fn read_edges(function: &str, edges: &Bound<'_, PyAny>) -> PyResult<V
     edges.into_iter().map(edge).collect()
 }
 
-fn read_mark(function: &str, kind: &str, mark: &Bound<'_, PyAny>) -> PyResult<Mark> {
+pub(crate) fn read_mark(function: &str, kind: &str, mark: &Bound<'_, PyAny>) -> PyResult<Mark> {
     let py = mark.py();
     let name: String = mark.getattr("name")?.extract()?;
     let ends = |field: &str| -> PyResult<[Point; 2]> {

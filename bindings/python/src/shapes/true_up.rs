@@ -12,8 +12,8 @@ use crate::door::{number, raise};
 const TRUE_UP: &str = "true_up";
 
 /// Trues up edges that meet at seams and darts: a waist over darts and side seams, a hem over gores, a
-/// neckline over shoulders. Each of two edges that meet in a kink is turned there by half of it and drawn
-/// anew; corners stay, so no seam changes its length. At a dart the mouth then gets its cap.
+/// neckline over shoulders. Each of two edges that meet in a kink is turned there by half of it, or one by
+/// all of it where the other is kept, and drawn anew; corners stay, so no seam changes its length. At a dart the mouth then gets its cap.
 ///
 /// Parameters
 /// ----------
@@ -79,6 +79,7 @@ pub(crate) fn true_up<'py>(
                 ],
                 way: word(py, TRUE_UP, "way", &text("way")?)?,
                 end: word(py, TRUE_UP, "end", &text("end")?)?,
+                kept: word(py, TRUE_UP, "kept", &text("kept")?)?,
             }
         });
     }

@@ -269,16 +269,22 @@ impl Measured for PuffedSleeve {
         if found(0.0)?.1 > puff.flat {
             return Err(Error::no_solution("lift", self.lift, nan, nan));
         }
-        // The zone grows by nearly what is spread: each guess is corrected by what it missed.
+        // The zone grows by nearly what is spread: each guess is corrected by what it missed, at the rate of the one before.
         let mut by = puff.added;
         let (mut piece, mut flat) = found(by).map_err(no_ratio)?;
+        let mut rate = 1.0;
         for _ in 0..40 {
             let miss = puff.flat - flat;
             if miss.abs() < 1e-6 {
                 break;
             }
-            by = (by + miss).max(0.0);
+            let before = (by, flat);
+            by = (by + miss / rate).max(0.0);
             (piece, flat) = found(by).map_err(no_ratio)?;
+            let grown = (flat - before.1) / (by - before.0);
+            if (0.2..=5.0).contains(&grown) {
+                rate = grown;
+            }
         }
         let mut draft = Draft::new(vec![piece.clone()], puff.doubts);
         draft.check(

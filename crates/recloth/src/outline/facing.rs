@@ -9,6 +9,7 @@ use super::cut_line::CutSegment;
 use super::edge::{Edge, Role};
 use super::piece::Piece;
 use super::place::NOTHING;
+use super::region::marks_within;
 use super::shift::{FINE, RUNS_ON};
 use crate::Error;
 
@@ -29,8 +30,9 @@ pub struct Facing {
 
 impl Piece {
     /// The facing of edges that follow each other around the piece: a band of even depth along them, ended by the edges
-    /// beside them, with their allowances. Its inner edges are named `inner`, and open. Notches and grain are the piece's;
-    /// its marks are not carried, nor its corner treatments at the ends.
+    /// beside them, with their allowances. Its inner edges are named `inner`, and open. Notches and grain are the piece's, and
+    /// so are marks that lie on the facing, of a line what of it does; a dart that ends beyond it is left out: close it
+    /// first. Corner treatments at the ends are not carried.
     ///
     /// # Errors
     /// - `Count`: not 1 to all but one of the `edges`; `OutOfRange`: no such `edge`, or one that does not follow the one
@@ -129,13 +131,16 @@ impl Piece {
         let band = self
             .remade(band, Vec::new(), self.grain())?
             .with_name(facing.name.as_str());
-        if roll == 0.0 {
-            return Ok(band);
-        }
-        let names: Vec<&str> = edges.iter().map(|&edge| all[edge].name.as_str()).collect();
-        let outer: Vec<usize> = (0..band.edges().len())
-            .filter(|&index| names.contains(&band.edges()[index].name.as_str()))
-            .collect();
-        band.shift_edges(&outer, -roll)
+        let rolled = if roll == 0.0 {
+            band
+        } else {
+            let names: Vec<&str> = edges.iter().map(|&edge| all[edge].name.as_str()).collect();
+            let outer: Vec<usize> = (0..band.edges().len())
+                .filter(|&index| names.contains(&band.edges()[index].name.as_str()))
+                .collect();
+            band.shift_edges(&outer, -roll)?
+        };
+        let marks = marks_within(self.marks_on(rolled.edges().iter()), rolled.edges());
+        rolled.with_marks(marks)
     }
 }

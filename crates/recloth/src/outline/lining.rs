@@ -2,13 +2,13 @@
 
 use alloc::string::String;
 use alloc::vec::Vec;
-use kurbo::{Affine, Point};
+use kurbo::Point;
 
 use super::curve::Curve;
 use super::edge::{Drawn, Edge, Notch, Role};
 use super::mark::{LineKind, Mark};
 use super::piece::Piece;
-use super::region::Region;
+use super::region::marks_within;
 use super::shift::leg_on;
 use super::swing::legs_in_order;
 use super::vector::length;
@@ -232,12 +232,7 @@ impl Piece {
                 (owner, edge)
             })
             .unzip();
-        let mut marks = self.marks_on(edges.iter());
-        let inside = Region::new(edges.clone(), &[], Affine::IDENTITY);
-        marks.retain(|mark| {
-            let (points, _) = mark.numbers();
-            points.iter().all(|point| inside.outside(*point) < 1e-3)
-        });
+        let marks = marks_within(self.marks_on(edges.iter()), &edges);
         let mut piece = self.remade(edges, marks, self.grain())?;
         for pleat in &lining.pleats {
             piece = piece.pleated(&self.edges()[pleat.edge].curve)?;

@@ -40,6 +40,7 @@ mod lining;
 mod mark;
 mod mirror;
 mod notches;
+mod opened;
 mod parallel;
 mod piece;
 mod place;
@@ -75,7 +76,7 @@ pub use split::NewSeam;
 pub use spread::Slash;
 pub use swing::Opening;
 pub use symmetry::Symmetry;
-pub use true_up::{EdgeEnd, Meeting, TruedEdge, TruedUp, true_up};
+pub use true_up::{EdgeEnd, Kept, Meeting, TruedEdge, TruedUp, true_up};
 pub use walk::{Walk, WalkNotch, WalkSection, Way};
 pub(crate) use walk::{Walked, walk_rows};
 

@@ -167,6 +167,10 @@ impl Piece {
     /// within the piece, or touches the outline or another cut-out.
     pub fn with_marks(mut self, mut marks: Vec<Mark>) -> Result<Piece, Error> {
         Error::check_items("marks", marks.len(), 0, 1000)?;
+        if marks.is_empty() {
+            self.marks = marks;
+            return Ok(self);
+        }
         let outline = self.segments(FINE / 10.0);
         check_cutouts(&outline, &mut marks)?;
         for (index, mark) in marks.iter().enumerate() {

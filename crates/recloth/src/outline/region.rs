@@ -1,6 +1,7 @@
 //! A piece cut into regions that are moved apart, and what becomes of its marks.
 
 use alloc::vec::Vec;
+use core::cell::OnceCell;
 use kurbo::{Affine, Line, Point};
 
 use super::cross::crossings;
@@ -20,8 +21,10 @@ const FINE: f64 = 1e-3;
 pub(crate) struct Region {
     /// The edges of the piece that border it, in order, as they were.
     pub(crate) edges: Vec<Edge>,
-    /// Its whole border.
-    border: Vec<Segment>,
+    /// The cuts that close it.
+    cut: Vec<Segment>,
+    /// Its whole border, once it is asked for: a piece without marks and grain never needs it.
+    border: OnceCell<Vec<Segment>>,
     /// Where it goes: a turn and a shift.
     pub(crate) motion: Affine,
 }
@@ -29,16 +32,23 @@ pub(crate) struct Region {
 impl Region {
     /// A region of these edges, closed by these cuts, each a list of corners from the end of the edges on.
     pub(crate) fn new(edges: Vec<Edge>, cut: &[Segment], motion: Affine) -> Region {
-        let mut border = Vec::new();
-        for edge in &edges {
-            fit(&edge.curve, FINE, &mut border);
-        }
-        border.extend_from_slice(cut);
         Region {
             edges,
-            border,
+            cut: cut.to_vec(),
+            border: OnceCell::new(),
             motion,
         }
+    }
+
+    fn border(&self) -> &[Segment] {
+        self.border.get_or_init(|| {
+            let mut border = Vec::new();
+            for edge in &self.edges {
+                fit(&edge.curve, FINE, &mut border);
+            }
+            border.extend_from_slice(&self.cut);
+            border
+        })
     }
 
     /// The edges where they go.
@@ -56,10 +66,11 @@ impl Region {
 
     /// How far outside it a point lies (mm); 0 within.
     pub(crate) fn outside(&self, point: Point) -> f64 {
-        if ring::winding(&self.border, point) != 0 {
+        let border = self.border();
+        if ring::winding(border, point) != 0 {
             return 0.0;
         }
-        let off = self.border.iter().map(|part| part.nearest(point).0);
+        let off = border.iter().map(|part| part.nearest(point).0);
         off.fold(f64::INFINITY, f64::min)
     }
 }
@@ -137,6 +148,41 @@ pub(crate) fn share_marks(
     Ok(shared)
 }
 
+/// Those of these marks that lie within a ring of edges; of a line, what of it does.
+pub(crate) fn marks_within(marks: Vec<Mark>, edges: &[Edge]) -> Vec<Mark> {
+    let region = Region::new(edges.to_vec(), &[], Affine::IDENTITY);
+    let within = |point: Point| region.outside(point) < FINE;
+    let mut kept = Vec::new();
+    for mark in marks {
+        match mark {
+            Mark::Line { name, kind, curve } => {
+                let parts = pieces_of(&curve, region.border()).into_iter();
+                let inside = parts.filter(|part| within(part.at(part.length() / 2.0).0));
+                kept.extend(inside.map(|curve| Mark::Line {
+                    name: name.clone(),
+                    kind,
+                    curve,
+                }));
+            }
+            Mark::Cutout(cutout) => {
+                let mut ring = Vec::new();
+                for edge in &cutout.edges {
+                    fit(&edge.curve, FINE, &mut ring);
+                }
+                if within(ring[0].start) && !ring::meet(&ring, region.border()) {
+                    kept.push(Mark::Cutout(cutout));
+                }
+            }
+            other => {
+                if other.numbers().0.into_iter().all(within) {
+                    kept.push(other);
+                }
+            }
+        }
+    }
+    kept
+}
+
 /// The marks of `share_marks`, each moved with its region.
 pub(crate) fn moved_marks(shared: Vec<(usize, Mark)>, regions: &[Region]) -> Vec<Mark> {
     let moved = |(region, mark): (usize, Mark)| mark.moved(regions[region].motion, false);
@@ -151,7 +197,7 @@ pub(crate) fn moved_grain(piece: &Piece, regions: &[Region]) -> Option<Line> {
 }
 
 /// A curve cut where any of the cuts crosses it.
-fn pieces_of(curve: &Curve, cuts: &[Segment]) -> Vec<Curve> {
+pub(crate) fn pieces_of(curve: &Curve, cuts: &[Segment]) -> Vec<Curve> {
     let mut bits = Vec::new();
     fit(curve, FINE, &mut bits);
     let mut places = Vec::new();

@@ -18,7 +18,8 @@ use super::place::{NOTHING, Place, across, part};
 use super::region::{Region, moved_grain, moved_marks, share_marks};
 use super::segment::Segment;
 use super::vector::{cross, dot, length};
-use crate::Error;
+use crate::seek::nearest;
+use crate::{Error, ErrorKind};
 
 /// Legs of a dart that is closed may differ by this (mm).
 const LEGS: f64 = 1e-3;
@@ -175,7 +176,9 @@ impl Piece {
     ///
     /// # Errors
     /// As [`Piece::turn_dart`], for both places; `OutOfRange`: the `point` is not within the piece (its distance from it,
-    /// at most 0), `intake` (0.001 up to twice the leg). `NoSolution` naming `opposite`: what overlaps there does not cross.
+    /// at most 0), `intake` (0.001 up to twice the leg). `NoSolution` naming `opposite`: what overlaps there does not cross, or
+    /// it is `at` again, or lies within a fold; `min` or `max` is the distance nearest to it that would do, on the same edge, if
+    /// there is one.
     pub fn open_dart(
         &self,
         name: &str,
@@ -186,6 +189,32 @@ impl Piece {
     ) -> Result<Piece, Error> {
         let point = point.into();
         let at = self.check_place("at", at)?;
+        let edge = opposite.edge;
+        let to = |distance: f64| self.opened(name, point, at, intake, Place { edge, distance });
+        to(opposite.distance).map_err(|error| {
+            if error.kind() != ErrorKind::NoSolution || error.argument() != "opposite" {
+                return error;
+            }
+            let range = (0.0, self.edges()[edge].length());
+            let (value, nan) = (opposite.distance, f64::NAN);
+            let (min, max) = match nearest(value, range, &|distance| to(distance).is_ok()) {
+                Some(found) if found > value => (found, nan),
+                Some(found) => (nan, found),
+                None => (nan, nan),
+            };
+            Error::no_solution("opposite", value, min, max).at_index(edge)
+        })
+    }
+
+    /// The same, but that nothing is said of what would do.
+    fn opened(
+        &self,
+        name: &str,
+        point: Point,
+        at: Place,
+        intake: f64,
+        opposite: Place,
+    ) -> Result<Piece, Error> {
         let opposite = self.check_place("opposite", opposite)?;
         let inside = Region::new(self.edges().to_vec(), &[], Affine::IDENTITY);
         Error::check("point", inside.outside(point), 0.0, 0.0)?;

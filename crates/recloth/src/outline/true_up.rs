@@ -39,6 +39,20 @@ impl EdgeEnd {
     }
 }
 
+/// Which of the two pieces of a seam is left as it is.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
+pub enum Kept {
+    /// Neither: each takes half of the kink.
+    #[default]
+    Neither,
+    /// The first: the second takes all of it.
+    First,
+    /// The second: the first takes all of it.
+    Second,
+}
+
 /// Where edges are to run on into each other once a garment is sewn. Pieces are given by their index in the list.
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
@@ -54,6 +68,9 @@ pub enum Meeting {
         way: Way,
         /// The end of the first edge that is meant.
         end: EdgeEnd,
+        /// Which of the two is left as it is: one that is cut already, say.
+        #[cfg_attr(feature = "serde", serde(default))]
+        kept: Kept,
     },
     /// A dart: the edges at both sides of its mouth meet when it is folded, and its mouth gets its cap.
     Dart {
@@ -103,8 +120,8 @@ pub struct TruedUp {
 }
 
 /// Trues up edges that meet at seams and darts: a waist over darts and side seams, a hem over gores, a neckline over
-/// shoulders. Each of two edges that meet in a kink is turned there by half of it, so that sewn together they run on
-/// smoothly. Corners stay where they are, so no seam changes its length; an edge is drawn anew between them with its
+/// shoulders. Each of two edges that meet in a kink is turned there by half of it, or one by all of it where the other is kept,
+/// so that sewn together they run on smoothly. Corners stay where they are, so no seam changes its length; an edge is drawn anew between them with its
 /// tangents turned: a line or an arc turned alike at both ends stays an arc, else it becomes a cubic, an arc of more than a
 /// quarter circle several (`name 1`, `name 2`). At a dart the mouth then gets the cap of [`Piece::cap_dart`].
 ///
@@ -123,7 +140,7 @@ pub struct TruedUp {
 ///
 /// # Examples
 /// ```
-/// use recloth::outline::{Curve, Edge, EdgeEnd, Meeting, Piece, Way, true_up};
+/// use recloth::outline::{Curve, Edge, EdgeEnd, Kept, Meeting, Piece, Way, true_up};
 /// // Half a gore, its hem square to the centre fold: sewn to its like, the hems meet in a peak.
 /// let corners = [(0.0, 0.0), (150.0, 0.0), (90.0, 600.0), (0.0, 600.0)];
 /// let side = |i: usize| Curve::line(corners[i], corners[(i + 1) % 4]);
@@ -134,7 +151,7 @@ pub struct TruedUp {
 ///     Edge::fold("centre", side(3)),
 /// ])?.unfold()?;
 /// let sides = [gore.edge("side").unwrap(), gore.edge("side, mirrored").unwrap()];
-/// let meeting = Meeting::Seam { pieces: [0, 0], edges: sides, way: Way::Against, end: EdgeEnd::Start };
+/// let meeting = Meeting::Seam { pieces: [0, 0], edges: sides, way: Way::Against, end: EdgeEnd::Start, kept: Kept::Neither };
 /// let trued = true_up(&[gore], &[meeting], 12.0)?;
 /// // The side leans by atan(60 / 600) on each gore.
 /// assert!((trued.kinks_deg[0] - 2.0 * 0.1_f64.atan().to_degrees()).abs() < 1e-9);
@@ -152,10 +169,10 @@ pub fn true_up(pieces: &[Piece], meetings: &[Meeting], limit: f64) -> Result<Tru
     for (index, meeting) in meetings.iter().enumerate() {
         let (kink, ends) = met(pieces, meeting).map_err(|error| error.at_index(index))?;
         kinks_deg.push(kink.to_degrees());
-        for end in ends {
+        for (share, end) in ends {
             let by = match end.end {
-                EdgeEnd::Start => -kink / 2.0,
-                EdgeEnd::End => kink / 2.0,
+                EdgeEnd::Start => -kink * share,
+                EdgeEnd::End => kink * share,
             };
             let own = |turn: &&mut Turn| (turn.piece, turn.edge) == (end.piece, end.edge);
             let turn = match turns.iter_mut().find(own) {
@@ -247,8 +264,8 @@ struct Ending {
     end: EdgeEnd,
 }
 
-/// The kink at a meeting (radians, positive a peak), and the two ends that make it.
-fn met(pieces: &[Piece], meeting: &Meeting) -> Result<(f64, [Ending; 2]), Error> {
+/// The kink at a meeting (radians, positive a peak), and the ends that are turned, each with its share of it.
+fn met(pieces: &[Piece], meeting: &Meeting) -> Result<(f64, Vec<(f64, Ending)>), Error> {
     let piece = |index: usize| -> Result<&Piece, Error> {
         Error::check("piece", index as f64, 0.0, pieces.len() as f64 - 1.0)?;
         Ok(&pieces[index])
@@ -259,6 +276,7 @@ fn met(pieces: &[Piece], meeting: &Meeting) -> Result<(f64, [Ending; 2]), Error>
             edges,
             way,
             end,
+            kept,
         } => {
             let ends = match way {
                 Way::Along => [*end; 2],
@@ -287,7 +305,12 @@ fn met(pieces: &[Piece], meeting: &Meeting) -> Result<(f64, [Ending; 2]), Error>
                 edge: beside[side],
                 end: ends[side].other(),
             };
-            Ok((kink(corners[0], corners[1]), [ending(0), ending(1)]))
+            let turned = match kept {
+                Kept::Neither => vec![(0.5, ending(0)), (0.5, ending(1))],
+                Kept::First => vec![(1.0, ending(1))],
+                Kept::Second => vec![(1.0, ending(0))],
+            };
+            Ok((kink(corners[0], corners[1]), turned))
         }
         Meeting::Dart {
             piece: index, dart, ..
@@ -305,8 +328,11 @@ fn met(pieces: &[Piece], meeting: &Meeting) -> Result<(f64, [Ending; 2]), Error>
                 edge,
                 end,
             };
-            let ends = [ending(before, EdgeEnd::End), ending(after, EdgeEnd::Start)];
-            Ok((kink, ends))
+            let turned = vec![
+                (0.5, ending(before, EdgeEnd::End)),
+                (0.5, ending(after, EdgeEnd::Start)),
+            ];
+            Ok((kink, turned))
         }
     }
 }

@@ -8,7 +8,7 @@ mod skirts;
 mod sweep;
 mod tops;
 
-use recloth::draft::{CheckKind, Draft, Seam};
+use recloth::draft::{CheckKind, Draft, Measures, Seam};
 use recloth::outline::{Edge, Piece, Walk};
 use recloth::{Error, ErrorKind};
 
@@ -121,15 +121,19 @@ fn fails(draft: Result<Draft, Error>, kind: ErrorKind, argument: &str) -> Error 
 
 #[test]
 fn a_sample_of_every_draft_is_sound() {
-    for (name, draft) in samples::all() {
+    for (name, measures) in samples::all() {
+        let draft = measures.draft();
         sound(&draft.unwrap_or_else(|error| panic!("{name}: {error}")));
     }
 }
 
 #[test]
-fn a_draft_comes_back_from_its_json() {
-    for (name, draft) in samples::all() {
-        let draft = draft.expect(name);
+fn measures_and_drafts_come_back_from_their_json() {
+    for (name, measures) in samples::all() {
+        let text = serde_json::to_string(&measures).expect(name);
+        let again: Measures = serde_json::from_str(&text).expect(name);
+        assert_eq!(again, measures, "{name}");
+        let draft = measures.draft().expect(name);
         let text = serde_json::to_string(&draft).expect(name);
         let back: Draft = serde_json::from_str(&text).expect(name);
         assert_eq!(back, draft, "{name}");

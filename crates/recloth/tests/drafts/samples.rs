@@ -318,32 +318,74 @@ pub(crate) fn patch_pocket() -> PatchPocket {
     }
 }
 
-/// One draft of each kind, by name.
-pub(crate) fn all() -> Vec<(&'static str, Result<Draft, recloth::Error>)> {
+/// The lining of a panel, sewn to the top of its hem.
+pub(crate) fn panel_lining() -> PanelLining {
+    PanelLining {
+        shell: panel(),
+        hang: Hang::Folded,
+        clearance: 20.0,
+        ease: 10.0,
+    }
+}
+
+pub(crate) fn gathered_strip() -> GatheredStrip {
+    GatheredStrip {
+        finished: 900.0,
+        ratio: 1.6,
+        depth: 120.0,
+        strips: 3,
+        allowances: Allowances {
+            seam: 10.0,
+            hem: 20.0,
+        },
+    }
+}
+
+/// Measures of each kind of draft, by name.
+pub(crate) fn all() -> Vec<(&'static str, Measures)> {
+    let free = PanelLining {
+        hang: Hang::Free { hem: 20.0 },
+        ..panel_lining()
+    };
     vec![
-        ("skirt panel", panel().draft()),
-        ("darted skirt", darted_skirt().draft()),
-        ("off-centre front", off_centre_front().draft()),
-        ("wrap skirt", wrap_skirt().draft()),
-        ("gored skirt", gored_skirt().draft()),
-        ("circle sector", circle_sector().draft()),
-        ("tiered skirt", tiered_skirt().draft()),
-        ("straight band", straight_band().draft()),
-        ("shaped band", shaped_band().draft()),
-        ("sectioned band", sectioned_band(false).draft()),
-        ("curved band", sectioned_band(true).draft()),
-        ("edge band", edge_band().draft()),
-        ("binding", binding().draft()),
-        ("V neck top", neck_top(NeckShape::V).draft()),
-        ("square neck top", neck_top(NeckShape::Square).draft()),
-        ("sleeve", sleeve().draft()),
-        ("recut sleeve", recut_sleeve().draft()),
-        ("puffed sleeve", puffed_sleeve(PuffHem::Kept).draft()),
+        ("skirt panel", Measures::SkirtPanel(panel())),
+        ("panel lining", Measures::PanelLining(panel_lining())),
+        ("panel lining, free", Measures::PanelLining(free)),
+        ("darted skirt", Measures::DartedSkirt(darted_skirt())),
+        (
+            "off-centre front",
+            Measures::OffCentreFront(off_centre_front()),
+        ),
+        ("wrap skirt", Measures::WrapSkirt(wrap_skirt())),
+        ("gored skirt", Measures::GoredSkirt(gored_skirt())),
+        ("circle sector", Measures::CircleSector(circle_sector())),
+        ("tiered skirt", Measures::TieredSkirt(tiered_skirt())),
+        ("gathered strip", Measures::GatheredStrip(gathered_strip())),
+        ("straight band", Measures::StraightBand(straight_band())),
+        ("shaped band", Measures::ShapedBand(shaped_band())),
+        (
+            "sectioned band",
+            Measures::SectionedBand(sectioned_band(false)),
+        ),
+        ("curved band", Measures::SectionedBand(sectioned_band(true))),
+        ("edge band", Measures::EdgeBand(edge_band())),
+        ("binding", Measures::Binding(binding())),
+        ("V neck top", Measures::NeckTop(neck_top(NeckShape::V))),
+        (
+            "square neck top",
+            Measures::NeckTop(neck_top(NeckShape::Square)),
+        ),
+        ("sleeve", Measures::Sleeve(sleeve())),
+        ("recut sleeve", Measures::RecutSleeve(recut_sleeve())),
+        (
+            "puffed sleeve",
+            Measures::PuffedSleeve(puffed_sleeve(PuffHem::Kept)),
+        ),
         (
             "puffed sleeve, gathered",
-            puffed_sleeve(PuffHem::Gathered).draft(),
+            Measures::PuffedSleeve(puffed_sleeve(PuffHem::Gathered)),
         ),
-        ("pinafore", pinafore().draft()),
-        ("patch pocket", patch_pocket().draft()),
+        ("pinafore", Measures::Pinafore(pinafore())),
+        ("patch pocket", Measures::PatchPocket(patch_pocket())),
     ]
 }

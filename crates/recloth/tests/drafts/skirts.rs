@@ -1,8 +1,8 @@
 //! Skirts, worked by hand.
 
-use recloth::ErrorKind::NoSolution;
+use recloth::ErrorKind::{self, NoSolution};
 use recloth::draft::*;
-use recloth::outline::{Mark, Piece, Role};
+use recloth::outline::{LiningDarts, LiningHem, Mark, Piece, Role};
 
 use super::{close, fails, length, names, notch, piece, samples, seam, sound};
 
@@ -195,4 +195,107 @@ fn tiers_multiply_and_their_quarters_meet() {
         ..samples::tiered_skirt()
     };
     fails(scrap.draft(), NoSolution, "allowance");
+}
+
+// By hand. Free of the hem by 25 and faced 40 deep at the waist, a side seam is shorter by about 65 along the centre, the side
+// a little more as it slants; both sides alike. Its ease lets it out by 3; 25 above the hem it is narrower by as much of the
+// flare of 30 over 400.
+#[test]
+fn a_whole_skirt_is_lined() {
+    let shell = samples::darted_skirt().draft().unwrap();
+    let by = |piece: &str, edge: &str, by: f64| NamedBy {
+        piece: piece.into(),
+        edge: edge.into(),
+        by,
+    };
+    let asked = DraftLining {
+        pieces: Vec::new(),
+        cloth: "lining".into(),
+        facings: vec![by("", "waist", 40.0)],
+        ease: vec![by("", "side", 3.0)],
+        pleats: Vec::new(),
+        hem: LiningHem::Free {
+            clearance: 25.0,
+            allowance: 20.0,
+        },
+        darts: LiningDarts::Sewn,
+        allowance: 10.0,
+        shell_change_pct: [0.0; 2],
+        lining_change_pct: [0.0; 2],
+    };
+    let lined = shell.lining(&asked).unwrap();
+    assert_eq!(
+        names(&lined.draft),
+        ["skirt front lining", "skirt back lining"]
+    );
+    assert_eq!(lined.draft.seams.len(), shell.seams.len());
+    for (lining, shell) in lined.draft.seams.iter().zip(&shell.seams) {
+        assert_eq!((&lining.name, lining.ease), (&shell.name, shell.ease));
+        close(lining.walk.difference, shell.ease, 0.5);
+        let shorter = shell.walk.length - lining.walk.length;
+        assert!((60.0..75.0).contains(&shorter), "{}: {shorter}", shell.name);
+    }
+    for (index, one) in lined.linings.iter().enumerate() {
+        assert_eq!(one.piece, shell.pieces[index].name());
+        assert_eq!(one.lined.piece, lined.draft.pieces[index]);
+        close(
+            one.lined.piece.bounds().width() - shell.pieces[index].bounds().width(),
+            3.0 - 25.0 * 30.0 / 400.0,
+            0.05,
+        );
+        let hem = one
+            .lined
+            .piece
+            .edges()
+            .iter()
+            .find(|edge| edge.name.starts_with("hem"));
+        assert_eq!(hem.map(|hem| hem.allowance), Some(20.0));
+    }
+    // Some of the pieces: seams to those that are not lined are left out.
+    let front = DraftLining {
+        pieces: vec!["skirt front".into()],
+        ..asked.clone()
+    };
+    let front = shell.lining(&front).unwrap();
+    assert_eq!((front.linings.len(), front.draft.seams.len()), (1, 0));
+    // Facings of two depths do not meet at the side.
+    let uneven = DraftLining {
+        facings: vec![
+            by("skirt front", "waist", 40.0),
+            by("skirt back", "waist", 60.0),
+        ],
+        ..asked.clone()
+    };
+    let error = shell.lining(&uneven).unwrap_err();
+    let side = shell.seams.iter().position(|seam| seam.name == "side");
+    assert_eq!(
+        (
+            error.kind(),
+            error.argument(),
+            error.at().map(|at| at as usize)
+        ),
+        (ErrorKind::OutOfRange, "seam", side)
+    );
+    let nowhere = |facings: Vec<NamedBy>, pieces: Vec<String>| {
+        let asked = DraftLining {
+            facings,
+            pieces,
+            ..asked.clone()
+        };
+        let error = shell.lining(&asked).unwrap_err();
+        (error.kind(), error.argument(), error.at())
+    };
+    let none = NoSolution;
+    let (good, bad) = (by("", "waist", 40.0), by("", "neck", 40.0));
+    assert_eq!(
+        nowhere(vec![good.clone(), bad], Vec::new()),
+        (none, "facings", Some(1))
+    );
+    assert_eq!(
+        nowhere(vec![good], vec!["sleeve".into()]),
+        (none, "pieces", Some(0))
+    );
+    // Of the back nothing would be left.
+    let deep = vec![by("skirt back", "waist", 900.0)];
+    assert_eq!(nowhere(deep, Vec::new()), (none, "by", Some(1)));
 }

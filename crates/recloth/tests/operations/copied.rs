@@ -237,3 +237,79 @@ fn a_copy_of_itself_changes_nothing() {
         }
     }
 }
+
+// By hand, the example above: with its dart of 25 open from its point at 70, the side that fits is 200 from the centre at the
+// waist, 190 up; half way up the dart it is 12.5 farther out than it was.
+#[test]
+fn a_side_measured_with_its_dart_sewn_fits_an_open_one() {
+    let dart = Dart {
+        name: "waist".into(),
+        point: Point::new(90.0, 70.0),
+        legs: [Point::new(102.5, 190.0), Point::new(77.5, 190.0)],
+    };
+    let points = [(235.0, 0.0), (175.0, 190.0)].map(Point::from);
+    let side = measured_edge("side", &points, false).unwrap();
+    let side = [side[0]
+        .clone()
+        .notch("high hip", side[0].length() * 130.0 / 190.0, 1)];
+    let open = dart.opened(&side, 1.0).unwrap();
+    let [lower, upper] = open.as_slice() else {
+        panic!("{open:?}")
+    };
+    assert_eq!(
+        (lower.name.as_str(), upper.name.as_str()),
+        ("side 1", "side 2")
+    );
+    // Up to the level of the point nothing moves.
+    let level = 235.0 - 60.0 * 70.0 / 190.0;
+    close(size(lower.curve.end() - Point::new(level, 70.0)), 0.0, 1e-6);
+    close(
+        size(upper.curve.end() - Point::new(200.0, 190.0)),
+        0.0,
+        1e-9,
+    );
+    // The notch lies half way up the dart, where that is 12.5 wide.
+    let notch = upper.curve.at(upper.notches[0].distance).0;
+    let sewn = 235.0 - 60.0 * 130.0 / 190.0;
+    close(size(notch - Point::new(sewn + 12.5, 130.0)), 0.0, 1e-6);
+    let panel = half_back(200.0, Curve::line((235.0, 0.0), (200.0, 190.0)));
+    let (from, to) = landmarks(&panel, (235.0, 0.0), (200.0, 190.0));
+    let copied = panel
+        .copy_edge(from, to, &open, CopyFit::default())
+        .unwrap();
+    assert_eq!((copied.gap, copied.stretch_pct), (0.0, 0.0));
+    // None of it open: nothing moves. Half of it: half as far.
+    let shut = dart.opened(&side, 0.0).unwrap();
+    close(size(shut[1].curve.end() - points[1]), 0.0, 1e-9);
+    let half = dart.opened(&side, 0.5).unwrap();
+    close(half[1].curve.end().x, 187.5, 1e-9);
+    // On the other side it moves the other way.
+    let centre = measured_edge("centre", &[Point::new(0.0, 190.0), Point::ZERO], false).unwrap();
+    close(
+        dart.opened(&centre, 1.0).unwrap()[0].curve.start().x,
+        -25.0,
+        1e-9,
+    );
+    // An arc moves as its points do.
+    let arc = Curve::arc((235.0, 0.0), (175.0, 190.0), -0.12);
+    let curved = dart.opened(&[Edge::seam("side", arc, 15.0)], 1.0).unwrap();
+    for step in 0..=20 {
+        let point = arc.at(arc.length() * f64::from(step) / 20.0).0;
+        let out = 25.0 * ((point.y - 70.0) / 120.0).max(0.0);
+        let there = Point::new(point.x + out, point.y);
+        let off = curved.iter().map(|edge| edge.curve.nearest(there).0);
+        close(off.fold(f64::INFINITY, f64::min), 0.0, 2e-3);
+    }
+    // A waist that runs over the dart is torn apart, which this cannot do.
+    let waist = measured_edge("waist", &[points[1], Point::new(0.0, 190.0)], false).unwrap();
+    let error = dart.opened(&waist, 1.0).unwrap_err();
+    assert_eq!(
+        (error.kind(), error.argument(), error.at()),
+        (ErrorKind::NoSolution, "edges", Some(0))
+    );
+    let error = dart.opened(&side, 1.5).unwrap_err();
+    assert_eq!(
+        (error.kind(), error.argument()),
+        (ErrorKind::OutOfRange, "share")
+    );
+}

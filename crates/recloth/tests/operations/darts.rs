@@ -208,6 +208,32 @@ fn an_opened_dart_takes_from_the_other_side() {
         .open_dart("new", (100.0, 100.0), at, 250.0, opposite)
         .unwrap_err();
     assert_eq!((wide.argument(), wide.value()), ("intake", 250.0));
+    // Both halves of the hem lie 100 from the point, so they cross 10.0504 from where that is square to them, wherever the cut
+    // runs: left of 89.9496 it runs past the crossing. What the error says would do, does.
+    let far = plain.place((50.0, 0.0)).0;
+    let refused = plain
+        .open_dart("new", (100.0, 100.0), at, 20.0, far)
+        .unwrap_err();
+    assert_eq!(
+        (refused.kind(), refused.argument(), refused.at()),
+        (ErrorKind::NoSolution, "opposite", Some(0))
+    );
+    assert!(refused.value() == 50.0 && refused.max().is_nan());
+    assert!((89.9496..89.97).contains(&refused.min()), "{refused}");
+    let near = Place {
+        distance: refused.min(),
+        ..far
+    };
+    assert!(
+        plain
+            .open_dart("new", (100.0, 100.0), at, 20.0, near)
+            .is_ok()
+    );
+    // Across from itself it cannot open; no place on the top can be that.
+    let itself = plain
+        .open_dart("new", (100.0, 100.0), at, 20.0, at)
+        .unwrap_err();
+    assert_eq!(itself.argument(), "opposite");
 }
 
 /// Whether every point of the dart's cap, folded onto the edge, lies on the edge.

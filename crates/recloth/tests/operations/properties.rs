@@ -2,7 +2,8 @@
 
 use super::*;
 use recloth::outline::{
-    CopyFit, Cutout, EdgeBy, EdgeEnd, Lining, LiningDarts, LiningHem, Meeting, PairedNotch, true_up,
+    CopyFit, Cutout, EdgeBy, EdgeEnd, Kept, Lining, LiningDarts, LiningHem, Meeting, PairedNotch,
+    true_up,
 };
 
 /// A random piece with marks of every kind about its middle, a grain line and a dart.
@@ -74,6 +75,7 @@ fn every_operation_carries_marks_and_notches() {
             edges: [place.edge, place.edge],
             way: Way::Against,
             end: EdgeEnd::Start,
+            kept: Kept::Neither,
         };
         let far = Place {
             edge: (place.edge + 2) % around.len(),

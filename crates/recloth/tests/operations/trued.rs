@@ -1,7 +1,7 @@
 //! Edges trued up over seams and darts.
 
 use super::*;
-use recloth::outline::{EdgeEnd, Meeting, true_up};
+use recloth::outline::{EdgeEnd, Kept, Meeting, true_up};
 
 /// A gore 300 wide at the hem, 180 at the waist, 600 long.
 fn gore() -> Piece {
@@ -18,6 +18,7 @@ fn side_seam(end: EdgeEnd) -> Meeting {
         edges: [1, 3],
         way: Way::Against,
         end,
+        kept: Kept::Neither,
     }
 }
 
@@ -97,6 +98,7 @@ fn a_neckline_runs_on_over_the_shoulder() {
         edges: [0, 0],
         way: Way::Along,
         end: EdgeEnd::End,
+        kept: Kept::Neither,
     };
     let trued = true_up(&pieces, &[meeting], 3.0).unwrap();
     close(trued.kinks_deg[0], 10.0, 1e-9);
@@ -191,11 +193,13 @@ fn what_is_trued_up_runs_on() {
         let edges = [edge(&mut random, &a), edge(&mut random, &b)];
         let way = [Way::Along, Way::Against][round % 2];
         let end = [EdgeEnd::Start, EdgeEnd::End][round / 2 % 2];
+        let kept = [Kept::Neither, Kept::First, Kept::Second][round % 3];
         let meeting = Meeting::Seam {
             pieces: [0, 1],
             edges,
             way,
             end,
+            kept,
         };
         let Ok(trued) = true_up(&[a.clone(), b.clone()], &[meeting], 1000.0) else {
             continue;
@@ -224,6 +228,13 @@ fn what_is_trued_up_runs_on() {
         close(kink.unwrap(), 0.0, 1e-7);
         let notches = |p: &Piece| p.edges().iter().map(|e| e.notches.len()).sum::<usize>();
         assert_eq!(notches(x), notches(&a));
+        let same = (*x == a, *y == b);
+        let held = match kept {
+            Kept::Neither => (false, false),
+            Kept::First => (true, false),
+            Kept::Second => (false, true),
+        };
+        assert_eq!(same, held, "{kept:?}");
     }
     assert!(done > 120, "{done}");
 }

@@ -196,6 +196,45 @@ fn a_facing_follows_its_edges() {
         82.0 * std::f64::consts::FRAC_PI_2,
         1e-4,
     );
+    // Marks that lie on the facing go along; of a line that leaves it, the 40 that do not. By hand: 60 right and down of the
+    // neck's centre is 84.85 from it, 81 down lies in what is rolled away.
+    let at = |radius: f64| {
+        let off = radius * std::f64::consts::FRAC_1_SQRT_2;
+        Point::new(off, 500.0 - off)
+    };
+    let drill = |name: &str, at: Point| Mark::Drill {
+        name: name.into(),
+        at,
+    };
+    let marked = front
+        .clone()
+        .with_marks(vec![
+            drill("button", at(84.85)),
+            drill("edge", at(81.0)),
+            drill("pocket", at(200.0)),
+            Mark::Line {
+                name: "crease".into(),
+                kind: LineKind::Fold,
+                curve: Curve::line(at(90.0), at(200.0)),
+            },
+        ])
+        .unwrap();
+    let kept = |roll: f64| {
+        let asked = Facing {
+            roll,
+            ..asked.clone()
+        };
+        marked.facing(&[3], &asked).unwrap().marks().to_vec()
+    };
+    let names = |marks: &[Mark]| -> Vec<String> { marks.iter().map(|m| m.name().into()).collect() };
+    assert_eq!(names(&kept(0.0)), ["button", "edge", "crease"]);
+    let rolled = kept(2.0);
+    assert_eq!(names(&rolled), ["button", "crease"]);
+    let Mark::Line { curve, kind, .. } = &rolled[1] else {
+        panic!("{rolled:?}")
+    };
+    close(curve.length(), 40.0, 1e-3);
+    assert_eq!(*kind, LineKind::Fold);
     let both = front
         .facing(
             &[2, 3],

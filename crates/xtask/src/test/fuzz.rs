@@ -152,9 +152,15 @@ fn run(context: &Context, program: &Path, target: &str, seconds: u32) -> Result<
     })
 }
 
-/// Every public function of shapes is called by name in a target; those of numbers are reached through the table.
+/// The measures that the target of drafts starts from.
+const SAMPLES: &str = "crates/recloth/tests/drafts/samples.rs";
+
+/// Every public function of shapes is called by name in a target, and every draft has a sample that a target varies; those of
+/// numbers are reached through the table.
 fn reached(context: &Context) -> Result<Count, String> {
-    let mut targets = String::new();
+    let samples = context.root.join(SAMPLES);
+    let mut targets =
+        fs::read_to_string(&samples).map_err(|error| format!("{}: {error}", samples.display()))?;
     read(&context.root.join("tests/fuzz/src"), &mut |_, text| {
         targets.push_str(text);
         Ok(())
@@ -164,14 +170,11 @@ fn reached(context: &Context) -> Result<Count, String> {
         let folder = context.root.join("crates/recloth/src").join(folder);
         read(&folder, &mut |path, text| {
             let file = syn::parse_file(text).map_err(|error| format!("{path}: {error}"))?;
-            for name in names(&file) {
-                if [".", "::", " "]
-                    .iter()
-                    .any(|before| targets.contains(&format!("{before}{name}(")))
-                {
+            for called in calls(&file) {
+                if called.iter().any(|call| targets.contains(call)) {
                     count.passed += 1;
                 } else {
-                    println!("no target of tests/fuzz calls {name} of {path}");
+                    println!("no target of tests/fuzz has `{}`, of {path}", called[0]);
                     count.failed += 1;
                 }
             }
@@ -181,25 +184,40 @@ fn reached(context: &Context) -> Result<Count, String> {
     Ok(count)
 }
 
-/// The names of public functions, free or of a type.
-fn names(file: &syn::File) -> Vec<String> {
+/// What calls each public function of a file, free or of a type, looks like: any of these.
+fn calls(file: &syn::File) -> Vec<Vec<String>> {
     let public = |visibility: &syn::Visibility| matches!(visibility, syn::Visibility::Public(_));
-    let mut names = Vec::new();
+    let by_name = |name: &syn::Ident| {
+        let before = [".", "::", " "].iter();
+        before.map(|before| format!("{before}{name}(")).collect()
+    };
+    let mut calls = Vec::new();
     for item in &file.items {
         match item {
             syn::Item::Fn(function) if public(&function.vis) => {
-                names.push(function.sig.ident.to_string());
+                calls.push(by_name(&function.sig.ident));
             }
-            syn::Item::Impl(of) => names.extend(of.items.iter().filter_map(|item| match item {
-                syn::ImplItem::Fn(method) if public(&method.vis) => {
-                    Some(method.sig.ident.to_string())
+            syn::Item::Impl(of) => {
+                for item in &of.items {
+                    let syn::ImplItem::Fn(method) = item else {
+                        continue;
+                    };
+                    let name = &method.sig.ident;
+                    match &*of.self_ty {
+                        _ if !public(&method.vis) => {}
+                        // All drafts have a method of this name: it is their measures that tell them apart.
+                        syn::Type::Path(kind) if name == "draft" => {
+                            let kind = kind.path.segments.last().map(|last| &last.ident);
+                            calls.extend(kind.map(|kind| vec![format!("Measures::{kind}(")]));
+                        }
+                        _ => calls.push(by_name(name)),
+                    }
                 }
-                _ => None,
-            })),
+            }
             _ => {}
         }
     }
-    names
+    calls
 }
 
 /// Every Rust file of a folder, in order of name.
