@@ -2,7 +2,7 @@
 
 use recloth::Error;
 use recloth::outline::{
-    Curve, Edge, EdgeEnd, Joined, LineKind, Mark, Meeting, Piece, Way, true_up,
+    Curve, Edge, EdgeEnd, Joined, Kept, LineKind, Mark, Meeting, Piece, Way, true_up,
 };
 use recloth_sheet::Drawing;
 use recloth_sheet::kurbo::Point;
@@ -22,6 +22,7 @@ pub(super) fn drawing() -> Result<Drawing, Error> {
         edges: [1, 3],
         way: Way::Against,
         end,
+        kept: Kept::Neither,
     };
     let trued = true_up(
         std::slice::from_ref(&gore),
