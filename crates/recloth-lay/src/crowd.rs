@@ -149,7 +149,7 @@ pub(crate) struct Pose {
 pub(crate) struct Scene<'a> {
     pub(crate) table: &'a Table,
     /// The attitudes each piece may have.
-    pub(crate) ways: &'a [Vec<usize>],
+    pub(crate) ways: Vec<Vec<usize>>,
     /// The room of each attitude.
     pub(crate) rooms: Vec<Room>,
 }

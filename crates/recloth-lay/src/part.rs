@@ -1,6 +1,7 @@
 //! A piece to be cut.
 
 use kurbo::Point;
+use recloth::outline::{self, Piece};
 
 /// One of the two mirror images a piece is cut in.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -119,6 +120,37 @@ impl Part {
             either_way: false,
             crosswise: false,
         }
+    }
+
+    /// A piece as it is laid: its cut line, its grain and how many of each hand; of a piece on a fold the whole.
+    ///
+    /// `tolerance` is how near curves are followed (mm, 0.001 to 10).
+    ///
+    /// # Errors
+    /// As of [`Piece::unfold`] and [`Piece::cut_line`].
+    ///
+    /// ```
+    /// use recloth::outline::{Curve, Edge, Piece};
+    /// use recloth_lay::Part;
+    /// let corners = [(0.0, 0.0), (130.0, 0.0), (130.0, 150.0), (0.0, 150.0), (0.0, 0.0)];
+    /// let side = |ends: &[(f64, f64)]| Edge::seam("side", Curve::line(ends[0], ends[1]), 10.0);
+    /// let part = Part::of(&Piece::new("pocket", corners.windows(2).map(side).collect())?, 0.05)?;
+    /// assert_eq!((part.name.as_str(), part.as_drawn, part.mirrored), ("pocket", 1, 0));
+    /// # Ok::<(), recloth::Error>(())
+    /// ```
+    pub fn of(piece: &Piece, tolerance: f64) -> Result<Part, recloth::Error> {
+        let line = piece.unfold()?.cut_line(tolerance)?;
+        let cutting = piece.cutting();
+        let mirrored = match cutting.hand {
+            outline::Hand::Mirrored => cutting.count / 2,
+            outline::Hand::Identical => 0,
+        };
+        Ok(Part {
+            grain_deg: piece.grain_deg(),
+            as_drawn: cutting.count - mirrored,
+            mirrored,
+            ..Part::new(piece.name(), line.flatten(tolerance))
+        })
     }
 
     /// The turns, from its grain on the panel's grain, at which it may lie untilted (deg).

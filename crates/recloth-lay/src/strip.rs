@@ -96,7 +96,7 @@ impl Default for StripOptions {
 
 /// All pieces on a strip.
 #[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[non_exhaustive]
 pub struct StripLay {
     /// Length of cloth it takes (mm).
@@ -157,7 +157,8 @@ pub fn strip(parts: &[Part], strip: &Strip, options: &StripOptions) -> Result<St
     strip_with(parts, strip, options, |_| ControlFlow::Continue(()))
 }
 
-/// As [`strip()`]; says how far it has come, many times a second, and stops at [`ControlFlow::Break`] with the best so far.
+/// As [`strip()`]; says how far it has come, many times a second, and stops at [`ControlFlow::Break`] with the best so far:
+/// before the first lay is found, with the pieces one after the other.
 ///
 /// # Errors
 /// As [`strip()`].
@@ -196,14 +197,14 @@ pub fn strip_with(
             (Some(start), Some(seconds)) => start.elapsed().as_secs_f64() / seconds.max(1e-9),
             _ => 0.0,
         };
-        // The first lay is looked for however long that takes.
         out_of_time = by_time >= 1.0;
         let done = by_work.max(by_time).min(1.0);
         let said = progress(Progress {
             done,
             length: hunt.best.as_ref().map(|_| hunt.length),
         });
-        if hunt.best.is_some() && (out_of_time || said.is_break()) {
+        // When the time is up, the first lay is still looked for, however long that takes.
+        if said.is_break() || (out_of_time && hunt.best.is_some()) {
             break;
         }
         hunt.stint(done, threads);
@@ -212,7 +213,7 @@ pub fn strip_with(
         .best
         .take()
         .map(|poses| cloth.lay(parts, &pieces, &poses, options.spacing));
-    // A budget too small for a first lay still gives one, and so would a search whose rounding let something through.
+    // A search stopped before its first lay still gives one, and so would a search whose rounding let something through.
     let (lay, length) = found
         .filter(|(lay, length)| {
             let panel = strip.panel(*length);
@@ -364,9 +365,15 @@ impl Cloth {
                 (self.width - attitude.high.y).max(-attitude.low.y),
             ),
         };
+        // A piece tilted one way may be longer than the other, and than the cloth.
+        let short = |&attitude: &usize| {
+            let shape = &self.table.attitudes[attitude];
+            shape.high.x - shape.low.x <= length * (1.0 + 1e-9)
+        };
+        let ways = |own: &Vec<usize>| -> Vec<usize> { own.iter().copied().filter(short).collect() };
         Scene {
             table: &self.table,
-            ways: &self.ways,
+            ways: self.ways.iter().map(ways).collect(),
             rooms: self.table.attitudes.iter().map(room).collect(),
         }
     }
@@ -431,7 +438,13 @@ struct Stream {
 }
 
 impl Stream {
-    fn begin(&mut self, scene: &Scene<'_>, poses: Vec<Pose>) {
+    fn begin(&mut self, scene: &Scene<'_>, mut poses: Vec<Pose>) {
+        for (pose, ways) in poses.iter_mut().zip(&scene.ways) {
+            match ways.first() {
+                Some(&first) if !ways.contains(&pose.attitude) => pose.attitude = first,
+                _ => {}
+            }
+        }
         self.crowd = Crowd::new(scene, poses, &mut self.work);
         self.least = self.crowd.depth();
         self.stalled = 0;

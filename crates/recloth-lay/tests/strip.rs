@@ -334,3 +334,42 @@ fn pieces_with_curves_of_many_points_are_laid_inside_their_true_outlines() {
     // Two side by side take 360 of 400, so nine in pairs take five rows: 900. Nested they take less.
     assert!(found.length < 950.0, "{}", found.length);
 }
+
+#[test]
+fn a_break_before_the_first_lay_gives_the_pieces_one_after_the_other() {
+    let (parts, cloth) = (garment(), Strip::new(1400.0));
+    let found = strip_with(&parts, &cloth, &quick(), |_| ControlFlow::Break(())).unwrap();
+    assert_eq!(
+        check(&parts, &[cloth.panel(found.length).unwrap()], &found.lay),
+        Ok(())
+    );
+    assert!(found.evaluations < quick().budget / 2);
+    let pieces: u32 = parts.iter().map(|part| part.as_drawn + part.mirrored).sum();
+    assert_eq!(found.lay.placements.len(), pieces as usize);
+}
+
+#[test]
+fn a_tilt_that_makes_a_piece_longer_is_not_taken() {
+    // An invented facing, longer tilted one way than the other, that alone says how long the lay is.
+    let outline = [
+        (0.0, 0.0),
+        (90.0, 0.0),
+        (75.0, 620.0),
+        (160.0, 960.0),
+        (110.0, 1010.0),
+        (40.0, 900.0),
+    ];
+    let facing = Part {
+        mirrored: 1,
+        tilt_deg: 2.0,
+        ..Part::new("facing", outline)
+    };
+    let options = StripOptions {
+        budget: 3_000_000,
+        threads: 1,
+        ..StripOptions::default()
+    };
+    let found = strip(&[facing], &Strip::new(900.0), &options).unwrap();
+    // Straight on the grain it takes 1010.
+    assert!(found.length <= 1010.0, "{}", found.length);
+}
