@@ -2292,6 +2292,11 @@ typedef struct {
   double area_mm2;
 } recloth_rectangle_t;
 
+// What a search calls while it works, many times a second, from the thread that called it: `done` is the share
+// of the budget or the time that is used up (0 to 1), `best` the least length so far (mm), NaN before there is
+// one, `user` what was given along. It returns 0 to go on; anything else stops the search.
+typedef int (*recloth_progress)(double done, double best, void *user);
+
 #ifdef __cplusplus
 extern "C" {
 #endif // __cplusplus
@@ -7019,6 +7024,79 @@ recloth_status recloth_draft_lining(const char *draft,
                                     char **report,
                                     char **message,
                                     recloth_error_t *error);
+
+// The part that a piece is laid as, as JSON for recloth_fit() and recloth_strip(): its cut line, its grain and
+// how many of each hand; of a piece on a fold the whole. It may not be tilted, its right side shows.
+//
+// - `tolerance`: how near curves are followed (mm, 0.001 to 10).
+// - `out`: receives the part; free it with recloth_text_free().
+//
+// `piece` is NULL or live; `out` and `error` are NULL or valid for writing.
+recloth_status recloth_piece_part(const recloth_piece *piece,
+                                  double tolerance,
+                                  char **out,
+                                  recloth_error_t *error);
+
+// Which pieces fit on which panels, where all of them go together, or what proves that they cannot.
+//
+// - `json`: parts, panels and options, the fields of `Part`, `Panel` and `Options` in Rust; what may be left out
+//   has its default: `{"parts": [{"name": "pocket", "outline": [{"x": 0, "y": 0}, ...], "as_drawn": 2}],
+//   "panels": [{"name": "back", "outline": [...]}], "options": {"spacing": 2, "seed": 1, "budget": 200000000}}`.
+// - `out`: receives `parts`, `panels` and `fit` as JSON: for each piece on each panel whether it fits alone,
+//   whether all fit together, and the best lay; free it with recloth_text_free().
+// - `message`: as of recloth_piece_from_json(); names the part, the panel or the option too.
+//
+// The same input gives the same answer on every machine. Every place was proved as recloth_check_lay() does.
+//
+// `json` is NULL or closed by a NUL; `out`, `message` and `error` are NULL or valid for writing.
+recloth_status recloth_fit(const char *json,
+                           char **out,
+                           char **message,
+                           recloth_error_t *error);
+
+// All pieces on cloth by the length, as short as was found.
+//
+// - `json`: parts, the cloth and options, the fields of `Part`, `Strip` and `StripOptions` in Rust; what may be left
+//   out has its default: `{"parts": [...], "strip": {"width": 1400, "faces": "one", "nap": false},
+//   "options": {"spacing": 0, "seed": 1, "budget": 50000000, "seconds": null, "threads": 0}}`.
+// - `progress`: called while it works; when it stops the search, `out` receives the best lay so far. NULL
+//   where nobody is to be told.
+// - `user`: given to `progress`, not looked at.
+// - `out`: receives `parts`, `strip` and `found` as JSON: the length, the share covered and the lay; free it
+//   with recloth_text_free().
+// - `message`: as of recloth_fit().
+//
+// The same input gives the same lay on every machine, for any number of threads, unless `seconds` or `progress`
+// ends the search.
+//
+// `json` is NULL or closed by a NUL; `progress` is NULL or a function that returns; `out`, `message` and
+// `error` are NULL or valid for writing.
+recloth_status recloth_strip(const char *json,
+                             recloth_progress progress,
+                             void *user,
+                             char **out,
+                             char **message,
+                             recloth_error_t *error);
+
+// What is wrong with a lay: nothing, when it can be cut.
+//
+// Proves that every piece is inside its panel, clear of holes, flaws and other pieces, on grain within its
+// tolerance, the right way up, of the right hand, and none too many or too few.
+//
+// - `json`: what recloth_fit() or recloth_strip() gave, or `parts`, `panels` and `lay`, the fields of `Lay` in Rust:
+//   `{"placements": [{"part": 0, "hand": "as_drawn", "panel": 0, "mirrored": false, "turn_deg": 0,
+//   "shift": {"x": 20, "y": 30}}], "unplaced": [], "spacing": 0}`.
+// - `count`: receives how many things are wrong.
+// - `out`: receives a list of sentences as JSON, one for each; free it with recloth_text_free(). NULL
+//   when they are not wanted.
+// - `message`: as of recloth_fit().
+//
+// `json` is NULL or closed by a NUL; `count`, `out`, `message` and `error` are NULL or valid for writing.
+recloth_status recloth_check_lay(const char *json,
+                                 size_t *count,
+                                 char **out,
+                                 char **message,
+                                 recloth_error_t *error);
 
 #ifdef __cplusplus
 }  // extern "C"

@@ -78,8 +78,9 @@ CALLS = {
     CLOTH.tallest_rectangle: {"width": 50},
     recloth.Part: {
         "name": "strip", "outline": SQUARE, "grain_deg": 90, "tilt_deg": 0, "as_drawn": 1, "mirrored": 0,
-        "shows": "right", "either_way": False,
+        "shows": "right", "either_way": False, "crosswise": False,
     },
+    recloth.Strip: {"width": 900, "faces": "one", "nap": False},
     recloth.Placement: {
         "part": 0, "panel": 0, "turn_deg": 0, "shift": (20, 30), "mirrored": False, "hand": "as_drawn",
     },
@@ -149,7 +150,7 @@ CALLS = {
     recloth.true_up: {
         "pieces": [SQUARE_TOP], "meetings": [recloth.DartMouth(0, "waist")], "limit": 5,
     },
-    PIECE.part: {"tilt_deg": 2, "shows": "right", "either_way": False, "tolerance": 0.1},
+    PIECE.part: {"tilt_deg": 2, "shows": "right", "either_way": False, "crosswise": False, "tolerance": 0.1},
     PIECE.svg: {"scale": 1, "edges": True},
     PIECE.cut_line().points: {"tolerance": 0.1},
     PIECE.cut_line().contains: {"point": (9, 9)},
@@ -161,11 +162,16 @@ CALLS = {
     recloth.UsablePart.from_json: {"text": recloth.usable_panel(SQUARE, 5).parts[0].to_json()},
     recloth.PanelRectangle.from_json: {"text": recloth.largest_rectangle(SQUARE).to_json()},
     recloth.fit: {"parts": [PART], "panels": [CLOTH], "spacing": 2, "seed": 1, "budget": 1000},
+    recloth.strip: {
+        "parts": [PART], "strip": (320, "two"), "spacing": 2, "seed": 1, "budget": 1000, "seconds": 5, "threads": 1,
+        "progress": None,
+    },
     recloth.check: {
         "parts": [PART], "panels": [CLOTH], "placements": [(0, 0, 0, (30, 30))], "unplaced": [], "spacing": 2,
     },
     recloth.placed: {"outline": SQUARE, "placement": recloth.Placement(0, 0)},
     recloth.Fit.from_json: {"text": recloth.fit([PART], [CLOTH], budget=1000).to_json()},
+    recloth.StripLay.from_json: {"text": recloth.strip([PART], (320,), budget=1000).to_json()},
     recloth.plan: {"brief": "title = 'x'", "name": "x.toml"},
     recloth.doubt_text: {"bit": 1},
     recloth.caution_text: {"bit": 1},
@@ -213,6 +219,8 @@ def used(thing):
         recloth.Piece("odd", PIECE.edges, marks=[thing])
     elif isinstance(thing, recloth.Part):
         recloth.fit([thing], [CLOTH], budget=100)
+    elif isinstance(thing, recloth.Strip):
+        recloth.strip([PART], thing, budget=100)
     elif isinstance(thing, recloth.Panel):
         assert thing._repr_svg_() is None or thing._repr_svg_().startswith("<svg")
         recloth.fit([PART], [thing], budget=100)
@@ -253,7 +261,7 @@ NO_BOUNDS = (
 # What may be left out by None: holes have no margin, an old grain stays, nothing is lost, a notch has its usual depth.
 LEFT_OUT = [
     (recloth.Panel.from_svg_path, "margin"), (CLOTH.replace, "grain_deg"), (CLOTH.usable, "losses"),
-    (recloth.Notch, "depth"),
+    (recloth.Notch, "depth"), (recloth.strip, "seconds"),
 ]
 
 PLACES = [(call, name) for call, given in CALLS.items() for name in given]
@@ -309,7 +317,7 @@ def test_nothing_exported_is_left_out():
     made = {recloth.Copied, recloth.Lined, recloth.LiningSeam, recloth.NotchMatch, recloth.TruedEdge, recloth.TruedUp, recloth.Joined, recloth.Symmetry, recloth.WalkSection, recloth.Answer, recloth.CutSegment, recloth.CutNotch, recloth.Walk, recloth.WalkNotch, recloth.Plan,
             recloth.BriefError, recloth.ReclothError, draft.Draft, draft.Seam, draft.Check, draft.NamedLength,
             draft.LinedDraft, recloth.CutLine,
-            recloth.Fit, recloth.UsablePanel, recloth.UsablePart, recloth.PanelRectangle}
+            recloth.Fit, recloth.StripLay, recloth.UsablePanel, recloth.UsablePart, recloth.PanelRectangle}
     for module in (recloth, draft):
         for name in module.__all__:
             thing = getattr(module, name)

@@ -654,7 +654,7 @@ def shapes():
         recloth.usable_panel(rectangle(420, 700), 15, [[(200, 300)]], 50),
         recloth.usable_panel(rectangle(420, 700), 15).parts[0],
         recloth.largest_rectangle([(0, 0), (400, 0), (211.1, 600)], grain_deg=80),
-        recloth.fit(*lay()),
+        recloth.fit(*lay()), recloth.strip(lay()[0], (900,), budget=10_000),
     ]
 
 

@@ -5,7 +5,7 @@ use std::path::Path;
 use crate::spec::{Spec, snake};
 
 /// The files with what C sees.
-const SOURCES: [&str; 9] = [
+const SOURCES: [&str; 10] = [
     "boundary.rs",
     "generated.rs",
     "outline.rs",
@@ -15,6 +15,7 @@ const SOURCES: [&str; 9] = [
     "shapes/derived.rs",
     "shapes/panel.rs",
     "shapes/draft.rs",
+    "shapes/lay.rs",
 ];
 /// Choices of functions written by hand.
 const CHOICES: [&str; 3] = ["recloth_corner", "recloth_drawn", "recloth_way"];

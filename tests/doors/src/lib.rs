@@ -7,6 +7,7 @@
 )]
 
 pub mod boundaries;
+pub mod lays;
 pub mod references;
 mod table;
 mod value;

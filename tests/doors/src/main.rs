@@ -1,10 +1,10 @@
 //! Writes the calls at the ends of ranges as CSV files, and prints what Rust answers to each row of
-//! the folders named, for comparison with the other doors. Says how many rows of the reference list the check values meet.
+//! the folders named, and to the jobs of lays, for comparison with the other doors. Says how many rows of the reference list the check values meet.
 #![allow(clippy::print_stdout, reason = "a command prints")]
 
 use std::{env, error::Error, fs, path::Path};
 
-use recloth_doors::{Given, boundaries, call, cell, line, references, tables};
+use recloth_doors::{Given, boundaries, call, cell, lays, line, references, tables};
 
 fn main() -> Result<(), Box<dyn Error>> {
     let words: Vec<String> = env::args().skip(1).collect();
@@ -21,11 +21,17 @@ fn main() -> Result<(), Box<dyn Error>> {
             }
             Ok(())
         }
+        ["lays"] => {
+            for line in lays::lines()? {
+                println!("{line}");
+            }
+            Ok(())
+        }
         ["references"] => {
             println!("reference rows met: {}", references::met(&tables()).len());
             Ok(())
         }
-        _ => Err("recloth-doors calls FOLDER | answers | references".into()),
+        _ => Err("recloth-doors calls FOLDER | answers | lays | references".into()),
     }
 }
 

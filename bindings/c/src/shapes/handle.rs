@@ -239,6 +239,17 @@ pub(super) unsafe fn write_json(
     Ok(())
 }
 
+/// Hands a sentence out in `message`, unless that is NULL.
+///
+/// # Safety
+/// `message` is NULL or valid for writing.
+pub(super) unsafe fn say(what: &str, message: *mut *mut c_char) {
+    if !message.is_null() {
+        // SAFETY: not NULL, and valid by the caller's promise.
+        unsafe { message.write(owned(what.to_owned())) };
+    }
+}
+
 /// A value from JSON. What is wrong goes into `message`, unless that is NULL; the error has the line, from 1, in its value.
 ///
 /// # Safety
@@ -263,10 +274,8 @@ pub(super) unsafe fn read_json_of<T: DeserializeOwned>(
     // SAFETY: the caller's promise.
     let json = unsafe { text(argument, json)? };
     serde_json::from_str(json).map_err(|error| {
-        if !message.is_null() {
-            // SAFETY: not NULL, and valid by the caller's promise.
-            unsafe { message.write(owned(error.to_string())) };
-        }
+        // SAFETY: the caller's promise.
+        unsafe { say(&error.to_string(), message) };
         let line = error.line() as f64;
         Error::new(ErrorKind::Invalid, argument, line, f64::NAN, f64::NAN)
     })

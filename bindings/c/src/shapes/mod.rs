@@ -4,6 +4,7 @@
 pub mod derived;
 pub mod draft;
 mod handle;
+pub mod lay;
 pub mod operation;
 pub mod panel;
 pub mod piece;

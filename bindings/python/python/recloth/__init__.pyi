@@ -212,6 +212,16 @@ class Part:
     mirrored: int = ...
     shows: str = ...
     either_way: bool = ...
+    crosswise: bool = ...
+    def __post_init__(self) -> None: ...
+
+@dataclass(frozen=True, slots=True)
+class Strip:
+    """Cloth by the length, from the bolt: its width (mm), how many sides may show, whether it has a nap."""
+
+    width: float
+    faces: str = ...
+    nap: bool = ...
     def __post_init__(self) -> None: ...
 
 @dataclass(frozen=True, slots=True)
@@ -625,6 +635,7 @@ class Piece:
         *,
         shows: str = "right",
         either_way: bool = False,
+        crosswise: bool = False,
         tolerance: float = 0.05,
     ) -> Part:
         """The piece as it is laid; of a piece on a fold the whole."""
@@ -860,12 +871,56 @@ class Fit:
     def outlines(self) -> list[NDArray[np.float64]]:
         """The cut line of each placed piece where it lies (mm), in the order of placements."""
 
+    def check(self) -> list[str]:
+        """What is wrong with the lay, as check says it: nothing."""
+
     @staticmethod
     def from_json(text: str) -> Fit: ...
     def to_json(self) -> str: ...
     def to_dict(self) -> dict[str, Any]: ...
     def svg(self, width: float = ..., height: float = ...) -> str:
         """The panels with the pieces on them, to one scale, within this size (mm)."""
+
+    def _repr_svg_(self) -> str | None: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+    def __reduce__(self) -> tuple[Any, ...]: ...
+
+@final
+class StripLay:
+    """All pieces on cloth by the length; made by strip."""
+
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+    @property
+    def length(self) -> float: ...
+    @property
+    def density(self) -> float: ...
+    @property
+    def evaluations(self) -> int: ...
+    @property
+    def out_of_time(self) -> bool: ...
+    @property
+    def spacing(self) -> float: ...
+    @property
+    def placements(self) -> tuple[Placement, ...]: ...
+    @property
+    def parts(self) -> tuple[Part, ...]: ...
+    @property
+    def strip(self) -> Strip: ...
+    @property
+    def panel(self) -> Panel: ...
+    def outlines(self) -> list[NDArray[np.float64]]:
+        """The cut line of each piece where it lies (mm), in the order of placements."""
+
+    def check(self) -> list[str]:
+        """What is wrong with the lay, as check says it: nothing."""
+
+    @staticmethod
+    def from_json(text: str) -> StripLay: ...
+    def to_json(self) -> str: ...
+    def to_dict(self) -> dict[str, Any]: ...
+    def svg(self, width: float = ..., height: float = ...) -> str:
+        """The cloth with the pieces on it, within this size (mm)."""
 
     def _repr_svg_(self) -> str | None: ...
     def __eq__(self, other: object, /) -> bool: ...
@@ -948,6 +1003,19 @@ def fit(
     budget: int = 200000000,
 ) -> Fit:
     """Which pieces fit on which panels, where all go together, or what proves that they cannot."""
+
+def strip(
+    parts: Iterable[Piece | Part | _Fields],
+    strip: Strip | _Fields,
+    *,
+    spacing: float = 0.0,
+    seed: int = 1,
+    budget: int = 50000000,
+    seconds: float | None = None,
+    threads: int = 0,
+    progress: Callable[[float, float | None], object] | None = None,
+) -> StripLay:
+    """All pieces on cloth by the length, as short as was found; progress gets the share done and the least length."""
 
 def check(
     parts: Iterable[Piece | Part | _Fields],
@@ -9082,6 +9150,8 @@ __all__ = [
     "StitchType",
     "StockVolume",
     "StraightBand",
+    "Strip",
+    "StripLay",
     "Style",
     "Swatch",
     "Symmetry",
@@ -9266,6 +9336,7 @@ __all__ = [
     "straight_band",
     "straight_band_depth",
     "stretch_pct",
+    "strip",
     "take_in",
     "tallest_rectangle",
     "tex_from_cotton_count",

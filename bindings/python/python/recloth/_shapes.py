@@ -38,6 +38,7 @@ __all__ = [
     "SeamEnd",
     "Slash",
     "Spare",
+    "Strip",
     "Symmetry",
     "TruedEdge",
     "TruedUp",
@@ -487,6 +488,8 @@ class Part:
     mirrored : int       how many mirrored, 0 to 1000
     shows : str          the side of the cloth that may show: "right", "wrong", "either", "both"
     either_way : bool    whether it may be turned end for end on cloth with a nap
+    crosswise : bool     whether its grain may also run across the cloth; on cloth with a nap only
+                         where it may be turned end for end too
     """
 
     name: str
@@ -497,6 +500,7 @@ class Part:
     mirrored: int = 0
     shows: str = "right"
     either_way: bool = False
+    crosswise: bool = False
 
     def __post_init__(self):
         word(self.shows, SHOWS, "Part", "shows")
@@ -506,9 +510,34 @@ class Part:
             grain_deg=_numbers.number(self.grain_deg, "Part", "grain_deg"),
             tilt_deg=_numbers.number(self.tilt_deg, "Part", "tilt_deg"),
             either_way=flag(self.either_way, "Part", "either_way"),
+            crosswise=flag(self.crosswise, "Part", "crosswise"),
         )
 
     __repr__ = _short
+
+
+@dataclass(frozen=True, slots=True)
+class Strip:
+    """Cloth by the length, without flaws: from the bolt, its grain along it.
+
+    Parameters
+    ----------
+    width : float    between the selvedges (mm), 1 to 1e5
+    faces : str      how many of its sides may show: "one" or "two"
+    nap : bool       whether it has a nap, pile or one-way print, which runs from the cut end on
+    """
+
+    width: float
+    faces: str = "one"
+    nap: bool = False
+
+    def __post_init__(self):
+        word(self.faces, FACES, "Strip", "faces")
+        _settle(
+            self,
+            width=_numbers.number(self.width, "Strip", "width"),
+            nap=flag(self.nap, "Strip", "nap"),
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -1144,6 +1173,11 @@ def numbers(value, function, argument):
     return _numbers.list_of(value, function, argument).tolist()
 
 
+def cloth_strip(value):
+    """Cloth by the length."""
+    return one(Strip, value, "strip")
+
+
 def placement(value):
     """A placement."""
     return one(Placement, value, "placement")
@@ -1157,3 +1191,45 @@ def placement_list(values):
 def unplaced_list(values):
     """What a lay leaves out."""
     return each(Unplaced, values, "unplaced")
+
+
+def piece_words(part, hand):
+    """A piece of a lay by its part and its hand."""
+    return f"{part.name}, mirrored" if hand == "mirrored" else part.name
+
+
+def answer_words(answer):
+    """An answer of a fit, short enough for a table."""
+    return answer.answer if answer.why is None else answer.why.partition(":")[0]
+
+
+def grid(rows):
+    """Rows of texts, each column as wide as its widest."""
+    widths = [max(map(len, column)) for column in zip(*rows)]
+    lines = ["  ".join(text.ljust(width) for text, width in zip(row, widths)) for row in rows]
+    return "\n".join(line.rstrip() for line in lines)
+
+
+def fit_table(fit):
+    """What ``str`` says of a fit."""
+    lines, parts = {}, fit.parts
+    for answer in fit.table:
+        piece = answer.part, answer.hand
+        lines.setdefault(piece, [piece_words(parts[answer.part], answer.hand)]).append(answer_words(answer))
+    head = ["piece", *(panel.name for panel in fit.panels)]
+    left = sum(unplaced.count for unplaced in fit.unplaced)
+    together = f"together: {fit.together}, {len(fit.placements)} placed, {left} not"
+    why = "" if fit.why is None else f"; {fit.why}"
+    return f"{grid([head, *lines.values()])}\n{together}{why}"
+
+
+def strip_table(lay):
+    """What ``str`` says of a lay by the length."""
+    parts, rows = lay.parts, [("piece", "along", "across", "turned", "")]
+    for placement, outline in zip(lay.placements, lay.outlines()):
+        along, across = outline.min(axis=0)
+        down = "face down" if placement.face_down and lay.strip.faces == "one" else ""
+        piece = piece_words(parts[placement.part], placement.hand)
+        rows.append((piece, f"{along:.1f}", f"{across:.1f}", f"{placement.turn_deg:g}", down))
+    cloth = f"{lay.length:.1f} mm of cloth {lay.strip.width:g} mm wide, {100 * lay.density:.1f} % covered"
+    return f"{cloth}\n{grid(rows)}"

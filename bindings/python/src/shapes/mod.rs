@@ -28,7 +28,6 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<panel::PyUsablePanel>()?;
     module.add_class::<panel::PyUsablePart>()?;
     module.add_class::<panel::PyPanelRectangle>()?;
-    module.add_class::<lay::PyFit>()?;
     module.add_class::<plan::PyPlan>()?;
     module.add_function(wrap_pyfunction!(piece::edge_length, module)?)?;
     module.add_function(wrap_pyfunction!(copy_edge::measured_edge, module)?)?;
@@ -38,8 +37,6 @@ pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(panel::largest_rectangle, module)?)?;
     module.add_function(wrap_pyfunction!(panel::tallest_rectangle, module)?)?;
     module.add_function(wrap_pyfunction!(draft::draft, module)?)?;
-    module.add_function(wrap_pyfunction!(lay::fit, module)?)?;
-    module.add_function(wrap_pyfunction!(lay::check, module)?)?;
-    module.add_function(wrap_pyfunction!(lay::placed, module)?)?;
+    lay::register(module)?;
     module.add_function(wrap_pyfunction!(plan::plan, module)?)
 }

@@ -13,6 +13,7 @@ use recloth::{
         sentence,
     },
 };
+use recloth_lay::Part;
 use recloth_sheet::{PieceOptions, piece_drawing, svg};
 
 use super::{
@@ -746,42 +747,40 @@ impl PyPiece {
     ///     the side of the cloth that may show: "right", "wrong", "either", "both"
     /// either_way : bool
     ///     whether it may be turned end for end on cloth with a nap
+    /// crosswise : bool
+    ///     whether its grain may also run across the cloth
     /// tolerance : float
     ///     how near curves are followed (mm), 0.001 to 10
     ///
     /// Returns
     /// -------
     /// Part
-    #[pyo3(signature = (tilt_deg=0.0, *, shows="right", either_way=false, tolerance=0.05))]
+    #[pyo3(signature = (tilt_deg=0.0, *, shows="right", either_way=false, crosswise=false, tolerance=0.05))]
     fn part<'py>(
         &self,
         py: Python<'py>,
         #[pyo3(from_py_with = number)] tilt_deg: f64,
         shows: &str,
         either_way: bool,
+        crosswise: bool,
         #[pyo3(from_py_with = number)] tolerance: f64,
     ) -> PyResult<Bound<'py, PyAny>> {
         let failed = |error: Error| self.failed(py, "Piece.part", &error);
-        let whole = self.piece.unfold().map_err(failed)?;
-        let line = whole.cut_line(tolerance).map_err(failed)?;
-        let cutting = self.piece.cutting();
-        let mirrored = match cutting.hand {
-            recloth::outline::Hand::Mirrored => cutting.count / 2,
-            recloth::outline::Hand::Identical => 0,
-        };
-        let outline: Vec<Pair> = line.flatten(tolerance).into_iter().map(pair).collect();
+        let part = Part::of(&self.piece, tolerance).map_err(failed)?;
+        let outline: Vec<Pair> = part.outline.into_iter().map(pair).collect();
         made(
             py,
             "Part",
             (
-                self.piece.name(),
+                part.name,
                 outline,
-                self.piece.grain_deg(),
+                part.grain_deg,
                 tilt_deg,
-                cutting.count - mirrored,
-                mirrored,
+                part.as_drawn,
+                part.mirrored,
                 shows,
                 either_way,
+                crosswise,
             ),
         )
     }

@@ -11,7 +11,7 @@ use recloth::Error;
 use recloth_plan::{BriefError, Plan};
 
 use super::{
-    lay::PyFit,
+    lay::fit::PyFit,
     piece::PyPiece,
     read::{parsed, short},
 };

@@ -73,6 +73,11 @@ pub(crate) fn vectors(context: &Context) -> Result<PathBuf, String> {
     compile(context, C99, &[], "bindings/c/tests/vectors.c", true)
 }
 
+/// The program that answers jobs of lays.
+pub(crate) fn lay_jobs(context: &Context) -> Result<PathBuf, String> {
+    compile(context, C99, &[], "bindings/c/tests/lay_jobs.c", true)
+}
+
 pub(crate) fn tests(context: &Context) -> Result<Count, String> {
     for (name, package) in [("gcc", "gcc libc6-dev"), ("g++", "g++")] {
         if let Err(what) = context.program(name, package) {
@@ -100,17 +105,19 @@ pub(crate) fn tests(context: &Context) -> Result<Count, String> {
     let program = compile(context, C99, SANITIZED, "bindings/c/tests/shapes.c", false)?;
     let folder = context.fresh("plan-by-c")?;
     count = count + counted(context.command(program, [folder]))?;
-    let source = "bindings/c/tests/handles.c";
-    for compiler in [C99, CPP17] {
-        let program = compile(context, compiler, SANITIZED, source, false)?;
-        count = count + counted(context.command(program, [""; 0]))?;
+    let sources = ["bindings/c/tests/handles.c", "bindings/c/tests/lays.c"];
+    for source in sources {
+        for compiler in [C99, CPP17] {
+            let program = compile(context, compiler, SANITIZED, source, false)?;
+            count = count + counted(context.command(program, [""; 0]))?;
+        }
     }
-    Ok(count + unfreed(context, source)?)
+    Ok(count + unfreed(context, &sources)?)
 }
 
-/// Whatever handles hold is freed, and none of it is touched where it should not be, as valgrind sees library and program:
-/// the tests of handles, and the example.
-fn unfreed(context: &Context, tests: &str) -> Result<Count, String> {
+/// Whatever handles and texts hold is freed, and none of it is touched where it should not be, as valgrind sees library and
+/// program: the tests of handles and of lays, and the examples.
+fn unfreed(context: &Context, tests: &[&str]) -> Result<Count, String> {
     if let Err(what) = context.program("valgrind", "valgrind") {
         return Ok(Count::skipped(&what));
     }
@@ -120,18 +127,26 @@ fn unfreed(context: &Context, tests: &str) -> Result<Count, String> {
         command.arg(program);
         Ok(command)
     };
-    let count = counted(watched(tests)?)?;
+    let mut count = Count::default();
+    for source in tests {
+        count = count + counted(watched(source)?)?;
+    }
     let mut example = watched("bindings/c/examples/panel_cut_line.c")?;
     let drawn = output(&mut example)?;
     let points = drawn.lines().count() - 1;
     if !drawn.starts_with(&format!("{points} points")) || points < 6 {
         return Err(format!("the example prints no cut line: {drawn}"));
     }
-    Ok(count + Count::passed(1))
+    let laid = output(&mut watched("bindings/c/examples/lay_on_cloth.c")?)?;
+    if !laid.contains("mm of cloth 900 mm wide") || !laid.ends_with("proved\n") {
+        return Err(format!("the example prints no lay: {laid}"));
+    }
+    Ok(count + Count::passed(2))
 }
 
-const VALGRIND: [&str; 4] = [
+const VALGRIND: [&str; 5] = [
     "--quiet",
+    "--suppressions=bindings/c/tests/valgrind.supp",
     "--leak-check=full",
     "--errors-for-leak-kinds=definite,indirect,possible",
     "--error-exitcode=9",

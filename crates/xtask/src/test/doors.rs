@@ -1,6 +1,6 @@
 //! The same calls through Rust, C and Python: every answer equal bit for bit.
 
-use std::{collections::BTreeMap, path::Path};
+use std::{collections::BTreeMap, fs, path::Path};
 
 use super::{
     c, python,
@@ -28,9 +28,28 @@ pub(crate) fn tests(context: &Context) -> Result<Count, String> {
             .env("PYTHONDONTWRITEBYTECODE", "1"),
     )?;
     let count = reference.compare("C", &c)? + reference.compare("Python", &python)?;
+    let count = count + lays(context)?;
     let met = output(&mut context.cargo("run --quiet -p recloth-doors -- references"))?;
     print!("{met}");
     Ok(count)
+}
+
+/// The jobs of `tests/doors/lays` through all three, cloth by the length with several numbers of threads.
+fn lays(context: &Context) -> Result<Count, String> {
+    let rust = output(&mut context.cargo("run --quiet -p recloth-doors -- lays"))?;
+    let reference = Reference {
+        answers: lines("Rust", &rust)?,
+    };
+    let folder = context.root.join("tests/doors/lays");
+    let mut c = context.command(c::lay_jobs(context)?, [""; 0]);
+    for entry in fs::read_dir(&folder).map_err(|error| error.to_string())? {
+        c.arg(entry.map_err(|error| error.to_string())?.path());
+    }
+    let mut python = context.command(context.python()?, ["tests/doors/lays.py"]);
+    python.arg(&folder).env("PYTHONDONTWRITEBYTECODE", "1");
+    let count = reference.compare("C", &output(&mut c)?)?
+        + reference.compare("Python", &output(&mut python)?)?;
+    Ok(count + reference.same_for_all_threads())
 }
 
 /// What Rust answers on this machine to every call.
@@ -48,6 +67,25 @@ impl Reference {
         let answers = lines("Rust", &rust)?;
         println!("{} calls through Rust", answers.len());
         Ok(Reference { answers })
+    }
+
+    /// Lays of one job by different numbers of threads, `NAME-1` and `NAME-2`, are the same.
+    fn same_for_all_threads(&self) -> Count {
+        let mut count = Count::default();
+        for (call, answer) in &self.answers {
+            let Some(alone) = call.rsplit_once('-').map(|(job, _)| format!("{job}-1")) else {
+                continue;
+            };
+            match self.answers.get(&alone) {
+                Some(other) if other == answer => count = count + Count::passed(1),
+                Some(_) => {
+                    count.failed += 1;
+                    println!("{call}: not the lay of one thread");
+                }
+                None => {}
+            }
+        }
+        count
     }
 
     /// Compares what another door or machine printed, bit for bit.

@@ -1,130 +1,24 @@
-//! Lays: `fit`, `check`, and the class `Fit`.
+//! `fit` and the class `Fit`.
 
-use kurbo::{Point, Vec2};
 use numpy::PyArray2;
 use pyo3::{prelude::*, types::PyTuple};
 use recloth_lay::{
-    Alone, Answer, Bound as Proof, Complaint, Faces, Fit, Lay, Options, Panel, Part, Placement,
-    Shortage, Together, Unplaced,
+    Alone, Answer, Bound as Proof, Complaint, Fit, Options, Panel, Part, Shortage, Together,
 };
-use recloth_sheet::{LayPanel, LayPiece, lay_drawing, svg};
 use serde::{Deserialize, Serialize};
 
-use super::cloth::{PyPanel, panel_list};
-use super::read::{
-    Pair, Pickled, array, data, from_json, invalid, json, made, pair, parsed, pickled, points,
-    spelled, tuple, whole, word,
+use super::{
+    super::{
+        cloth::{PyPanel, panel_list},
+        read::{Pickled, data, from_json, invalid, json, made, parsed, pickled, spelled, tuple},
+    },
+    check::complaints,
+    data::{
+        failed, outlines, part_tuple, placement_data, placement_tuple, read_parts, unplaced_tuple,
+    },
+    drawing::{SHOWN, drawn},
 };
-use crate::door::{number, raise_text, whole as whole_number};
-
-/// Width and height that a lay is drawn in (mm): the text of a sheet of A4 or Letter.
-const SHOWN: (f64, f64) = (180.0, 150.0);
-
-#[derive(FromPyObject)]
-struct PartData {
-    name: String,
-    outline: Vec<Pair>,
-    grain_deg: f64,
-    tilt_deg: f64,
-    #[pyo3(from_py_with = number)]
-    as_drawn: f64,
-    #[pyo3(from_py_with = number)]
-    mirrored: f64,
-    shows: String,
-    either_way: bool,
-}
-
-#[derive(FromPyObject)]
-struct PlacementData {
-    part: usize,
-    panel: usize,
-    turn_deg: f64,
-    shift: Pair,
-    mirrored: bool,
-    hand: String,
-}
-
-#[derive(FromPyObject)]
-struct UnplacedData {
-    part: usize,
-    hand: String,
-    #[pyo3(from_py_with = number)]
-    count: f64,
-}
-
-fn corners(points: Vec<Pair>) -> Vec<Point> {
-    points.into_iter().map(Point::from).collect()
-}
-
-fn read_parts(function: &str, parts: &Bound<'_, PyAny>) -> PyResult<Vec<Part>> {
-    let py = parts.py();
-    let parts: Vec<PartData> = data(py)?.call_method1("part_list", (parts,))?.extract()?;
-    parts
-        .into_iter()
-        .map(|part| {
-            Ok(Part {
-                name: part.name,
-                outline: corners(part.outline),
-                grain_deg: part.grain_deg,
-                tilt_deg: part.tilt_deg,
-                as_drawn: whole(py, function, "as_drawn", part.as_drawn)?,
-                mirrored: whole(py, function, "mirrored", part.mirrored)?,
-                shows: word(py, function, "shows", &part.shows)?,
-                either_way: part.either_way,
-                crosswise: false,
-            })
-        })
-        .collect()
-}
-
-impl PlacementData {
-    fn placement(self, py: Python<'_>, function: &str) -> PyResult<Placement> {
-        Ok(Placement {
-            part: self.part,
-            hand: word(py, function, "hand", &self.hand)?,
-            panel: self.panel,
-            mirrored: self.mirrored,
-            turn_deg: self.turn_deg,
-            shift: Vec2::from(self.shift),
-        })
-    }
-}
-
-fn placement_data<'py>(py: Python<'py>, placement: &Placement) -> PyResult<Bound<'py, PyAny>> {
-    made(
-        py,
-        "Placement",
-        (
-            placement.part,
-            placement.panel,
-            placement.turn_deg,
-            (placement.shift.x, placement.shift.y),
-            placement.mirrored,
-            spelled(placement.hand),
-        ),
-    )
-}
-
-fn pairs(points: &[Point]) -> Vec<Pair> {
-    points.iter().copied().map(pair).collect()
-}
-
-fn part_data<'py>(py: Python<'py>, part: &Part) -> PyResult<Bound<'py, PyAny>> {
-    made(
-        py,
-        "Part",
-        (
-            &part.name,
-            pairs(&part.outline),
-            part.grain_deg,
-            part.tilt_deg,
-            part.as_drawn,
-            part.mirrored,
-            spelled(part.shows),
-            part.either_way,
-        ),
-    )
-}
+use crate::door::{number, whole};
 
 fn answer_data<'py>(py: Python<'py>, alone: &Alone) -> PyResult<Bound<'py, PyAny>> {
     let (placement, bound) = match alone.answer {
@@ -157,10 +51,6 @@ fn answer_data<'py>(py: Python<'py>, alone: &Alone) -> PyResult<Bound<'py, PyAny
             bound.map(|bound| bound.to_string()),
         ),
     )
-}
-
-fn failed(py: Python<'_>, function: &str, error: &recloth_lay::Error) -> PyErr {
-    raise_text(py, function, &error.error(), &error.to_string())
 }
 
 /// Which pieces fit on which panels, and where; made by ``fit``.
@@ -209,27 +99,8 @@ impl Laid {
     }
 
     fn drawing(&self, width: f64, height: f64) -> Result<String, recloth::Error> {
-        let mut panels: Vec<LayPanel> = self.panels.iter().map(LayPanel::from).collect();
-        for placement in &self.fit.lay.placements {
-            let part = &self.parts[placement.part];
-            let mirrored = match placement.hand {
-                recloth_lay::Hand::AsDrawn => "",
-                recloth_lay::Hand::Mirrored => ", mirrored",
-            };
-            // On cloth whose sides look alike a cutter need not care.
-            let sided = self.panels[placement.panel].faces() == Faces::One;
-            let down = if sided && placement.face_down() {
-                ", face down"
-            } else {
-                ""
-            };
-            panels[placement.panel].pieces.push(LayPiece {
-                label: format!("{}{mirrored}{down}", part.name),
-                outline: recloth_lay::placed(&part.outline, placement),
-                grain_deg: None,
-            });
-        }
-        svg(&lay_drawing("Lay", &panels, width, height)?)
+        let panels: Vec<_> = self.panels.iter().map(|p| (p, String::new())).collect();
+        drawn(&self.parts, &panels, &self.fit.lay, (width, height))
     }
 }
 
@@ -299,25 +170,13 @@ impl PyFit {
     /// The best lay found, a tuple of Placement.
     #[getter]
     fn placements<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyTuple>> {
-        tuple(
-            py,
-            self.of
-                .fit
-                .lay
-                .placements
-                .iter()
-                .map(|placement| placement_data(py, placement)),
-        )
+        placement_tuple(py, &self.of.fit.lay)
     }
 
     /// The pieces without a place in it, a tuple of Unplaced.
     #[getter]
     fn unplaced<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyTuple>> {
-        let unplaced = self.of.fit.lay.unplaced.iter();
-        tuple(
-            py,
-            unplaced.map(|u| made(py, "Unplaced", (u.part, spelled(u.hand), u.count))),
-        )
+        unplaced_tuple(py, &self.of.fit.lay)
     }
 
     /// Least distance between the cut lines of two pieces (mm).
@@ -347,7 +206,7 @@ impl PyFit {
     /// The parts, a tuple of Part.
     #[getter]
     fn parts<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyTuple>> {
-        tuple(py, self.of.parts.iter().map(|part| part_data(py, part)))
+        part_tuple(py, &self.of.parts)
     }
 
     /// The panels, a tuple of Panel.
@@ -363,10 +222,13 @@ impl PyFit {
     /// The cut line of each placed piece where it lies on its panel (mm): a list of arrays (n, 2), in
     /// the order of ``placements``.
     fn outlines<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyArray2<f64>>>> {
-        let placements = self.of.fit.lay.placements.iter();
-        placements
-            .map(|p| array(py, &recloth_lay::placed(&self.of.parts[p.part].outline, p)))
-            .collect()
+        outlines(py, &self.of.parts, &self.of.fit.lay)
+    }
+
+    /// What is wrong with the lay, a sentence each, as ``check`` says it: nothing.
+    fn check(&self, py: Python<'_>) -> PyResult<Vec<String>> {
+        let Laid { parts, panels, fit } = &self.of;
+        complaints(py, "Fit.check", parts, panels, &fit.lay)
     }
 
     /// The fit that ``to_json`` wrote; its lay is proved again.
@@ -429,17 +291,23 @@ impl PyFit {
         )
     }
 
+    /// A line a piece, a column a panel, and in words whether that piece alone has a place there; then
+    /// whether all have one together.
+    fn __str__<'py>(slf: &Bound<'py, PyFit>) -> PyResult<Bound<'py, PyAny>> {
+        data(slf.py())?.call_method1("fit_table", (slf,))
+    }
+
     fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<Pickled<'py>> {
         pickled::<PyFit>(py, self.to_json(py)?)
     }
 }
 
 fn read_seed(seed: &Bound<'_, PyAny>) -> PyResult<u64> {
-    whole_number("fit", "seed", seed, u64::MAX)
+    whole("fit", "seed", seed, u64::MAX)
 }
 
 fn read_budget(budget: &Bound<'_, PyAny>) -> PyResult<u64> {
-    whole_number("fit", "budget", budget, u64::MAX)
+    whole("fit", "budget", budget, u64::MAX)
 }
 
 /// Which pieces fit on which panels, where all of them go together, or what proves that they cannot.
@@ -498,123 +366,4 @@ pub(crate) fn fit(
     let fit = py.detach(|| recloth_lay::fit(&parts, &panels, &options));
     let fit = fit.map_err(|error| failed(py, "fit", &error))?;
     Ok(PyFit::new(parts, panels, fit))
-}
-
-/// What is wrong with a lay: nothing, when it can be cut.
-///
-/// Proves that every piece is inside its panel, clear of holes, flaws and other pieces, on grain
-/// within its tolerance, the right way up, of the right hand, and none too many or too few. Touching
-/// is allowed; an overlap deeper than 1e-6 mm is not.
-///
-/// Parameters
-/// ----------
-/// parts : list of Part or Piece
-///     as of ``fit``
-/// panels : list of Panel
-///     as of ``fit``
-/// placements : list of Placement
-///     or dicts with its fields, or tuples in their order
-/// unplaced : list of Unplaced
-///     pieces left out on purpose; with the placements they make up the counts of the parts
-/// spacing : float
-///     least distance between the cut lines of two pieces (mm), 0 to 1000
-///
-/// Returns
-/// -------
-/// list of str
-///     a sentence for each thing wrong, in order of placement; empty when all is right
-///
-/// Raises
-/// ------
-/// ReclothError
-///     a part, panel or the spacing cannot be used
-///
-/// Examples
-/// --------
-/// >>> import recloth
-/// >>> cloth = recloth.Panel("back", [(0, 0), (200, 0), (200, 200), (0, 200)])
-/// >>> pocket = recloth.Part("pocket", [(0, 0), (150, 0), (150, 150), (0, 150)])
-/// >>> recloth.check([pocket], [cloth], [recloth.Placement(0, 0, shift=(20, 30))])
-/// []
-#[pyfunction]
-#[pyo3(signature = (parts, panels, placements, unplaced=None, *, spacing=0.0))]
-pub(crate) fn check(
-    py: Python<'_>,
-    parts: &Bound<'_, PyAny>,
-    panels: &Bound<'_, PyAny>,
-    placements: &Bound<'_, PyAny>,
-    unplaced: Option<&Bound<'_, PyAny>>,
-    #[pyo3(from_py_with = number)] spacing: f64,
-) -> PyResult<Vec<String>> {
-    let parts = read_parts("check", parts)?;
-    let panels = panel_list(panels)?;
-    let placements: Vec<PlacementData> = data(py)?
-        .call_method1("placement_list", (placements,))?
-        .extract()?;
-    let placements = placements
-        .into_iter()
-        .map(|p| p.placement(py, "check"))
-        .collect::<PyResult<Vec<_>>>()?;
-    let unplaced: Vec<UnplacedData> = match unplaced {
-        Some(unplaced) => data(py)?
-            .call_method1("unplaced_list", (unplaced,))?
-            .extract()?,
-        None => Vec::new(),
-    };
-    let unplaced = unplaced
-        .into_iter()
-        .map(|u| {
-            Ok(Unplaced {
-                part: u.part,
-                hand: word(py, "check", "hand", &u.hand)?,
-                count: whole(py, "check", "count", u.count)?,
-            })
-        })
-        .collect::<PyResult<Vec<_>>>()?;
-    let lay = Lay {
-        placements,
-        unplaced,
-        spacing,
-    };
-    match py.detach(|| recloth_lay::check(&parts, &panels, &lay)) {
-        Ok(()) => Ok(Vec::new()),
-        Err(complaints) => complaints
-            .iter()
-            .map(|complaint| match complaint {
-                Complaint::Input(error) => Err(failed(py, "check", error)),
-                other => Ok(other.to_string()),
-            })
-            .collect(),
-    }
-}
-
-/// An outline as it lies on a panel: mirrored if so, turned, then shifted.
-///
-/// Parameters
-/// ----------
-/// outline : points
-///     shape (n, 2) (mm)
-/// placement : Placement
-///     where it lies
-///
-/// Returns
-/// -------
-/// numpy.ndarray of shape (n, 2)
-#[pyfunction]
-pub(crate) fn placed<'py>(
-    py: Python<'py>,
-    outline: &Bound<'py, PyAny>,
-    placement: &Bound<'py, PyAny>,
-) -> PyResult<Bound<'py, PyArray2<f64>>> {
-    let outline = points(outline, "outline")?;
-    let placement: PlacementData = data(py)?
-        .call_method1("placement", (placement,))?
-        .extract()?;
-    let placement = placement.placement(py, "placed")?;
-    let finite = [placement.turn_deg, placement.shift.x, placement.shift.y];
-    for (argument, value) in ["turn_deg", "shift", "shift"].into_iter().zip(finite) {
-        recloth::Error::check(argument, value, -1e9, 1e9)
-            .map_err(|error| crate::door::raise(py, "placed", &error))?;
-    }
-    array(py, &recloth_lay::placed(&outline, &placement))
 }

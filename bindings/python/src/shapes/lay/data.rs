@@ -1,0 +1,230 @@
+//! Parts, placements and the cloth of a strip, between Python's data and Rust's.
+
+use kurbo::{Point, Vec2};
+use numpy::PyArray2;
+use pyo3::{prelude::*, types::PyTuple};
+use recloth_lay::{Lay, Part, Placement, Strip, Unplaced};
+
+use super::super::read::{Pair, array, data, made, pair, spelled, tuple, whole, word};
+use crate::door::{number, raise_text};
+
+#[derive(FromPyObject)]
+struct PartData {
+    name: String,
+    outline: Vec<Pair>,
+    grain_deg: f64,
+    tilt_deg: f64,
+    #[pyo3(from_py_with = number)]
+    as_drawn: f64,
+    #[pyo3(from_py_with = number)]
+    mirrored: f64,
+    shows: String,
+    either_way: bool,
+    crosswise: bool,
+}
+
+#[derive(FromPyObject)]
+struct PlacementData {
+    part: usize,
+    panel: usize,
+    turn_deg: f64,
+    shift: Pair,
+    mirrored: bool,
+    hand: String,
+}
+
+#[derive(FromPyObject)]
+struct UnplacedData {
+    part: usize,
+    hand: String,
+    #[pyo3(from_py_with = number)]
+    count: f64,
+}
+
+#[derive(FromPyObject)]
+struct StripData {
+    width: f64,
+    faces: String,
+    nap: bool,
+}
+
+fn corners(points: Vec<Pair>) -> Vec<Point> {
+    points.into_iter().map(Point::from).collect()
+}
+
+/// The parts given to a function.
+pub(super) fn read_parts(function: &str, parts: &Bound<'_, PyAny>) -> PyResult<Vec<Part>> {
+    let py = parts.py();
+    let parts: Vec<PartData> = data(py)?.call_method1("part_list", (parts,))?.extract()?;
+    parts
+        .into_iter()
+        .map(|part| {
+            Ok(Part {
+                name: part.name,
+                outline: corners(part.outline),
+                grain_deg: part.grain_deg,
+                tilt_deg: part.tilt_deg,
+                as_drawn: whole(py, function, "as_drawn", part.as_drawn)?,
+                mirrored: whole(py, function, "mirrored", part.mirrored)?,
+                shows: word(py, function, "shows", &part.shows)?,
+                either_way: part.either_way,
+                crosswise: part.crosswise,
+            })
+        })
+        .collect()
+}
+
+impl PlacementData {
+    fn placement(self, py: Python<'_>, function: &str) -> PyResult<Placement> {
+        Ok(Placement {
+            part: self.part,
+            hand: word(py, function, "hand", &self.hand)?,
+            panel: self.panel,
+            mirrored: self.mirrored,
+            turn_deg: self.turn_deg,
+            shift: Vec2::from(self.shift),
+        })
+    }
+}
+
+/// One placement given to a function.
+pub(super) fn read_placement(function: &str, at: &Bound<'_, PyAny>) -> PyResult<Placement> {
+    let py = at.py();
+    let placement: PlacementData = data(py)?.call_method1("placement", (at,))?.extract()?;
+    placement.placement(py, function)
+}
+
+/// The lay given to a function.
+pub(super) fn read_lay(
+    function: &str,
+    placements: &Bound<'_, PyAny>,
+    unplaced: Option<&Bound<'_, PyAny>>,
+    spacing: f64,
+) -> PyResult<Lay> {
+    let py = placements.py();
+    let placements: Vec<PlacementData> = data(py)?
+        .call_method1("placement_list", (placements,))?
+        .extract()?;
+    let placements = placements
+        .into_iter()
+        .map(|placement| placement.placement(py, function))
+        .collect::<PyResult<_>>()?;
+    let unplaced: Vec<UnplacedData> = match unplaced {
+        Some(unplaced) => data(py)?
+            .call_method1("unplaced_list", (unplaced,))?
+            .extract()?,
+        None => Vec::new(),
+    };
+    let unplaced = unplaced
+        .into_iter()
+        .map(|u| {
+            Ok(Unplaced {
+                part: u.part,
+                hand: word(py, function, "hand", &u.hand)?,
+                count: whole(py, function, "count", u.count)?,
+            })
+        })
+        .collect::<PyResult<_>>()?;
+    Ok(Lay {
+        placements,
+        unplaced,
+        spacing,
+    })
+}
+
+/// The cloth by the length given to a function.
+pub(super) fn read_strip(function: &str, strip: &Bound<'_, PyAny>) -> PyResult<Strip> {
+    let py = strip.py();
+    let strip: StripData = data(py)?.call_method1("cloth_strip", (strip,))?.extract()?;
+    Ok(Strip {
+        width: strip.width,
+        faces: word(py, function, "faces", &strip.faces)?,
+        nap: strip.nap,
+    })
+}
+
+/// The cloth by the length as Python's data.
+pub(super) fn strip_data<'py>(py: Python<'py>, strip: &Strip) -> PyResult<Bound<'py, PyAny>> {
+    made(py, "Strip", (strip.width, spelled(strip.faces), strip.nap))
+}
+
+/// The placement as Python's data.
+pub(super) fn placement_data<'py>(
+    py: Python<'py>,
+    placement: &Placement,
+) -> PyResult<Bound<'py, PyAny>> {
+    made(
+        py,
+        "Placement",
+        (
+            placement.part,
+            placement.panel,
+            placement.turn_deg,
+            (placement.shift.x, placement.shift.y),
+            placement.mirrored,
+            spelled(placement.hand),
+        ),
+    )
+}
+
+fn pairs(points: &[Point]) -> Vec<Pair> {
+    points.iter().copied().map(pair).collect()
+}
+
+fn part_data<'py>(py: Python<'py>, part: &Part) -> PyResult<Bound<'py, PyAny>> {
+    made(
+        py,
+        "Part",
+        (
+            &part.name,
+            pairs(&part.outline),
+            part.grain_deg,
+            part.tilt_deg,
+            part.as_drawn,
+            part.mirrored,
+            spelled(part.shows),
+            part.either_way,
+            part.crosswise,
+        ),
+    )
+}
+
+/// Parts as Python's data.
+pub(super) fn part_tuple<'py>(py: Python<'py>, parts: &[Part]) -> PyResult<Bound<'py, PyTuple>> {
+    tuple(py, parts.iter().map(|part| part_data(py, part)))
+}
+
+/// The placements of a lay as Python's data.
+pub(super) fn placement_tuple<'py>(py: Python<'py>, lay: &Lay) -> PyResult<Bound<'py, PyTuple>> {
+    let placements = lay.placements.iter();
+    tuple(
+        py,
+        placements.map(|placement| placement_data(py, placement)),
+    )
+}
+
+/// What a lay leaves out as Python's data.
+pub(super) fn unplaced_tuple<'py>(py: Python<'py>, lay: &Lay) -> PyResult<Bound<'py, PyTuple>> {
+    let unplaced = lay.unplaced.iter();
+    tuple(
+        py,
+        unplaced.map(|u| made(py, "Unplaced", (u.part, spelled(u.hand), u.count))),
+    )
+}
+
+/// The cut lines of a lay's pieces where they lie.
+pub(super) fn outlines<'py>(
+    py: Python<'py>,
+    parts: &[Part],
+    lay: &Lay,
+) -> PyResult<Vec<Bound<'py, PyArray2<f64>>>> {
+    let placements = lay.placements.iter();
+    placements
+        .map(|p| array(py, &recloth_lay::placed(&parts[p.part].outline, p)))
+        .collect()
+}
+
+/// The exception for what is wrong with a part, a panel or an option.
+pub(super) fn failed(py: Python<'_>, function: &str, error: &recloth_lay::Error) -> PyErr {
+    raise_text(py, function, &error.error(), &error.to_string())
+}

@@ -1,0 +1,20 @@
+//! Lays: `fit`, `strip` and `check`, and the classes of what they answer.
+
+mod check;
+mod data;
+mod drawing;
+pub(super) mod fit;
+mod strip;
+mod watch;
+
+use pyo3::prelude::*;
+
+/// Adds the functions and classes of lays.
+pub(super) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
+    module.add_class::<fit::PyFit>()?;
+    module.add_class::<strip::PyStripLay>()?;
+    module.add_function(wrap_pyfunction!(fit::fit, module)?)?;
+    module.add_function(wrap_pyfunction!(strip::strip, module)?)?;
+    module.add_function(wrap_pyfunction!(check::check, module)?)?;
+    module.add_function(wrap_pyfunction!(check::placed, module)?)
+}
