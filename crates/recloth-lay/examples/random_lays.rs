@@ -177,6 +177,7 @@ fn main() {
             spacing: if chance.odds(0.3) { 3.0 } else { 0.0 },
             seed: 1,
             budget: 2_000_000,
+            ..Options::default()
         };
         // A random star may cross itself where two of its rays almost meet: the next one will not.
         let Ok(found) = fit(&parts, &panels, &options) else {

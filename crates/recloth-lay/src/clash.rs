@@ -58,6 +58,14 @@ impl Clash {
         }
     }
 
+    /// As [`Clash::depth`], for a position that may be far off.
+    pub(crate) fn depth_near(&self, p: Point) -> f64 {
+        match p.x > self.low.x && p.x < self.high.x && p.y > self.low.y && p.y < self.high.y {
+            true => self.depth(p),
+            false => 0.0,
+        }
+    }
+
     /// The least shift (mm) that brings the shape from this position clear of the obstacle; 0 where it is clear.
     pub(crate) fn depth(&self, p: Point) -> f64 {
         if !self.sums.iter().any(|sum| sum.holds(p)) {

@@ -130,7 +130,7 @@ impl Room {
         )
     }
 
-    pub(crate) fn any(&self, chance: &mut Chance) -> Point {
+    fn any(&self, chance: &mut Chance) -> Point {
         Point::new(
             self.low.x + chance.share() * (self.high.x - self.low.x),
             self.low.y + chance.share() * (self.high.y - self.low.y),
@@ -138,20 +138,69 @@ impl Room {
     }
 }
 
+/// A shape lying one way on one panel.
+pub(crate) struct Stance {
+    /// Index of the attitude in the table.
+    pub(crate) attitude: usize,
+    pub(crate) panel: usize,
+    pub(crate) room: Room,
+    /// What the room has that is not cloth: beyond a slanting edge, in a bay, a hole, a flaw.
+    pub(crate) walls: Option<Clash>,
+}
+
 /// One piece as it lies.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Pose {
-    pub(crate) attitude: usize,
+    pub(crate) stance: usize,
     pub(crate) shift: Point,
 }
 
 /// What stays the same while pieces move.
 pub(crate) struct Scene<'a> {
     pub(crate) table: &'a Table,
-    /// The attitudes each piece may have.
+    /// The stances each piece may have.
     pub(crate) ways: Vec<Vec<usize>>,
-    /// The room of each attitude.
-    pub(crate) rooms: Vec<Room>,
+    pub(crate) stances: Vec<Stance>,
+}
+
+impl Scene<'_> {
+    /// Every piece somewhere in its room, one way or another.
+    pub(crate) fn strewn(&self, chance: &mut Chance) -> Vec<Pose> {
+        (self.ways.iter())
+            .map(|own| self.anywhere(own, chance))
+            .collect()
+    }
+
+    /// Somewhere in one of some stances.
+    pub(crate) fn anywhere(&self, own: &[usize], chance: &mut Chance) -> Pose {
+        let stance = own[chance.pick(own.len())];
+        Pose {
+            stance,
+            shift: self.stances[stance].room.any(chance),
+        }
+    }
+
+    /// The shape of a stance.
+    fn shape(&self, stance: usize) -> &Attitude {
+        &self.table.attitudes[self.stances[stance].attitude]
+    }
+
+    /// How deep one pose lies in another.
+    fn depth(&self, pose: Pose, their: Pose) -> f64 {
+        let (one, other) = (&self.stances[pose.stance], &self.stances[their.stance]);
+        if one.panel != other.panel {
+            return 0.0;
+        }
+        let (clash, sign) = self.table.index[one.attitude][other.attitude];
+        let p = ((pose.shift - their.shift) * sign).to_point();
+        self.table.clashes[clash].depth_near(p)
+    }
+
+    /// How deep a pose lies in what is not cloth.
+    fn wall(&self, pose: Pose) -> f64 {
+        let walls = self.stances[pose.stance].walls.as_ref();
+        walls.map_or(0.0, |walls| walls.depth_near(pose.shift))
+    }
 }
 
 /// Another piece as a moving one meets it.
@@ -164,7 +213,8 @@ struct Near<'a> {
     weight: f64,
 }
 
-/// The pieces as they lie, how deep they lie in each other, and what each pair weighs.
+/// The pieces as they lie, how deep they lie in each other, and what each pair weighs; a piece with itself stands for the
+/// piece and what is not cloth.
 #[derive(Clone)]
 pub(crate) struct Crowd {
     pub(crate) poses: Vec<Pose>,
@@ -189,7 +239,7 @@ impl Crowd {
             weights: vec![1.0; count * count],
         };
         for pose in &mut crowd.poses {
-            pose.shift = scene.rooms[pose.attitude].nearest(pose.shift);
+            pose.shift = scene.stances[pose.stance].room.nearest(pose.shift);
         }
         for piece in 0..count {
             crowd.measure_one(scene, piece, work);
@@ -201,16 +251,9 @@ impl Crowd {
         let count = self.poses.len();
         let pose = self.poses[piece];
         for other in 0..count {
-            if other == piece {
-                continue;
-            }
-            let their = self.poses[other];
-            let (clash, sign) = scene.table.index[pose.attitude][their.attitude];
-            let clash = &scene.table.clashes[clash];
-            let p = ((pose.shift - their.shift) * sign).to_point();
-            let depth = match within(p, clash.low, clash.high) {
-                true => clash.depth(p),
-                false => 0.0,
+            let depth = match other == piece {
+                true => scene.wall(pose),
+                false => scene.depth(pose, self.poses[other]),
             };
             self.depths[piece * count + other] = depth;
             self.depths[other * count + piece] = depth;
@@ -220,7 +263,11 @@ impl Crowd {
 
     /// The sum of all depths.
     pub(crate) fn depth(&self) -> f64 {
-        self.depths.iter().sum::<f64>() / 2.0
+        let count = self.poses.len();
+        let walls: f64 = (0..count)
+            .map(|piece| self.depths[piece * (count + 1)])
+            .sum();
+        (self.depths.iter().sum::<f64>() + walls) / 2.0
     }
 
     fn fault_of(&self, piece: usize) -> f64 {
@@ -260,14 +307,27 @@ impl Crowd {
         }
     }
 
-    fn near<'a>(&self, scene: &Scene<'a>, piece: usize, attitude: usize) -> Vec<Near<'a>> {
+    /// What a piece meets in a stance.
+    fn near<'a>(&self, scene: &'a Scene<'_>, piece: usize, stance: usize) -> Vec<Near<'a>> {
         let count = self.poses.len();
+        let own = &scene.stances[stance];
         let mut near = Vec::with_capacity(count);
+        if let Some(clash) = &own.walls {
+            near.push(Near {
+                low: clash.low,
+                high: clash.high,
+                clash,
+                sign: 1.0,
+                shift: Point::ORIGIN,
+                weight: self.weights[piece * (count + 1)],
+            });
+        }
         for (other, their) in self.poses.iter().enumerate() {
-            if other == piece {
+            let standing = &scene.stances[their.stance];
+            if other == piece || standing.panel != own.panel {
                 continue;
             }
-            let (clash, sign) = scene.table.index[attitude][their.attitude];
+            let (clash, sign) = scene.table.index[own.attitude][standing.attitude];
             let clash = &scene.table.clashes[clash];
             let (low, high) = match sign > 0.0 {
                 true => (clash.low, clash.high),
@@ -295,7 +355,7 @@ impl Crowd {
         let mut kept: Vec<(f64, usize, Point)> = Vec::with_capacity(KEPT + 1);
         let nears: Vec<Vec<Near<'_>>> = ways
             .iter()
-            .map(|&attitude| self.near(scene, piece, attitude))
+            .map(|&stance| self.near(scene, piece, stance))
             .collect();
         let keep = |kept: &mut Vec<(f64, usize, Point)>, fault: f64, way: usize, p: Point| {
             if kept.len() == KEPT && fault >= kept[KEPT - 1].0 {
@@ -308,11 +368,11 @@ impl Crowd {
             kept.insert(place, (fault, way, p));
             kept.truncate(KEPT);
         };
-        for (way, (&attitude, near)) in ways.iter().zip(&nears).enumerate() {
-            let room = &scene.rooms[attitude];
-            let shape = &scene.table.attitudes[attitude];
+        for (way, (&stance, near)) in ways.iter().zip(&nears).enumerate() {
+            let room = &scene.stances[stance].room;
+            let shape = scene.shape(stance);
             let reach = 0.1 * length(shape.high - shape.low);
-            if attitude == now.attitude {
+            if stance == now.stance {
                 let fault = fault_at(near, now.shift, f64::INFINITY, work);
                 keep(&mut kept, fault, way, now.shift);
             }
@@ -336,12 +396,12 @@ impl Crowd {
         }
         let mut best: Option<(f64, usize, Point)> = None;
         for &(fault, way, p) in &kept {
-            let attitude = ways[way];
-            let shape = &scene.table.attitudes[attitude];
+            let stance = ways[way];
+            let shape = scene.shape(stance);
             let size = length(shape.high - shape.low);
             let (fault, p) = improve(
                 &nears[way],
-                &scene.rooms[attitude],
+                &scene.stances[stance].room,
                 (fault, p),
                 (0.05 * size, 0.002 * size),
                 chance,
@@ -352,18 +412,18 @@ impl Crowd {
             }
         }
         if let Some((fault, way, p)) = best {
-            let attitude = ways[way];
-            let shape = &scene.table.attitudes[attitude];
+            let stance = ways[way];
+            let shape = scene.shape(stance);
             let size = length(shape.high - shape.low);
             let (_, p) = improve(
                 &nears[way],
-                &scene.rooms[attitude],
+                &scene.stances[stance].room,
                 (fault, p),
                 (0.002 * size, 2e-5 * size),
                 chance,
                 work,
             );
-            self.poses[piece] = Pose { attitude, shift: p };
+            self.poses[piece] = Pose { stance, shift: p };
             self.measure_one(scene, piece, work);
         }
     }

@@ -14,6 +14,7 @@ use kurbo::{Point, Vec2};
 use crate::bounds::{grain_turn, ways};
 use crate::lay::sin_cos_deg;
 use crate::shape::{bounds, length};
+use crate::watch::Watch;
 use crate::{Hand, Panel, Part, Placement};
 
 /// Rounding and the checker's tolerances together, generously (mm).
@@ -38,6 +39,7 @@ pub(crate) fn look(
     panel: (usize, &Panel),
     budget: u64,
     work: &mut u64,
+    watch: &mut Watch<'_>,
 ) -> Outcome {
     let (part_index, part) = part;
     let (panel_index, panel) = panel;
@@ -58,7 +60,7 @@ pub(crate) fn look(
             })
             .collect();
         while let Some(group) = boxes.pop() {
-            if *work > end {
+            if *work > end || watch.is_over(*work) {
                 return Outcome::Unknown;
             }
             let by_turn = scene.radius * group.half_turn_deg * (PI / 180.0);
@@ -378,13 +380,19 @@ mod tests {
         (part, hand, panel)
     }
 
+    fn looked(part: &Part, hand: Hand, panel: &Panel) -> Outcome {
+        let mut heedless = |_| core::ops::ControlFlow::Continue(());
+        let mut watch = Watch::new(u64::MAX, None, &mut heedless);
+        look((0, part), hand, (0, panel), 20_000_000, &mut 0, &mut watch)
+    }
+
     #[test]
     fn a_place_that_is_there_is_never_excluded_and_one_that_cannot_be_is_never_offered() {
         let mut chance = Chance::new(7);
         let mut found = 0;
         for _ in 0..40 {
             let (part, hand, panel) = case(&mut chance, 0.97);
-            match look((0, &part), hand, (0, &panel), 20_000_000, &mut 0) {
+            match looked(&part, hand, &panel) {
                 Outcome::Nowhere => panic!("excluded: {part:?} {panel:?}"),
                 Outcome::Unknown => {}
                 Outcome::Place(placement) => {
@@ -401,7 +409,7 @@ mod tests {
         let mut excluded = 0;
         for _ in 0..40 {
             let (part, hand, panel) = case(&mut chance, 1.03);
-            match look((0, &part), hand, (0, &panel), 20_000_000, &mut 0) {
+            match looked(&part, hand, &panel) {
                 Outcome::Nowhere => excluded += 1,
                 Outcome::Unknown => {}
                 Outcome::Place(place) => panic!("offered {place:?}: {part:?} {panel:?}"),

@@ -1,10 +1,14 @@
 //! What fits, where, and what proves that something does not.
 
+use core::ops::ControlFlow;
+
 use crate::bounds::{Bound, area, area_slack, quick, usable_area};
 use crate::everywhere::{Outcome, look};
-use crate::search::{Kind, Search, together};
+use crate::search::{Kind, Search};
+use crate::together::together;
 use crate::valid::check_inputs;
-use crate::{Complaint, Error, Hand, Lay, Panel, Part, Placement, Unplaced, check};
+use crate::watch::{Listener, Watch};
+use crate::{Complaint, Error, Hand, Lay, Panel, Part, Placement, Progress, Unplaced, check};
 
 /// How to look.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -21,15 +25,22 @@ pub struct Options {
     /// How many evaluations to stop after. One is a glance at one position, or at two edges that may hold a piece in
     /// place; a million take some hundredths of a second. What is begun is finished, so a little more may be used.
     pub budget: u64,
+    /// Seconds to stop after, if that is sooner (0 to 1e6). How far the search comes in a time depends on the machine, so
+    /// then the lay does too.
+    pub seconds: Option<f64>,
+    /// Threads to work with; 0 for as many as there are processors. The lay does not depend on it.
+    pub threads: usize,
 }
 
 impl Default for Options {
-    /// No spacing, seed 1, and about two seconds of one ordinary processor.
+    /// No spacing, seed 1, about two seconds of an ordinary processor, and as many threads as there are processors.
     fn default() -> Options {
         Options {
             spacing: 0.0,
             seed: 1,
             budget: 200_000_000,
+            seconds: None,
+            threads: 0,
         }
     }
 }
@@ -142,6 +153,9 @@ pub struct Fit {
     pub share: f64,
     /// How many evaluations were made.
     pub evaluations: u64,
+    /// Whether the time was up before the budget was.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub out_of_time: bool,
 }
 
 /// Which pieces fit on which panels, where all of them go together, or what proves that they cannot.
@@ -170,15 +184,29 @@ pub struct Fit {
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn fit(parts: &[Part], panels: &[Panel], options: &Options) -> Result<Fit, Error> {
-    fit_until(parts, panels, options, false)
+    fit_with(parts, panels, options, |_| ControlFlow::Continue(()))
 }
 
-/// As [`fit`]; where a proof is enough, nothing is looked for once not all pieces can have a place together.
+/// As [`fit()`]; says how far it has come, many times a second, and stops at [`ControlFlow::Break`] with what it has.
+///
+/// # Errors
+/// As [`fit()`].
+pub fn fit_with(
+    parts: &[Part],
+    panels: &[Panel],
+    options: &Options,
+    mut progress: impl FnMut(Progress) -> ControlFlow<()>,
+) -> Result<Fit, Error> {
+    fit_until(parts, panels, options, false, &mut progress)
+}
+
+/// As [`fit_with`]; where a proof is enough, nothing is looked for once not all pieces can have a place together.
 pub(crate) fn fit_until(
     parts: &[Part],
     panels: &[Panel],
     options: &Options,
     proof_is_enough: bool,
+    progress: &mut Listener<'_>,
 ) -> Result<Fit, Error> {
     let (kinds, pieces) = check_all(parts, panels, options)?;
     let shares = vec![0.0; panels.len()];
@@ -189,6 +217,7 @@ pub(crate) fn fit_until(
         shares,
         share: 0.0,
         evaluations,
+        out_of_time: false,
     };
     if proof_is_enough {
         let alone = quick_answers(parts, panels, &kinds);
@@ -196,8 +225,10 @@ pub(crate) fn fit_until(
             return Ok(cannot(alone, shortage, 0));
         }
     }
+    let mut watch = Watch::new(options.budget, options.seconds, progress);
     let mut search = Search::new(parts, panels, options.spacing);
-    let alone = answers(&mut search, parts, panels, &kinds, options.budget / 2);
+    watch.give(0, 0.5);
+    let alone = answers(&mut search, parts, panels, &kinds, &mut watch);
     let shortage = shortage_of(parts, panels, &kinds, &pieces, &alone);
     if proof_is_enough && let Some(shortage) = shortage {
         return Ok(cannot(alone, shortage, search.work));
@@ -209,13 +240,14 @@ pub(crate) fn fit_until(
         })
     };
     let may = |kind: Kind, panel: usize| !matches!(answer(kind, panel), Answer::Cannot(_));
-    let rest = options.budget.saturating_sub(search.work);
     let single = match (&pieces[..], alone.iter().find_map(Alone::placement)) {
         ([_], Some(placement)) => Some((vec![placement], Vec::new())),
         _ => None,
     };
-    let (placements, mut left) =
-        single.unwrap_or_else(|| together(&mut search, &pieces, &may, options.seed, rest));
+    let (placements, mut left) = single.unwrap_or_else(|| {
+        let hopeless = shortage.is_some();
+        together(&mut search, &pieces, &may, hopeless, options, &mut watch)
+    });
     let mut found = placements;
     // A piece of more corners than the search looks at may still have its proven place on a panel that is empty.
     left.retain(|&piece| {
@@ -261,6 +293,7 @@ pub(crate) fn fit_until(
         shares,
         share: all,
         evaluations: search.work,
+        out_of_time: watch.out_of_time,
     })
 }
 
@@ -271,8 +304,7 @@ pub(crate) fn check_all(
     options: &Options,
 ) -> Result<(Vec<Kind>, Vec<Kind>), Error> {
     check_inputs(parts, panels)?;
-    recloth::Error::check("spacing", options.spacing, 0.0, 1000.0)
-        .map_err(|error| Error::new("options", error))?;
+    check_options(options)?;
     let kinds: Vec<Kind> = (0..parts.len())
         .flat_map(|part| Hand::BOTH.map(|hand| Kind { part, hand }))
         .filter(|kind| parts[kind.part].count(kind.hand) > 0)
@@ -326,13 +358,22 @@ fn shortage_of(
     shortage(parts, panels, pieces, &may)
 }
 
+fn check_options(options: &Options) -> Result<(), Error> {
+    let of = |error| Error::new("options", error);
+    recloth::Error::check("spacing", options.spacing, 0.0, 1000.0).map_err(of)?;
+    if let Some(seconds) = options.seconds {
+        recloth::Error::check("seconds", seconds, 0.0, 1e6).map_err(of)?;
+    }
+    Ok(())
+}
+
 /// The table of pieces and panels: quick bounds, then the search, then the proof by exclusion for what is still open.
 fn answers(
     search: &mut Search<'_>,
     parts: &[Part],
     panels: &[Panel],
     kinds: &[Kind],
-    budget: u64,
+    watch: &mut Watch<'_>,
 ) -> Vec<Alone> {
     let confirmed = |placement: Placement| {
         let part = Part {
@@ -360,7 +401,7 @@ fn answers(
         for (panel, cloth) in panels.iter().enumerate() {
             let answer = match quick(&parts[kind.part], kind.hand, cloth) {
                 Some(bound) => Answer::Cannot(bound),
-                None if search.work > budget => Answer::Undecided,
+                None if watch.is_over(search.work) => Answer::Undecided,
                 None => search
                     .alone(kind, panel, &confirmed)
                     .map_or(Answer::Undecided, Answer::Fits),
@@ -381,13 +422,13 @@ fn answers(
         .iter_mut()
         .filter(|row| row.answer == Answer::Undecided)
     {
-        let each = budget.saturating_sub(search.work) / open.max(1);
+        let each = watch.left(search.work) / open.max(1);
         open -= 1;
         let (part, panel) = (
             (row.part, &parts[row.part]),
             (row.panel, &panels[row.panel]),
         );
-        row.answer = match look(part, row.hand, panel, each, &mut search.work) {
+        row.answer = match look(part, row.hand, panel, each, &mut search.work, watch) {
             Outcome::Nowhere => Answer::Cannot(Bound::Everywhere),
             Outcome::Place(placement) if confirmed(placement) => Answer::Fits(placement),
             Outcome::Place(_) | Outcome::Unknown => Answer::Undecided,

@@ -1,7 +1,8 @@
 //! The largest value of a measure at which all pieces still fit.
 
 use crate::cleave::{check_moved, direction, moved};
-use crate::fit::{check_all, fit_until};
+use crate::fit::check_all;
+use crate::trials::Trials;
 use crate::{Error, Fit, Options, Panel, Part, Shortage, Together};
 
 /// What one trial may use of the budget that is left; and how little is not worth a trial.
@@ -85,9 +86,7 @@ pub fn largest<E: From<Error>>(
     let mut hunt = Hunt {
         values,
         parts_at,
-        panels,
-        options,
-        left: options.budget,
+        trials: Trials::new(panels, options),
         best: None,
         refused: None,
     };
@@ -133,7 +132,7 @@ pub fn largest<E: From<Error>>(
         fit,
         refused: refused.map(at),
         shortage,
-        evaluations: options.budget - hunt.left,
+        evaluations: options.budget - hunt.trials.left,
     })
 }
 
@@ -171,9 +170,7 @@ impl Values {
 struct Hunt<'a, F> {
     values: Values,
     parts_at: F,
-    panels: &'a [Panel],
-    options: &'a Options,
-    left: u64,
+    trials: Trials<'a>,
     /// The largest step found to fit, its parts and how they fit.
     best: Option<(u32, Vec<Part>, Fit)>,
     /// The least step proved not to, and the proof.
@@ -186,15 +183,11 @@ impl<F> Hunt<'_, F> {
         F: FnMut(f64) -> Result<Vec<Part>, E>,
     {
         let parts = (self.parts_at)(self.values.at(step))?;
-        let options = Options {
-            budget: match self.left {
-                0..LEAST => 0,
-                left => (left / SHARE).max(LEAST),
-            },
-            ..*self.options
+        let budget = match self.trials.left {
+            0..LEAST => 0,
+            left => (left / SHARE).max(LEAST),
         };
-        let found = fit_until(&parts, self.panels, &options, true)?;
-        self.left = self.left.saturating_sub(found.evaluations);
+        let found = self.trials.fit(&parts, budget)?;
         match &found.together {
             Together::Fit => {
                 if self.best.as_ref().is_none_or(|(best, ..)| *best <= step) {

@@ -10,7 +10,10 @@ use crate::bounds::{area, grain_turn, usable_area, ways};
 use crate::chance::Chance;
 use crate::lay::half_turns;
 use crate::positions::{Blocked, Forbidden, furthest, within};
-use crate::shape::{Convex, convex_parts, cover, disc, hull, length, ring, sum, through_origin};
+use crate::shape::{
+    Convex, bounds, convex_parts, cover, disc, hull, inward, length, ring, sum, through_origin,
+};
+use crate::watch::Watch;
 use crate::{Hand, Panel, Part, Placement, placed};
 
 /// A part in one hand: what the search lays.
@@ -66,18 +69,21 @@ struct Free {
 /// A panel as obstacles.
 struct Ground {
     hull: Vec<Point>,
+    /// Bays, holes and flaws.
     obstacles: Vec<Vec<Point>>,
+    /// What lies beyond the sides of the hull.
+    beyond: Vec<Vec<Point>>,
 }
 
 /// Everything computed once and kept.
 pub(crate) struct Search<'a> {
-    parts: &'a [Part],
-    panels: &'a [Panel],
+    pub(crate) parts: &'a [Part],
+    pub(crate) panels: &'a [Panel],
     grounds: Vec<Ground>,
     pub(crate) usable: Vec<f64>,
     covers: Vec<Vec<Point>>,
     areas: Vec<f64>,
-    spacing: Vec<Point>,
+    pub(crate) spacing: Vec<Point>,
     attitudes: Vec<Attitude>,
     attitude_index: BTreeMap<(usize, bool, u64), usize>,
     choices: BTreeMap<(Kind, usize), Rc<Vec<usize>>>,
@@ -130,7 +136,7 @@ impl<'a> Search<'a> {
 
     /// The ways a piece may lie on a panel: on grain, tilted as far as allowed and half as far, and tilted so that an
     /// edge of it runs along an edge of the panel; turned end for end and over where it may be.
-    fn choices(&mut self, kind: Kind, panel: usize) -> Rc<Vec<usize>> {
+    pub(crate) fn choices(&mut self, kind: Kind, panel: usize) -> Rc<Vec<usize>> {
         if let Some(choices) = self.choices.get(&(kind, panel)) {
             return Rc::clone(choices);
         }
@@ -295,6 +301,31 @@ impl<'a> Search<'a> {
         free
     }
 
+    /// The positions of an attitude within the hull of a panel, and those among them, or about, where it lies over what is not
+    /// cloth; `None` where it does not go into the hull.
+    pub(crate) fn ground(
+        &self,
+        attitude: usize,
+        panel: usize,
+    ) -> Option<(Vec<Point>, Vec<Convex>)> {
+        let (shape, ground) = (&self.attitudes[attitude], &self.grounds[panel]);
+        let region = within(&ground.hull, &shape.hull);
+        (!region.is_empty()).then(|| {
+            let mut walls = sums(&ground.obstacles, &shape.parts, &[]);
+            walls.extend(sums(
+                &ground.beyond,
+                core::slice::from_ref(&shape.hull),
+                &[],
+            ));
+            (region, walls)
+        })
+    }
+
+    /// The convex parts of an attitude.
+    pub(crate) fn convex(&self, attitude: usize) -> Vec<Vec<Point>> {
+        self.attitudes[attitude].parts.clone()
+    }
+
     fn between(&mut self, attitude: usize, other: usize) -> Rc<Blocked> {
         if let Some(between) = self.between.get(&(attitude, other)) {
             return Rc::clone(between);
@@ -370,8 +401,27 @@ impl Ground {
             };
             obstacles.extend(parts.iter().map(|part| sum(part, &margin)));
         }
-        Ground { hull, obstacles }
+        let beyond = beyond(&hull);
+        Ground {
+            hull,
+            obstacles,
+            beyond,
+        }
     }
+}
+
+/// A broad strip along every side of a convex ring that is not square to the axes, outside.
+fn beyond(hull: &[Point]) -> Vec<Vec<Point>> {
+    let (low, high) = bounds(hull);
+    let far = length(high - low);
+    (0..hull.len())
+        .filter_map(|i| {
+            let (a, b) = (hull[i], hull[(i + 1) % hull.len()]);
+            let (square, _) = inward(a, b)?;
+            let (run, out) = ((b - a) / length(b - a) * far, square * -far);
+            (a.x != b.x && a.y != b.y).then(|| vec![a - run + out, b + run + out, b + run, a - run])
+        })
+        .collect()
 }
 
 /// The bays between an outline and its hull, counter-clockwise.
@@ -397,7 +447,7 @@ fn bays(outline: &[Point], hull: &[Point]) -> Vec<Vec<Point>> {
 
 /// Pieces laid so far.
 #[derive(Clone)]
-struct State {
+pub(crate) struct State {
     laid: Vec<Vec<Laid>>,
     /// Kinds for which a panel, as it is laid, has been seen to have no place.
     full: Vec<Vec<Kind>>,
@@ -406,49 +456,106 @@ struct State {
 }
 
 impl State {
+    /// Nothing laid.
+    fn empty(search: &Search<'_>, pieces: &[Kind]) -> State {
+        let panels = search.panels.len();
+        State {
+            laid: vec![Vec::new(); panels],
+            full: vec![Vec::new(); panels],
+            left: (0..pieces.len()).collect(),
+            left_area: pieces.iter().map(|kind| search.areas[kind.part]).sum(),
+        }
+    }
+
+    /// All pieces laid: for each piece its panel, attitude and shift.
+    pub(crate) fn of(
+        panels: usize,
+        all: impl Iterator<Item = (usize, usize, usize, Vec2)>,
+    ) -> State {
+        let mut laid = vec![Vec::new(); panels];
+        for (piece, panel, attitude, shift) in all {
+            laid[panel].push(Laid {
+                piece,
+                attitude,
+                shift,
+            });
+        }
+        State {
+            laid,
+            full: vec![Vec::new(); panels],
+            left: Vec::new(),
+            left_area: 0.0,
+        }
+    }
+
+    pub(crate) fn panels(&self) -> usize {
+        self.laid.len()
+    }
+
+    /// For each piece laid itself, its panel, attitude and shift.
+    pub(crate) fn all(&self) -> impl Iterator<Item = (usize, usize, usize, Vec2)> + '_ {
+        let on = |(panel, laid): (usize, &'_ Vec<Laid>)| {
+            let each = |at: &Laid| (at.piece, panel, at.attitude, at.shift);
+            laid.iter().map(each).collect::<Vec<_>>()
+        };
+        self.laid.iter().enumerate().flat_map(on)
+    }
+
+    /// Whether every piece is laid.
+    pub(crate) fn is_whole(&self) -> bool {
+        self.left.is_empty()
+    }
+
+    /// Share of the area of all pieces that is laid.
+    pub(crate) fn share(&self, search: &Search<'_>, pieces: &[Kind]) -> f64 {
+        let wanted: f64 = pieces.iter().map(|kind| search.areas[kind.part]).sum();
+        1.0 - self.left_area / wanted.max(f64::MIN_POSITIVE)
+    }
+
     fn clear(&mut self, panel: usize) -> Vec<usize> {
         self.full[panel].clear();
         self.laid[panel].drain(..).map(|laid| laid.piece).collect()
     }
 }
 
-/// The best lay found: placements, and the indices of the pieces left.
-pub(crate) fn together(
+/// A first lay: the larger pieces first, each on the tightest panel that takes it.
+pub(crate) fn first_lay(
     search: &mut Search<'_>,
     pieces: &[Kind],
-    fits: &dyn Fn(Kind, usize) -> bool,
-    seed: u64,
-    budget: u64,
-) -> (Vec<Placement>, Vec<usize>) {
-    let mut chance = Chance::new(seed);
-    let panels = search.panels.len();
-    let end = search.work.saturating_add(budget);
-    let places: Vec<Vec<usize>> = pieces
-        .iter()
-        .map(|&kind| (0..panels).filter(|&panel| fits(kind, panel)).collect())
-        .collect();
-    let piece_area = |search: &Search<'_>, piece: usize| search.areas[pieces[piece].part];
-    let mut state = State {
-        laid: vec![Vec::new(); panels],
-        full: vec![Vec::new(); panels],
-        left: (0..pieces.len()).collect(),
-        left_area: (0..pieces.len())
-            .map(|piece| piece_area(search, piece))
-            .sum(),
-    };
+    places: &[Vec<usize>],
+    watch: &mut Watch<'_>,
+) -> State {
+    let mut state = State::empty(search, pieces);
     let mut room = search.usable.clone();
+    // Without shuffling nothing is left to chance.
+    let mut chance = Chance::new(0);
     lay_left(
         search,
         pieces,
-        &places,
+        places,
         &mut state,
         &mut room,
         None,
         0.0,
         &mut chance,
-        end,
+        watch,
     );
-    let mut best = state.clone();
+    state
+}
+
+/// Clears panels and lays them again, as long as pieces are left that have a place somewhere, until the watch says stop.
+pub(crate) fn lay_again(
+    search: &mut Search<'_>,
+    pieces: &[Kind],
+    places: &[Vec<usize>],
+    best: &mut State,
+    seed: u64,
+    watch: &mut Watch<'_>,
+) {
+    let mut chance = Chance::new(seed);
+    let panels = search.panels.len();
+    let begin = watch.done(search.work);
+    let mut state = best.clone();
     loop {
         // Only pieces that have a place somewhere can be helped.
         let wanting: Vec<usize> = state
@@ -457,7 +564,7 @@ pub(crate) fn together(
             .copied()
             .filter(|&piece| !places[piece].is_empty())
             .collect();
-        if wanting.is_empty() || search.work >= end {
+        if wanting.is_empty() || watch.is_over(search.work) {
             break;
         }
         search.work += 16;
@@ -477,26 +584,35 @@ pub(crate) fn together(
         lay_left(
             search,
             pieces,
-            &places,
+            places,
             &mut next,
             &mut room,
             first,
             0.6,
             &mut chance,
-            end,
+            watch,
         );
         // A slightly worse lay may lead on, less and less so towards the end.
-        let spent = 1.0 - (end.saturating_sub(search.work)) as f64 / budget.max(1) as f64;
-        let grace = 0.05 * (1.0 - spent) * chance.share() * best.left_area.max(1.0);
+        let spent = (watch.done(search.work) - begin) / (1.0 - begin).max(1e-9);
+        let grace = 0.05 * (1.0 - spent.min(1.0)) * chance.share() * best.left_area.max(1.0);
         if next.left_area <= state.left_area + grace {
             state = next;
         }
         if state.left_area < best.left_area {
-            best = state.clone();
+            *best = state.clone();
+            watch.best = Some(best.share(search, pieces));
         } else if state.left_area > 1.5 * best.left_area {
             state = best.clone();
         }
     }
+}
+
+/// The placements of a lay, pieces put on grain where there is room for that, and the indices of the pieces left.
+pub(crate) fn placements(
+    search: &mut Search<'_>,
+    pieces: &[Kind],
+    mut best: State,
+) -> (Vec<Placement>, Vec<usize>) {
     for (panel, laid) in best.laid.iter_mut().enumerate() {
         straighten(search, pieces, panel, laid);
     }
@@ -576,7 +692,7 @@ fn lay_left(
     first: Option<(usize, usize)>,
     shuffle: f64,
     chance: &mut Chance,
-    end: u64,
+    watch: &mut Watch<'_>,
 ) {
     let mut order: Vec<(f64, usize)> = state
         .left
@@ -622,7 +738,7 @@ fn lay_left(
         panels.sort_by(|a, b| a.0.total_cmp(&b.0).then(a.1.cmp(&b.1)));
         let mut done = false;
         for (_, panel) in panels {
-            if search.work >= end {
+            if watch.is_over(search.work) {
                 break;
             }
             if state.full[panel].contains(&kind) {

@@ -8,12 +8,12 @@ use recloth::ErrorKind;
 
 use crate::bounds::{area, grain_turn, ways};
 use crate::chance::Chance;
-use crate::crowd::{Attitude, Crowd, Pose, Room, Scene, Table};
+use crate::crowd::{Attitude, Crowd, Pose, Room, Scene, Stance, Table};
 use crate::lay::half_turns;
 use crate::search::{Kind, neat};
 use crate::shape::{close_cover, convex_parts, disc, ring};
 use crate::valid::check_inputs;
-use crate::{Error, Faces, Hand, Lay, Panel, Part, Placement, check, placed};
+use crate::{Error, Faces, Hand, Lay, Panel, Part, Placement, Progress, check, placed};
 
 /// Cloth of one width, from the bolt, without flaws. It lies along the x axis from 0, its selvedges at y = 0 and at its
 /// width; the grain runs along it, and a nap from the cut end on.
@@ -111,16 +111,6 @@ pub struct StripLay {
     pub out_of_time: bool,
 }
 
-/// How far a search has come.
-#[derive(Clone, Copy, Debug, PartialEq)]
-#[non_exhaustive]
-pub struct Progress {
-    /// Share of the budget or the time that is used up (0 to 1).
-    pub done: f64,
-    /// Least length found so far (mm); `None` before the first lay is found.
-    pub length: Option<f64>,
-}
-
 /// Searches that run side by side, whatever the number of threads, so that the lay does not depend on it. This and the
 /// numbers below have no source; they did well in trials.
 const STREAMS: usize = 2;
@@ -201,7 +191,7 @@ pub fn strip_with(
         let done = by_work.max(by_time).min(1.0);
         let said = progress(Progress {
             done,
-            length: hunt.best.as_ref().map(|_| hunt.length),
+            best: hunt.best.as_ref().map(|_| hunt.length),
         });
         // When the time is up, the first lay is still looked for, however long that takes.
         if said.is_break() || (out_of_time && hunt.best.is_some()) {
@@ -358,12 +348,17 @@ impl Cloth {
     }
 
     fn scene(&self, length: f64) -> Scene<'_> {
-        let room = |attitude: &Attitude| Room {
-            low: Point::new(-attitude.low.x, -attitude.low.y),
-            high: Point::new(
-                (length - attitude.high.x).max(-attitude.low.x),
-                (self.width - attitude.high.y).max(-attitude.low.y),
-            ),
+        let stance = |(index, attitude): (usize, &Attitude)| Stance {
+            attitude: index,
+            panel: 0,
+            room: Room {
+                low: Point::new(-attitude.low.x, -attitude.low.y),
+                high: Point::new(
+                    (length - attitude.high.x).max(-attitude.low.x),
+                    (self.width - attitude.high.y).max(-attitude.low.y),
+                ),
+            },
+            walls: None,
         };
         // A piece tilted one way may be longer than the other, and than the cloth.
         let short = |&attitude: &usize| {
@@ -374,7 +369,9 @@ impl Cloth {
         Scene {
             table: &self.table,
             ways: self.ways.iter().map(ways).collect(),
-            rooms: self.table.attitudes.iter().map(room).collect(),
+            stances: (self.table.attitudes.iter().enumerate())
+                .map(stance)
+                .collect(),
         }
     }
 
@@ -388,7 +385,7 @@ impl Cloth {
                 // A little more than the spacing, which rounding cannot use up.
                 along += shape.high.x - shape.low.x + spacing * (1.0 + 1e-9) + 1e-6;
                 Pose {
-                    attitude: own[0],
+                    stance: own[0],
                     shift,
                 }
             })
@@ -398,7 +395,7 @@ impl Cloth {
     /// The lay, and the length of cloth it takes.
     fn lay(&self, parts: &[Part], pieces: &[Kind], poses: &[Pose], spacing: f64) -> (Lay, f64) {
         let placement = |(&kind, pose): (&Kind, &Pose)| {
-            let (mirrored, turn_deg) = self.turns[pose.attitude];
+            let (mirrored, turn_deg) = self.turns[pose.stance];
             Placement {
                 part: kind.part,
                 hand: kind.hand,
@@ -423,7 +420,7 @@ impl Cloth {
     /// Length of cloth up to the furthest piece.
     fn length(&self, poses: &[Pose]) -> f64 {
         (poses.iter())
-            .map(|pose| pose.shift.x + self.table.attitudes[pose.attitude].high.x)
+            .map(|pose| pose.shift.x + self.table.attitudes[pose.stance].high.x)
             .fold(0.0, f64::max)
     }
 }
@@ -441,7 +438,7 @@ impl Stream {
     fn begin(&mut self, scene: &Scene<'_>, mut poses: Vec<Pose>) {
         for (pose, ways) in poses.iter_mut().zip(&scene.ways) {
             match ways.first() {
-                Some(&first) if !ways.contains(&pose.attitude) => pose.attitude = first,
+                Some(&first) if !ways.contains(&pose.stance) => pose.stance = first,
                 _ => {}
             }
         }
@@ -500,7 +497,7 @@ impl<'a> Hunt<'a> {
         let scene = cloth.scene(target);
         let stream = |index: usize| {
             let mut chance = Chance::new(seed ^ ((index as u64) << 32));
-            let poses = strewn(&scene, &mut chance);
+            let poses = scene.strewn(&mut chance);
             let mut work = 0;
             let crowd = Crowd::new(&scene, poses, &mut work);
             let least = crowd.depth();
@@ -565,7 +562,7 @@ impl<'a> Hunt<'a> {
                 self.target *= 1.1;
                 let scene = self.cloth.scene(self.target);
                 for stream in &mut self.streams {
-                    let poses = strewn(&scene, &mut stream.chance);
+                    let poses = scene.strewn(&mut stream.chance);
                     stream.begin(&scene, poses);
                 }
             }
@@ -604,7 +601,7 @@ impl<'a> Hunt<'a> {
         let stream = &mut self.streams[index];
         let mut poses = match &self.best {
             Some(best) => best.clone(),
-            None => strewn(&scene, &mut stream.chance),
+            None => scene.strewn(&mut stream.chance),
         };
         if self.best.is_some() {
             let cut = stream.chance.share() * self.target;
@@ -624,17 +621,4 @@ impl<'a> Hunt<'a> {
         }
         stream.begin(&scene, poses);
     }
-}
-
-/// Every piece somewhere in its room, one way or another.
-fn strewn(scene: &Scene<'_>, chance: &mut Chance) -> Vec<Pose> {
-    (scene.ways.iter())
-        .map(|own| {
-            let attitude = own[chance.pick(own.len())];
-            Pose {
-                attitude,
-                shift: scene.rooms[attitude].any(chance),
-            }
-        })
-        .collect()
 }

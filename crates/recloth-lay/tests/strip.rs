@@ -282,7 +282,7 @@ fn progress_is_told_and_a_break_gives_the_best_so_far() {
     let mut told = Vec::new();
     let found = strip_with(&parts, &cloth, &quick(), |progress| {
         told.push(progress);
-        match progress.length.is_some() && told.len() > 10 {
+        match progress.best.is_some() && told.len() > 10 {
             true => ControlFlow::Break(()),
             false => ControlFlow::Continue(()),
         }
@@ -294,7 +294,7 @@ fn progress_is_told_and_a_break_gives_the_best_so_far() {
         Ok(())
     );
     assert!(told.windows(2).all(|pair| pair[0].done <= pair[1].done));
-    let said = told.last().and_then(|last| last.length).unwrap();
+    let said = told.last().and_then(|last| last.best).unwrap();
     assert!((said - found.length).abs() < 1e-6);
 }
 

@@ -57,6 +57,7 @@ pub(crate) fn target(input: &mut Input) -> Result<()> {
         spacing: input.number([0.0, 20.0], &[0.0, 5.0])?,
         seed: input.0.arbitrary()?,
         budget: 100_000,
+        ..Options::default()
     };
     let lay = match fit(&parts, &panels, &options) {
         Ok(found) => {

@@ -187,7 +187,7 @@ pub unsafe extern "C" fn recloth_strip(
             not_null("out", out)?;
             let tell = |so_far: Progress| match progress {
                 Some(progress)
-                    if progress(so_far.done, so_far.length.unwrap_or(f64::NAN), user) != 0 =>
+                    if progress(so_far.done, so_far.best.unwrap_or(f64::NAN), user) != 0 =>
                 {
                     ControlFlow::Break(())
                 }

@@ -5,7 +5,8 @@ use super::never::{staying, too_much};
 use super::{Change, Give, LeastChange, Needed};
 use crate::bounds::quick;
 use crate::cleave::{direction, halves};
-use crate::fit::{check_all, fit_until, quick_shortage};
+use crate::fit::{check_all, quick_shortage};
+use crate::trials::Trials;
 use crate::{Error, Fit, Hand, Options, Panel, Part, Shortage, Together};
 
 /// What one trial may use of the budget that is left; and how little is not worth a trial.
@@ -22,7 +23,7 @@ struct Seek<'a> {
     panels: &'a [Panel],
     changes: &'a [Change],
     options: &'a Options,
-    left: u64,
+    trials: Trials<'a>,
     most: Vec<u32>,
 }
 
@@ -46,7 +47,7 @@ pub(super) fn seek(
         panels,
         changes,
         options,
-        left: options.budget,
+        trials: Trials::new(panels, options),
         most: changes
             .iter()
             .map(|change| most_steps(&parts[change.part], &change.kind))
@@ -55,7 +56,7 @@ pub(super) fn seek(
     let answer = seek.answer()?;
     Ok(LeastChange {
         answer,
-        evaluations: options.budget - seek.left,
+        evaluations: options.budget - seek.trials.left,
     })
 }
 
@@ -99,34 +100,26 @@ impl Seek<'_> {
 
     /// A proof that some parts have no place together, by looking everywhere too.
     fn shortage(&mut self, parts: &[Part]) -> Result<Option<Shortage>, Error> {
-        if self.left < LEAST {
+        if self.trials.left < LEAST {
             return Ok(None);
         }
-        let found = self.fit(parts, self.left)?;
+        let found = self.trials.fit(parts, self.trials.left)?;
         Ok(match found.together {
             Together::Cannot(shortage) => Some(shortage),
             Together::Fit | Together::Undecided => None,
         })
     }
 
-    fn fit(&mut self, parts: &[Part], budget: u64) -> Result<Fit, Error> {
-        let options = Options {
-            budget,
-            ..*self.options
-        };
-        let found = fit_until(parts, self.panels, &options, true)?;
-        self.left = self.left.saturating_sub(found.evaluations);
-        Ok(found)
-    }
-
     fn trial(&mut self, amounts: Amounts) -> Result<Option<Found>, Error> {
         let Some(parts) = apply(self.parts, self.changes, &amounts) else {
             return Ok(None);
         };
-        if self.left < LEAST {
+        if self.trials.left < LEAST {
             return Ok(None);
         }
-        let fit = self.fit(&parts, (self.left / SHARE).max(LEAST))?;
+        let fit = self
+            .trials
+            .fit(&parts, (self.trials.left / SHARE).max(LEAST))?;
         Ok((fit.together == Together::Fit).then_some(Found {
             amounts,
             parts,

@@ -362,6 +362,7 @@ pub(crate) fn fit(
         spacing,
         seed,
         budget,
+        ..Options::default()
     };
     let fit = py.detach(|| recloth_lay::fit(&parts, &panels, &options));
     let fit = fit.map_err(|error| failed(py, "fit", &error))?;

@@ -305,7 +305,7 @@ pub(crate) fn strip(
     let mut watch = Watch::new("strip", progress)?;
     let found = py.detach(|| {
         strip_with(&parts, &strip, &options, |so_far| {
-            watch.say(so_far.done, so_far.length)
+            watch.say(so_far.done, so_far.best)
         })
     });
     let found = found.map_err(|error| failed(py, "strip", &error))?;
