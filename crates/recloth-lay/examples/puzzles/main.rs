@@ -65,8 +65,9 @@ fn main() -> Result<(), Box<dyn Error>> {
             });
             let few = match known {
                 Known::Fits => count as usize,
-                // Where cloth is to spare a larger piece may fit.
-                Known::Impossible if dropped > 0 || told => 0,
+                // Where cloth is to spare a larger piece may fit; what is refused at once is, all the same, laid as far as it
+                // goes for the whole time, so that is tried in a short one.
+                Known::Impossible if dropped > 0 || told || seconds > 1.0 => 0,
                 Known::Impossible => (count as usize).div_ceil(4),
             };
             for puzzle in recipes.filter_map(|recipe| puzzle(&recipe)).take(few) {
