@@ -9,6 +9,8 @@
 //! - [`least_change`] finds what must give where not all pieces fit: shorter, tilted, joined, fewer.
 //! - [`largest()`], [`longest`] and [`fullest`] find how large a measure may be so that all still fit.
 //! - [`leftovers`] gives what a lay leaves, and the largest rectangles in it.
+//!   Few pieces that fill their panels are found by filling corner after corner, many by driving overlaps out; one call
+//!   tries both, within a budget, or a time, on as many threads as there are.
 //! - [`strip()`] lays pieces on cloth by the length, as short as it finds.
 //! - [`check()`] proves a lay right or says all that is wrong with it. It is separate code, exact in its decisions, and
 //!   works on any lay, wherever it comes from. Every place that `fit` gives has passed it.

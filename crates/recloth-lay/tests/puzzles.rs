@@ -185,3 +185,27 @@ fn time_ends_the_search_and_that_is_said() {
     let found = fit(&puzzle.parts, &puzzle.panels, &options).expect("good input");
     assert!(!found.out_of_time);
 }
+
+#[test]
+fn many_pieces_with_cloth_to_spare_are_driven_apart() {
+    let recipe = Recipe {
+        pieces: 20,
+        panels: 1,
+        dropped: 5,
+        ..PLAIN
+    };
+    let whole = |puzzle: &&Puzzle| {
+        // Any spacing at all rules out filling corner after corner.
+        let options = Options {
+            budget: 150_000_000,
+            spacing: 1e-4,
+            ..Options::default()
+        };
+        let found = fit(&puzzle.parts, &puzzle.panels, &options).expect("good input");
+        assert_eq!(check(&puzzle.parts, &puzzle.panels, &found.lay), Ok(()));
+        found.together == Together::Fit
+    };
+    let there = puzzles(recipe, 6).iter().filter(whole).count();
+    // Panels cleared and laid again alone bring fewer.
+    assert!(there >= 5, "{there} of 6");
+}
