@@ -90,7 +90,8 @@ def judge(lay, parts, panels):
         piece = Polygon(list(place(xy(part["outline"]), at)))
         if not piece.is_valid:
             piece = piece.buffer(0)
-        spot(said, index, piece, panel)
+        seam = list(place(xy(part.get("seam", [])), at))
+        spot(said, index, piece, panel, part.get("role"), Polygon(seam))
         for other, (where, shape) in enumerate(laid):
             if where != at["panel"]:
                 continue
@@ -129,8 +130,9 @@ def lie(said, index, at, part, panel):
             said.certain.add(("wrong_side", index))
 
 
-def spot(said, index, piece, panel):
-    """Inside the panel, clear of holes and flaws."""
+def spot(said, index, cut, panel, role, seam):
+    """Inside the panel, clear of holes, and of the flaws that matter: by the seam line of those under its allowance."""
+    piece = cut
     cloth = Polygon(xy(panel["outline"]))
     out = [not cloth.buffer(depth, join_style="mitre").covers(piece) for depth in (TIGHT, LOOSE)]
     said.say("outside", index, tight=out[0], loose=out[1])
@@ -138,6 +140,10 @@ def spot(said, index, piece, panel):
         deep = [overlaps(piece, Polygon(xy(hole)), depth) for depth in (TIGHT, LOOSE)]
         said.say("on_hole", index, number, tight=deep[0], loose=deep[1])
     for number, flaw in enumerate(panel["flaws"]):
+        under = flaw.get("under", [])
+        if role and role in under:
+            continue
+        piece = seam if not seam.is_empty and "seam allowance" in under else cut
         shape = flaw_shape(xy(flaw["outline"]))
         over = overlaps if shape.geom_type == "Polygon" else lambda a, b, depth: runs_into(b, a, depth)
         deep = [over(piece, shape, depth) for depth in (TIGHT, LOOSE)]
@@ -191,7 +197,9 @@ def refute(row, chance):
             piece = Polygon([(x + dx, y + dy) for x, y in piece.exterior.coords])
             if room.covers(piece):
                 said = Judge()
-                spot(said, 0, piece, panel)
+                seam = list(place(xy(part.get("seam", [])), at))
+                seam = Polygon([(x + dx, y + dy) for x, y in seam])
+                spot(said, 0, piece, panel, part.get("role"), seam)
                 if not said.certain and not said.doubtful:
                     return answer, at, (dx, dy)
     return None

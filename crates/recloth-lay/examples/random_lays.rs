@@ -5,8 +5,8 @@
 
 use kurbo::{Point, Vec2};
 use recloth_lay::{
-    Alone, Answer, Faces, Flaw, Hand, Lay, LeftoverOptions, Options, Panel, Part, Shows, Unplaced,
-    check, fit, leftovers, placed,
+    Alone, Answer, Faces, Flaw, Hand, Lay, LeftoverOptions, Options, Panel, Part, SEAM_ALLOWANCE,
+    Shows, Unplaced, check, fit, leftovers, placed,
 };
 use serde_json::json;
 
@@ -53,12 +53,17 @@ impl Chance {
             .into()
     }
 
-    fn outline(&mut self, size: f64) -> Vec<Point> {
+    /// An outline, and a point that all of it is seen from.
+    fn outline(&mut self, size: f64) -> (Vec<Point>, Point) {
         match self.pick(3) {
-            0 => self.block(size),
+            0 => {
+                let block = self.block(size);
+                let middle = block[0].midpoint(block[2]);
+                (block, middle)
+            }
             _ => {
                 let middle = Point::new(self.between(-50.0, 50.0), self.between(-50.0, 50.0));
-                self.star(middle, 0.6 * size, 0.5)
+                (self.star(middle, 0.6 * size, 0.5), middle)
             }
         }
     }
@@ -90,7 +95,13 @@ impl Chance {
                 } else {
                     0.0
                 };
-                Flaw::new(outline, margin)
+                let under = [
+                    &[][..],
+                    &["lining"],
+                    &[SEAM_ALLOWANCE],
+                    &["lining", SEAM_ALLOWANCE],
+                ];
+                Flaw::new(outline, margin).under(under[self.pick(4)].iter().copied())
             })
             .collect();
         let grain_deg = (self.pick(8) as f64) * 45.0 - 180.0;
@@ -110,7 +121,18 @@ impl Chance {
 
     fn part(&mut self, index: usize) -> Part {
         let size = self.between(60.0, 260.0);
+        let (outline, middle) = self.outline(size);
+        // A wide allowance, so that flaws come to lie in it; a star seen whole from its middle shrinks into itself.
+        let seam = match self.odds(0.5) {
+            true => outline
+                .iter()
+                .map(|&p| middle + (p - middle) * 0.75)
+                .collect(),
+            false => Vec::new(),
+        };
         Part {
+            role: ["", "lining"][self.pick(2)].into(),
+            seam,
             grain_deg: self.between(-180.0, 180.0),
             tilt_deg: [0.0, 2.0, 15.0, 90.0][self.pick(4)],
             as_drawn: self.pick(3) as u32,
@@ -124,7 +146,7 @@ impl Chance {
             ][self.pick(5)],
             either_way: self.odds(0.3),
             crosswise: self.odds(0.3),
-            ..Part::new(format!("part {index}"), self.outline(size))
+            ..Part::new(format!("part {index}"), outline)
         }
     }
 

@@ -7,9 +7,10 @@ use core::f64::consts::PI;
 use kurbo::{Point, Vec2};
 
 use crate::lay::{half_turns, sin_cos_deg};
+use crate::part::Kept;
 use crate::shape::{hull, length, ring, signed_area};
 use crate::valid::{meet, side};
-use crate::{Faces, Hand, Panel, Part, Shows};
+use crate::{Faces, Flaw, Hand, Panel, Part, Shows};
 
 /// By how much a bound must be broken before it proves anything (mm): far more than the checker lets pass.
 const SLACK: f64 = 1e-4;
@@ -96,11 +97,19 @@ pub(crate) fn area(points: &[Point]) -> f64 {
     signed_area(points).abs()
 }
 
-/// Area of a panel that pieces can cover: the outline less holes and flawed areas, as far as these are certain to lie
-/// inside and apart. Never less than the truth.
-pub(crate) fn usable_area(panel: &Panel) -> f64 {
+/// Area of a panel that pieces of these parts can cover: the outline less holes and the flaws that all of them are kept from
+/// wholly, as far as these are certain to lie inside and apart. Never less than the truth.
+pub(crate) fn usable_area<'a>(
+    panel: &Panel,
+    parts: impl IntoIterator<Item = &'a Part> + Clone,
+) -> f64 {
     let mut taken: Vec<Vec<Point>> = Vec::new();
-    let areas = panel.flaws().iter().map(|flaw| &flaw.outline);
+    let whole = |flaw: &&Flaw| {
+        let mut parts = parts.clone().into_iter();
+        parts.all(|part| part.kept_from(flaw) == Kept::Whole)
+    };
+    let areas = panel.flaws().iter().filter(whole);
+    let areas = areas.map(|flaw| &flaw.outline);
     for points in panel
         .holes()
         .iter()
@@ -201,7 +210,7 @@ pub(crate) fn quick(part: &Part, hand: Hand, panel: &Panel) -> Option<Bound> {
     if needed > there + SLACK {
         return Some(Bound::Along { needed, there });
     }
-    let (needed_mm2, there_mm2) = (area(&part.outline), usable_area(panel));
+    let (needed_mm2, there_mm2) = (area(&part.outline), usable_area(panel, [part]));
     (needed_mm2 > there_mm2 + area_slack(&part.outline) + area_slack(panel.outline())).then_some(
         Bound::Area {
             needed_mm2,

@@ -249,9 +249,10 @@ pub enum Needed {
 ///
 /// It is the least that was *found*. Bringing an amount down takes for granted that more helps where less does; joins and
 /// replacements, of which that is not true, are tried piece by piece. A join is tried in the middle of where it may lie,
-/// then where each half just uses up a panel, then at nine places evenly spread; joined pieces of one part have their
-/// seam at one place. A piece is joined or replaced once. Where some of a part's pieces give and others do not,
-/// those as drawn give first, in turn with those mirrored.
+/// then where each half just uses up a panel, then at nine places evenly spread; in the end it is brought to the middle of
+/// what the panels allow that its halves lie on. Joined pieces of one part have their seam at one place. A piece is joined
+/// or replaced once. Where some of a part's pieces give and others do not, those as drawn give first, in turn with those
+/// mirrored.
 ///
 /// `options.budget` is for everything together; what can be proved impossible costs none of it. The same inputs give the
 /// same answer on every machine.

@@ -16,6 +16,7 @@ use kurbo::{Point, Vec2};
 use robust::{Coord, orient2d};
 
 use crate::lay::half_turns;
+use crate::part::Kept;
 use crate::valid::check_inputs;
 use crate::{Error, Faces, Hand, Lay, Panel, Part, Placement, Shows, placed};
 
@@ -160,6 +161,7 @@ pub enum Complaint {
 /// Proves that a lay can be cut: every piece inside its panel, clear of holes, flaws and other pieces, on grain within
 /// its tolerance, the right way up, of the right hand, and none too many or too few.
 ///
+/// A flaw keeps clear what [`Flaw::under`](crate::Flaw) leaves of a piece: all of it, its seam line, or nothing.
 /// Touching is allowed, an overlap deeper than [`DEPTH`] is not; the same tolerance holds for margins and the spacing.
 /// The work grows with the square of the number of points.
 ///
@@ -198,6 +200,7 @@ pub fn check(parts: &[Part], panels: &[Panel], lay: &Lay) -> Result<(), Vec<Comp
                     part,
                     panel: placement.panel,
                     ring: Ring::new(&placed(&part.outline, placement)),
+                    seam: Ring::new(&placed(&part.seam, placement)),
                 };
                 check_place(&piece, &cloths[piece.panel], &mut complaints);
                 for other in laid.iter().filter(|other| other.panel == piece.panel) {
@@ -221,6 +224,8 @@ struct Laid<'a> {
     part: &'a Part,
     panel: usize,
     ring: Ring,
+    /// Its seam line; of no use where the part has none.
+    seam: Ring,
 }
 
 /// A panel made ready.
@@ -403,7 +408,12 @@ fn check_place(piece: &Laid, cloth: &Cloth, complaints: &mut Vec<Complaint>) {
         }
     }
     for (index, (shape, margin)) in cloth.flaws.iter().enumerate() {
-        if let Some(at) = piece.ring.overlaps(shape) {
+        let ring = match piece.part.kept_from(&cloth.panel.flaws()[index]) {
+            Kept::Nothing => continue,
+            Kept::Seam => &piece.seam,
+            Kept::Whole => &piece.ring,
+        };
+        if let Some(at) = ring.overlaps(shape) {
             let (part, panel) = names();
             complaints.push(Complaint::OnFlaw {
                 placement,
@@ -412,7 +422,7 @@ fn check_place(piece: &Laid, cloth: &Cloth, complaints: &mut Vec<Complaint>) {
                 flaw: index,
                 at,
             });
-        } else if let Some(distance) = piece.ring.nearer(shape, *margin) {
+        } else if let Some(distance) = ring.nearer(shape, *margin) {
             let (part, panel) = names();
             complaints.push(Complaint::NearFlaw {
                 placement,

@@ -13,6 +13,7 @@ use kurbo::{Point, Vec2};
 
 use crate::bounds::{grain_turn, ways};
 use crate::lay::sin_cos_deg;
+use crate::part::Kept;
 use crate::shape::{bounds, length};
 use crate::watch::Watch;
 use crate::{Hand, Panel, Part, Placement};
@@ -148,11 +149,15 @@ enum Judgement {
 struct Scene {
     edges: Vec<(Point, Point)>,
     spread: Vec<Point>,
+    /// Its seam line, where some flaws are kept from that only.
+    seam: Shape,
     centre: Point,
     radius: f64,
     outline: Shape,
     holes: Vec<Shape>,
+    /// Flaws that the whole piece is kept from, and that only its seam line is.
     flaws: Vec<(Shape, f64)>,
+    seam_flaws: Vec<(Shape, f64)>,
 }
 
 struct Shape {
@@ -166,6 +171,7 @@ struct Pivot {
     centre: Point,
     edges: Vec<(Point, Point)>,
     spread: Vec<Point>,
+    seam: Shape,
 }
 
 impl Pivot {
@@ -185,19 +191,25 @@ impl Scene {
         let radius = part
             .outline
             .iter()
+            .chain(&part.seam)
             .fold(0.0, |far: f64, &p| far.max(length(p - centre)));
+        let kept = |kept: Kept| -> Vec<(Shape, f64)> {
+            let flaws = panel.flaws().iter();
+            flaws
+                .filter(|flaw| part.kept_from(flaw) == kept)
+                .map(|flaw| (Shape::new(&flaw.outline), flaw.margin))
+                .collect()
+        };
         Scene {
             edges: piece.edges,
             spread: piece.spread,
+            seam: Shape::new(&part.seam),
             centre,
             radius,
             outline: Shape::new(panel.outline()),
             holes: panel.holes().iter().map(|hole| Shape::new(hole)).collect(),
-            flaws: panel
-                .flaws()
-                .iter()
-                .map(|flaw| (Shape::new(&flaw.outline), flaw.margin))
-                .collect(),
+            flaws: kept(Kept::Whole),
+            seam_flaws: kept(Kept::Seam),
         }
     }
 
@@ -213,6 +225,13 @@ impl Scene {
                 .map(|(p, q)| (about(p), about(q)))
                 .collect(),
             spread: self.spread.iter().map(about).collect(),
+            seam: Shape {
+                edges: (self.seam.edges.iter())
+                    .map(|(p, q)| (about(p), about(q)))
+                    .collect(),
+                closed: true,
+                spread: self.seam.spread.iter().map(about).collect(),
+            },
         }
     }
 
@@ -252,16 +271,35 @@ impl Scene {
             }
             clear &= room > 0.0;
         }
-        let piece = Shape {
-            edges: pivot.edges.iter().map(|&(p, q)| (lie(p), lie(q))).collect(),
+        for &point in &pivot.seam.spread {
+            if self.seam_flaws.is_empty() {
+                break;
+            }
+            let moves = reach.shift + length(point.to_vec2()) * reach.turn + SLACK;
+            let p = lie(point);
+            for (flaw, margin) in &self.seam_flaws {
+                *work += flaw.edges.len() as u64;
+                let room = -flaw.depth(p) - margin;
+                if room < -moves {
+                    return Judgement::Impossible;
+                }
+                clear &= room > 0.0;
+            }
+        }
+        let lying = |edges: &[(Point, Point)]| Shape {
+            edges: edges.iter().map(|&(p, q)| (lie(p), lie(q))).collect(),
             closed: true,
             spread: Vec::new(),
         };
         let shapes = self
             .holes
             .iter()
-            .chain(self.flaws.iter().map(|(flaw, _)| flaw));
-        for shape in shapes.chain([&self.outline]) {
+            .chain(self.flaws.iter().map(|(flaw, _)| flaw))
+            .chain([&self.outline]);
+        let seam_flaws = self.seam_flaws.iter().map(|(flaw, _)| flaw);
+        let (piece, seam) = (lying(&pivot.edges), lying(&pivot.seam.edges));
+        let pairs = shapes.map(|shape| (&piece, shape));
+        for (piece, shape) in pairs.chain(seam_flaws.map(|flaw| (&seam, flaw))) {
             for &point in &shape.spread {
                 *work += piece.edges.len() as u64;
                 let depth = piece.depth(point);
@@ -281,7 +319,7 @@ impl Scene {
 impl Shape {
     fn new(points: &[Point]) -> Shape {
         let n = points.len();
-        let count = if n > 2 { n } else { 1 };
+        let count = if n > 2 { n } else { n.min(1) };
         let edges: Vec<(Point, Point)> = (0..count)
             .map(|i| (points[i], points[(i + 1) % n]))
             .collect();
@@ -333,7 +371,7 @@ impl Shape {
 mod tests {
     use super::*;
     use crate::chance::Chance;
-    use crate::{Lay, check, placed};
+    use crate::{Flaw, Lay, check, placed};
 
     /// A notched panel, and the same shape scaled, turned end for end or over and tilted, as a piece that allows it.
     fn case(chance: &mut Chance, scale: f64) -> (Part, Hand, Panel) {
@@ -416,5 +454,52 @@ mod tests {
             }
         }
         assert!(excluded > 30, "{excluded}");
+    }
+
+    /// Flaws between cut line and seam line exclude nothing; within the seam line they do.
+    #[test]
+    fn a_flaw_under_the_seam_allowance_is_never_taken_for_one_within_the_seam_line() {
+        let mut chance = Chance::new(11);
+        let (mut found, mut excluded) = (0, 0);
+        for round in 0..60 {
+            let (part, hand, panel) = case(&mut chance, 0.97);
+            // Seen from the middle the seam line lies at 0.9 of the cut line, which is 0.873 of the panel.
+            let seam = part
+                .outline
+                .iter()
+                .map(|&p| Point::ORIGIN + p.to_vec2() * 0.9);
+            let part = Part {
+                seam: seam.collect(),
+                ..part
+            };
+            let corner = chance.pick(panel.outline().len());
+            let (p, q) = (
+                panel.outline()[corner].to_vec2(),
+                panel.outline()[(corner + 1) % panel.outline().len()].to_vec2(),
+            );
+            // A strip along one edge: beside the seam line, or well within it.
+            let (near, far) = if round % 2 == 0 {
+                (0.88, 0.95)
+            } else {
+                (0.6, 0.8)
+            };
+            let strip = [p * near, q * near, q * far, p * far];
+            let flaw = Flaw::new(strip.map(Vec2::to_point), 0.0).under([crate::SEAM_ALLOWANCE]);
+            let panel = panel.with_flaws(vec![flaw]).expect("a good flaw");
+            match looked(&part, hand, &panel) {
+                Outcome::Nowhere if round % 2 == 0 => panic!("excluded: {part:?} {panel:?}"),
+                Outcome::Nowhere => excluded += 1,
+                Outcome::Place(placement) => {
+                    let lay = Lay {
+                        placements: vec![placement],
+                        ..Lay::default()
+                    };
+                    assert_eq!(check(&[part], &[panel], &lay), Ok(()));
+                    found += 1;
+                }
+                Outcome::Unknown => {}
+            }
+        }
+        assert!(found > 20 && excluded > 20, "{found} {excluded}");
     }
 }

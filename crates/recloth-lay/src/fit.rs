@@ -503,7 +503,10 @@ fn shortage(
     }
     let areas: Vec<f64> = parts.iter().map(|part| area(&part.outline)).collect();
     let slacks: Vec<f64> = parts.iter().map(|part| area_slack(&part.outline)).collect();
-    let usable: Vec<f64> = panels.iter().map(usable_area).collect();
+    let wanted = || pieces.iter().map(|kind| &parts[kind.part]);
+    let usable: Vec<f64> = (panels.iter())
+        .map(|panel| usable_area(panel, wanted()))
+        .collect();
     let loose: Vec<f64> = panels
         .iter()
         .map(|panel| area_slack(panel.outline()))

@@ -16,6 +16,7 @@ use kurbo::{Point, Vec2};
 
 use crate::bounds::{area, grain_turn, ways};
 use crate::lay::half_turns;
+use crate::part::Kept;
 use crate::search::{Kind, neat};
 use crate::shape::{bounds, length, ring, turn};
 use crate::watch::Watch;
@@ -334,7 +335,8 @@ struct Solver<'a, 'b, 'c> {
 }
 
 impl<'a> Jigsaw<'a> {
-    /// `None` where this way of looking is no use: flaws across edges or with margins, or very many points.
+    /// `None` where this way of looking is no use: flaws across edges, with margins, or that do not matter to all; or very many
+    /// points.
     pub(crate) fn new(
         parts: &'a [Part],
         panels: &[Panel],
@@ -346,6 +348,11 @@ impl<'a> Jigsaw<'a> {
         let left: Vec<u32> = (kinds.iter())
             .map(|kind| pieces.iter().filter(|other| *other == kind).count() as u32)
             .collect();
+        // What is free to one piece and not to another is not worked through.
+        let mut flaws = panels.iter().flat_map(Panel::flaws);
+        if flaws.any(|flaw| parts.iter().any(|part| part.kept_from(flaw) != Kept::Whole)) {
+            return None;
+        }
         let free: Vec<Free> = panels.iter().map(Free::new).collect::<Option<_>>()?;
         let areas: Vec<f64> = (kinds.iter())
             .map(|kind| area(&parts[kind.part].outline))

@@ -306,8 +306,10 @@ fn further(
     };
     let parts_at = |by: f64| {
         let mut parts = parts.to_vec();
-        let outline = &mut parts[outward.part].outline;
-        *outline = moved(outline, along, outward.beyond, by);
+        let part = &mut parts[outward.part];
+        for line in [&mut part.outline, &mut part.seam] {
+            *line = moved(line, along, outward.beyond, by);
+        }
         Ok(parts)
     };
     largest(values, parts_at, panels, options)

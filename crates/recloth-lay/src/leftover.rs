@@ -60,10 +60,11 @@ pub struct Leftover {
 
 /// What a lay leaves of each panel: panel by panel, the largest shape first.
 ///
-/// The outline less holes, flaws with their margins, and the pieces as they lie. The spacing between pieces is not taken
-/// off. A spot or a slit counts as at least 0.1 mm wide on every side. Nothing is listed that is not left; what is left is
-/// listed save what lies within 0.1 mm of something taken, and slivers of a mean width below 0.2 mm. Rectangles are the
-/// largest by area in turn, clear of each other; the first with a shorter side than wanted ends the list.
+/// The outline less holes, flaws with their margins (whatever they may lie under), and the pieces as they lie. The spacing
+/// between pieces is not taken off. A spot or a slit counts as at least 0.1 mm wide on every side. Nothing is listed that is
+/// not left; what is left is listed save what lies within 0.1 mm of something taken, and slivers of a mean width below 0.2
+/// mm. Rectangles are the largest by area in turn, clear of each other; the first with a shorter side than wanted ends the
+/// list.
 ///
 /// # Errors
 /// `NoSolution` naming `part` or `panel`, of a placement that has no such. `Count` of a panel's `outline`, `holes` (the

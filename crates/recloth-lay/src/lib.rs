@@ -82,6 +82,6 @@ pub use largest::{Largest, Outward, Values, fullest, largest, longest};
 pub use lay::{Lay, Placement, Unplaced, placed};
 pub use leftover::{Leftover, LeftoverOptions, leftovers};
 pub use part::{Hand, Part, Shows};
-pub use recloth::panel::{Faces, Flaw, Panel, PanelRectangle};
+pub use recloth::panel::{Faces, Flaw, Panel, PanelRectangle, SEAM_ALLOWANCE};
 pub use strip::{Strip, StripLay, StripOptions, strip, strip_with};
 pub use watch::Progress;

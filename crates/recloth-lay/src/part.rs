@@ -2,6 +2,9 @@
 
 use kurbo::Point;
 use recloth::outline::{self, Piece};
+use recloth::panel::SEAM_ALLOWANCE;
+
+use crate::Flaw;
 
 /// One of the two mirror images a piece is cut in.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -85,6 +88,31 @@ pub struct Part {
     /// one-way print it may only where the piece may be turned end for end too.
     #[cfg_attr(feature = "serde", serde(default))]
     pub crosswise: bool,
+    /// What it is on the garment, where flaws may lie that name it ([`Flaw::under`](crate::Flaw)): "facing", "pocket bag";
+    /// empty for outer cloth.
+    #[cfg_attr(
+        feature = "serde",
+        serde(default, skip_serializing_if = "String::is_empty")
+    )]
+    pub role: String,
+    /// Its seam line, on the same axes: none, or 3 to 5000 points (mm), each within the cut line or at most 1 mm outside it. A
+    /// flaw that may lie under "seam allowance" is kept from it instead of from the cut line.
+    #[cfg_attr(
+        feature = "serde",
+        serde(default, skip_serializing_if = "Vec::is_empty")
+    )]
+    pub seam: Vec<Point>,
+}
+
+/// What a flaw keeps a part from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Kept {
+    /// Nothing: it does not matter under this part.
+    Nothing,
+    /// Its seam line.
+    Seam,
+    /// Its cut line.
+    Whole,
 }
 
 #[cfg(feature = "serde")]
@@ -119,6 +147,19 @@ impl Part {
             shows: Shows::Right,
             either_way: false,
             crosswise: false,
+            role: String::new(),
+            seam: Vec::new(),
+        }
+    }
+
+    /// What of it must keep clear of a flaw.
+    pub(crate) fn kept_from(&self, flaw: &Flaw) -> Kept {
+        if flaw.may_lie_under(&self.role) {
+            Kept::Nothing
+        } else if !self.seam.is_empty() && flaw.may_lie_under(SEAM_ALLOWANCE) {
+            Kept::Seam
+        } else {
+            Kept::Whole
         }
     }
 

@@ -9,12 +9,13 @@ use kurbo::{Point, Vec2};
 use crate::bounds::{area, grain_turn, usable_area, ways};
 use crate::chance::Chance;
 use crate::lay::half_turns;
+use crate::part::Kept;
 use crate::positions::{Blocked, Forbidden, furthest, within};
 use crate::shape::{
     Convex, bounds, convex_parts, cover, disc, hull, inward, length, ring, sum, through_origin,
 };
 use crate::watch::Watch;
-use crate::{Hand, Panel, Part, Placement, placed};
+use crate::{Flaw, Hand, Panel, Part, Placement, placed};
 
 /// A part in one hand: what the search lays.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -49,6 +50,8 @@ struct Attitude {
     turn_deg: f64,
     hull: Vec<Point>,
     parts: Vec<Vec<Point>>,
+    /// Convex parts within the seam line, if it has one.
+    seam: Vec<Vec<Point>>,
 }
 
 /// A piece laid.
@@ -69,8 +72,10 @@ struct Free {
 /// A panel as obstacles.
 struct Ground {
     hull: Vec<Point>,
-    /// Bays, holes and flaws.
+    /// Bays and holes.
     obstacles: Vec<Vec<Point>>,
+    /// Each flaw with its margin.
+    flaws: Vec<Vec<Vec<Point>>>,
     /// What lies beyond the sides of the hull.
     beyond: Vec<Vec<Point>>,
 }
@@ -99,7 +104,10 @@ impl<'a> Search<'a> {
             parts,
             panels,
             grounds: panels.iter().map(Ground::new).collect(),
-            usable: panels.iter().map(usable_area).collect(),
+            usable: panels
+                .iter()
+                .map(|panel| usable_area(panel, parts))
+                .collect(),
             covers: parts
                 .iter()
                 .map(|part| cover(&ring(&part.outline)))
@@ -226,6 +234,10 @@ impl<'a> Search<'a> {
             shift: Vec2::ZERO,
         };
         let shape = ring(&placed(&self.covers[part], &at));
+        let seam = match self.parts[part].seam.is_empty() {
+            true => Vec::new(),
+            false => convex_parts(&cover(&ring(&placed(&self.parts[part].seam, &at)))),
+        };
         let index = self.attitudes.len();
         self.attitudes.push(Attitude {
             part,
@@ -233,6 +245,7 @@ impl<'a> Search<'a> {
             turn_deg,
             hull: hull(&shape),
             parts: convex_parts(&shape),
+            seam,
         });
         self.attitude_index.insert(key, index);
         index
@@ -293,12 +306,27 @@ impl<'a> Search<'a> {
         let region = within(&ground.hull, &shape.hull);
         let sums = match region.is_empty() {
             true => Vec::new(),
-            false => sums(&ground.obstacles, &shape.parts, &[]),
+            false => self.walls(attitude, panel),
         };
         let blocked = Blocked::new(sums, &mut self.work);
         let free = Rc::new(Free { region, blocked });
         self.free.insert((attitude, panel), Rc::clone(&free));
         free
+    }
+
+    /// The sums in which an attitude would lie over what is not cloth, or over a flaw it is kept from.
+    fn walls(&self, attitude: usize, panel: usize) -> Vec<Convex> {
+        let (shape, ground) = (&self.attitudes[attitude], &self.grounds[panel]);
+        let mut walls = sums(&ground.obstacles, &shape.parts, &[]);
+        for (flaw, obstacles) in self.panels[panel].flaws().iter().zip(&ground.flaws) {
+            let kept: &[Vec<Point>] = match self.parts[shape.part].kept_from(flaw) {
+                Kept::Nothing => &[],
+                Kept::Seam => &shape.seam,
+                Kept::Whole => &shape.parts,
+            };
+            walls.extend(sums(obstacles, kept, &[]));
+        }
+        walls
     }
 
     /// The positions of an attitude within the hull of a panel, and those among them, or about, where it lies over what is not
@@ -311,7 +339,7 @@ impl<'a> Search<'a> {
         let (shape, ground) = (&self.attitudes[attitude], &self.grounds[panel]);
         let region = within(&ground.hull, &shape.hull);
         (!region.is_empty()).then(|| {
-            let mut walls = sums(&ground.obstacles, &shape.parts, &[]);
+            let mut walls = self.walls(attitude, panel);
             walls.extend(sums(
                 &ground.beyond,
                 core::slice::from_ref(&shape.hull),
@@ -389,7 +417,7 @@ impl Ground {
         for hole in panel.holes() {
             obstacles.extend(convex_parts(&cover(&ring(hole))));
         }
-        for flaw in panel.flaws() {
+        let grown = |flaw: &Flaw| -> Vec<Vec<Point>> {
             let parts = match flaw.outline.len() {
                 0..=2 => vec![flaw.outline.clone()],
                 _ => convex_parts(&cover(&ring(&flaw.outline))),
@@ -399,12 +427,13 @@ impl Ground {
             } else {
                 vec![Point::ORIGIN]
             };
-            obstacles.extend(parts.iter().map(|part| sum(part, &margin)));
-        }
+            parts.iter().map(|part| sum(part, &margin)).collect()
+        };
         let beyond = beyond(&hull);
         Ground {
             hull,
             obstacles,
+            flaws: panel.flaws().iter().map(grown).collect(),
             beyond,
         }
     }

@@ -4,13 +4,15 @@ use kurbo::Point;
 use recloth::ErrorKind;
 use robust::{Coord, orient2d};
 
-use crate::shape::bounds;
+use crate::shape::{bounds, length};
 use crate::{Error, Panel, Part};
 
 /// Largest coordinate (mm). Rounding at this size is 10 000 times finer than the tolerance of the checker.
 const REACH: f64 = 1e5;
 /// Least width or height of an outline (mm), the larger of the two. Anything smaller is a spot.
 const SMALLEST: f64 = 0.01;
+/// How far outside its cut line a seam line may lie (mm): curves of the two are straight runs, each by itself.
+const OUTSIDE: f64 = 1.0;
 const POINTS: usize = 5000;
 const LIST: usize = 1000;
 
@@ -30,6 +32,7 @@ fn number(of: &str, argument: &'static str, items: usize) -> Result<(), Error> {
 
 pub(crate) fn check_part(part: &Part) -> Result<(), recloth::Error> {
     check_ring(&part.outline)?;
+    check_seam(part)?;
     recloth::Error::check("grain_deg", part.grain_deg, -360.0, 360.0)?;
     recloth::Error::check("tilt_deg", part.tilt_deg, 0.0, 180.0)?;
     recloth::Error::check_count("as_drawn", part.as_drawn, 0, 1000)?;
@@ -37,9 +40,43 @@ pub(crate) fn check_part(part: &Part) -> Result<(), recloth::Error> {
     Ok(())
 }
 
+/// An error unless there is no seam line, or one that lies within the cut line.
+fn check_seam(part: &Part) -> Result<(), recloth::Error> {
+    if part.seam.is_empty() {
+        return Ok(());
+    }
+    check_ring_of("seam", &part.seam)?;
+    let n = part.outline.len();
+    let edges = || (0..n).map(|i| (part.outline[i], part.outline[(i + 1) % n]));
+    for (index, &p) in part.seam.iter().enumerate() {
+        let crossed = edges()
+            .filter(|&(a, b)| (a.y <= p.y) != (b.y <= p.y))
+            .filter(|&(a, b)| (side(a, b, p) > 0) == (b.y > a.y))
+            .count();
+        if crossed % 2 == 1 {
+            continue;
+        }
+        let out = edges()
+            .map(|(a, b)| {
+                let (run, to) = (b - a, p - a);
+                let far = (to.dot(run) / run.hypot2().max(f64::MIN_POSITIVE)).clamp(0.0, 1.0);
+                length(to - run * far)
+            })
+            .fold(f64::INFINITY, f64::min);
+        if out > OUTSIDE {
+            let error = recloth::Error::no_solution("seam", out, f64::NAN, OUTSIDE);
+            return Err(error.at_index(index));
+        }
+    }
+    Ok(())
+}
+
 /// An error unless the ring is simple and large enough to see. Repeated points count as one.
 pub(crate) fn check_ring(points: &[Point]) -> Result<(), recloth::Error> {
-    let argument = "outline";
+    check_ring_of("outline", points)
+}
+
+fn check_ring_of(argument: &'static str, points: &[Point]) -> Result<(), recloth::Error> {
     recloth::Error::check_items(argument, points.len(), 3, POINTS)?;
     for (index, p) in points.iter().enumerate() {
         for value in [p.x, p.y] {

@@ -24,7 +24,7 @@ pub use path::{Inner, Scale};
 #[cfg(feature = "alloc")]
 pub use rectangle::{PanelRectangle, largest_rectangle, tallest_rectangle};
 #[cfg(feature = "alloc")]
-pub use shape::{Faces, Flaw, Panel};
+pub use shape::{Faces, Flaw, Panel, SEAM_ALLOWANCE};
 #[cfg(feature = "alloc")]
 pub use taken::{CornerReading, Spare, SpareReading, Taken};
 #[cfg(feature = "alloc")]

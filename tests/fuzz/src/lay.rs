@@ -14,7 +14,17 @@ use crate::{edit::edit, input::Input, panel::ring};
 pub(crate) fn target(input: &mut Input) -> Result<()> {
     let mut parts = Vec::new();
     for index in 0..input.index(4)? {
+        let outline = ring(input, 8, Point::ORIGIN, 200.0)?;
+        let seam = match input.once_in(3)? {
+            true => outline
+                .iter()
+                .map(|&p| (p.to_vec2() * 0.8).to_point())
+                .collect(),
+            false => Vec::new(),
+        };
         parts.push(Part {
+            role: (*input.0.choose(&["", "", "facing"])?).into(),
+            seam,
             grain_deg: input.number([-360.0, 360.0], &[90.0, 0.0])?,
             tilt_deg: input.number([0.0, 20.0], &[0.0])?,
             as_drawn: input.0.int_in_range(0..=2)?,
@@ -24,10 +34,7 @@ pub(crate) fn target(input: &mut Input) -> Result<()> {
                 .choose(&[Shows::Right, Shows::Wrong, Shows::Either, Shows::Both])?,
             either_way: input.once_in(2)?,
             crosswise: input.once_in(4)?,
-            ..Part::new(
-                format!("part {index}"),
-                ring(input, 8, Point::ORIGIN, 200.0)?,
-            )
+            ..Part::new(format!("part {index}"), outline)
         });
     }
     let mut panels = Vec::new();
@@ -42,7 +49,11 @@ pub(crate) fn target(input: &mut Input) -> Result<()> {
         }
         if input.once_in(3)? {
             let flaw = ring(input, 4, Point::new(-60.0, 10.0), 30.0)?;
-            flaws.push(Flaw::new(flaw, input.number([0.0, 50.0], &[0.0])?));
+            let under: &[&str] = input
+                .0
+                .choose(&[&[][..], &["facing"], &["seam allowance"]])?;
+            let flaw = Flaw::new(flaw, input.number([0.0, 50.0], &[0.0])?);
+            flaws.push(flaw.under(under.iter().copied()));
         }
         let panel = Panel::new(format!("panel {index}"), outline)
             .and_then(|panel| panel.with_holes(holes))

@@ -1,10 +1,10 @@
 //! What parts become by changes of given amounts.
 
-use kurbo::Vec2;
+use kurbo::{Point, Vec2};
 
 use super::{Amount, Change, Give, Made};
 use crate::cleave::{WITHIN, check_moved, direction, halves, moved, reach, stretches, tenths};
-use crate::valid::{check_part, check_ring};
+use crate::valid::check_part;
 use crate::{Error, Part};
 
 /// Steps of a tilt in a degree.
@@ -53,6 +53,22 @@ fn take(part: &mut Part, count: u32) -> [u32; 2] {
     taken
 }
 
+/// The two halves of a part parted at a place, its seam line too, if it has one.
+pub(super) fn joined(part: &Part, along: Vec2, at: f64, allowance: f64) -> Option<[Part; 2]> {
+    let [before, beyond] = halves(&part.outline, along, at, allowance)?;
+    let [seam_before, seam_beyond] = match part.seam.is_empty() {
+        true => [Vec::new(), Vec::new()],
+        false => halves(&part.seam, along, at, 0.0)?,
+    };
+    let half = |number: u32, outline: Vec<Point>, seam: Vec<Point>| Part {
+        name: format!("{}, half {number}", part.name),
+        outline,
+        seam,
+        ..part.clone()
+    };
+    Some([half(1, before, seam_before), half(2, beyond, seam_beyond)])
+}
+
 /// A part by the changes of its own that are not of single pieces: tilt and outline.
 pub(super) fn shaped(part: &Part, own: &[(&Give, u32)]) -> Option<Part> {
     let mut part = part.clone();
@@ -75,8 +91,10 @@ pub(super) fn shaped(part: &Part, own: &[(&Give, u32)]) -> Option<Part> {
             most,
         } = give
         {
-            let back = -tenths(*most, steps);
-            part.outline = moved(&part.outline, direction(*toward_deg), *beyond, back);
+            let (along, back) = (direction(*toward_deg), -tenths(*most, steps));
+            for line in [&mut part.outline, &mut part.seam] {
+                *line = moved(line, along, *beyond, back);
+            }
         }
     }
     let same = part.outline == given.outline && part.tilt_deg == tilt_deg;
@@ -123,16 +141,12 @@ pub(super) fn apply(parts: &[Part], changes: &[Change], amounts: &Amounts) -> Op
             } if steps > 0 => {
                 let along = direction(*across_deg);
                 let [as_drawn, mirrored] = take(part, steps);
-                let two = halves(&part.outline, along, amounts.places[index], *allowance)?;
-                for (half, outline) in two.into_iter().enumerate() {
-                    others[index].push(Part {
-                        name: format!("{}, half {}", part.name, half + 1),
-                        outline,
-                        as_drawn,
-                        mirrored,
-                        ..part.clone()
-                    });
-                }
+                let two = joined(part, along, amounts.places[index], *allowance)?;
+                others[index].extend(two.map(|half| Part {
+                    as_drawn,
+                    mirrored,
+                    ..half
+                }));
             }
             Give::Instead { parts, .. } if steps > 0 => {
                 let [as_drawn, mirrored] = take(part, steps);
@@ -270,7 +284,13 @@ fn check_give(part: &Part, give: &Give) -> Result<(), Wrong> {
             let toward_deg = E::check("toward_deg", *toward_deg, -360.0, 360.0)?;
             E::check("beyond", *beyond, -1e6, 1e6)?;
             E::check("most", *most, 0.1, 1e5)?;
-            check_moved(&part.outline, direction(toward_deg), *beyond, (*most, -1.0))?;
+            let along = direction(toward_deg);
+            check_moved(&part.outline, along, *beyond, (*most, -1.0))?;
+            check_part(&Part {
+                outline: moved(&part.outline, along, *beyond, -most),
+                seam: moved(&part.seam, along, *beyond, -most),
+                ..part.clone()
+            })?;
         }
         Give::Smaller { steps, .. } => {
             E::check_items("steps", steps.len(), 1, 100)?;
@@ -282,7 +302,10 @@ fn check_give(part: &Part, give: &Give) -> Result<(), Wrong> {
                     return Err(here(E::no_solution("steps", step.amount, last, f64::NAN)).into());
                 }
                 last = step.amount;
-                check_ring(&step.outline)?;
+                check_part(&Part {
+                    outline: step.outline.clone(),
+                    ..part.clone()
+                })?;
             }
         }
         Give::Instead { parts, .. } => {

@@ -5,10 +5,10 @@
 //! not even these have a place together, and the grain tilted as far as allowed, nothing will do. Nor where the pieces at
 //! their smallest have more area than there is.
 
-use super::apply::{most_steps, own, pieces, shaped};
+use super::apply::{joined, most_steps, own, pieces, shaped};
 use super::{Change, Give};
 use crate::bounds::{area, area_slack, usable_area};
-use crate::cleave::{direction, halves, moved};
+use crate::cleave::{direction, moved};
 use crate::shape::{ring, signed_area};
 use crate::{Lay, Panel, Part, Placement, Shortage, check};
 
@@ -57,7 +57,6 @@ fn stays(part: &Part, full: &[(&Give, u32)], others: &mut Vec<Part>) -> Option<P
     if second.is_some() {
         return None;
     }
-    let bare = kept.clone();
     match shape {
         None => {}
         Some((
@@ -66,7 +65,8 @@ fn stays(part: &Part, full: &[(&Give, u32)], others: &mut Vec<Part>) -> Option<P
             },
             _,
         )) if falls(part, *toward_deg, *beyond) => {
-            kept.outline = shaped(part, full)?.outline;
+            let least = shaped(part, full)?;
+            (kept.outline, kept.seam) = (least.outline, least.seam);
         }
         Some((Give::Smaller { steps, .. }, _)) => {
             let least = &steps.last()?.outline;
@@ -89,13 +89,9 @@ fn stays(part: &Part, full: &[(&Give, u32)], others: &mut Vec<Part>) -> Option<P
             _,
         )) if fewer == 0 => {
             let along = direction(*across_deg);
-            let [before, _] = halves(&part.outline, along, *from, 0.0)?;
-            let [_, beyond] = halves(&part.outline, along, *to, 0.0)?;
-            others.extend([(before, 1), (beyond, 2)].map(|(outline, half)| Part {
-                name: format!("{}, half {half}", part.name),
-                outline,
-                ..bare.clone()
-            }));
+            let [before, _] = joined(&kept, along, *from, 0.0)?;
+            let [_, beyond] = joined(&kept, along, *to, 0.0)?;
+            others.extend([before, beyond]);
             (kept.as_drawn, kept.mirrored) = (0, 0);
         }
         Some(_) => return None,
@@ -109,14 +105,25 @@ fn stays(part: &Part, full: &[(&Give, u32)], others: &mut Vec<Part>) -> Option<P
     Some(kept)
 }
 
-/// Whether an outline whose corners beyond a line move back lies, but for a shift, within what it was, however far.
+/// Whether a part whose corners beyond a line move back lies, but for a shift, within what it was, however far; and its seam
+/// line, by the same shift, within what that was.
+fn falls(part: &Part, toward_deg: f64, beyond: f64) -> bool {
+    let [comes_down, comes_up] = falls_from(&part.outline, toward_deg, beyond);
+    let seam = match part.seam.is_empty() {
+        true => [true, true],
+        false => falls_from(&part.seam, toward_deg, beyond),
+    };
+    (comes_down && seam[0]) || (comes_up && seam[1])
+}
+
+/// Whether it does without a shift, and with that by which the corners move.
 ///
 /// So it is where every line along the move meets the outline in one stretch, and either all corners of the near side stay,
 /// so that the far side alone comes down; or all of the far side move, so that, seen from there, the near side comes up.
-fn falls(part: &Part, toward_deg: f64, beyond: f64) -> bool {
+fn falls_from(outline: &[kurbo::Point], toward_deg: f64, beyond: f64) -> [bool; 2] {
     let along = direction(toward_deg);
     // Across from left to right, and along upwards, keeps a ring counter-clockwise.
-    let places: Vec<(f64, f64)> = ring(&part.outline)
+    let places: Vec<(f64, f64)> = ring(outline)
         .iter()
         .map(|p| (along.y * p.x - along.x * p.y, along.dot(p.to_vec2())))
         .collect();
@@ -135,7 +142,7 @@ fn falls(part: &Part, toward_deg: f64, beyond: f64) -> bool {
             .find(|&i| !is_right(i) && is_right(i + 1))
             .map(|i| i + 1),
     ) else {
-        return false;
+        return [false, false];
     };
     let (Some(high_right), Some(high_left)) = (
         (0..n).find(|&i| is_right(i) && !is_right(i + 1)),
@@ -143,7 +150,7 @@ fn falls(part: &Part, toward_deg: f64, beyond: f64) -> bool {
             .find(|&i| !is_left(i) && is_left(i + 1))
             .map(|i| i + 1),
     ) else {
-        return false;
+        return [false, false];
     };
     let chain = |from: usize, to: usize| -> Vec<(f64, f64)> {
         let steps = (to + n - from % n) % n;
@@ -155,9 +162,11 @@ fn falls(part: &Part, toward_deg: f64, beyond: f64) -> bool {
             .windows(2)
             .all(|pair| sign * (pair[1].0 - pair[0].0) >= -SAME)
     };
-    runs(&low, 1.0)
-        && runs(&high, -1.0)
-        && (low.iter().all(|&(_, y)| y <= beyond) || high.iter().all(|&(_, y)| y > beyond))
+    let runs = runs(&low, 1.0) && runs(&high, -1.0);
+    [
+        runs && low.iter().all(|&(_, y)| y <= beyond),
+        runs && high.iter().all(|&(_, y)| y > beyond),
+    ]
 }
 
 /// Whether one outline lies within another, both as given.
@@ -200,7 +209,14 @@ pub(super) fn too_much(parts: &[Part], panels: &[Panel], changes: &[Change]) -> 
         needed_mm2 += count * least;
         slack += count * loose;
     }
-    let there_mm2: f64 = panels.iter().map(usable_area).sum();
+    let instead = changes.iter().filter_map(|change| match &change.kind {
+        Give::Instead { parts, .. } => Some(parts),
+        _ => None,
+    });
+    let all = parts.iter().chain(instead.flatten());
+    let there_mm2: f64 = (panels.iter())
+        .map(|panel| usable_area(panel, all.clone()))
+        .sum();
     let loose: f64 = panels.iter().map(|panel| area_slack(panel.outline())).sum();
     (needed_mm2 > there_mm2 + slack + loose).then(|| Shortage::Area {
         panels: (0..panels.len()).collect(),

@@ -1,10 +1,10 @@
 //! The search for the least change.
 
-use super::apply::{Amounts, apply, check_changes, made, most_steps, own, pieces, shaped};
+use super::apply::{Amounts, apply, check_changes, joined, made, most_steps, own, pieces, shaped};
 use super::never::{staying, too_much};
 use super::{Change, Give, LeastChange, Needed};
 use crate::bounds::quick;
-use crate::cleave::{direction, halves};
+use crate::cleave::direction;
 use crate::fit::{check_all, quick_shortage};
 use crate::trials::Trials;
 use crate::{Error, Fit, Hand, Options, Panel, Part, Shortage, Together};
@@ -82,6 +82,7 @@ impl Seek<'_> {
             if let Some(found) = self.with_first(count)? {
                 let found = self.leave_out(found, count)?;
                 let found = self.bring_down(found)?;
+                let found = self.centre(found)?;
                 return Ok(Needed::Changed {
                     made: made(self.parts, self.changes, &found.amounts, &found.parts),
                     parts: found.parts,
@@ -228,8 +229,8 @@ impl Seek<'_> {
         })
     }
 
-    /// Where a join may lie: the middle, where each half just uses up a panel, and evenly spread.
-    fn places(&self, change: usize, steps: &[u32]) -> Option<Vec<f64>> {
+    /// For each panel how far half 1 may reach there, and how near half 2 may begin, by quick bounds.
+    fn ends(&self, change: usize, steps: &[u32]) -> Option<Vec<[Option<f64>; 2]>> {
         let Change { part, kind } = &self.changes[change];
         let Give::Join {
             across_deg,
@@ -240,34 +241,33 @@ impl Seek<'_> {
         else {
             return None;
         };
-        let (from, to) = (*from, *to);
         let along = direction(*across_deg);
         let part = shaped(
             &self.parts[*part],
             &own(self.changes, *part, |change| steps[change]),
         )?;
         let fits = |panel: &Panel, half: usize, at: f64| {
-            halves(&part.outline, along, at, *allowance).is_some_and(|mut two| {
-                let piece = Part {
-                    outline: core::mem::take(&mut two[half]),
-                    ..part.clone()
-                };
+            joined(&part, along, at, *allowance).is_some_and(|two| {
                 Hand::BOTH
                     .iter()
-                    .any(|&hand| part.count(hand) > 0 && quick(&piece, hand, panel).is_none())
+                    .any(|&hand| part.count(hand) > 0 && quick(&two[half], hand, panel).is_none())
             })
         };
-        // As far as half 1 may reach on each panel, and as near as half 2 may begin.
-        let ends: Vec<[Option<f64>; 2]> = self
-            .panels
-            .iter()
-            .map(|panel| {
-                [
-                    furthest(from, to, |at| fits(panel, 0, at)),
-                    furthest(to, from, |at| fits(panel, 1, at)),
-                ]
-            })
-            .collect();
+        let ends = self.panels.iter().map(|panel| {
+            [
+                furthest(*from, *to, |at| fits(panel, 0, at)),
+                furthest(*to, *from, |at| fits(panel, 1, at)),
+            ]
+        });
+        Some(ends.collect())
+    }
+
+    /// Where a join may lie: the middle, where each half just uses up a panel, and evenly spread.
+    fn places(&self, change: usize, steps: &[u32]) -> Option<Vec<f64>> {
+        let Give::Join { from, to, .. } = self.changes[change].kind else {
+            return None;
+        };
+        let ends = self.ends(change, steps)?;
         let middle = from.midpoint(to);
         let mut exact: Vec<f64> = Vec::new();
         for high in ends.iter().filter_map(|end| end[0]) {
@@ -294,6 +294,37 @@ impl Seek<'_> {
             }
         }
         Some(places)
+    }
+
+    /// Every seam in the middle of where both halves may end on the panels they lie on, if all still fits.
+    fn centre(&mut self, mut found: Found) -> Result<Found, Error> {
+        let mut index = self.parts.len();
+        for change in 0..self.changes.len() {
+            let steps = found.amounts.steps[change];
+            let half = index;
+            index += match (&self.changes[change].kind, steps) {
+                (Give::Join { .. }, 1..) => 2,
+                (Give::Instead { parts, .. }, 1..) => parts.len(),
+                _ => continue,
+            };
+            let Some(ends) = self.ends(change, &found.amounts.steps) else {
+                continue;
+            };
+            let end = |half: usize, which: usize| {
+                let at = found.fit.lay.placements.iter().find(|at| at.part == half)?;
+                ends[at.panel][which]
+            };
+            if let (Some(high), Some(low)) = (end(half, 0), end(half + 1, 1))
+                && low <= high
+            {
+                let mut amounts = found.amounts.clone();
+                amounts.places[change] = tidy(low, high);
+                if amounts != found.amounts {
+                    found = self.trial(amounts)?.unwrap_or(found);
+                }
+            }
+        }
+        Ok(found)
     }
 
     /// Without the changes that are not needed, the last first.

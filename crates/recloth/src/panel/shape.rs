@@ -57,7 +57,17 @@ pub struct Flaw {
         serde(default, skip_serializing_if = "String::is_empty")
     )]
     pub what: String,
+    /// Roles of pieces it does not matter for: a stain under a "pocket bag". Under "seam allowance" it may lie between the cut
+    /// line and the seam line of any piece, not within the seam line.
+    #[cfg_attr(
+        feature = "serde",
+        serde(default, skip_serializing_if = "Vec::is_empty")
+    )]
+    pub under: Vec<String>,
 }
+
+/// The word of [`Flaw::under`] for what lies between cut line and seam line.
+pub const SEAM_ALLOWANCE: &str = "seam allowance";
 
 impl Flaw {
     /// A flaw with the margin to keep from it.
@@ -66,6 +76,7 @@ impl Flaw {
             outline: outline.into_iter().map(Into::into).collect(),
             margin,
             what: String::new(),
+            under: Vec::new(),
         }
     }
 
@@ -93,6 +104,25 @@ impl Flaw {
             what: what.into(),
             ..self
         }
+    }
+
+    /// The same flaw, which may lie under pieces of these roles.
+    ///
+    /// ```
+    /// use recloth::panel::{Flaw, SEAM_ALLOWANCE};
+    /// let stain = Flaw::new([(300.0, 500.0)], 8.0).under(["pocket bag", SEAM_ALLOWANCE]);
+    /// assert!(stain.may_lie_under("pocket bag") && !stain.may_lie_under("facing"));
+    /// ```
+    pub fn under<S: Into<String>>(self, roles: impl IntoIterator<Item = S>) -> Flaw {
+        Flaw {
+            under: roles.into_iter().map(Into::into).collect(),
+            ..self
+        }
+    }
+
+    /// Whether it does not matter under a piece of this role, or under "seam allowance" (which "" never is).
+    pub fn may_lie_under(&self, role: &str) -> bool {
+        !role.is_empty() && self.under.iter().any(|other| other == role)
     }
 }
 

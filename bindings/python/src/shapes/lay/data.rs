@@ -48,7 +48,7 @@ struct StripData {
     nap: bool,
 }
 
-fn corners(points: Vec<Pair>) -> Vec<Point> {
+pub(super) fn corners(points: Vec<Pair>) -> Vec<Point> {
     points.into_iter().map(Point::from).collect()
 }
 
@@ -69,6 +69,8 @@ pub(super) fn read_parts(function: &str, parts: &Bound<'_, PyAny>) -> PyResult<V
                 shows: word(py, function, "shows", &part.shows)?,
                 either_way: part.either_way,
                 crosswise: part.crosswise,
+                role: String::new(),
+                seam: Vec::new(),
             })
         })
         .collect()
