@@ -411,7 +411,7 @@ impl Panel {
     ///
     /// # Errors
     /// - `NotFinite`, `OutOfRange`, `Count` naming `losses` or `accuracy`; `Count` naming `outline`, `holes` or `flaws` of
-    ///   over 2000 points.
+    ///   over 2000 points: one traced from a picture is thinned as at [`usable_panel`](super::usable_panel).
     /// - `NoSolution` naming `flaws` or `holes`: this one lies wholly outside the panel. Naming `margin`: that of this spot or
     ///   slit is below the accuracy, or over 1000. Naming `losses` (the largest), `margin` (the largest), `holes` or `flaws`:
     ///   nothing is left. Naming `accuracy`: the cut could not be proved within it.
