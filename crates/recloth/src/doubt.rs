@@ -112,3 +112,34 @@ pub fn caution_text(bit: u64) -> Option<&'static str> {
         .find(|known| known.bit == bit)
         .map(|known| known.text)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_bit_has_its_number_name_and_sentence() {
+        for (list, text_of) in [
+            (DOUBTS, doubt_text as fn(u64) -> Option<&'static str>),
+            (CAUTIONS, caution_text),
+        ] {
+            for (place, one) in list.iter().enumerate() {
+                // Programs hold the numbers, so they run on and are never used again.
+                assert_eq!(one.bit, 1 << place, "{}", one.name);
+                let letter = |c: char| c.is_ascii_uppercase() || c == '_';
+                assert!(one.name.chars().all(letter), "{}", one.name);
+                assert!(list[..place].iter().all(|other| other.name != one.name));
+                assert!(list[..place].iter().all(|other| other.text != one.text));
+                let sentence = one.text.starts_with(|c: char| c.is_uppercase())
+                    && one.text.ends_with(['.', '?'])
+                    && !one.text.contains("  ");
+                assert!(sentence, "{}", one.text);
+                assert_eq!(text_of(one.bit), Some(one.text));
+            }
+            for none in [0, 3, 1 << list.len(), u64::MAX] {
+                assert_eq!(text_of(none), None);
+            }
+        }
+        assert_eq!((when(true, 8), when(false, 8)), (8, 0));
+    }
+}

@@ -45,6 +45,46 @@ pub(super) unsafe fn answer<T, A>(
     }
 }
 
+/// A shape made of what is not one, handed out.
+///
+/// # Safety
+/// `out` and `error` are NULL or valid for writing.
+pub(super) unsafe fn made<T>(
+    out: *mut *mut T,
+    error: *mut recloth_error_t,
+    make: impl FnOnce() -> Result<T, Error>,
+) -> recloth_status {
+    // SAFETY: the caller's promise.
+    unsafe {
+        boundary(error, || {
+            not_null("out", out)?;
+            hand_out(out, make()?);
+            Ok(())
+        })
+    }
+}
+
+/// A shape as JSON.
+///
+/// # Safety
+/// `handle` is NULL or live; `out` and `error` are NULL or valid for writing.
+pub(super) unsafe fn json_of<T, J: Serialize>(
+    argument: &'static str,
+    handle: *const T,
+    out: *mut *mut c_char,
+    error: *mut recloth_error_t,
+    told: impl FnOnce(&T) -> &J,
+) -> recloth_status {
+    // SAFETY: the caller's promise.
+    unsafe {
+        boundary(error, || {
+            let shape = borrow(argument, handle)?;
+            not_null("out", out)?;
+            write_json(told(shape), out)
+        })
+    }
+}
+
 /// A shape made of another, handed out.
 ///
 /// # Safety

@@ -8,11 +8,9 @@ use recloth::{
     panel::{CornerReading, Faces, Flaw, Inner, Panel, PanelRectangle, Scale, SpareReading},
 };
 
-use super::handle::{
-    self, answer, borrow, free, hand_out, hand_out_all, points, points_of, read_json, write_json,
-};
+use super::handle::{self, answer, borrow, free, hand_out_all, points, points_of, read_json};
 use crate::{
-    boundary::{boundary, list, list_to_fill, not_null, recloth_error_t, text},
+    boundary::{boundary, list, list_to_fill, recloth_error_t, text},
     generated::recloth_status,
 };
 
@@ -74,7 +72,7 @@ pub struct recloth_rectangle_t {
     pub area_mm2: f64,
 }
 
-/// Hands out a panel.
+/// Hands out a panel that is made.
 ///
 /// # Safety
 /// `out` and `error` are NULL or valid for writing.
@@ -84,14 +82,7 @@ unsafe fn made(
     make: impl FnOnce() -> Result<Panel, Error>,
 ) -> recloth_status {
     // SAFETY: the caller's promise.
-    unsafe {
-        boundary(error, || {
-            not_null("out", out)?;
-            let panel = make()?;
-            hand_out(out, recloth_panel { panel });
-            Ok(())
-        })
-    }
+    unsafe { handle::made(out, error, || make().map(|panel| recloth_panel { panel })) }
 }
 
 /// Hands out a panel made of another.
@@ -338,13 +329,7 @@ pub unsafe extern "C" fn recloth_panel_to_json(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     // SAFETY: the caller's promise above.
-    unsafe {
-        boundary(error, || {
-            let panel = borrow("panel", panel)?;
-            not_null("out", out)?;
-            write_json(&panel.panel, out)
-        })
-    }
+    unsafe { handle::json_of("panel", panel, out, error, |panel| &panel.panel) }
 }
 
 /// Frees a panel; NULL is left alone. Each is freed once: as with free(), a second time is undefined.

@@ -9,10 +9,10 @@ use recloth::{
 };
 
 use super::handle::{
-    answer, borrow, free, hand_out, points_of, read_json, text_of, write_all, write_json,
+    answer, borrow, free, json_of, made, points_of, read_json, text_of, write_all,
 };
 use crate::{
-    boundary::{boundary, not_null, recloth_error_t, text},
+    boundary::{boundary, recloth_error_t, text},
     generated::recloth_status,
     outline::edges,
 };
@@ -131,13 +131,10 @@ pub unsafe extern "C" fn recloth_piece_from_edges(
 ) -> recloth_status {
     // SAFETY: the caller's promise above.
     unsafe {
-        boundary(error, || {
+        made(out, error, || {
             let name = text("name", name)?;
             let edges = edges(points, bulges, allowances, corners, sizes, drawn, count)?;
-            not_null("out", out)?;
-            let piece = Piece::new(name, edges)?;
-            hand_out(out, recloth_piece { piece });
-            Ok(())
+            Piece::new(name, edges).map(|piece| recloth_piece { piece })
         })
     }
 }
@@ -161,11 +158,8 @@ pub unsafe extern "C" fn recloth_piece_from_json(
 ) -> recloth_status {
     // SAFETY: the caller's promise above.
     unsafe {
-        boundary(error, || {
-            not_null("out", out)?;
-            let piece = read_json(json, message)?;
-            hand_out(out, recloth_piece { piece });
-            Ok(())
+        made(out, error, || {
+            read_json(json, message).map(|piece| recloth_piece { piece })
         })
     }
 }
@@ -183,13 +177,7 @@ pub unsafe extern "C" fn recloth_piece_to_json(
     error: *mut recloth_error_t,
 ) -> recloth_status {
     // SAFETY: the caller's promise above.
-    unsafe {
-        boundary(error, || {
-            let piece = borrow("piece", piece)?;
-            not_null("out", out)?;
-            write_json(&piece.piece, out)
-        })
-    }
+    unsafe { json_of("piece", piece, out, error, |piece| &piece.piece) }
 }
 
 /// Frees a piece; NULL is left alone. Each is freed once: as with free(), a second time is undefined.

@@ -12,7 +12,7 @@ would do.
 Piece("patch pocket", 6 edges)
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field, fields
 from typing import NamedTuple
 
 from . import _core, _numbers
@@ -104,13 +104,25 @@ class LinedDraft(NamedTuple):
     linings: dict
 
 
-def _settle_list(measures, name):
-    items = _numbers.list_of(getattr(measures, name), f"draft.{type(measures).__name__}", name)
-    object.__setattr__(measures, name, tuple(items.tolist()))
+def _choice(*words, default=None):
+    """A field that is one of these words, the first if no other is the default."""
+    return field(default=default or words[0], metadata={"words": words})
 
 
 class _Measures:
     __slots__ = ()
+
+    def __post_init__(self):
+        """Choices are words there are, lists are numbers, a panel is one."""
+        kind = f"draft.{type(self).__name__}"
+        for one in fields(self):
+            value = getattr(self, one.name)
+            if "words" in one.metadata:
+                word(value, one.metadata["words"], kind, one.name)
+            elif one.type is tuple:
+                object.__setattr__(self, one.name, tuple(_numbers.list_of(value, kind, one.name).tolist()))
+            elif one.type is SkirtPanel and not isinstance(value, SkirtPanel):
+                raise TypeError(f"{kind}: {one.name} must be a SkirtPanel, not {type(value).__name__}")
 
     def draft(self):
         """The pieces, the seams to walk, what was checked, and doubts.
@@ -161,12 +173,9 @@ class SkirtPanel(_Measures):
     largest_intake: float = 30.0
     dart_length: float = 100.0
     side_rise: float = 12.0
-    centre: str = "fold"
+    centre: str = _choice("fold", "seam")
     seam: float = 15.0
     hem: float = 40.0
-
-    def __post_init__(self):
-        word(self.centre, ("fold", "seam"), "draft.SkirtPanel", "centre")
 
 
 @dataclass(frozen=True, slots=True)
@@ -183,16 +192,10 @@ class PanelLining(_Measures):
     """
 
     shell: SkirtPanel
-    hang: str = "free"
+    hang: str = _choice("free", "folded")
     hem: float = 20.0
     clearance: float = 20.0
     ease: float = 10.0
-
-    def __post_init__(self):
-        word(self.hang, ("free", "folded"), "draft.PanelLining", "hang")
-        if not isinstance(self.shell, SkirtPanel):
-            kind = type(self.shell).__name__
-            raise TypeError(f"draft.PanelLining: shell must be a SkirtPanel, not {kind}")
 
 
 @dataclass(frozen=True, slots=True)
@@ -234,11 +237,8 @@ class StraightBand(_Measures):
     overlap: float = 30.0
     depth: float = 30.0
     turn: float = 0.0
-    make: str = "folded"
+    make: str = _choice("folded", "faced")
     allowance: float = 10.0
-
-    def __post_init__(self):
-        word(self.make, ("folded", "faced"), "draft.StraightBand", "make")
 
 
 @dataclass(frozen=True, slots=True)
@@ -258,13 +258,9 @@ class SectionedBand(_Measures):
     lengths: tuple
     depth: float
     top: float
-    ends: str = "both"
+    ends: str = _choice("neither", "first", "last", "both", default="both")
     curved: bool = False
     allowance: float = 10.0
-
-    def __post_init__(self):
-        word(self.ends, ("neither", "first", "last", "both"), "draft.SectionedBand", "ends")
-        _settle_list(self, "lengths")
 
 
 @dataclass(frozen=True, slots=True)
@@ -343,14 +339,10 @@ class DartedSkirt(_Measures):
     front_dart_length: float = 90.0
     back_dart_length: float = 120.0
     side_rise: float = 12.0
-    front_centre: str = "fold"
-    back_centre: str = "seam"
+    front_centre: str = _choice("fold", "seam")
+    back_centre: str = _choice("fold", "seam", default="seam")
     seam: float = 15.0
     hem: float = 40.0
-
-    def __post_init__(self):
-        for name in ("front_centre", "back_centre"):
-            word(getattr(self, name), ("fold", "seam"), "draft.DartedSkirt", name)
 
 
 @dataclass(frozen=True, slots=True)
@@ -371,11 +363,6 @@ class OffCentreFront(_Measures):
     extension: float
     wide_panel: float
     facing: float = 40.0
-
-    def __post_init__(self):
-        if not isinstance(self.front, SkirtPanel):
-            kind = type(self.front).__name__
-            raise TypeError(f"draft.OffCentreFront: front must be a SkirtPanel, not {kind}")
 
 
 @dataclass(frozen=True, slots=True)
@@ -409,13 +396,10 @@ class WrapSkirt(_Measures):
     largest_intake: float = 30.0
     dart_length: float = 100.0
     side_rise: float = 12.0
-    back_centre: str = "fold"
+    back_centre: str = _choice("fold", "seam")
     facing: float = 40.0
     seam: float = 15.0
     hem: float = 40.0
-
-    def __post_init__(self):
-        word(self.back_centre, ("fold", "seam"), "draft.WrapSkirt", "back_centre")
 
 
 @dataclass(frozen=True, slots=True)
@@ -461,10 +445,6 @@ class TieredSkirt(_Measures):
     cloth_width: float
     seam: float = 15.0
     hem: float = 20.0
-
-    def __post_init__(self):
-        _settle_list(self, "ratios")
-        _settle_list(self, "depths")
 
 
 @dataclass(frozen=True, slots=True)
@@ -528,14 +508,11 @@ class Binding(_Measures):
     turn: float
     strip: float
     thickness: float = 0.0
-    fold: str = "single"
+    fold: str = _choice("single", "double")
     corners: int = 0
     corner: float = 50.8
     finish: float = 203.2
     allowance: float = 6.0
-
-    def __post_init__(self):
-        word(self.fold, ("single", "double"), "draft.Binding", "fold")
 
 
 @dataclass(frozen=True, slots=True)
@@ -557,16 +534,13 @@ class NeckTop(_Measures):
 
     front: object
     back: object
-    shape: str = "v"
+    shape: str = _choice("v", "square")
     off_shoulder: float = 0.0
     depth: float = 150.0
     back_depth: float = 40.0
     facing: float = 50.0
     stay_ratio: float = 0.97
     allowance: float = 8.0
-
-    def __post_init__(self):
-        word(self.shape, ("v", "square"), "draft.NeckTop", "shape")
 
 
 @dataclass(frozen=True, slots=True)
@@ -633,10 +607,7 @@ class PuffedSleeve(_Measures):
     ratio: float = 1.75
     slashes: int = 6
     lift: float = 20.0
-    hem: str = "kept"
-
-    def __post_init__(self):
-        word(self.hem, ("kept", "gathered"), "draft.PuffedSleeve", "hem")
+    hem: str = _choice("kept", "gathered")
 
 
 @dataclass(frozen=True, slots=True)

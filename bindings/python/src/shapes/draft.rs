@@ -8,8 +8,6 @@ use pyo3::{
 };
 use recloth::{
     Error,
-    band::{BandMake, SquareEnds},
-    bias::BindingFold,
     draft::{
         Allowances, Armhole, Binding, CircleSector, DartedSkirt, Draft, DraftLining, EdgeBand,
         EdgeName, GatheredStrip, GoredSkirt, Hang, NamedBy, NeckTop, OffCentreFront, PanelLining,
@@ -394,36 +392,26 @@ impl<'py> Measures<'_, 'py> {
                 list: ratios depths;
             } allowances: self.allowances()?)
             .draft(),
-            "StraightBand" => taken!(self => StraightBand { mm: waist overlap depth turn allowance; }
-                make: match self.text("make")?.as_str() {
-                    "faced" => BandMake::Faced,
-                    _ => BandMake::Folded,
-                },
-            )
+            "StraightBand" => taken!(self => StraightBand {
+                mm: waist overlap depth turn allowance;
+                choice: make;
+            })
             .draft(),
             "ShapedBand" => {
                 taken!(self => ShapedBand { mm: lower upper depth overlap allowance; }).draft()
             }
-            "SectionedBand" => taken!(self => SectionedBand { list: lengths; mm: depth top allowance; }
-                ends: match self.text("ends")?.as_str() {
-                    "first" => SquareEnds::First,
-                    "last" => SquareEnds::Last,
-                    "both" => SquareEnds::Both,
-                    _ => SquareEnds::Neither,
-                },
-                curved: self.0.getattr("curved")?.extract()?,
-            )
+            "SectionedBand" => taken!(self => SectionedBand {
+                list: lengths;
+                mm: depth top allowance;
+                choice: ends;
+            } curved: self.0.getattr("curved")?.extract()?)
             .draft(),
             "EdgeBand" => taken!(self => EdgeBand { mm: edge share depth allowance; }).draft(),
             "Binding" => taken!(self => Binding {
                 mm: edge corner finish finished turn thickness strip allowance;
                 count: corners;
-            }
-                fold: match self.text("fold")?.as_str() {
-                    "double" => BindingFold::Double,
-                    _ => BindingFold::Single,
-                },
-            )
+                choice: fold;
+            })
             .draft(),
             "GatheredStrip" => taken!(self => GatheredStrip {
                 mm: finished ratio depth;
