@@ -15,6 +15,7 @@ use std::collections::BTreeSet;
 use kurbo::{Point, Vec2};
 
 use crate::bounds::{area, grain_turn, ways};
+use crate::chance::Chance;
 use crate::lay::half_turns;
 use crate::part::Kept;
 use crate::search::{Kind, neat};
@@ -31,6 +32,8 @@ const STRAIGHT: f64 = 1e-8;
 const CORNER: f64 = PI - 1e-6;
 /// More points than this on one piece or panel are not worked through.
 const MANY: usize = 400;
+/// Evaluations after which a run is begun again; half as many more each time. No source; it did well in trials.
+const PATIENCE: u64 = 3_000_000;
 /// Most corners that are left as waste; more are not worth looking at.
 const MOST_WASTE: usize = 12;
 
@@ -208,6 +211,15 @@ impl Free {
     }
 }
 
+/// Brings things into an order of chance, where there is one.
+fn shuffle<T>(things: &mut [T], chance: Option<&mut Chance>) {
+    if let Some(chance) = chance {
+        for i in (1..things.len()).rev() {
+            things.swap(i, chance.pick(i + 1));
+        }
+    }
+}
+
 /// Turn from one direction to another, counter-clockwise (rad, 0 excluded to 2 pi).
 fn between(from: Vec2, to: Vec2) -> f64 {
     let angle = libm::atan2(from.cross(to), from.dot(to));
@@ -330,7 +342,11 @@ struct State {
 struct Solver<'a, 'b, 'c> {
     of: &'a Jigsaw<'a>,
     work: u64,
+    /// Work after which this run is given up.
+    until: u64,
     watch: &'b mut Watch<'c>,
+    /// What settles choices that are as good as each other; none at first.
+    chance: Option<Chance>,
     laid: Vec<Move>,
 }
 
@@ -401,16 +417,40 @@ impl<'a> Jigsaw<'a> {
     }
 
     /// Looks for a lay of all the pieces. Adds the work done to `work`.
-    pub(crate) fn fill(&self, work: &mut u64, watch: &mut Watch<'_>) -> Option<Vec<Placement>> {
+    ///
+    /// A wrong choice early on can cost more than all others together, so what takes long is begun again by chance.
+    pub(crate) fn fill(
+        &self,
+        seed: u64,
+        work: &mut u64,
+        watch: &mut Watch<'_>,
+    ) -> Option<Vec<Placement>> {
         let mut solver = Solver {
             of: self,
             work: *work,
+            until: 0,
             watch,
+            chance: None,
             laid: Vec::new(),
         };
         // Where cloth is to spare, corners may be left, one more each time.
         let most = if self.is_tight() { 0 } else { MOST_WASTE };
-        let found = (0..=most).any(|wasted| solver.lay(&self.begin, wasted));
+        let mut patience = PATIENCE;
+        let found = loop {
+            let mut through = true;
+            let found = (0..=most).any(|wasted| {
+                solver.until = solver.work + patience;
+                let found = solver.lay(&self.begin, wasted);
+                through &= solver.work < solver.until;
+                found
+            });
+            // When all has been looked at there is no more to find.
+            if found || through || solver.watch.is_over(solver.work) {
+                break found;
+            }
+            patience += patience / 2;
+            solver.chance.get_or_insert_with(|| Chance::new(seed));
+        };
         *work = solver.work;
         found.then(|| solver.laid.iter().map(|at| self.placement(at)).collect())
     }
@@ -469,21 +509,31 @@ impl Attitude {
 }
 
 impl Solver<'_, '_, '_> {
+    fn is_over(&mut self) -> bool {
+        self.work >= self.until || self.watch.is_over(self.work)
+    }
+
     /// Lays all that is left, if it can; `wasted` corners may stay empty.
     fn lay(&mut self, state: &State, wasted: usize) -> bool {
         if state.left.iter().all(|&left| left == 0) {
             return true;
         }
-        if self.watch.is_over(self.work) {
+        if self.is_over() {
             return false;
         }
         let Some((panel, corner, mut moves)) = self.tightest(state, wasted > 0) else {
             return false;
         };
         let kind = |at: &Move| self.of.attitudes[at.panel][at.attitude].kind;
-        let size = |at: &Move| self.of.areas[kind(at)];
-        moves.sort_by(|x, y| y.full.cmp(&x.full).then(size(y).total_cmp(&size(x))));
-        for at in moves {
+        let mut blur = || match &mut self.chance {
+            Some(chance) => 0.5 + chance.share(),
+            None => 1.0,
+        };
+        let mut ranked: Vec<(bool, f64, Move)> = (moves.drain(..))
+            .map(|at| (at.full, self.of.areas[kind(&at)] * blur(), at))
+            .collect();
+        ranked.sort_by(|x, y| y.0.cmp(&x.0).then(y.1.total_cmp(&x.1)));
+        for (_, _, at) in ranked {
             let Some(free) = state.free[panel].without(&at.ring) else {
                 continue;
             };
@@ -495,7 +545,7 @@ impl Solver<'_, '_, '_> {
                 return true;
             }
             self.laid.pop();
-            if self.watch.is_over(self.work) {
+            if self.is_over() {
                 return false;
             }
         }
@@ -510,8 +560,13 @@ impl Solver<'_, '_, '_> {
     /// The corner that takes fewest pieces, and those.
     fn tightest(&mut self, state: &State, loose: bool) -> Option<(usize, Point, Vec<Move>)> {
         let mut best: Option<(usize, Point, Vec<Move>)> = None;
-        for (panel, free) in state.free.iter().enumerate() {
-            for corner in free.corners() {
+        let mut panels: Vec<usize> = (0..state.free.len()).collect();
+        shuffle(&mut panels, self.chance.as_mut());
+        for panel in panels {
+            let free = &state.free[panel];
+            let mut corners = free.corners();
+            shuffle(&mut corners, self.chance.as_mut());
+            for corner in corners {
                 let at = free.points[corner.at];
                 if state
                     .waste

@@ -40,7 +40,7 @@ pub(crate) fn together(
             && jigsaw.is_tight() != loose
         {
             watch.give(search.work, share);
-            if let Some(found) = jigsaw.fill(&mut search.work, watch) {
+            if let Some(found) = jigsaw.fill(options.seed, &mut search.work, watch) {
                 return (found, Vec::new());
             }
         }
