@@ -376,6 +376,11 @@ impl<'a> Jigsaw<'a> {
         let wanted: f64 = (areas.iter().zip(&left))
             .map(|(area, &left)| area * f64::from(left))
             .sum();
+        let spare = free.iter().map(Free::area).sum::<f64>() - wanted;
+        // Some pieces must lie over flaws that they may hide, which here count as lost.
+        if spare < -1.0 {
+            return None;
+        }
         let mut attitudes = Vec::new();
         for (index, panel) in panels.iter().enumerate() {
             let mut own = Vec::new();
@@ -399,7 +404,7 @@ impl<'a> Jigsaw<'a> {
         Some(Jigsaw {
             parts,
             kinds,
-            spare: free.iter().map(Free::area).sum::<f64>() - wanted,
+            spare,
             areas,
             attitudes,
             begin: State {
