@@ -2293,8 +2293,9 @@ typedef struct {
 } recloth_rectangle_t;
 
 // What a search calls while it works, many times a second, from the thread that called it: `done` is the share
-// of the budget or the time that is used up (0 to 1), `best` the least length so far (mm), NaN before there is
-// one, `user` what was given along. It returns 0 to go on; anything else stops the search.
+// of the budget or the time that is used up (0 to 1), `best` the best so far, NaN before there is one: of recloth_fit()
+// the share of the wanted area that is laid (0 to 1), of recloth_strip() the least length (mm); `user` is what was given
+// along. It returns 0 to go on; anything else stops the search.
 typedef int (*recloth_progress)(double done, double best, void *user);
 
 #ifdef __cplusplus
@@ -7041,15 +7042,22 @@ recloth_status recloth_piece_part(const recloth_piece *piece,
 //
 // - `json`: parts, panels and options, the fields of `Part`, `Panel` and `Options` in Rust; what may be left out
 //   has its default: `{"parts": [{"name": "pocket", "outline": [{"x": 0, "y": 0}, ...], "as_drawn": 2}],
-//   "panels": [{"name": "back", "outline": [...]}], "options": {"spacing": 2, "seed": 1, "budget": 200000000}}`.
+//   "panels": [{"name": "back", "outline": [...]}], "options": {"spacing": 2, "seed": 1, "budget": 200000000,
+//   "seconds": null, "threads": 0}}`.
+// - `progress`: called while it works; when it stops the search, `out` receives what there is so far. NULL
+//   where nobody is to be told.
+// - `user`: given to `progress`, not looked at.
 // - `out`: receives `parts`, `panels` and `fit` as JSON: for each piece on each panel whether it fits alone,
 //   whether all fit together, and the best lay; free it with recloth_text_free().
 // - `message`: as of recloth_piece_from_json(); names the part, the panel or the option too.
 //
-// The same input gives the same answer on every machine. Every place was proved as recloth_check_lay() does.
+// The same input gives the same answer on every machine, for any number of threads, unless `seconds` or `progress`
+// ends the search. Every place was proved as recloth_check_lay() does.
 //
-// `json` is NULL or closed by a NUL; `out`, `message` and `error` are NULL or valid for writing.
+// `json` is NULL or closed by a NUL; `progress` is NULL or a function that returns; `out`, `message` and `error` are NULL or valid for writing.
 recloth_status recloth_fit(const char *json,
+                           recloth_progress progress,
+                           void *user,
                            char **out,
                            char **message,
                            recloth_error_t *error);

@@ -37,7 +37,7 @@ int main(int count, char **paths) {
     char *job = read_all(paths[index]), *out = NULL;
     recloth_error_t error;
     if (strncmp(name, "fit-", 4) == 0) {
-      recloth_status status = recloth_fit(job, &out, NULL, &error);
+      recloth_status status = recloth_fit(job, NULL, NULL, &out, NULL, &error);
       printf("fit\t%.*s\t", length, name);
       answer(status, &error, out);
     } else {

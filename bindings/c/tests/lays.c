@@ -29,43 +29,53 @@ static void drop(char **text) {
   *text = NULL;
 }
 
+static int stop(double done, double best, void *user) {
+  CHECK(done >= 0 && done <= 1 && (isnan(best) || best <= 1) && user == NULL);
+  return 1;
+}
+
 static void fits(void) {
   recloth_error_t error;
   char *out = NULL, *message = NULL, *wrong = NULL;
   size_t count = 77;
 
   /* Two of 150 beside each other with 2 between: 302 of 310. */
-  OK(recloth_fit("{" POCKETS ", " BACK ", \"options\": {\"spacing\": 2}}", &out, &message, &error));
+  OK(recloth_fit("{" POCKETS ", " BACK ", \"options\": {\"spacing\": 2}}", NULL, NULL, &out, &message, &error));
   CHECK(out != NULL && message == NULL && strstr(out, "\"together\":\"fit\"") != NULL);
   CHECK(number(out, "\"spacing\":") == 2);
   OK(recloth_check_lay(out, &count, &wrong, &message, &error));
   CHECK(count == 0 && wrong != NULL && strcmp(wrong, "[]") == 0);
   drop(&out);
   drop(&wrong);
+  /* Stopped at once, it says what is known then. */
+  OK(recloth_fit("{" POCKETS ", " BACK "}", stop, NULL, &out, NULL, NULL));
+  OK(recloth_check_lay(out, &count, NULL, NULL, NULL));
+  CHECK(count == 0);
+  drop(&out);
   /* With 11 between they would need 311. */
-  OK(recloth_fit("{" POCKETS ", " BACK ", \"options\": {\"spacing\": 11, \"budget\": 2000000}}", &out, NULL, NULL));
+  OK(recloth_fit("{" POCKETS ", " BACK ", \"options\": {\"spacing\": 11, \"budget\": 2000000}}", NULL, NULL, &out, NULL, NULL));
   CHECK(strstr(out, "\"together\":\"undecided\"") != NULL && strstr(out, "\"count\":1") != NULL);
   drop(&out);
   /* 190 long, where there are 180. */
   OK(recloth_fit("{\"parts\": [{\"name\": \"band\", \"outline\": " RECTANGLE(50, 190) "}], "
-                 "\"panels\": [{\"name\": \"cuff\", \"outline\": " RECTANGLE(100, 180) "}]}", &out, NULL, NULL));
+                 "\"panels\": [{\"name\": \"cuff\", \"outline\": " RECTANGLE(100, 180) "}]}", NULL, NULL, &out, NULL, NULL));
   CHECK(strstr(out, "\"cannot\"") != NULL && number(out, "\"needed\":") == 190 && number(out, "\"there\":") == 180);
   drop(&out);
 
-  FAILS(recloth_fit("{" POCKETS ", " BACK ", \"options\": {\"spacing\": -1}}", &out, &message, &error), OUT_OF_RANGE, "spacing");
+  FAILS(recloth_fit("{" POCKETS ", " BACK ", \"options\": {\"spacing\": -1}}", NULL, NULL, &out, &message, &error), OUT_OF_RANGE, "spacing");
   CHECK(out == NULL && error.value == -1 && message != NULL && strstr(message, "options: spacing") != NULL);
   drop(&message);
-  FAILS(recloth_fit("{\"parts\": [{\"name\": \"bow\", \"outline\": [{\"x\": 0, \"y\": 0}]}], \"panels\": []}", &out, &message, &error),
+  FAILS(recloth_fit("{\"parts\": [{\"name\": \"bow\", \"outline\": [{\"x\": 0, \"y\": 0}]}], \"panels\": []}", NULL, NULL, &out, &message, &error),
         COUNT, "outline");
   CHECK(message != NULL && strstr(message, "part \"bow\"") != NULL);
   drop(&message);
-  FAILS(recloth_fit("{" POCKETS ",\n \"panel\": []}", &out, &message, &error), INVALID, "json");
+  FAILS(recloth_fit("{" POCKETS ",\n \"panel\": []}", NULL, NULL, &out, &message, &error), INVALID, "json");
   CHECK(error.value == 2 && message != NULL && strstr(message, "panel") != NULL);
   drop(&message);
-  FAILS(recloth_fit("{" POCKETS "}", &out, NULL, &error), INVALID, "json");
-  FAILS(recloth_fit(NULL, &out, NULL, &error), NULL, "json");
-  FAILS(recloth_fit("\xff", &out, NULL, &error), NOT_UTF8, "json");
-  FAILS(recloth_fit("{" POCKETS ", " BACK "}", NULL, NULL, &error), NULL, "out");
+  FAILS(recloth_fit("{" POCKETS "}", NULL, NULL, &out, NULL, &error), INVALID, "json");
+  FAILS(recloth_fit(NULL, NULL, NULL, &out, NULL, &error), NULL, "json");
+  FAILS(recloth_fit("\xff", NULL, NULL, &out, NULL, &error), NOT_UTF8, "json");
+  FAILS(recloth_fit("{" POCKETS ", " BACK "}", NULL, NULL, NULL, NULL, &error), NULL, "out");
   CHECK(out == NULL);
 }
 

@@ -856,6 +856,8 @@ class Fit:
     @property
     def evaluations(self) -> int: ...
     @property
+    def out_of_time(self) -> bool: ...
+    @property
     def parts(self) -> tuple[Part, ...]: ...
     @property
     def panels(self) -> tuple[Panel, ...]: ...
@@ -992,6 +994,9 @@ def fit(
     spacing: float = 0.0,
     seed: int = 1,
     budget: int = 200000000,
+    seconds: float | None = None,
+    threads: int = 0,
+    progress: Callable[[float, float | None], object] | None = None,
 ) -> Fit:
     """Which pieces fit on which panels, where all go together, or what proves that they cannot."""
 

@@ -161,7 +161,10 @@ CALLS = {
     recloth.UsablePanel.from_json: {"text": recloth.usable_panel(SQUARE, 5).to_json()},
     recloth.UsablePart.from_json: {"text": recloth.usable_panel(SQUARE, 5).parts[0].to_json()},
     recloth.PanelRectangle.from_json: {"text": recloth.largest_rectangle(SQUARE).to_json()},
-    recloth.fit: {"parts": [PART], "panels": [CLOTH], "spacing": 2, "seed": 1, "budget": 1000},
+    recloth.fit: {
+        "parts": [PART], "panels": [CLOTH], "spacing": 2, "seed": 1, "budget": 1000, "seconds": 5, "threads": 1,
+        "progress": None,
+    },
     recloth.strip: {
         "parts": [PART], "strip": (320, "two"), "spacing": 2, "seed": 1, "budget": 1000, "seconds": 5, "threads": 1,
         "progress": None,
@@ -262,6 +265,7 @@ NO_BOUNDS = (
 LEFT_OUT = [
     (recloth.Panel.from_svg_path, "margin"), (CLOTH.replace, "grain_deg"), (CLOTH.usable, "losses"),
     (recloth.Notch, "depth"), (recloth.strip, "seconds"),
+    (recloth.fit, "seconds"),
 ]
 
 PLACES = [(call, name) for call, given in CALLS.items() for name in given]

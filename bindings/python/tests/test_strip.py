@@ -1,4 +1,4 @@
-"""Pieces on cloth by the length: what strip answers, how it is watched, and what stops it. All measures are invented."""
+"""Pieces on cloth by the length: what strip answers; how it and fit are watched, and what stops them. All measures are invented."""
 
 import copy
 import dataclasses
@@ -219,6 +219,32 @@ def test_ctrl_c_stops_a_search(told):
     thread.join()
     assert not late
     assert told is None or (told and told[-1][0] < 0.5)
+
+
+def odd_fit(**options):
+    """An odd shape that leaves much over, wanted once too often: the search runs to its end."""
+    ell = Part("ell", [(0, 0), (90, 0), (90, 30), (30, 30), (30, 90), (0, 90)], as_drawn=60, either_way=True)
+    return recloth.fit([ell], [recloth.Panel("back", [(0, 0), (600, 0), (600, 500), (0, 500)])], **options)
+
+
+def test_a_fit_is_told_of_and_stopped():
+    told = []
+    fit = odd_fit(budget=30_000_000, progress=lambda done, best: told.append((done, best)))
+    assert told[-1][0] == 1 and [done for done, _ in told] == sorted(done for done, _ in told)
+    assert all(best is None or 0 <= best <= 1 for _, best in told)
+    assert fit == odd_fit(budget=30_000_000, threads=1) and fit.check() == [] and not fit.out_of_time
+    assert odd_fit(seconds=0.01, budget=2**64 - 1).out_of_time
+    with pytest.raises(ZeroDivisionError):
+        odd_fit(seconds=60, budget=2**64 - 1, progress=lambda done, best: 1 / 0)
+    told = []
+
+    def interrupt(done, best):
+        told.append(done)
+        os.kill(os.getpid(), signal.SIGINT)
+
+    with pytest.raises(KeyboardInterrupt):
+        odd_fit(seconds=60, budget=2**64 - 1, progress=interrupt)
+    assert told and told[-1] < 0.5
 
 
 def test_ctrl_c_stops_a_search_of_many_pieces():

@@ -13,7 +13,10 @@ use crate::lay::half_turns;
 use crate::search::{Kind, neat};
 use crate::shape::{close_cover, convex_parts, disc, ring};
 use crate::valid::check_inputs;
-use crate::{Error, Faces, Hand, Lay, Panel, Part, Placement, Progress, check, placed};
+use crate::{
+    Alone, Answer, Error, Faces, Fit, Hand, Lay, Panel, Part, Placement, Progress, Together, check,
+    placed,
+};
 
 /// Cloth of one width, from the bolt, without flaws. It lies along the x axis from 0, its selvedges at y = 0 and at its
 /// width; the grain runs along it, and a nap from the cut end on.
@@ -109,6 +112,35 @@ pub struct StripLay {
     pub evaluations: u64,
     /// Whether the time was up before the budget was.
     pub out_of_time: bool,
+}
+
+impl StripLay {
+    /// The lay as [`fit`](crate::fit()) answers of one panel, the strip of this length: each piece has its place, and all have
+    /// one together.
+    pub fn as_fit(&self, parts: &[Part]) -> Fit {
+        let mut alone: Vec<Alone> = Vec::new();
+        for (part, _) in parts.iter().enumerate() {
+            for hand in Hand::BOTH {
+                let placements = &self.lay.placements;
+                let first = (placements.iter()).find(|at| (at.part, at.hand) == (part, hand));
+                alone.extend(first.map(|&placement| Alone {
+                    part,
+                    hand,
+                    panel: 0,
+                    answer: Answer::Fits(placement),
+                }));
+            }
+        }
+        Fit {
+            alone,
+            together: Together::Fit,
+            lay: self.lay.clone(),
+            shares: vec![self.density],
+            share: self.density,
+            evaluations: self.evaluations,
+            out_of_time: self.out_of_time,
+        }
+    }
 }
 
 /// Searches that run side by side, whatever the number of threads, so that the lay does not depend on it. This and the

@@ -1,10 +1,17 @@
 //! The lay: pieces of each cloth onto its panels, and what proves that a piece cannot lie there.
 
+use core::ops::ControlFlow;
+
 use recloth::outline::Hand;
-use recloth_lay::{Answer, Bound, Faces, Fit, Options, Panel, Part, fit};
+use recloth::quantity::cloth_to_buy;
+use recloth::units::YARD;
+use recloth_lay::{
+    Answer, Bound, Faces, Fit, Options, Panel, Part, Progress, Strip, StripOptions, fit_with,
+    strip_with,
+};
 use serde::Serialize;
 
-use crate::brief::{Brief, BriefError};
+use crate::brief::{self, Brief, BriefError};
 use crate::cloth::Cloth;
 use crate::measure::Tape;
 use crate::plan::{CutPiece, Plan};
@@ -19,13 +26,30 @@ pub struct Laid {
     pub pieces: Vec<usize>,
     /// The parts as they were laid.
     pub parts: Vec<Part>,
-    /// Index in [`Plan::panels`] of the panel that each lay panel is a part of.
+    /// Index in [`Plan::panels`] of the panel that each lay panel is a part of; empty where the cloth is bought.
     pub panel_of: Vec<usize>,
     /// The panels as they were laid on.
     pub panels: Vec<Panel>,
     /// What fits where.
     pub fit: Fit,
+    /// What to buy, where the cloth is bought for these pieces.
+    pub bought: Option<Bought>,
 }
+
+/// Cloth that is bought by the length.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[non_exhaustive]
+pub struct Bought {
+    /// Width between the selvedges, as it is bought (mm).
+    pub width: f64,
+    /// Length that the pieces take, as it is bought: what the wash takes is in it (mm).
+    pub length: f64,
+    /// Length to ask for: to the next 10 cm, or eighth of a yard where inches are printed (mm).
+    pub ask: f64,
+}
+
+/// Told of a search: the cloth, and how far it is. A break ends that search with the best so far.
+pub(crate) type Tell<'a> = &'a mut dyn FnMut(&str, Progress) -> ControlFlow<()>;
 
 /// A panel or piece that no lay can be made with.
 fn no_lay(file: &str, cloth: &str, error: &impl std::fmt::Display) -> BriefError {
@@ -42,6 +66,8 @@ pub(crate) fn lay(
     brief: &Brief,
     cloths: &[Cloth],
     pieces: &[CutPiece],
+    options: &StripOptions,
+    tell: Tell<'_>,
 ) -> Result<Vec<Laid>, BriefError> {
     let mut lays = Vec::new();
     for (index, kind) in brief.cloths.iter().enumerate() {
@@ -50,6 +76,10 @@ pub(crate) fn lay(
             .filter(|piece| piece.piece.cutting().cloth == kind.name)
             .collect();
         if of_cloth.is_empty() {
+            continue;
+        }
+        if let Some(width) = kind.bought_width {
+            lays.push(bought(brief, kind, width, &of_cloth, options, tell)?);
             continue;
         }
         let (mut panels, mut panel_of) = (Vec::new(), Vec::new());
@@ -97,15 +127,15 @@ pub(crate) fn lay(
             .iter()
             .map(|piece| part(piece, kind.tilt_deg))
             .collect();
-        let fit = fit(
-            &parts,
-            &panels,
-            &Options {
-                budget: BUDGET,
-                ..Options::default()
-            },
-        )
-        .map_err(|error| no_lay(&brief.file, &kind.name, &error))?;
+        let search = Options {
+            budget: BUDGET,
+            seed: options.seed,
+            seconds: options.seconds,
+            threads: options.threads,
+            ..Options::default()
+        };
+        let fit = fit_with(&parts, &panels, &search, |so_far| tell(&kind.name, so_far))
+            .map_err(|error| no_lay(&brief.file, &kind.name, &error))?;
         lays.push(Laid {
             cloth: kind.name.clone(),
             pieces: of_cloth.iter().map(|piece| piece.number).collect(),
@@ -113,6 +143,7 @@ pub(crate) fn lay(
             panel_of,
             panels,
             fit,
+            bought: None,
         });
     }
     Ok(lays)
@@ -124,6 +155,52 @@ const BUDGET: u64 = if cfg!(fuzzing) {
 } else {
     300_000_000
 };
+
+/// The lay of cloth that is bought by the length, after the wash.
+fn bought(
+    brief: &Brief,
+    kind: &brief::Cloth,
+    width: f64,
+    pieces: &[&CutPiece],
+    options: &StripOptions,
+    tell: Tell<'_>,
+) -> Result<Laid, BriefError> {
+    let (along_pct, across_pct) = kind.change_pct;
+    let washed = Strip {
+        width: width * (1.0 + across_pct / 100.0),
+        faces: if kind.two_faced {
+            Faces::Two
+        } else {
+            Faces::One
+        },
+        nap: kind.one_way,
+    };
+    let parts: Vec<Part> = pieces
+        .iter()
+        .map(|piece| part(piece, kind.tilt_deg))
+        .collect();
+    let found = strip_with(&parts, &washed, options, |so_far| tell(&kind.name, so_far))
+        .map_err(|error| no_lay(&brief.file, &kind.name, &error))?;
+    let panel = washed
+        .panel(found.length)
+        .map_err(|error| no_lay(&brief.file, &kind.name, &error))?;
+    let length = found.length / (1.0 + along_pct / 100.0);
+    let graduation = match brief.tape.is_metric() {
+        true => 100.0,
+        false => YARD / 8.0,
+    };
+    let ask = cloth_to_buy(length, 0.0, 0.0, graduation)
+        .map_err(|error| no_lay(&brief.file, &kind.name, &error))?;
+    Ok(Laid {
+        cloth: kind.name.clone(),
+        pieces: pieces.iter().map(|piece| piece.number).collect(),
+        fit: found.as_fit(&parts),
+        parts,
+        panel_of: Vec::new(),
+        panels: vec![panel.with_name(format!("{}, bought", kind.name))],
+        bought: Some(Bought { width, length, ask }),
+    })
+}
 
 fn part(piece: &CutPiece, tilt_deg: f64) -> Part {
     let cutting = piece.piece.cutting();

@@ -29,8 +29,8 @@ pub use brief::BriefError;
 pub use cloth::{Cloth, Flaw};
 pub use components::{Bears, Component};
 pub use files::{WriteError, write};
-pub use laying::Laid;
+pub use laying::{Bought, Laid};
 pub use order::order_check;
-pub use plan::{CutPiece, Plan, plan};
+pub use plan::{CutPiece, Plan, SEARCH, plan, plan_with};
 /// The lay's own types, as [`Laid`] holds them.
 pub use recloth_lay;

@@ -1,13 +1,16 @@
 //! The command `recloth`.
 
 use std::ffi::OsString;
-use std::io::{self, Write};
+use std::io::{self, IsTerminal, Write};
+use std::ops::ControlFlow;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
+use std::sync::Mutex;
 
 use clap::{Parser, Subcommand};
+use recloth_plan::recloth_lay::{Progress, StripOptions};
 use recloth_plan::sum::sum;
-use recloth_plan::{BriefError, Plan, plan, write};
+use recloth_plan::{BriefError, Plan, SEARCH, plan_with, write};
 
 /// A brief that the help shows: short, and whole.
 const EXAMPLE: &str = include_str!("example.toml");
@@ -29,19 +32,36 @@ Files written into the folder (one that is not there is made):
   plan.json            the whole plan for other programs, lengths in mm
 
 All of them are written, or none. A plan written there before is replaced; other files in the folder are left alone, \
-and where one is in the way nothing is written.
+and where one is in the way nothing is written. Ctrl-C ends the command with nothing half-written.
+
+A cloth with bought_width is bought by the length: its pieces are laid on as little of it as is found.
 
 Exit status:
   0  everything has a place
   1  the plan is written, but not every piece has a place: the summary says which
   2  the brief must be changed (nothing is written), or a piece is larger than every panel of its cloth (the plan is \
-written, so that its drawing can be looked at), or the folder cannot be written";
+written, so that its drawing can be looked at), or the folder cannot be written
+  130  interrupted by Ctrl-C";
 
 #[derive(Parser)]
 #[command(name = "recloth", version, about = ABOUT, subcommand_required = true, arg_required_else_help = true)]
 struct Command {
     #[command(subcommand)]
     task: Task,
+}
+
+/// How to look for lays.
+#[derive(clap::Args)]
+struct Search {
+    /// Seconds at most for the lay of each cloth; then it depends on the machine
+    #[arg(long, value_name = "SECONDS")]
+    seconds: Option<f64>,
+    /// Evaluations for each cloth that is bought: ten million take a few seconds
+    #[arg(long, value_name = "COUNT", default_value_t = SEARCH.budget)]
+    budget: u64,
+    /// Number the search starts from: another may find another lay
+    #[arg(long, value_name = "NUMBER", default_value_t = SEARCH.seed)]
+    seed: u64,
 }
 
 #[derive(Subcommand)]
@@ -54,6 +74,8 @@ enum Task {
         /// The folder to write into
         #[arg(long, value_name = "FOLDER")]
         into: PathBuf,
+        #[command(flatten)]
+        search: Search,
     },
     /// Answer one function of the library: recloth sum NAME argument=value ...
     ///
@@ -79,11 +101,17 @@ fn after_help() -> String {
 }
 
 fn main() -> ExitCode {
-    let (brief, into) = match Command::parse().task {
-        Task::Plan { brief, into } => (brief, into),
+    let (brief, into, search) = match Command::parse().task {
+        Task::Plan {
+            brief,
+            into,
+            search,
+        } => (brief, into, search),
         Task::Sum { words } => return answer(&words),
     };
-    match run(&brief, &into) {
+    // Without it an interrupt ends the command just as well, but may leave a hidden unfinished folder.
+    let _ = ctrlc::set_handler(interrupted);
+    match run(&brief, &into, &search) {
         Ok(code) => code,
         Err(message) => {
             // Nowhere is left to tell of an error in telling an error.
@@ -106,11 +134,48 @@ fn answer(words: &[OsString]) -> ExitCode {
     ExitCode::from(told.code)
 }
 
-fn run(brief: &Path, into: &Path) -> Result<ExitCode, String> {
+/// Held while files are written, so that an interrupt waits until all of them are there.
+static WRITING: Mutex<()> = Mutex::new(());
+
+/// What a command that was interrupted ends with, by custom of shells: 128 and the signal's number.
+const INTERRUPTED: i32 = 130;
+
+fn interrupted() {
+    let _written = WRITING.lock();
+    let _ = writeln!(io::stderr(), "\ninterrupted: nothing half-written");
+    std::process::exit(INTERRUPTED);
+}
+
+/// Tells a terminal how far the search for a lay is.
+fn tell(cloth: &str, so_far: Progress) -> ControlFlow<()> {
+    let mut shown = io::stderr();
+    if shown.is_terminal() {
+        let done = 100.0 * so_far.done;
+        // A closed terminal is no fault of the search.
+        let _ = write!(shown, "\rlaying {cloth:.40}: {done:3.0} %\x1b[K");
+        let _ = shown.flush();
+    }
+    ControlFlow::Continue(())
+}
+
+fn run(brief: &Path, into: &Path, search: &Search) -> Result<ExitCode, String> {
     let name = brief.display().to_string();
     let text = read(brief, &name).map_err(|error| error.to_string())?;
-    let plan = plan(&text, &name).map_err(|error| error.to_string())?;
-    write(&plan, into).map_err(|error| error.to_string())?;
+    let options = StripOptions {
+        seconds: search.seconds,
+        budget: search.budget,
+        seed: search.seed,
+        ..SEARCH
+    };
+    let plan = plan_with(&text, &name, &options, &mut tell);
+    if io::stderr().is_terminal() {
+        let _ = write!(io::stderr(), "\r\x1b[K");
+    }
+    let plan = plan.map_err(|error| error.to_string())?;
+    {
+        let _all_or_nothing = WRITING.lock();
+        write(&plan, into).map_err(|error| error.to_string())?;
+    }
     // A closed pipe (`| head`) is no fault of the plan.
     let _ = io::stdout().write_all(summary(&plan, into).as_bytes());
     let too_large = plan.too_large();
@@ -201,6 +266,7 @@ fn summary(plan: &Plan, into: &Path) -> String {
             lines.push(format!("  {:<16} {on}", panel.name()));
         }
     }
+    lines.extend(plan.to_buy().iter().map(|line| format!("  {line}")));
     lines.push(String::new());
     let halts = plan
         .order

@@ -21,6 +21,11 @@ pub(crate) struct Tape {
 }
 
 impl Tape {
+    /// Whether lengths are printed in millimetres or centimetres.
+    pub(crate) fn is_metric(&self) -> bool {
+        matches!(self.style, Style::Mm | Style::Cm | Style::CmComma)
+    }
+
     /// One length, to the nearest graduation.
     pub(crate) fn text(&self, length: f64) -> String {
         format_length(length, self.style)

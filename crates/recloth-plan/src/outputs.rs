@@ -86,9 +86,10 @@ impl Plan {
 
     /// The panels of a lay, each with its name, its size and the pieces that lie on it, to be drawn.
     pub fn lay_panels(&self, laid: &Laid) -> Vec<LayPanel> {
-        let panels = laid.panels.iter().zip(&laid.panel_of).enumerate();
+        let panels = laid.panels.iter().enumerate();
         panels
-            .map(|(index, (panel, &place))| {
+            .map(|(index, panel)| {
+                let measured = laid.panel_of.get(index).map(|&place| &self.panels[place]);
                 let on_it = laid
                     .fit
                     .lay
@@ -118,9 +119,9 @@ impl Plan {
                 );
                 LayPanel {
                     note: size,
-                    flaws: self.panels[place]
-                        .flaws
+                    flaws: measured
                         .iter()
+                        .flat_map(|cloth| &cloth.flaws)
                         .map(|flaw| flaw.outline.clone())
                         .collect(),
                     pieces: pieces.collect(),

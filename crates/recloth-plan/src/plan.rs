@@ -1,7 +1,10 @@
 //! The plan: everything worked out from a brief, before anything is written.
 
+use core::ops::ControlFlow;
+
 use kurbo::Point;
 use recloth::outline::{CutLine, Piece};
+use recloth_lay::{Progress, StripOptions};
 use serde::Serialize;
 
 use crate::baths::{BATH_CAUTIONS, BathPlan, bath_plan};
@@ -84,6 +87,29 @@ const CAUTIONS: &[&str] = &[
 /// assert_eq!(error.to_string(), "coat.toml:2: the brief has an unknown key \"prnt_in\"\n  Is \"print_in\" meant?");
 /// ```
 pub fn plan(text: &str, name: &str) -> Result<Plan, BriefError> {
+    plan_with(text, name, &SEARCH, &mut |_, _| ControlFlow::Continue(()))
+}
+
+/// How long a plan looks for lays: its budget is that of each cloth that is bought by the length, a few seconds.
+pub const SEARCH: StripOptions = StripOptions {
+    spacing: 0.0,
+    seed: 1,
+    budget: if cfg!(fuzzing) { 100_000 } else { 10_000_000 },
+    seconds: None,
+    threads: 0,
+};
+
+/// As [`plan()`]; lays are looked for so, and `tell` hears of each: the cloth's name, and how far the search is. At
+/// [`ControlFlow::Break`] the best so far is taken. Of the budget see [`SEARCH`].
+///
+/// # Errors
+/// As [`plan()`].
+pub fn plan_with(
+    text: &str,
+    name: &str,
+    options: &StripOptions,
+    tell: &mut dyn FnMut(&str, Progress) -> ControlFlow<()>,
+) -> Result<Plan, BriefError> {
     let brief = Brief::read(text, name)?;
     let tape = brief.tape;
     let mut doubts = Vec::new();
@@ -129,7 +155,7 @@ pub fn plan(text: &str, name: &str) -> Result<Plan, BriefError> {
     }
     doubts.extend(garment::body_doubts(&brief));
 
-    let lays = lay(&brief, &panels, &pieces)?;
+    let lays = lay(&brief, &panels, &pieces, options, tell)?;
 
     let mut baths = Vec::new();
     for bath in &brief.baths {

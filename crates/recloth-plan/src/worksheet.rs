@@ -67,11 +67,19 @@ pub(crate) fn worksheet(plan: &Plan, lay_svgs: &[Vec<String>]) -> Result<String,
 impl Plan {
     /// What fits, in a sentence or two.
     pub fn answer(&self) -> String {
-        let (count, panels) = (self.count(), self.panels.len());
+        let count = self.count();
         let unplaced = self.unplaced();
         if unplaced.is_empty() {
+            let there =
+                (!self.panels.is_empty()).then(|| format!("the {} panels", self.panels.len()));
+            let bought = (self.lays.iter()).filter_map(|laid| {
+                let ask = self.tape.text(laid.bought?.ask);
+                Some(format!("{ask} of {} to be bought", laid.cloth))
+            });
+            let places: Vec<String> = there.into_iter().chain(bought).collect();
             return format!(
-                "Everything fits: all {count} pieces have a place on the {panels} panels."
+                "Everything fits: all {count} pieces have a place on {}.",
+                places.join(" and ")
             );
         }
         let missing: u32 = unplaced.iter().map(|(_, count)| count).sum();
@@ -107,6 +115,24 @@ impl Plan {
             });
         }
         text
+    }
+
+    /// For each cloth that is bought by the length what to ask for, in a sentence or two.
+    pub fn to_buy(&self) -> Vec<String> {
+        self.lays
+            .iter()
+            .filter_map(|laid| self.ask_for(laid))
+            .collect()
+    }
+
+    fn ask_for(&self, laid: &Laid) -> Option<String> {
+        let bought = laid.bought?;
+        let [ask, width, length] =
+            [bought.ask, bought.width, bought.length].map(|length| self.tape.text(length));
+        Some(format!(
+            "Ask for {ask} of {}, {width} wide between the selvedges: the pieces take {length}, the wash counted in.",
+            laid.cloth
+        ))
     }
 }
 
@@ -218,6 +244,11 @@ fn lays(plan: &Plan, drawings: &[Vec<String>]) -> Markup {
             }
             @for (laid, drawings) in plan.lays.iter().zip(drawings) {
                 h3 { (laid.cloth) ": " (format!("{:.0}", 100.0 * laid.fit.share)) " % of it used" }
+                @if let Some(line) = plan.ask_for(laid) {
+                    p {
+                        (line) " It is washed before they are laid on it; the selvedges are below and above."
+                    }
+                }
                 div.panels {
                     @for (index, drawing) in drawings.iter().enumerate() {
                         figure {

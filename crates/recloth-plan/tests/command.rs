@@ -549,3 +549,125 @@ fn dots_that_lead_nowhere_name_the_same_folder() {
     assert_eq!(command(&brief, Path::new("out/.")).0, 0);
     assert!(dir.path().join("out/worksheet.html").is_file());
 }
+
+/// The good brief with its cloth bought by the length, in place of the panels there are.
+fn bought() -> String {
+    let (before, rest) = GOOD.split_once("[[panels]]").expect("there are panels");
+    let (_, make) = rest.split_once("[[make]]").expect("something is made");
+    let cloth = before.replacen(
+        "[cloths.shirting]",
+        "[cloths.shirting]\nbought_width = \"90 cm\"\nshrinks_along_pct = 4\nshrinks_across_pct = 2",
+        1,
+    );
+    format!("{cloth}[[make]]{make}")
+}
+
+#[test]
+fn cloth_bought_by_the_length_says_how_much_to_ask_for() {
+    let ran = run(&bought());
+    assert_eq!((ran.code, ran.err.as_str()), (0, ""), "{}", ran.out);
+    let plan: serde_json::Value =
+        serde_json::from_slice(&std::fs::read(ran.folder().join("plan.json")).expect("a plan"))
+            .expect("JSON");
+    let laid = &plan["lays"][0];
+    let number = |value: &serde_json::Value| value.as_f64().expect("a number");
+    let (bought, panel) = (&laid["bought"], &laid["panels"][0]["outline"]);
+    // 90 cm less 2 % in the wash.
+    assert!((number(&panel[2]["y"]) - 882.0).abs() < 1e-9);
+    let washed = number(&panel[2]["x"]);
+    // The wash takes 4 of every 100 bought.
+    assert!((number(&bought["length"]) * 0.96 - washed).abs() < 1e-9);
+    let ask = number(&bought["ask"]);
+    assert!(
+        ask % 100.0 == 0.0
+            && ask >= number(&bought["length"])
+            && ask < number(&bought["length"]) + 100.0
+    );
+    assert_eq!(
+        laid["fit"]["lay"]["placements"].as_array().map(Vec::len),
+        Some(12)
+    );
+    // As little cloth as is found: four fifths of it are covered.
+    assert!(
+        number(&laid["fit"]["share"]) > 0.75,
+        "{}",
+        laid["fit"]["share"]
+    );
+    let asked = format!(
+        "Ask for {:.1} cm of shirting, 90.0 cm wide between the selvedges",
+        ask / 10.0
+    );
+    assert!(ran.out.contains(&asked), "{asked}\n{}", ran.out);
+    assert!(
+        ran.out.contains("cm of shirting to be bought"),
+        "{}",
+        ran.out
+    );
+    let page = std::fs::read_to_string(ran.folder().join("worksheet.html")).expect("a worksheet");
+    assert!(page.contains(&asked) && page.contains("shirting, bought"));
+}
+
+#[test]
+fn what_is_bought_has_no_panels() {
+    let brief = spoilt(
+        "[cloths.shirting]",
+        "[cloths.shirting]\nbought_width = \"90 cm\"",
+    );
+    refused(
+        &brief,
+        "[[panels]]",
+        "is bought by the length",
+        "bought_width",
+    );
+    let brief = bought().replace("\"90 cm\"", "\"20 cm\"");
+    let ran = run(&brief);
+    assert_eq!((ran.code, ran.written().len()), (2, 0));
+    assert!(ran.err.contains("the lay of the shirting"), "{}", ran.err);
+}
+
+#[test]
+fn an_interrupt_leaves_nothing_half_written() {
+    let dir = tempfile::tempdir().expect("a folder");
+    std::fs::write(dir.path().join("brief.toml"), bought()).expect("a brief");
+    let mut running = Command::new(env!("CARGO_BIN_EXE_recloth"))
+        .args(["plan", "brief.toml", "--into", "out", "--seconds", "60"])
+        .args(["--budget", "18446744073709551615"])
+        .current_dir(dir.path())
+        .stderr(std::process::Stdio::piped())
+        .spawn()
+        .expect("the command runs");
+    std::thread::sleep(std::time::Duration::from_secs(1));
+    let kill = Command::new("kill")
+        .args(["-INT", &running.id().to_string()])
+        .status();
+    assert!(kill.is_ok_and(|status| status.success()));
+    let status = running.wait().expect("it ends");
+    assert_eq!(status.code(), Some(130));
+    let left: Vec<_> = std::fs::read_dir(dir.path())
+        .expect("a folder")
+        .map(|entry| entry.expect("an entry").file_name())
+        .collect();
+    assert_eq!(left, ["brief.toml"]);
+}
+
+#[test]
+fn the_seed_and_the_budget_say_where_the_search_goes() {
+    let dir = tempfile::tempdir().expect("a folder");
+    std::fs::write(dir.path().join("brief.toml"), bought()).expect("a brief");
+    let plan = |into: &str, options: &[&str]| {
+        let ran = Command::new(env!("CARGO_BIN_EXE_recloth"))
+            .args(["plan", "brief.toml", "--into", into])
+            .args(options)
+            .current_dir(dir.path())
+            .output()
+            .expect("the command runs");
+        assert_eq!(ran.status.code(), Some(0));
+        std::fs::read(dir.path().join(into).join("plan.json")).expect("a plan")
+    };
+    let (one, again) = (
+        plan("one", &["--budget", "300000"]),
+        plan("again", &["--budget", "300000", "--seed", "1"]),
+    );
+    let other = plan("other", &["--budget", "300000", "--seed", "2"]);
+    assert!(one == again && one != other);
+}

@@ -7,7 +7,8 @@ use core::{
 
 use recloth::{Error, ErrorKind};
 use recloth_lay::{
-    Fit, Lay, Options, Panel, Part, Progress, Strip, StripLay, StripOptions, check, fit, strip_with,
+    Fit, Lay, Options, Panel, Part, Progress, Strip, StripLay, StripOptions, check, fit_with,
+    strip_with,
 };
 use serde::{Deserialize, Serialize};
 
@@ -21,8 +22,9 @@ use crate::{
 };
 
 /// What a search calls while it works, many times a second, from the thread that called it: `done` is the share
-/// of the budget or the time that is used up (0 to 1), `best` the least length so far (mm), NaN before there is
-/// one, `user` what was given along. It returns 0 to go on; anything else stops the search.
+/// of the budget or the time that is used up (0 to 1), `best` the best so far, NaN before there is one: of recloth_fit()
+/// the share of the wanted area that is laid (0 to 1), of recloth_strip() the least length (mm); `user` is what was given
+/// along. It returns 0 to go on; anything else stops the search.
 pub type recloth_progress =
     Option<unsafe extern "C" fn(done: f64, best: f64, user: *mut c_void) -> c_int>;
 
@@ -118,18 +120,25 @@ pub unsafe extern "C" fn recloth_piece_part(
 ///
 /// - `json`: parts, panels and options, the fields of `Part`, `Panel` and `Options` in Rust; what may be left out
 ///   has its default: `{"parts": [{"name": "pocket", "outline": [{"x": 0, "y": 0}, ...], "as_drawn": 2}],
-///   "panels": [{"name": "back", "outline": [...]}], "options": {"spacing": 2, "seed": 1, "budget": 200000000}}`.
+///   "panels": [{"name": "back", "outline": [...]}], "options": {"spacing": 2, "seed": 1, "budget": 200000000,
+///   "seconds": null, "threads": 0}}`.
+/// - `progress`: called while it works; when it stops the search, `out` receives what there is so far. NULL
+///   where nobody is to be told.
+/// - `user`: given to `progress`, not looked at.
 /// - `out`: receives `parts`, `panels` and `fit` as JSON: for each piece on each panel whether it fits alone,
 ///   whether all fit together, and the best lay; free it with recloth_text_free().
 /// - `message`: as of recloth_piece_from_json(); names the part, the panel or the option too.
 ///
-/// The same input gives the same answer on every machine. Every place was proved as recloth_check_lay() does.
+/// The same input gives the same answer on every machine, for any number of threads, unless `seconds` or `progress`
+/// ends the search. Every place was proved as recloth_check_lay() does.
 ///
 /// # Safety
-/// `json` is NULL or closed by a NUL; `out`, `message` and `error` are NULL or valid for writing.
+/// `json` is NULL or closed by a NUL; `progress` is NULL or a function that returns; `out`, `message` and `error` are NULL or valid for writing.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn recloth_fit(
     json: *const c_char,
+    progress: recloth_progress,
+    user: *mut c_void,
     out: *mut *mut c_char,
     message: *mut *mut c_char,
     error: *mut recloth_error_t,
@@ -143,7 +152,8 @@ pub unsafe extern "C" fn recloth_fit(
                 options,
             } = read_json(json, message)?;
             not_null("out", out)?;
-            let fit = fit(&parts, &panels, &options).map_err(|error| told(&error, message))?;
+            let fit = fit_with(&parts, &panels, &options, told_of(progress, user))
+                .map_err(|error| told(&error, message))?;
             write_json(&Fitted { parts, panels, fit }, out)
         })
     }
@@ -185,15 +195,7 @@ pub unsafe extern "C" fn recloth_strip(
                 options,
             } = read_json(json, message)?;
             not_null("out", out)?;
-            let tell = |so_far: Progress| match progress {
-                Some(progress)
-                    if progress(so_far.done, so_far.best.unwrap_or(f64::NAN), user) != 0 =>
-                {
-                    ControlFlow::Break(())
-                }
-                _ => ControlFlow::Continue(()),
-            };
-            let found = strip_with(&parts, &strip, &options, tell)
+            let found = strip_with(&parts, &strip, &options, told_of(progress, user))
                 .map_err(|error| told(&error, message))?;
             write_json(
                 &Stripped {
@@ -256,6 +258,27 @@ pub unsafe extern "C" fn recloth_check_lay(
             count.write(sentences.len());
             Ok(())
         })
+    }
+}
+
+/// What tells the caller's function of a search.
+///
+/// # Safety
+/// `progress` is NULL or a function that takes these.
+unsafe fn told_of(
+    progress: recloth_progress,
+    user: *mut c_void,
+) -> impl FnMut(Progress) -> ControlFlow<()> {
+    move |so_far| {
+        let Some(progress) = progress else {
+            return ControlFlow::Continue(());
+        };
+        // SAFETY: the caller's promise.
+        let stop = unsafe { progress(so_far.done, so_far.best.unwrap_or(f64::NAN), user) };
+        match stop {
+            0 => ControlFlow::Continue(()),
+            _ => ControlFlow::Break(()),
+        }
     }
 }
 

@@ -8,10 +8,11 @@ use pyo3::{
     types::{PyBytes, PyDict, PyString, PyType},
 };
 use recloth::Error;
+use recloth_lay::Progress;
 use recloth_plan::{BriefError, Plan};
 
 use super::{
-    lay::fit::PyFit,
+    lay::{fit::PyFit, watch::Watch},
     piece::PyPiece,
     read::{parsed, short},
 };
@@ -254,8 +255,13 @@ pub(crate) fn plan(py: Python<'_>, brief: &Bound<'_, PyAny>, name: &str) -> PyRe
         ))
     })?;
     let brief = brief.to_str()?;
-    let plan = py.detach(|| recloth_plan::plan(brief, name));
+    let mut watch = Watch::new("plan", None)?;
+    let plan = py.detach(|| {
+        let mut tell = |_: &str, so_far: Progress| watch.say(so_far);
+        recloth_plan::plan_with(brief, name, &recloth_plan::SEARCH, &mut tell)
+    });
     let plan = plan.map_err(|error| bad_brief(py, &error))?;
+    watch.end(py, None)?;
     let (brief, name) = (brief.to_owned(), name.to_owned());
     Ok(PyPlan {
         plan,

@@ -128,9 +128,9 @@ impl Brief {
         top.done()?;
         for (empty, what, right) in [
             (
-                panels.is_empty(),
+                panels.is_empty() && cloths.iter().all(|cloth| cloth.bought_width.is_none()),
                 "panel",
-                "Add [[panels]] with name, cloth and its measures.",
+                "Add [[panels]] with name, cloth and its measures; or give a cloth its bought_width.",
             ),
             (
                 make.is_empty(),

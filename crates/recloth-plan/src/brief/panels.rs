@@ -16,6 +16,8 @@ pub(crate) struct Cloth {
     pub(crate) one_way: bool,
     /// How far a piece's grain may lie off the cloth's (degrees).
     pub(crate) tilt_deg: f64,
+    /// Width between the selvedges of cloth that is bought by the length (mm); none where there are panels.
+    pub(crate) bought_width: Option<f64>,
     /// Change in the wash before cutting, along and across the grain (%; minus is shrinkage).
     pub(crate) change_pct: (f64, f64),
 }
@@ -88,6 +90,8 @@ pub(crate) struct GivenFlaw {
 
 /// A panel of a garment is within this (mm): a fingertip to six metres.
 const SIDE: (f64, f64) = (5.0, 6000.0);
+/// Ribbon to the widest sheeting.
+const BOLT: (f64, f64) = (10.0, 6000.0);
 const PLACE: (f64, f64) = (-6000.0, 6000.0);
 const LOSS: (f64, f64) = (0.0, 500.0);
 
@@ -103,6 +107,7 @@ pub(super) fn cloths(top: &Table<'_>) -> Result<Vec<Cloth>, BriefError> {
             two_faced,
             one_way: table.flag("one_way", false)?,
             tilt_deg: table.opt_number("tilt_deg", (0.0, 90.0))?.unwrap_or(0.0),
+            bought_width: table.opt_length("bought_width", BOLT)?,
             change_pct: (
                 -table
                     .opt_number("shrinks_along_pct", (-10.0, 40.0))?
@@ -134,6 +139,16 @@ pub(super) fn panels(top: &Table<'_>, cloths: &[Cloth]) -> Result<Vec<GivenPanel
             cloths.iter().map(|cloth| cloth.name.as_str()),
             "[cloths.NAME]",
         )?;
+        if cloths[cloth].bought_width.is_some() {
+            return Err(table.error(
+                &table.span,
+                format!(
+                    "the panel \"{}\" is of \"{}\", which is bought by the length",
+                    name.value, cloths[cloth].name
+                ),
+                "Take bought_width from that cloth, or the panel from the brief.",
+            ));
+        }
         let (corners, letters) = corners(&table)?;
         let grain = grain(&table, &letters)?;
         let losses = losses(&table, corners.count(), &letters)?;

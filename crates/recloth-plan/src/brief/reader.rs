@@ -83,6 +83,7 @@ const KEYS: &[&str] = &[
     "below_waist",
     "bib_height",
     "bib_width",
+    "bought_width",
     "bust",
     "button_across",
     "button_thick",

@@ -14,9 +14,11 @@ use super::{
     },
     check::complaints,
     data::{
-        failed, outlines, part_tuple, placement_data, placement_tuple, read_parts, unplaced_tuple,
+        failed, outlines, part_tuple, placement_data, placement_tuple, read_parts, read_seconds,
+        thread_count, unplaced_tuple,
     },
     drawing::{SHOWN, drawn},
+    watch::Watch,
 };
 use crate::door::{number, whole};
 
@@ -197,6 +199,12 @@ impl PyFit {
         self.of.fit.share
     }
 
+    /// Whether the time was up before the budget was.
+    #[getter]
+    fn out_of_time(&self) -> bool {
+        self.of.fit.out_of_time
+    }
+
     /// How many evaluations were made.
     #[getter]
     fn evaluations(&self) -> u64 {
@@ -310,10 +318,15 @@ fn read_budget(budget: &Bound<'_, PyAny>) -> PyResult<u64> {
     whole("fit", "budget", budget, u64::MAX)
 }
 
+fn read_threads(threads: &Bound<'_, PyAny>) -> PyResult<usize> {
+    thread_count("fit", threads)
+}
+
 /// Which pieces fit on which panels, where all of them go together, or what proves that they cannot.
 ///
 /// Placements are always confirmed by ``check``; "cannot" always has a proof; not to have found a
-/// place is "undecided". The same inputs, seed and budget give the same answer on every machine.
+/// place is "undecided". The same inputs, seed and budget give the same answer on every machine, unless
+/// ``seconds`` ends the search. Ctrl-C ends it with KeyboardInterrupt; other threads of Python run meanwhile.
 ///
 /// Parameters
 /// ----------
@@ -328,6 +341,14 @@ fn read_budget(budget: &Bound<'_, PyAny>) -> PyResult<u64> {
 ///     number the search's chances start from, 0 to 2**64 - 1
 /// budget : int
 ///     how many evaluations to stop after; the default is about two seconds of one processor
+/// seconds : float or None
+///     seconds to stop after, if that is sooner, 0 to 1e6; then the lay depends on the machine's speed
+/// threads : int
+///     threads to work with; 0 for as many as there are processors
+/// progress : callable or None
+///     called some ten times a second with the share of the budget or the time that is used up (0 to 1)
+///     and the share of the wanted area that is laid so far, None before there is a lay; an exception in
+///     it ends the search and is passed on
 ///
 /// Returns
 /// -------
@@ -347,7 +368,13 @@ fn read_budget(budget: &Bound<'_, PyAny>) -> PyResult<u64> {
 /// >>> recloth.fit([band], [cloth]).table[0].short_by
 /// 10.0
 #[pyfunction]
-#[pyo3(signature = (parts, panels, *, spacing=0.0, seed=1, budget=200_000_000))]
+#[pyo3(signature = (
+    parts, panels, *, spacing=0.0, seed=1, budget=200_000_000, seconds=None, threads=0, progress=None
+))]
+#[allow(
+    clippy::too_many_arguments,
+    reason = "options by keyword are arguments"
+)]
 pub(crate) fn fit(
     py: Python<'_>,
     parts: &Bound<'_, PyAny>,
@@ -355,6 +382,9 @@ pub(crate) fn fit(
     #[pyo3(from_py_with = number)] spacing: f64,
     #[pyo3(from_py_with = read_seed)] seed: u64,
     #[pyo3(from_py_with = read_budget)] budget: u64,
+    #[pyo3(from_py_with = read_seconds)] seconds: Option<f64>,
+    #[pyo3(from_py_with = read_threads)] threads: usize,
+    progress: Option<&Bound<'_, PyAny>>,
 ) -> PyResult<PyFit> {
     let parts = read_parts("fit", parts)?;
     let panels = panel_list(panels)?;
@@ -362,9 +392,18 @@ pub(crate) fn fit(
         spacing,
         seed,
         budget,
-        ..Options::default()
+        seconds,
+        threads,
     };
-    let fit = py.detach(|| recloth_lay::fit(&parts, &panels, &options));
+    let mut watch = Watch::new("fit", progress)?;
+    let mut best = None;
+    let fit = py.detach(|| {
+        recloth_lay::fit_with(&parts, &panels, &options, |so_far| {
+            best = so_far.best;
+            watch.say(so_far)
+        })
+    });
     let fit = fit.map_err(|error| failed(py, "fit", &error))?;
+    watch.end(py, best)?;
     Ok(PyFit::new(parts, panels, fit))
 }

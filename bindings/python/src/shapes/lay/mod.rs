@@ -5,7 +5,7 @@ mod data;
 mod drawing;
 pub(super) mod fit;
 mod strip;
-mod watch;
+pub(super) mod watch;
 
 use pyo3::prelude::*;
 

@@ -11,7 +11,10 @@ use super::{
         read::{Pickled, data, from_json, invalid, json, parsed, pickled},
     },
     check::complaints,
-    data::{failed, outlines, part_tuple, placement_tuple, read_parts, read_strip, strip_data},
+    data::{
+        failed, outlines, part_tuple, placement_tuple, read_parts, read_seconds, read_strip,
+        strip_data, thread_count,
+    },
     drawing::{SHOWN, drawn},
     watch::Watch,
 };
@@ -219,15 +222,7 @@ fn read_budget(budget: &Bound<'_, PyAny>) -> PyResult<u64> {
 }
 
 fn read_threads(threads: &Bound<'_, PyAny>) -> PyResult<usize> {
-    let threads = whole("strip", "threads", threads, u64::from(u32::MAX))?;
-    Ok(usize::try_from(threads).unwrap_or(usize::MAX))
-}
-
-fn read_seconds(seconds: &Bound<'_, PyAny>) -> PyResult<Option<f64>> {
-    if seconds.is_none() {
-        return Ok(None);
-    }
-    number(seconds).map(Some)
+    thread_count("strip", threads)
 }
 
 /// All pieces on cloth by the length, as short as was found.
@@ -303,11 +298,7 @@ pub(crate) fn strip(
         threads,
     };
     let mut watch = Watch::new("strip", progress)?;
-    let found = py.detach(|| {
-        strip_with(&parts, &strip, &options, |so_far| {
-            watch.say(so_far.done, so_far.best)
-        })
-    });
+    let found = py.detach(|| strip_with(&parts, &strip, &options, |so_far| watch.say(so_far)));
     let found = found.map_err(|error| failed(py, "strip", &error))?;
     watch.end(py, Some(found.length))?;
     Ok(PyStripLay {

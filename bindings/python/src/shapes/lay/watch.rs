@@ -4,6 +4,7 @@ use core::ops::ControlFlow;
 use std::time::{Duration, Instant};
 
 use pyo3::{exceptions::PyTypeError, prelude::*};
+use recloth_lay::Progress;
 
 use crate::door::class;
 
@@ -11,7 +12,7 @@ use crate::door::class;
 const EVERY: Duration = Duration::from_millis(100);
 
 /// Stands between a search that runs without the interpreter's lock and Python.
-pub(super) struct Watch {
+pub(crate) struct Watch {
     progress: Option<Py<PyAny>>,
     last: Option<Instant>,
     failed: Option<PyErr>,
@@ -19,7 +20,7 @@ pub(super) struct Watch {
 
 impl Watch {
     /// One that tells `progress`, if there is one.
-    pub(super) fn new(function: &str, progress: Option<&Bound<'_, PyAny>>) -> PyResult<Watch> {
+    pub(crate) fn new(function: &str, progress: Option<&Bound<'_, PyAny>>) -> PyResult<Watch> {
         if let Some(progress) = progress.filter(|progress| !progress.is_callable()) {
             return Err(PyTypeError::new_err(format!(
                 "{function}: progress must be a function of two numbers, not {}",
@@ -34,13 +35,13 @@ impl Watch {
     }
 
     /// Says how far the search is, unless it did so a moment ago; breaks at a signal or an exception.
-    pub(super) fn say(&mut self, done: f64, best: Option<f64>) -> ControlFlow<()> {
+    pub(crate) fn say(&mut self, so_far: Progress) -> ControlFlow<()> {
         if self.last.is_some_and(|last| last.elapsed() < EVERY) {
             return ControlFlow::Continue(());
         }
         let heard = Python::attach(|py| {
             py.check_signals()?;
-            self.tell(py, done, best)
+            self.tell(py, so_far.done, so_far.best)
         });
         self.last = Some(Instant::now());
         match heard {
@@ -53,7 +54,7 @@ impl Watch {
     }
 
     /// Raises what stopped the search, or says that it is through.
-    pub(super) fn end(self, py: Python<'_>, best: Option<f64>) -> PyResult<()> {
+    pub(crate) fn end(self, py: Python<'_>, best: Option<f64>) -> PyResult<()> {
         match self.failed {
             Some(error) => Err(error),
             None => self.tell(py, 1.0, best),
