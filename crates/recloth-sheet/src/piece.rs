@@ -79,11 +79,12 @@ pub fn piece_drawing(piece: &Piece, options: &PieceOptions) -> Result<Drawing, E
         groups: Vec::new(),
     };
     sketch.lines(&cut, &seam);
-    sketch.notches(&cut);
-    sketch.marks();
+    // Before the names of notches and marks, which find room beside it.
     if let Some(line) = piece.grain() {
         sketch.grain(sketch.place(line.p0), sketch.place(line.p1));
     }
+    sketch.notches(&cut);
+    sketch.marks();
     sketch.fold();
     let mut left_over = if options.edges {
         sketch.edge_texts()

@@ -11,7 +11,7 @@ use super::result::{CheckKind, Sewn, row, row_length};
 use crate::Error;
 use crate::bias::{BindingFold, binding_strips, binding_width};
 use crate::binding::binding_length;
-use crate::outline::{Curve, Cutting, Edge, LineKind, Mark, Piece, Way};
+use crate::outline::{Corner, Curve, Cutting, Edge, LineKind, Mark, Piece, Way};
 
 /// A bias binding for an edge, joined from strips that are all cut alike.
 ///
@@ -101,8 +101,10 @@ impl Measured for Binding {
         let slant = |name: &str, a: (f64, f64), b: (f64, f64)| {
             Edge::seam(name, Curve::line(a, b), self.allowance)
         };
-        let long =
-            |name: &str, a: (f64, f64), b: (f64, f64)| Edge::opening(name, Curve::line(a, b), 0.0);
+        // The strip is no wider at its ends than elsewhere.
+        let long = |name: &str, a: (f64, f64), b: (f64, f64)| {
+            Edge::opening(name, Curve::line(a, b), 0.0).corner(Corner::SquaredToThis)
+        };
         let edges = vec![
             long("long", (0.0, 0.0), (length, 0.0)),
             slant("end", (length, 0.0), (length + width, width)),

@@ -93,7 +93,7 @@ impl TieredSkirt {
             let edges = piece.edges().iter().map(|edge| {
                 let mut edge = edge.clone();
                 if edge.role == Role::Hem && !last {
-                    edge = Edge::seam(edge.name, edge.curve, edge.allowance);
+                    edge = Edge::seam("lower", edge.curve, edge.allowance);
                     for quarter in 1..4 {
                         let at = whole * f64::from(quarter) / 4.0 - from;
                         if at > 0.0 && at < length {
@@ -173,7 +173,7 @@ impl Measured for TieredSkirt {
                     .flat_map(|p| row(p, "gathered"))
                     .collect();
                 let lower: Vec<Walked<'_>> =
-                    upper.iter().rev().flat_map(|p| row(p, "hem")).collect();
+                    upper.iter().rev().flat_map(|p| row(p, "lower")).collect();
                 whole.sew(Sewn {
                     name: &format!("tier {} to tier {}", index + 1, index),
                     edges: gathered,

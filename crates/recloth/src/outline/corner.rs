@@ -62,7 +62,7 @@ impl Joint {
         }
     }
 
-    fn reversed(self) -> Joint {
+    pub(crate) fn reversed(self) -> Joint {
         let Joint {
             leave,
             mut path,
@@ -232,6 +232,23 @@ fn met(line: &Segment, cut_line: &[(usize, Segment)]) -> Option<Stop> {
     })
 }
 
+/// At a blunt corner the cut line of `b` is met on the line of `a`, run on, beyond which it has no business: where `a` lies on a
+/// fold, or has no allowance. None at a sharp one, where it runs on, and where it ends before.
+pub(crate) fn ended_on(at: Point, a: Arm, b: Arm, b_line: &[(usize, Segment)]) -> Option<Joint> {
+    let (sin, cos) = turn(a, b);
+    if cos <= 1e-12 || b.width <= 0.0 {
+        return None;
+    }
+    // On a straight line they meet before this.
+    let ray = Segment::line(at, at + a.along * (2.0 * b.width / sin));
+    let stop = met(&ray, b_line)?;
+    Some(Joint {
+        path: vec![(stop.1, 0.0)],
+        meet: Some(stop),
+        ..Joint::default()
+    })
+}
+
 /// The allowance of `a` ends square to `a`, where its seam line, run on, reaches the cut line of `b`.
 fn squared(at: Point, a: Arm, b: (Arm, &[(usize, Segment)])) -> Result<Joint, Error> {
     let (b, b_line) = b;
@@ -241,6 +258,9 @@ fn squared(at: Point, a: Arm, b: (Arm, &[(usize, Segment)])) -> Result<Joint, Er
     let least = b.width / libm::sqrt(largest * largest - a.width * a.width);
     if !(run.is_finite() && libm::hypot(run, a.width) <= largest * (1.0 + 1e-9)) {
         return Err(too_sharp(a, b, least, false));
+    }
+    if let Some(joint) = ended_on(at, a, b, b_line).filter(|_| a.width <= 0.0) {
+        return Ok(joint);
     }
     let mut inner = at + a.along * run;
     // At a blunt corner that is beyond the end of b's allowance: on its cut line, wherever that runs.

@@ -180,7 +180,7 @@ impl Piece {
     /// Lines and arcs have exact parallels. Cubics are first fitted by arcs within half of `tolerance` (mm, 0.001 to
     /// 10). Where the allowances of far-apart edges, or of a tight inward curve, run into each other, the cut line is
     /// trimmed to what keeps every allowance whole, so that no point of it is nearer to an edge than that edge's
-    /// allowance, but for corners squared, stepped, mirrored, trimmed or cut off, and for the ends of an inward curve tighter
+    /// allowance, but for corners squared, stepped, mirrored, trimmed, cut off or on a fold, and for the ends of an inward curve tighter
     /// than its allowance, where that reaches no farther than the curve's centre. A gap that the allowances close altogether
     /// is closed. A corner that cannot be made as asked is pointed, and said to be so by [`CutLine::unmade`].
     ///

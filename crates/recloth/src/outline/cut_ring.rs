@@ -5,7 +5,7 @@ use kurbo::Point;
 
 use super::cross::crossings;
 use super::cut_line::{CutNotch, CutSegment};
-use super::edge::{Corner, Edge, NOTCH_DEPTH, NOTCH_SHARE, Notch};
+use super::edge::{Corner, Edge, NOTCH_DEPTH, NOTCH_SHARE, Notch, Role};
 use super::fit::fit;
 use super::parallel::{Bit, Part, parallel};
 use super::ring;
@@ -202,6 +202,7 @@ impl<'a> CutRing<'a> {
                 segment,
                 distance,
                 corner: None,
+                fold: edge.role == Role::Fold,
             }));
             if let Some(last) = parts.last_mut() {
                 last.corner = Some(edge.corner);

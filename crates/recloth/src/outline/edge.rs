@@ -43,12 +43,14 @@ pub enum Drawn {
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
 pub enum Corner {
     /// Both cut lines run on until they meet; no farther from the corner than `limit` times the larger allowance
-    /// (1 to 100), where the point is cut off square.
+    /// (1 to 100), where the point is cut off square. Beside a fold, beyond which nothing can be cut, the other edge's cut line
+    /// ends on the fold's line.
     Pointed {
         /// Largest distance of the point from the corner, in larger allowances.
         limit: f64,
     },
-    /// The allowance of this edge ends square to this edge, where its seam line reaches the next edge's cut line.
+    /// The allowance of this edge ends square to this edge, where its seam line reaches the next edge's cut line. If it has
+    /// none, it is there that the next edge's cut line begins.
     SquaredToThis,
     /// The allowance of the next edge ends square to the next edge, where its seam line reaches this edge's cut line.
     SquaredToNext,

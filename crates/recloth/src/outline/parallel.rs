@@ -8,7 +8,9 @@
 use alloc::vec::Vec;
 use kurbo::{Point, Rect, Vec2};
 
-use super::corner::{Arm, Corners, Joint, Points, SMOOTH, Unmade, inward, pointed, treated};
+use super::corner::{
+    Arm, Corners, Joint, Points, SMOOTH, Unmade, ended_on, inward, pointed, treated,
+};
 use super::cross::{boxes_meet, crossings};
 use super::edge::{Corner, POINT_LIMIT};
 use super::ring::{self, winding_boxed};
@@ -28,6 +30,8 @@ pub(crate) struct Part {
     pub(crate) distance: f64,
     /// The corner at its end; none where the edge goes on.
     pub(crate) corner: Option<Corner>,
+    /// Whether it lies on a fold of the cloth.
+    pub(crate) fold: bool,
 }
 
 /// A part of a parallel, with the edge it is parallel to; none in a corner.
@@ -242,7 +246,15 @@ fn joint(
         return Joint::default();
     }
     if let Corner::Pointed { limit } = corner {
-        return straight(pointed(at, this, after, limit));
+        // What would be cut beyond a fold is not there to be cut.
+        let folds = [index, next].map(|part| parts[part].fold && limit.is_finite());
+        let folded = match folds {
+            [true, _] => ended_on(at, this, after, &edge_line(parts, lines, next, false)),
+            [_, true] => ended_on(at, after, this, &edge_line(parts, lines, index, true))
+                .map(Joint::reversed),
+            _ => None,
+        };
+        return folded.unwrap_or_else(|| straight(pointed(at, this, after, limit)));
     }
     let smooth = turn < SMOOTH && dot(this.out, after.out) > 0.0;
     if smooth {
@@ -624,6 +636,7 @@ mod tests {
             ),
             distance: [0.0, 6.0, 10.0, 25.0][(index + seed) as usize % 4],
             corner: Some(Corner::default()),
+            fold: false,
         };
         (0..count).map(part).collect()
     }

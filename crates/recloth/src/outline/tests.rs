@@ -769,3 +769,40 @@ fn a_short_edge_between_inward_corners_may_be_covered_a_longer_one_may_not() {
         );
     }
 }
+
+/// A V neck comes down to the fold at a blunt corner: its allowance square to it would lie beyond the fold.
+#[test]
+fn nothing_is_cut_beyond_a_fold() {
+    let half = |neck: Curve, mirrored: bool| {
+        let (top, foot) = (neck.start(), neck.end());
+        let edges = vec![
+            Edge::hem("hem", Curve::line((0.0, 0.0), (200.0, 0.0)), 30.0),
+            Edge::seam("side", Curve::line((200.0, 0.0), (200.0, 400.0)), 15.0),
+            Edge::seam("shoulder", Curve::line((200.0, 400.0), top), 15.0),
+            Edge::opening("neck", neck, 8.0),
+            Edge::fold("centre", Curve::line(foot, (0.0, 0.0))),
+        ];
+        let piece = Piece::new("front", edges).unwrap();
+        if mirrored { piece.mirror() } else { piece }
+    };
+    let straight = Curve::line((90.0, 430.0), (0.0, 250.0));
+    let round = Curve::arc((90.0, 430.0), (0.0, 250.0), 0.2);
+    for neck in [straight, round] {
+        for mirrored in [false, true] {
+            let front = half(neck, mirrored);
+            let cut = front.cut_line(0.01).unwrap();
+            let beyond = if mirrored {
+                cut.bounds().x1
+            } else {
+                cut.bounds().x0
+            };
+            assert_eq!(beyond, 0.0);
+            // Unfolded, the two allowances meet on the fold.
+            let whole = front.unfold().unwrap().cut_line(0.01).unwrap();
+            assert!((whole.area() - 2.0 * cut.area()).abs() < 1e-6);
+        }
+    }
+    // 8 square to the neck is 8 / sin along the fold: √(90² + 180²) / 90 = √5.
+    let cut = half(straight, false).cut_line(0.01).unwrap();
+    assert!(cut.distance((0.0, 250.0 + 8.0 * libm::sqrt(5.0))) < 1e-9);
+}

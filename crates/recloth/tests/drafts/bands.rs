@@ -94,6 +94,19 @@ fn a_band_of_ribbing_is_shorter_than_its_edge() {
     assert_eq!(band.grain_deg(), 0.0);
 }
 
+/// Its ends lie on the straight grain, at 45°: their allowances must not stand out beyond the strip.
+#[test]
+fn a_binding_is_cut_as_wide_as_its_strip() {
+    let draft = samples::binding().draft().unwrap();
+    let piece = &draft.pieces[0];
+    let cut = piece.cut_line(0.01).unwrap();
+    assert_eq!(cut.bounds().height(), piece.bounds().height());
+    assert_eq!(cut.unmade(), []);
+    // A parallelogram, longer by an allowance of 6 at 45° at either end.
+    let long = piece.edges()[0].length() + 2.0 * 6.0 * std::f64::consts::SQRT_2;
+    assert!((cut.area() - long * piece.bounds().height()).abs() < 1e-6);
+}
+
 #[test]
 fn a_binding_lies_on_the_bias() {
     let draft = samples::binding().draft().unwrap();
