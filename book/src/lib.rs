@@ -35,6 +35,7 @@ mod readme {}
 
 pages! {
     "introduction.md" => introduction,
+    "installing.md" => installing,
     "house-coat.md" => house_coat,
     "reading-the-tape.md" => reading_the_tape,
     "measures-of-a-body.md" => measures_of_a_body,
@@ -72,6 +73,7 @@ pages! {
     "facings-and-linings.md" => facings_and_linings,
     "walking-seams.md" => walking_seams,
     "panels-as-shapes.md" => panels_as_shapes,
+    "drafts.md" => drafts,
     "functions.md" => functions,
     "changes.md" => changes,
 }

@@ -16,6 +16,7 @@ mod corner_kinds;
 mod corners;
 mod cover_mark;
 mod dart;
+mod drafts;
 mod draw;
 mod elastic;
 mod facing_and_lining;
@@ -69,6 +70,10 @@ const FIGURES: &[(&str, Draw)] = &[
     ("corners", corners::drawing),
     ("cover-mark", cover_mark::drawing),
     ("dart", dart::drawing),
+    ("drafts-bands", drafts::bands),
+    ("drafts-skirts", drafts::skirts),
+    ("drafts-tops", drafts::tops),
+    ("drafts-wide-skirts", drafts::wide_skirts),
     ("elastic", elastic::drawing),
     ("facing-and-lining", facing_and_lining::drawing),
     ("flared-hem", flared_hem::drawing),

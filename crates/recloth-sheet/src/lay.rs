@@ -283,6 +283,8 @@ pub(crate) fn grain_arrow(drawing: &mut Drawing, from: Point, to: Point, head: f
         return;
     }
     let along = along * (1.0 / length);
+    // On a short line smaller heads, so that a line is seen between them.
+    let head = head.min(length * 0.3);
     let aside = Vec2::new(-along.y, along.x) * (head * 0.3);
     let inner = along * (head * 0.9).min(length / 2.0);
     drawing.segment(Pen::Grain, from + inner, to - inner);

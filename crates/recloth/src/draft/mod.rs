@@ -116,12 +116,12 @@ impl Allowances {
     }
 }
 
-/// An upright grain line in the middle of a box, for a piece drafted upright.
+/// An upright grain line in the middle of a piece drafted upright.
 pub(crate) fn upright(piece: Piece) -> Result<Piece, crate::Error> {
     let bounds = piece.bounds();
     let (x, y) = (bounds.center().x, bounds.center().y);
     let half = bounds.height() * 0.3;
-    piece.with_grain(kurbo::Line::new((x, y - half), (x, y + half)))
+    piece.with_grain_within(kurbo::Line::new((x, y - half), (x, y + half)))
 }
 
 #[cfg(test)]

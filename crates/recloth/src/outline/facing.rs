@@ -30,9 +30,9 @@ pub struct Facing {
 
 impl Piece {
     /// The facing of edges that follow each other around the piece: a band of even depth along them, ended by the edges
-    /// beside them, with their allowances. Its inner edges are named `inner`, and open. Notches and grain are the piece's, and
-    /// so are marks that lie on the facing, of a line what of it does; a dart that ends beyond it is left out: close it
-    /// first. Corner treatments at the ends are not carried.
+    /// beside them, with their allowances. Its inner edges are named `inner`, and open. Notches and grain are the piece's (the
+    /// grain line shifted where it lies beyond the facing), and so are marks that lie on the facing, of a line what of it
+    /// does; a dart that ends beyond it is left out: close it first. Corner treatments at the ends are not carried.
     ///
     /// # Errors
     /// - `Count`: not 1 to all but one of the `edges`; `OutOfRange`: no such `edge`, or one that does not follow the one
@@ -141,6 +141,10 @@ impl Piece {
             band.shift_edges(&outer, -roll)?
         };
         let marks = marks_within(self.marks_on(rolled.edges().iter()), rolled.edges());
-        rolled.with_marks(marks)
+        let faced = rolled.with_marks(marks)?;
+        match self.grain() {
+            Some(grain) => faced.with_grain_within(grain),
+            None => Ok(faced),
+        }
     }
 }

@@ -35,6 +35,7 @@ mod edge;
 mod extend;
 mod facing;
 mod fit;
+mod grain;
 mod join;
 mod lining;
 mod mark;

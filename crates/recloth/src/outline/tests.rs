@@ -806,3 +806,25 @@ fn nothing_is_cut_beyond_a_fold() {
     let cut = half(straight, false).cut_line(0.01).unwrap();
     assert!(cut.distance((0.0, 250.0 + 8.0 * libm::sqrt(5.0))) < 1e-9);
 }
+
+/// The facing of a round neck lies to one side of the front's grain line, and gets its own, upright and within.
+#[test]
+fn a_facing_has_its_grain_line_on_itself() {
+    let front = front();
+    let neck = front.edge("neck").unwrap();
+    let facing = Facing {
+        name: "facing".into(),
+        depth: 40.0,
+        roll: 0.0,
+        inner_allowance: 0.0,
+    };
+    let facing = front.facing(&[neck], &facing).unwrap();
+    let grain = facing.grain().unwrap();
+    assert_eq!(facing.grain_deg(), 90.0);
+    let seam = facing.seam_line(0.01).unwrap();
+    for share in [0.0, 0.25, 0.5, 0.75, 1.0] {
+        assert!(seam.contains(grain.p0.lerp(grain.p1, share)));
+    }
+    // The front's own, which lies on it, stays.
+    assert_eq!(front.grain().unwrap().p0, Point::new(50.0, 50.0));
+}
