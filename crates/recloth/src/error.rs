@@ -568,5 +568,46 @@ mod tests {
             "text, character 1: cannot be read from here; \
              a length is written like 31 3/8 in, 58,4 cm or 2 ft 3 1/8 in"
         );
+        assert_eq!(
+            says(Error::check("length", 0.5, 1.0, 1e3).unwrap_err()),
+            "length = 0.5 is not between 1 and 1000 (lengths are in mm)"
+        );
+        assert_eq!(
+            says(Error::no_solution("cut", 3.0, 2.0, 2.0)),
+            "cut = 3 leaves no solution: it must be 2"
+        );
+        let plain = |kind, argument, value| Error::new(kind, argument, value, f64::NAN, f64::NAN);
+        for (error, sentence) in [
+            (
+                plain(ErrorKind::NotWhole, "darts", 1.5),
+                "darts = 1.5 is not a whole number",
+            ),
+            (
+                plain(ErrorKind::Choice, "make", 7.0),
+                "make = 7 is not one of the choices",
+            ),
+            (
+                plain(ErrorKind::Syntax, "path", f64::NAN).at_index(4),
+                "path, character 5: cannot be read from here as the path of an SVG drawing",
+            ),
+            (
+                plain(ErrorKind::Outline, "outline", f64::NAN).at_index(2),
+                "outline: the outline crosses itself or has no area (at 2)",
+            ),
+            (
+                plain(ErrorKind::Null, "piece", f64::NAN),
+                "piece: a pointer is NULL",
+            ),
+            (
+                plain(ErrorKind::Refused, "no such argument", 0.0),
+                "no such argument: refused: dangerous, or ruinous to the goods",
+            ),
+        ] {
+            assert_eq!(says(error), sentence);
+        }
+        assert_eq!(
+            says(plain(ErrorKind::Syntax, "text", f64::NAN)),
+            "text: cannot be read from here; a length is written like 31 3/8 in, 58,4 cm or 2 ft 3 1/8 in"
+        );
     }
 }
