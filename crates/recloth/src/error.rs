@@ -480,8 +480,13 @@ mod tests {
         for pair in ErrorKind::ALL.windows(2) {
             assert!(pair[1].code() < pair[0].code() && pair[0].code() < 0);
         }
-        for &kind in ErrorKind::ALL {
+        for (place, &kind) in ErrorKind::ALL.iter().enumerate() {
             assert_eq!(ErrorKind::from_code(kind.code()), Some(kind));
+            // The doors print the name that it has here.
+            assert_eq!(kind.name(), std::format!("{kind:?}"));
+            let others = &ErrorKind::ALL[..place];
+            assert!(others.iter().all(|other| other.text() != kind.text()));
+            assert!(!kind.text().is_empty());
         }
         assert_eq!(ErrorKind::from_code(0), None);
     }

@@ -33,14 +33,6 @@ macro_rules! measures {
                 }
             }
         }
-
-        $(
-            impl From<$kind> for Measures {
-                fn from(measures: $kind) -> Measures {
-                    Measures::$kind(measures)
-                }
-            }
-        )*
     };
 }
 

@@ -299,3 +299,14 @@ fn a_whole_skirt_is_lined() {
     let deep = vec![by("skirt back", "waist", 900.0)];
     assert_eq!(nowhere(deep, Vec::new()), (none, "by", Some(1)));
 }
+
+// By hand. A quarter of the waist is 180; at least 1 is left of a back's.
+#[test]
+fn a_front_that_takes_all_of_the_back_is_refused() {
+    let skirt = DartedSkirt {
+        forward: 190.0,
+        ..samples::darted_skirt()
+    };
+    let error = fails(skirt.draft(), NoSolution, "forward");
+    assert!(error.max() <= 179.0, "{error}");
+}

@@ -307,6 +307,25 @@ fn a_side_measured_with_its_dart_sewn_fits_an_open_one() {
         (error.kind(), error.argument(), error.at()),
         (ErrorKind::NoSolution, "edges", Some(0))
     );
+    // What follows each other still does, with the dart's level in the middle of the second edge.
+    let points = [(235.0, 0.0), (225.0, 40.0), (185.0, 150.0), (175.0, 190.0)].map(Point::from);
+    let chain = measured_edge("side", &points, true).unwrap();
+    let open = dart.opened(&chain, 1.0).unwrap();
+    assert_eq!(open.len(), 4);
+    for pair in open.windows(2) {
+        assert_eq!(pair[0].curve.end(), pair[1].curve.start());
+    }
+    let end = Point::new(185.0 + 25.0 * 80.0 / 120.0, 150.0);
+    close(size(open[2].curve.end() - end), 0.0, 1e-9);
+    let flat = Dart {
+        point: Point::new(90.0, 190.0),
+        ..dart.clone()
+    };
+    let error = flat.opened(&side, 1.0).unwrap_err();
+    assert_eq!(
+        (error.kind(), error.argument()),
+        (ErrorKind::NoSolution, "dart")
+    );
     let error = dart.opened(&side, 1.5).unwrap_err();
     assert_eq!(
         (error.kind(), error.argument()),
