@@ -71,8 +71,11 @@ pub(crate) fn target(input: &mut Input) -> Result<()> {
     }
     let flaws: Vec<Flaw> = flaws
         .into_iter()
-        .map(|flaw| Flaw::new(flaw, margin))
+        .map(|flaw| Flaw::new(flaw, margin).under(["pocket bag"]))
         .collect();
+    for flaw in &flaws {
+        assert!(flaw.may_lie_under("pocket bag") && !flaw.may_lie_under(""));
+    }
     let panel = Panel::new("panel", outline).and_then(|panel| panel.with_flaws(flaws));
     if let Ok(panel) = panel.and_then(|panel| panel.with_grain_deg(grain_deg)) {
         cut_down(&panel, &losses, accuracy);
