@@ -150,6 +150,8 @@ const STREAMS: usize = 2;
 const STINT: u64 = 60_000;
 /// Sweeps without gain after which a search begins again.
 const STALL: u32 = 80;
+/// The same before the first lay, which more cloth finds sooner than patience.
+const FIRST_STALL: u32 = 10;
 /// Share of the work after which lays are no longer upset, only tightened.
 const TIGHTEN: f64 = 0.8;
 
@@ -480,9 +482,9 @@ impl Stream {
     }
 
     /// Drives pieces apart until they are clear of each other, or the work or the patience is used up.
-    fn run(&mut self, scene: &Scene<'_>) {
+    fn run(&mut self, scene: &Scene<'_>, stall: u32) {
         let end = self.work + STINT;
-        while self.least > 0.0 && self.work < end && self.stalled < STALL {
+        while self.least > 0.0 && self.work < end && self.stalled < stall {
             self.crowd.sweep(scene, &mut self.chance, &mut self.work);
             self.crowd.reweigh();
             let depth = self.crowd.depth();
@@ -524,7 +526,8 @@ impl<'a> Hunt<'a> {
             })
             .fold(0.0, f64::max);
         let bound = longest.max(covered / width);
-        let target = (covered / width / 0.7).max(longest);
+        // A little loose, so that the longest piece need not lie in one way of all.
+        let target = (covered / width / 0.7).max(longest * 1.02);
 
         let scene = cloth.scene(target);
         let stream = |index: usize| {
@@ -562,14 +565,18 @@ impl<'a> Hunt<'a> {
     /// Lets every stream work for a stint, then takes what was found.
     fn stint(&mut self, done: f64, threads: usize) {
         let scene = self.cloth.scene(self.target);
+        let stall = match self.best {
+            None => FIRST_STALL,
+            Some(_) => STALL,
+        };
         match threads {
             0 | 1 => self
                 .streams
                 .iter_mut()
-                .for_each(|stream| stream.run(&scene)),
+                .for_each(|stream| stream.run(&scene, stall)),
             _ => std::thread::scope(|scope| {
                 for stream in &mut self.streams {
-                    scope.spawn(|| stream.run(&scene));
+                    scope.spawn(|| stream.run(&scene, stall));
                 }
             }),
         }
@@ -584,7 +591,7 @@ impl<'a> Hunt<'a> {
             return;
         }
         let stuck: Vec<usize> = (0..STREAMS)
-            .filter(|&index| self.streams[index].stalled >= STALL)
+            .filter(|&index| self.streams[index].stalled >= stall)
             .collect();
         self.failed += stuck.len() as u32;
         match (&self.best, self.failed >= 2 * STREAMS as u32) {

@@ -373,3 +373,53 @@ fn a_tilt_that_makes_a_piece_longer_is_not_taken() {
     // Straight on the grain it takes 1010.
     assert!(found.length <= 1010.0, "{}", found.length);
 }
+
+#[test]
+fn a_first_lay_is_found_before_the_budget_is_gone() {
+    // Invented facings, collars and pockets of two house-coats; end to end they would take 5140.
+    let part =
+        |name: &str, outline: &[(f64, f64)], as_drawn: u32, mirrored: u32, tilt_deg: f64| Part {
+            as_drawn,
+            mirrored,
+            tilt_deg,
+            ..Part::new(name, outline.iter().copied())
+        };
+    let facing = [
+        (0.0, 0.0),
+        (90.0, 0.0),
+        (75.0, 620.0),
+        (160.0, 960.0),
+        (110.0, 1010.0),
+        (40.0, 900.0),
+    ];
+    let collar = [
+        (0.0, 0.0),
+        (420.0, 0.0),
+        (440.0, 85.0),
+        (210.0, 70.0),
+        (-20.0, 85.0),
+    ];
+    let pocket = [
+        (0.0, 0.0),
+        (160.0, 0.0),
+        (160.0, 150.0),
+        (80.0, 190.0),
+        (0.0, 150.0),
+    ];
+    let parts = [
+        part("facing", &facing, 2, 2, 2.0),
+        part("collar", &collar, 4, 0, 0.0),
+        part("pocket", &pocket, 4, 0, 0.0),
+    ];
+    for width in [600.0, 700.0, 800.0] {
+        for seed in 1..=3 {
+            let options = StripOptions {
+                budget: 2_000_000,
+                seed,
+                ..StripOptions::default()
+            };
+            let found = strip(&parts, &Strip::new(width), &options).unwrap();
+            assert!(found.length < 1500.0, "{width} {seed} {}", found.length);
+        }
+    }
+}
