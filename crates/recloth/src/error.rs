@@ -362,6 +362,11 @@ impl fmt::Display for Sentence<'_> {
                     None => Ok(()),
                 };
             }
+            // Of what is no number the place alone can be told.
+            (ErrorKind::NoSolution, Some(at)) if e.value.is_nan() => {
+                write!(f, "{}[{at}] ", e.argument)?;
+            }
+            (ErrorKind::NoSolution, None) if e.value.is_nan() => write!(f, "{} ", e.argument)?,
             (_, Some(at)) => write!(f, "{}[{at}] = {} ", e.argument, e.value)?,
             (_, None) => write!(f, "{} = {} ", e.argument, e.value)?,
         }
@@ -532,6 +537,9 @@ mod tests {
             says(Error::no_solution("clearance", 5.0, 0.0, short_of(0.0))),
             "clearance = 5 leaves no solution"
         );
+        let mark = Error::new(ErrorKind::NoSolution, "mark", f64::NAN, f64::NAN, f64::NAN);
+        assert_eq!(mark.to_string(), "mark leaves no solution");
+        assert_eq!(mark.at_index(0).to_string(), "mark[0] leaves no solution");
         assert_eq!(
             says(Error::check_items("terms", 0, 1, 9).unwrap_err()),
             "terms has 0 items, not between 1 and 9"

@@ -171,8 +171,9 @@ impl Piece {
 
     /// Opens a dart in a piece that has none there, as of a garment whose dart is sewn and which was measured flat: cut
     /// from `at` to `point` and on to `opposite`, one side is turned about the point until the cut is `intake` wide at its
-    /// edge. At `opposite` the sides then lie over each other, and the edge loses `intake · r / leg`, `r` being its
-    /// distance from the point; it is trimmed where both sides cross.
+    /// edge. At `opposite` the sides then lie over each other, and the edge loses about `intake · r / leg`, `r`
+    /// being its distance from the point; it is trimmed where both sides cross, at a straight edge square to the cut
+    /// `2 r tan(α / 2)` for a dart of the angle α.
     ///
     /// # Errors
     /// As [`Piece::turn_dart`], for both places; `OutOfRange`: the `point` is not within the piece (its distance from it,
