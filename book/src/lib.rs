@@ -63,6 +63,7 @@ pages! {
     "linings.md" => linings,
     "letting-in-and-down.md" => letting_in_and_down,
     "how-much-cloth.md" => how_much_cloth,
+    "what-must-give.md" => what_must_give,
     "baths.md" => baths,
     "bleaching.md" => bleaching,
     "dyeing.md" => dyeing,

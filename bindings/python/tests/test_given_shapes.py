@@ -57,7 +57,7 @@ CALLS = {
     recloth.LineMark: {"name": "fold", "start": (0, 0), "end": (9, 0), "bulge": 0.1, "steer": None, "kind": "fold"},
     recloth.CutoutMark: {"name": "eyelet", "edges": [("a", (60, 50), (50, 50), 1, "seam", 1), ("b", (50, 50), (60, 50), 1, "seam", 1)]},
     recloth.ButtonholeMark: {"name": "hole", "ends": ((9, 9), (20, 9))},
-    recloth.Flaw: {"outline": [(9, 9)], "margin": 5, "what": "burn"},
+    recloth.Flaw: {"outline": [(9, 9)], "margin": 5, "what": "burn", "under": ["facing"]},
     recloth.CornerReading: {"start": 0, "end": 1, "from_start": 300, "from_end": 350, "right": False},
     recloth.Spare: {"start": 0, "end": 2, "reading": 360, "misfit": None},
     recloth.Panel: {
@@ -78,8 +78,9 @@ CALLS = {
     CLOTH.tallest_rectangle: {"width": 50},
     recloth.Part: {
         "name": "strip", "outline": SQUARE, "grain_deg": 90, "tilt_deg": 0, "as_drawn": 1, "mirrored": 0,
-        "shows": "right", "either_way": False, "crosswise": False,
+        "shows": "right", "either_way": False, "crosswise": False, "role": "facing", "seam": SQUARE,
     },
+    recloth.Change: {"part": 0, "give": "shorter", "toward_deg": 90, "beyond": 50, "most": 20},
     recloth.Strip: {"width": 900, "faces": "one", "nap": False},
     recloth.Placement: {
         "part": 0, "panel": 0, "turn_deg": 0, "shift": (20, 30), "mirrored": False, "hand": "as_drawn",
@@ -165,6 +166,20 @@ CALLS = {
         "parts": [PART], "panels": [CLOTH], "spacing": 2, "seed": 1, "budget": 1000, "seconds": 5, "threads": 1,
         "progress": None,
     },
+    recloth.least_change: {
+        "parts": [PART], "panels": [CLOTH], "changes": [(0, "tilt", 5)], "spacing": 2, "seed": 1, "budget": 1000,
+    },
+    recloth.longest: {
+        "parts": [PART], "panels": [CLOTH], "part": 0, "beyond": 50, "most": 20, "opposite": False, "spacing": 2,
+        "seed": 1, "budget": 1000,
+    },
+    recloth.fullest: {
+        "parts": [PART], "panels": [CLOTH], "part": 0, "beyond": 50, "most": 20, "opposite": False, "spacing": 2,
+        "seed": 1, "budget": 1000,
+    },
+    recloth.leftovers: {
+        "parts": [PART], "panels": [CLOTH], "placements": [(0, 0, 0, (30, 30))], "rectangles": 2, "least": 5,
+    },
     recloth.strip: {
         "parts": [PART], "strip": (320, "two"), "spacing": 2, "seed": 1, "budget": 1000, "seconds": 5, "threads": 1,
         "progress": None,
@@ -248,6 +263,8 @@ def used(thing):
         PIECE.pair_notches("edge 1", PIECE, "edge 1", [thing])
     elif isinstance(thing, (recloth.SeamEnd, recloth.DartMouth)):
         recloth.true_up([PIECE, SQUARE_TOP], [thing], 1000)
+    elif isinstance(thing, recloth.Change):
+        recloth.least_change([PART], [CLOTH], [thing], budget=1000)
     elif isinstance(thing, recloth.Unplaced):
         recloth.check([PART], [CLOTH], [], [thing])
     elif isinstance(thing, recloth.Piece):
@@ -321,6 +338,7 @@ def test_nothing_exported_is_left_out():
     made = {recloth.Copied, recloth.Lined, recloth.LiningSeam, recloth.NotchMatch, recloth.TruedEdge, recloth.TruedUp, recloth.Joined, recloth.Symmetry, recloth.WalkSection, recloth.Answer, recloth.CutSegment, recloth.CutNotch, recloth.Walk, recloth.WalkNotch, recloth.Plan,
             recloth.BriefError, recloth.ReclothError, draft.Draft, draft.Seam, draft.Check, draft.NamedLength,
             draft.LinedDraft, recloth.CutLine,
+            recloth.Made, recloth.LeastChange, recloth.Largest, recloth.Leftover,
             recloth.Fit, recloth.StripLay, recloth.UsablePanel, recloth.UsablePart, recloth.PanelRectangle}
     for module in (recloth, draft):
         for name in module.__all__:

@@ -29,6 +29,7 @@ mod house_coat_lay;
 mod lacing;
 mod level_line;
 mod lining;
+mod must_give;
 mod notch_forms;
 mod notches_and_marks;
 mod offsets;
@@ -87,6 +88,8 @@ const FIGURES: &[(&str, Draw)] = &[
     ("lining", lining::drawing),
     ("notch-forms", notch_forms::drawing),
     ("notches-and-marks", notches_and_marks::drawing),
+    ("must-give-changed", must_give::changed),
+    ("must-give-refused", must_give::refused),
     ("offsets", offsets::drawing),
     ("panel-parts", panel_parts::drawing),
     ("panel-photo", panel_photo::drawing),

@@ -28,7 +28,11 @@ from ._core import (
     check,
     doubt_text,
     fit,
+    fullest,
     largest_rectangle,
+    least_change,
+    leftovers,
+    longest,
     measured_edge,
     opened_edge,
     placed,
@@ -38,6 +42,8 @@ from ._core import (
     true_up,
     usable_panel,
 )
+from ._changes import *  # noqa: F403
+from ._changes import __all__ as _change_names
 from ._errors import BriefError, ReclothError
 from ._functions import *  # noqa: F403
 from ._functions import __all__ as _function_names
@@ -105,7 +111,11 @@ __all__ = [
     "doubts",
     "draft",
     "fit",
+    "fullest",
     "largest_rectangle",
+    "least_change",
+    "leftovers",
+    "longest",
     "measured_edge",
     "opened_edge",
     "placed",
@@ -116,6 +126,7 @@ __all__ = [
     "true_up",
     "ufuncs",
     "usable_panel",
+    *_change_names,
     *_function_names,
     *_shape_names,
 ]

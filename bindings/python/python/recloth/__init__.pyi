@@ -177,6 +177,7 @@ class Flaw:
     outline: _Points
     margin: float = ...
     what: str = ...
+    under: tuple[str, ...] = ...
     def __post_init__(self) -> None: ...
 
 @dataclass(frozen=True, slots=True)
@@ -213,6 +214,8 @@ class Part:
     shows: str = ...
     either_way: bool = ...
     crosswise: bool = ...
+    role: str = ...
+    seam: _Points = ...
     def __post_init__(self) -> None: ...
 
 @dataclass(frozen=True, slots=True)
@@ -246,6 +249,69 @@ class Unplaced:
     hand: str
     count: int
     def __post_init__(self) -> None: ...
+
+@dataclass(frozen=True, slots=True)
+class Change:
+    """One change that the maker would allow, told by what its kind takes."""
+
+    part: int
+    give: str
+    to_deg: float | None = ...
+    across_deg: float | None = ...
+    start: float | None = ...
+    end: float | None = ...
+    allowance: float | None = ...
+    toward_deg: float | None = ...
+    beyond: float | None = ...
+    most: float | None = ...
+    name: str | None = ...
+    steps: Any = ...
+    parts: Any = ...
+    by: int | None = ...
+    def __post_init__(self) -> None: ...
+
+@dataclass(frozen=True, slots=True)
+class Made:
+    """A change that was made; as text a line for the worksheet."""
+
+    change: int
+    part: str
+    give: str
+    amount: float
+    at: float | None
+    words: str
+
+@dataclass(frozen=True, slots=True)
+class LeastChange:
+    """What must give so that all pieces fit; made by least_change."""
+
+    answer: str
+    made: tuple[Made, ...]
+    parts: tuple[Part, ...]
+    fit: Fit | None
+    why: str | None
+    evaluations: int
+
+@dataclass(frozen=True, slots=True)
+class Largest:
+    """How much longer or wider a part can be (mm); made by longest and fullest."""
+
+    value: float | None
+    refused: float | None
+    why: str | None
+    parts: tuple[Part, ...]
+    fit: Fit | None
+    evaluations: int
+
+@dataclass(frozen=True, slots=True)
+class Leftover:
+    """One connected piece of cloth that a lay leaves (mm); made by leftovers."""
+
+    panel: int
+    outline: _Points
+    holes: tuple[_Points, ...]
+    area_mm2: float
+    rectangles: tuple[PanelRectangle, ...]
 
 @dataclass(frozen=True, slots=True)
 class Answer:
@@ -1008,6 +1074,55 @@ def fit(
     progress: Callable[[float, float | None], object] | None = None,
 ) -> Fit:
     """Which pieces fit on which panels, where all go together, or what proves that they cannot."""
+
+def least_change(
+    parts: Iterable[Piece | Part | _Fields],
+    panels: Iterable[Panel | _Fields],
+    changes: Iterable[Change | _Fields],
+    *,
+    spacing: float = 0.0,
+    seed: int = 1,
+    budget: int = 200000000,
+) -> LeastChange:
+    """The least change that makes all pieces fit, as far as is found; changes in the maker's order."""
+
+def longest(
+    parts: Iterable[Piece | Part | _Fields],
+    panels: Iterable[Panel | _Fields],
+    part: int,
+    *,
+    beyond: float,
+    most: float,
+    opposite: bool = False,
+    spacing: float = 0.0,
+    seed: int = 1,
+    budget: int = 200000000,
+) -> Largest:
+    """How much longer a part can be (mm): corners beyond a line move out along its grain."""
+
+def fullest(
+    parts: Iterable[Piece | Part | _Fields],
+    panels: Iterable[Panel | _Fields],
+    part: int,
+    *,
+    beyond: float,
+    most: float,
+    opposite: bool = False,
+    spacing: float = 0.0,
+    seed: int = 1,
+    budget: int = 200000000,
+) -> Largest:
+    """How much wider a part can be (mm): corners beyond a line move out across its grain."""
+
+def leftovers(
+    parts: Iterable[Piece | Part | _Fields],
+    panels: Iterable[Panel | _Fields],
+    placements: Iterable[Placement | _Fields],
+    *,
+    rectangles: int = 3,
+    least: float = 20.0,
+) -> tuple[Leftover, ...]:
+    """What a lay leaves of each panel, and the largest rectangles on grain in it."""
 
 def strip(
     parts: Iterable[Piece | Part | _Fields],
@@ -9040,6 +9155,7 @@ __all__ = [
     "CarriedLiquor",
     "Casing",
     "ChainShares",
+    "Change",
     "CircleSkirt",
     "CircleSkirtOnCloth",
     "ComponentCheck",
@@ -9092,6 +9208,9 @@ __all__ = [
     "Joined",
     "KnifePleats",
     "Lab",
+    "Largest",
+    "LeastChange",
+    "Leftover",
     "LengthChain",
     "LetOut",
     "LevelLine",
@@ -9103,6 +9222,7 @@ __all__ = [
     "LoopSlack",
     "M",
     "MM",
+    "Made",
     "MixTemperature",
     "NapLayout",
     "NeedleBlade",
@@ -9255,6 +9375,7 @@ __all__ = [
     "format_length",
     "front_back_doubts",
     "frustum",
+    "fullest",
     "gather_ratio",
     "gather_sections",
     "gathers",
@@ -9278,6 +9399,8 @@ __all__ = [
     "lab_from_xyz",
     "lacing",
     "largest_rectangle",
+    "least_change",
+    "leftovers",
     "length_chain",
     "length_chain_shares",
     "let_out",
@@ -9287,6 +9410,7 @@ __all__ = [
     "lining_length",
     "lining_width",
     "liquor_shares",
+    "longest",
     "loop_slack",
     "measured_edge",
     "mix_temperature",

@@ -408,16 +408,26 @@ class Flaw:
     outline : points    one is a spot, two are a slit, 3 to 5000 the outline of an area (mm)
     margin : float      how far every piece keeps from it (mm), 0 to 1e4
     what : str          what it is: "scorch", "old stitching"
+    under : tuple       roles of parts it does not matter under: "pocket bag"; under "seam allowance" it is kept
+                        from a part's seam line instead of from its cut line
     """
 
     outline: tuple
     margin: float = 0.0
     what: str = ""
+    under: tuple = ()
 
     def __post_init__(self):
         if not isinstance(self.what, str):
             raise TypeError(f"Flaw: what must be a text, not {type(self.what).__name__}")
-        _settle(self, outline=ring(self.outline, "outline"), margin=_numbers.number(self.margin, "Flaw", "margin"))
+        if isinstance(self.under, str) or not all(isinstance(role, str) for role in self.under):
+            raise TypeError("Flaw: under must be a list of texts")
+        _settle(
+            self,
+            outline=ring(self.outline, "outline"),
+            margin=_numbers.number(self.margin, "Flaw", "margin"),
+            under=tuple(self.under),
+        )
 
     def __repr__(self):
         return f"Flaw({len(self.outline)} points, {self.margin:g} mm, {self.what!r:.30})"
@@ -490,6 +500,8 @@ class Part:
     either_way : bool    whether it may be turned end for end on cloth with a nap
     crosswise : bool     whether its grain may also run across the cloth; on cloth with a nap only
                          where it may be turned end for end too
+    role : str           what it is on the garment, where a Flaw names that in ``under``: "facing"
+    seam : points        its seam line on the same axes (mm), for flaws under the "seam allowance"; or none
     """
 
     name: str
@@ -501,9 +513,13 @@ class Part:
     shows: str = "right"
     either_way: bool = False
     crosswise: bool = False
+    role: str = ""
+    seam: tuple = ()
 
     def __post_init__(self):
         word(self.shows, SHOWS, "Part", "shows")
+        if not isinstance(self.role, str):
+            raise TypeError(f"Part: role must be a text, not {type(self.role).__name__}")
         _settle(
             self,
             outline=ring(self.outline, "outline"),
@@ -511,6 +527,7 @@ class Part:
             tilt_deg=_numbers.number(self.tilt_deg, "Part", "tilt_deg"),
             either_way=flag(self.either_way, "Part", "either_way"),
             crosswise=flag(self.crosswise, "Part", "crosswise"),
+            seam=ring(self.seam, "seam") if len(self.seam) else (),
         )
 
     __repr__ = _short

@@ -31,6 +31,7 @@ struct FlawData {
     outline: Vec<Pair>,
     margin: f64,
     what: String,
+    under: Vec<String>,
 }
 
 #[derive(FromPyObject)]
@@ -64,7 +65,7 @@ struct SpareData {
 /// holes : list of points
 ///     holes, each as the outline is, up to 1000
 /// flaws : list of Flaw
-///     or dicts, or tuples (outline, margin, what), up to 1000
+///     or dicts, or tuples (outline, margin, what, under), up to 1000
 /// grain_deg : float
 ///     direction of the lengthwise grain, counter-clockwise from the x axis (degrees, -360 to 360);
 ///     with a nap, the way it runs
@@ -104,7 +105,10 @@ fn flaws(values: &Bound<'_, PyAny>) -> PyResult<Vec<Flaw>> {
         .extract()?;
     Ok(flaws
         .into_iter()
-        .map(|flaw| Flaw::new(flaw.outline, flaw.margin).called(flaw.what))
+        .map(|flaw| {
+            let bare = Flaw::new(flaw.outline, flaw.margin);
+            bare.called(flaw.what).under(flaw.under)
+        })
         .collect())
 }
 
@@ -516,7 +520,8 @@ impl PyPanel {
     fn flaws<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyTuple>> {
         let flaws = self.panel.flaws().iter().map(|flaw| {
             let outline: Vec<Pair> = flaw.outline.iter().copied().map(pair).collect();
-            made(py, "Flaw", (outline, flaw.margin, &flaw.what))
+            let under = PyTuple::new(py, &flaw.under)?;
+            made(py, "Flaw", (outline, flaw.margin, &flaw.what, under))
         });
         tuple(py, flaws)
     }

@@ -21,6 +21,8 @@ struct PartData {
     shows: String,
     either_way: bool,
     crosswise: bool,
+    role: String,
+    seam: Vec<Pair>,
 }
 
 #[derive(FromPyObject)]
@@ -69,8 +71,8 @@ pub(super) fn read_parts(function: &str, parts: &Bound<'_, PyAny>) -> PyResult<V
                 shows: word(py, function, "shows", &part.shows)?,
                 either_way: part.either_way,
                 crosswise: part.crosswise,
-                role: String::new(),
-                seam: Vec::new(),
+                role: part.role,
+                seam: corners(part.seam),
             })
         })
         .collect()
@@ -187,6 +189,8 @@ fn part_data<'py>(py: Python<'py>, part: &Part) -> PyResult<Bound<'py, PyAny>> {
             spelled(part.shows),
             part.either_way,
             part.crosswise,
+            &part.role,
+            pairs(&part.seam),
         ),
     )
 }

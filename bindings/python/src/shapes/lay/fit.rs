@@ -55,6 +55,41 @@ fn answer_data<'py>(py: Python<'py>, alone: &Alone) -> PyResult<Bound<'py, PyAny
     )
 }
 
+/// What proves that not all pieces have a place together, as a sentence.
+pub(super) fn proof(parts: &[Part], panels: &[Panel], shortage: &Shortage) -> String {
+    let part = |part: &usize| parts.get(*part).map_or("", |part| part.name.as_str());
+    let cm2 = |area: &f64| area / 100.0;
+    match shortage {
+        Shortage::NoPanel { part: index, hand } => {
+            format!(
+                "{:?} ({}) can lie on no panel",
+                part(index),
+                spelled(hand).replace('_', " ")
+            )
+        }
+        Shortage::Area {
+            panels: of,
+            needed_mm2,
+            there_mm2,
+        } => {
+            let names: Vec<String> = of
+                .iter()
+                .filter_map(|&panel| Some(format!("{:?}", panels.get(panel)?.name())))
+                .collect();
+            format!(
+                "pieces that can lie only on {} need {:.0} cm², there are {:.0} cm²",
+                names.join(", "),
+                cm2(needed_mm2),
+                cm2(there_mm2)
+            )
+        }
+        Shortage::TooFew { pieces, taken } => format!(
+            "there are {pieces} large pieces, no two of which share a panel, and the panels take {taken}"
+        ),
+        _ => "a bound proves it".into(),
+    }
+}
+
 /// Which pieces fit on which panels, and where; made by ``fit``.
 ///
 /// Every placement has been proved by ``check``. Immutable; a notebook shows the panels with the
@@ -121,42 +156,7 @@ impl PyFit {
         let Together::Cannot(shortage) = &self.of.fit.together else {
             return None;
         };
-        let part = |part: &usize| {
-            self.of
-                .parts
-                .get(*part)
-                .map_or("", |part| part.name.as_str())
-        };
-        let cm2 = |area: &f64| area / 100.0;
-        Some(match shortage {
-            Shortage::NoPanel { part: index, hand } => {
-                format!(
-                    "{:?} ({}) can lie on no panel",
-                    part(index),
-                    spelled(hand).replace('_', " ")
-                )
-            }
-            Shortage::Area {
-                panels,
-                needed_mm2,
-                there_mm2,
-            } => {
-                let names: Vec<String> = panels
-                    .iter()
-                    .filter_map(|&panel| Some(format!("{:?}", self.of.panels.get(panel)?.name())))
-                    .collect();
-                format!(
-                    "pieces that can lie only on {} need {:.0} cm², there are {:.0} cm²",
-                    names.join(", "),
-                    cm2(needed_mm2),
-                    cm2(there_mm2)
-                )
-            }
-            Shortage::TooFew { pieces, taken } => format!(
-                "there are {pieces} large pieces, no two of which share a panel, and the panels take {taken}"
-            ),
-            _ => "a bound proves it".into(),
-        })
+        Some(proof(&self.of.parts, &self.of.panels, shortage))
     }
 
     /// For each part and wanted hand, for each panel, whether the piece alone has a place there: a

@@ -1,9 +1,11 @@
-//! Lays: `fit`, `strip` and `check`, and the classes of what they answer.
+//! Lays: `fit`, `strip` and `check`, what must give and what is left, and the classes of what they answer.
 
+mod change;
 mod check;
 mod data;
 mod drawing;
 pub(super) mod fit;
+mod leftover;
 mod strip;
 pub(super) mod watch;
 
@@ -14,6 +16,10 @@ pub(super) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<fit::PyFit>()?;
     module.add_class::<strip::PyStripLay>()?;
     module.add_function(wrap_pyfunction!(fit::fit, module)?)?;
+    module.add_function(wrap_pyfunction!(change::least_change, module)?)?;
+    module.add_function(wrap_pyfunction!(change::longest, module)?)?;
+    module.add_function(wrap_pyfunction!(change::fullest, module)?)?;
+    module.add_function(wrap_pyfunction!(leftover::leftovers, module)?)?;
     module.add_function(wrap_pyfunction!(strip::strip, module)?)?;
     module.add_function(wrap_pyfunction!(check::check, module)?)?;
     module.add_function(wrap_pyfunction!(check::placed, module)?)
