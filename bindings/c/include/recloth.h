@@ -6316,6 +6316,21 @@ recloth_status recloth_piece_cut_notches(const recloth_piece *piece,
                                          size_t *out_count,
                                          recloth_error_t *error);
 
+// The corners of a piece that cannot be made as asked, and are pointed in its cut line.
+//
+// - `tolerance`: as of recloth_piece_cut_segments().
+// - `out`: receives an error a corner, for recloth_error_text(): its argument is the measure of the corner
+//   that does not do, with what would, and `at` the index of the edge that the corner ends.
+// - `room`, `out_count`: as of recloth_piece_cut_segments(); none is as it should be.
+//
+// As of recloth_piece_cut_segments().
+recloth_status recloth_piece_cut_unmade(const recloth_piece *piece,
+                                        double tolerance,
+                                        recloth_error_t *out,
+                                        size_t room,
+                                        size_t *out_count,
+                                        recloth_error_t *error);
+
 // The mirror image about the y axis: x becomes -x. Edges come in the opposite order, each reversed.
 //
 // `piece` is NULL or live; `out` and `error` are NULL or valid for writing.

@@ -87,6 +87,22 @@ unsafe fn fail(failure: &Error, error: *mut recloth_error_t) -> recloth_status {
     failure.kind().into()
 }
 
+/// An error as a record, where it is an answer.
+#[cfg(feature = "std")]
+pub(crate) fn record(failure: &Error) -> recloth_error_t {
+    let mut record = recloth_error_t {
+        status: 0,
+        argument: [0; ARGUMENT],
+        value: 0.0,
+        min: 0.0,
+        max: 0.0,
+        at: 0,
+    };
+    // SAFETY: valid for writing.
+    unsafe { fail(failure, &mut record) };
+    record
+}
+
 #[cfg(feature = "std")]
 fn caught(body: impl FnOnce() -> Result<(), Error>) -> Result<(), Error> {
     // Nothing is shared with the body but plain memory that it writes last.

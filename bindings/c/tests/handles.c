@@ -54,14 +54,15 @@ static recloth_piece_facts_t facts(const recloth_piece *piece) {
 
 static void pieces(void) {
   recloth_piece *piece = rectangle("pocket"), *back = NULL, *rounded = NULL;
-  const double allowances[] = {10, 10, 10, 10}, sizes[] = {10, 5, 0, 0};
+  const double allowances[] = {10, 10, 10, 10};
+  double sizes[] = {10, 5, 0, 0};
   const int32_t corners[] = {RECLOTH_CORNER_ROUNDED, RECLOTH_CORNER_TRIMMED, RECLOTH_CORNER_POINTED,
                              RECLOTH_CORNER_POINTED};
-  recloth_error_t error;
+  recloth_error_t error, unmade[4];
   recloth_segment_t segments[64];
   recloth_place_t place;
   double points[256], off, at[4], length;
-  char name[16], *json = NULL, *message = NULL;
+  char name[16], text[200], *json = NULL, *message = NULL;
   size_t count = 77, edge = 77;
   uint32_t handed = 7;
 
@@ -105,6 +106,19 @@ static void pieces(void) {
   }
   FAILS(recloth_piece_from_edges("p", RECTANGLE, NULL, allowances, corners, NULL, NULL, 4, &rounded, &error), CHOICE,
         "corners");
+
+  /* The second corner is 10 sqrt 2 deep, so it cannot be trimmed at 20; the first is rounded as asked. */
+  DROP(rounded);
+  sizes[1] = 20;
+  OK(recloth_piece_from_edges("p", RECTANGLE, NULL, allowances, corners, sizes, NULL, 4, &rounded, &error));
+  FAILS(recloth_piece_cut_unmade(rounded, 0.1, NULL, 0, &count, &error), ROOM, "out");
+  CHECK(error.min == 1);
+  OK(recloth_piece_cut_unmade(rounded, 0.1, unmade, 4, &count, NULL));
+  CHECK(count == 1 && unmade[0].at == 1 && near(unmade[0].max, 10 * sqrt(2)) && unmade[0].value == 20);
+  OK(recloth_error_text(&unmade[0], text, sizeof text));
+  CHECK(strstr(text, "[1] = 20") != NULL);
+  OK(recloth_piece_cut_unmade(piece, 0.1, NULL, 0, &count, NULL));
+  CHECK(count == 0);
 
   OK(recloth_piece_to_json(piece, &json, NULL));
   OK(recloth_piece_from_json(json, &back, &message, &error));

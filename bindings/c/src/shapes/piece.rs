@@ -12,7 +12,7 @@ use super::handle::{
     answer, borrow, free, json_of, made, points_of, read_json, text_of, write_all,
 };
 use crate::{
-    boundary::{boundary, recloth_error_t, text},
+    boundary::{boundary, recloth_error_t, record, text},
     generated::recloth_status,
     outline::edges,
 };
@@ -530,6 +530,34 @@ pub unsafe extern "C" fn recloth_piece_cut_notches(
             };
             let notches: Vec<_> = line.notches().iter().map(notch).collect();
             write_all(&notches, out, room, out_count)
+        })
+    }
+}
+
+/// The corners of a piece that cannot be made as asked, and are pointed in its cut line.
+///
+/// - `tolerance`: as of recloth_piece_cut_segments().
+/// - `out`: receives an error a corner, for recloth_error_text(): its argument is the measure of the corner
+///   that does not do, with what would, and `at` the index of the edge that the corner ends.
+/// - `room`, `out_count`: as of recloth_piece_cut_segments(); none is as it should be.
+///
+/// # Safety
+/// As of recloth_piece_cut_segments().
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_piece_cut_unmade(
+    piece: *const recloth_piece,
+    tolerance: f64,
+    out: *mut recloth_error_t,
+    room: usize,
+    out_count: *mut usize,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    // SAFETY: the caller's promise above.
+    unsafe {
+        boundary(error, || {
+            let line = borrow("piece", piece)?.piece.cut_line(tolerance)?;
+            let unmade: Vec<_> = line.unmade().iter().map(record).collect();
+            write_all(&unmade, out, room, out_count)
         })
     }
 }
