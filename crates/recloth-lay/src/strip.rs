@@ -247,7 +247,7 @@ pub fn strip_with(
             cloth.lay(
                 parts,
                 &pieces,
-                &cloth.end_to_end(options.spacing),
+                &cloth.in_rows(options.spacing),
                 options.spacing,
             )
         });
@@ -409,21 +409,33 @@ impl Cloth {
         }
     }
 
-    /// The pieces one after the other.
-    fn end_to_end(&self, spacing: f64) -> Vec<Pose> {
-        let mut along = 0.0;
-        (self.ways.iter())
-            .map(|own| {
-                let shape = &self.table.attitudes[own[0]];
-                let shift = Point::new(along - shape.low.x, -shape.low.y);
-                // A little more than the spacing, which rounding cannot use up.
-                along += shape.high.x - shape.low.x + spacing * (1.0 + 1e-9) + 1e-6;
-                Pose {
-                    stance: own[0],
-                    shift,
-                }
+    /// The pieces side by side in rows across the cloth, the longest first.
+    fn in_rows(&self, spacing: f64) -> Vec<Pose> {
+        // A little more than the spacing, which rounding cannot use up.
+        let spacing = spacing * (1.0 + 1e-9) + 1e-6;
+        let shape = |piece: usize| &self.table.attitudes[self.ways[piece][0]];
+        let long = |piece: usize| shape(piece).high.x - shape(piece).low.x;
+        let mut order: Vec<usize> = (0..self.ways.len()).collect();
+        order.sort_by(|&a, &b| long(b).total_cmp(&long(a)));
+        let mut poses: Vec<Pose> = (self.ways.iter())
+            .map(|own| Pose {
+                stance: own[0],
+                shift: Point::ORIGIN,
             })
-            .collect()
+            .collect();
+        let (mut along, mut across, mut row) = (0.0, 0.0, 0.0);
+        for piece in order {
+            let shape = shape(piece);
+            let wide = shape.high.y - shape.low.y;
+            if across > 0.0 && across + wide > self.width {
+                along += row + spacing;
+                (across, row) = (0.0, 0.0);
+            }
+            poses[piece].shift = Point::new(along - shape.low.x, across - shape.low.y);
+            across += wide + spacing;
+            row = long(piece).max(row);
+        }
+        poses
     }
 
     /// The lay, and the length of cloth it takes.

@@ -423,3 +423,29 @@ fn a_first_lay_is_found_before_the_budget_is_gone() {
         }
     }
 }
+
+#[test]
+fn without_any_work_the_pieces_lie_in_rows() {
+    let part = |name: &str, long: f64, count| Part {
+        as_drawn: count,
+        ..Part::new(name, [(0.0, 0.0), (100.0, 0.0), (100.0, long), (0.0, long)])
+    };
+    let options = StripOptions {
+        budget: 0,
+        spacing: 10.0,
+        ..StripOptions::default()
+    };
+    // Two to a row of 250: 300 and 300, 300 and 200, 200 by itself, with 10 between rows.
+    let parts = [part("short", 200.0, 2), part("long", 300.0, 3)];
+    let cloth = Strip::new(250.0);
+    let found = strip(&parts, &cloth, &options).unwrap();
+    assert!(
+        (found.length - (300.0 + 10.0 + 300.0 + 10.0 + 200.0)).abs() < 1e-4,
+        "{}",
+        found.length
+    );
+    assert_eq!(
+        check(&parts, &[cloth.panel(found.length).unwrap()], &found.lay),
+        Ok(())
+    );
+}
