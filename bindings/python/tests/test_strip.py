@@ -254,6 +254,23 @@ def test_ctrl_c_stops_a_search_of_many_pieces():
         recloth.strip(many, CLOTH, seconds=60, budget=2**64 - 1)
 
 
+@pytest.mark.parametrize(
+    "search",
+    [
+        lambda parts, panels: recloth.least_change(
+            parts, panels, [recloth.Change(0, "tilt", to_deg=1)], budget=2**64 - 1
+        ),
+        lambda parts, panels: recloth.longest(parts, panels, 0, beyond=50, most=5, budget=2**64 - 1),
+    ],
+)
+def test_ctrl_c_stops_a_search_of_searches(search):
+    ell = Part("ell", [(0, 0), (90, 0), (90, 30), (30, 30), (30, 90), (0, 90)], as_drawn=60, either_way=True)
+    cloth = recloth.Panel("back", [(0, 0), (600, 0), (600, 500), (0, 500)])
+    with pytest.raises(KeyboardInterrupt):
+        threading.Timer(0.3, os.kill, (os.getpid(), signal.SIGINT)).start()
+        search([ell], [cloth])
+
+
 def test_other_threads_run_during_a_search():
     work = threading.Thread(target=laid, kwargs={"budget": 8_000_000, "threads": 1})
     work.start()

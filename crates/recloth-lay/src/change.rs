@@ -5,10 +5,11 @@ mod never;
 mod seek;
 
 use core::fmt;
+use core::ops::ControlFlow;
 
 use kurbo::Point;
 
-use crate::{Error, Fit, Options, Panel, Part, Shortage};
+use crate::{Error, Fit, Options, Panel, Part, Progress, Shortage};
 
 /// One change that the maker would allow.
 #[derive(Clone, Debug, PartialEq)]
@@ -289,5 +290,22 @@ pub fn least_change(
     changes: &[Change],
     options: &Options,
 ) -> Result<LeastChange, Error> {
-    seek::seek(parts, panels, changes, options)
+    least_change_with(parts, panels, changes, options, |_| {
+        ControlFlow::Continue(())
+    })
+}
+
+/// As [`least_change`]; says how far it has come, many times a second, with nothing for the best, and stops at
+/// [`ControlFlow::Break`] with what it has.
+///
+/// # Errors
+/// As [`least_change`].
+pub fn least_change_with(
+    parts: &[Part],
+    panels: &[Panel],
+    changes: &[Change],
+    options: &Options,
+    mut progress: impl FnMut(Progress) -> ControlFlow<()>,
+) -> Result<LeastChange, Error> {
+    seek::seek(parts, panels, changes, options, &mut progress)
 }

@@ -1,9 +1,12 @@
 //! The largest value of a measure at which all pieces still fit.
 
+use core::ops::ControlFlow;
+
 use crate::cleave::{check_moved, direction, moved};
 use crate::fit::check_all;
 use crate::trials::Trials;
-use crate::{Error, Fit, Options, Panel, Part, Shortage, Together};
+use crate::watch::Listener;
+use crate::{Error, Fit, Options, Panel, Part, Progress, Shortage, Together};
 
 /// What one trial may use of the budget that is left; and how little is not worth a trial.
 const SHARE: u64 = 8;
@@ -81,12 +84,29 @@ pub fn largest<E: From<Error>>(
     panels: &[Panel],
     options: &Options,
 ) -> Result<Largest, E> {
+    largest_with(values, parts_at, panels, options, |_| {
+        ControlFlow::Continue(())
+    })
+}
+
+/// As [`largest`]; says how far it has come, many times a second, with nothing for the best, and stops at
+/// [`ControlFlow::Break`] with what it has.
+///
+/// # Errors
+/// As [`largest`].
+pub fn largest_with<E: From<Error>>(
+    values: Values,
+    parts_at: impl FnMut(f64) -> Result<Vec<Part>, E>,
+    panels: &[Panel],
+    options: &Options,
+    mut progress: impl FnMut(Progress) -> ControlFlow<()>,
+) -> Result<Largest, E> {
     let steps = values.check()?;
     check_all(&[], panels, options)?;
     let mut hunt = Hunt {
         values,
         parts_at,
-        trials: Trials::new(panels, options),
+        trials: Trials::new(panels, options, &mut progress),
         best: None,
         refused: None,
     };
@@ -132,7 +152,7 @@ pub fn largest<E: From<Error>>(
         fit,
         refused: refused.map(at),
         shortage,
-        evaluations: options.budget - hunt.trials.left,
+        evaluations: hunt.trials.used(),
     })
 }
 
@@ -252,7 +272,23 @@ pub fn longest(
     panels: &[Panel],
     options: &Options,
 ) -> Result<Largest, Error> {
-    further(parts, outward, 0.0, panels, options)
+    longest_with(parts, outward, panels, options, |_| {
+        ControlFlow::Continue(())
+    })
+}
+
+/// As [`longest`], watched and stopped as [`largest_with`] is.
+///
+/// # Errors
+/// As [`longest`].
+pub fn longest_with(
+    parts: &[Part],
+    outward: Outward,
+    panels: &[Panel],
+    options: &Options,
+    mut progress: impl FnMut(Progress) -> ControlFlow<()>,
+) -> Result<Largest, Error> {
+    further(parts, outward, 0.0, panels, options, &mut progress)
 }
 
 /// How much wider a part can be, all pieces fitting: corners beyond a line move out across its grain, to the right of it or
@@ -276,7 +312,23 @@ pub fn fullest(
     panels: &[Panel],
     options: &Options,
 ) -> Result<Largest, Error> {
-    further(parts, outward, -90.0, panels, options)
+    fullest_with(parts, outward, panels, options, |_| {
+        ControlFlow::Continue(())
+    })
+}
+
+/// As [`fullest`], watched and stopped as [`largest_with`] is.
+///
+/// # Errors
+/// As [`fullest`].
+pub fn fullest_with(
+    parts: &[Part],
+    outward: Outward,
+    panels: &[Panel],
+    options: &Options,
+    mut progress: impl FnMut(Progress) -> ControlFlow<()>,
+) -> Result<Largest, Error> {
+    further(parts, outward, -90.0, panels, options, &mut progress)
 }
 
 fn further(
@@ -285,6 +337,7 @@ fn further(
     off_grain_deg: f64,
     panels: &[Panel],
     options: &Options,
+    listener: &mut Listener<'_>,
 ) -> Result<Largest, Error> {
     use recloth::Error as E;
     check_all(parts, panels, options)?;
@@ -312,5 +365,5 @@ fn further(
         }
         Ok(parts)
     };
-    largest(values, parts_at, panels, options)
+    largest_with(values, parts_at, panels, options, listener)
 }

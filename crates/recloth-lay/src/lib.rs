@@ -74,11 +74,15 @@ mod valid;
 mod watch;
 
 pub use bounds::Bound;
-pub use change::{Amount, Change, Give, LeastChange, Made, Needed, Step, least_change};
+pub use change::{
+    Amount, Change, Give, LeastChange, Made, Needed, Step, least_change, least_change_with,
+};
 pub use check::{Complaint, DEPTH, TILT, check};
 pub use error::Error;
 pub use fit::{Alone, Answer, Fit, Options, Shortage, Together, fit, fit_with};
-pub use largest::{Largest, Outward, Values, fullest, largest, longest};
+pub use largest::{
+    Largest, Outward, Values, fullest, fullest_with, largest, largest_with, longest, longest_with,
+};
 pub use lay::{Lay, Placement, Unplaced, placed};
 pub use leftover::{Leftover, LeftoverOptions, leftovers};
 pub use part::{Hand, Part, Shows};

@@ -572,6 +572,34 @@ pub(crate) fn first_lay(
     state
 }
 
+/// All pieces on the one panel there is, the larger first, each as far against `push` as it goes; `None` where one has no
+/// place. The placements are in the order of the pieces.
+pub(crate) fn lay_against(
+    search: &mut Search<'_>,
+    pieces: &[Kind],
+    push: Vec2,
+) -> Option<Vec<Placement>> {
+    let mut order: Vec<usize> = (0..pieces.len()).collect();
+    order.sort_by(|&a, &b| {
+        let area = |piece: usize| search.areas[pieces[piece].part];
+        area(b).total_cmp(&area(a))
+    });
+    // Without shuffling nothing is left to chance.
+    let mut chance = Chance::new(0);
+    let mut laid: Vec<Laid> = Vec::new();
+    for piece in order {
+        let (attitude, shift) = lay_one(search, pieces[piece], 0, &laid, push, 0.0, &mut chance)?;
+        laid.push(Laid {
+            piece,
+            attitude,
+            shift,
+        });
+    }
+    laid.sort_by_key(|at| at.piece);
+    let placement = |at: &Laid| search.placement(pieces[at.piece], 0, at.attitude, at.shift);
+    Some(laid.iter().map(placement).collect())
+}
+
 /// Clears panels and lays them again, as long as pieces are left that have a place somewhere, until the watch says stop.
 pub(crate) fn lay_again(
     search: &mut Search<'_>,

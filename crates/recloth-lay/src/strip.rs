@@ -10,7 +10,7 @@ use crate::bounds::{area, grain_turn, ways};
 use crate::chance::Chance;
 use crate::crowd::{Attitude, Crowd, Pose, Room, Scene, Stance, Table};
 use crate::lay::half_turns;
-use crate::search::{Kind, neat};
+use crate::search::{Kind, Search, lay_against, neat};
 use crate::shape::{close_cover, convex_parts, disc, ring};
 use crate::valid::check_inputs;
 use crate::{
@@ -152,6 +152,8 @@ const STINT: u64 = 60_000;
 const STALL: u32 = 80;
 /// The same before the first lay, which more cloth finds sooner than patience.
 const FIRST_STALL: u32 = 10;
+/// More pieces than this are laid in rows where no search has laid them.
+const MANY: usize = 300;
 /// Share of the work after which lays are no longer upset, only tightened.
 const TIGHTEN: f64 = 0.8;
 
@@ -243,14 +245,7 @@ pub fn strip_with(
             let panel = strip.panel(*length);
             panel.is_ok_and(|panel| check(parts, &[panel], lay).is_ok())
         })
-        .unwrap_or_else(|| {
-            cloth.lay(
-                parts,
-                &pieces,
-                &cloth.in_rows(options.spacing),
-                options.spacing,
-            )
-        });
+        .unwrap_or_else(|| cloth.without_search(parts, &pieces, strip, options.spacing));
     Ok(StripLay {
         length,
         density: match length > 0.0 {
@@ -409,6 +404,28 @@ impl Cloth {
         }
     }
 
+    /// A lay that needs no search: one piece after the other against the end of the cloth, or in rows.
+    fn without_search(
+        &self,
+        parts: &[Part],
+        pieces: &[Kind],
+        strip: &Strip,
+        spacing: f64,
+    ) -> (Lay, f64) {
+        let rows = self.lay(parts, pieces, &self.in_rows(spacing), spacing);
+        if pieces.len() > MANY {
+            return rows;
+        }
+        let laid = strip.panel(rows.1).ok().and_then(|panel| {
+            let mut search = Search::new(parts, core::slice::from_ref(&panel), spacing);
+            let placements = lay_against(&mut search, pieces, Vec2::new(1.0, 0.03))?;
+            let found = measured(parts, placements, spacing);
+            let panel = strip.panel(found.1).ok()?;
+            (found.1 < rows.1 && check(parts, &[panel], &found.0).is_ok()).then_some(found)
+        });
+        laid.unwrap_or(rows)
+    }
+
     /// The pieces side by side in rows across the cloth, the longest first.
     fn in_rows(&self, spacing: f64) -> Vec<Pose> {
         // A little more than the spacing, which rounding cannot use up.
@@ -451,16 +468,8 @@ impl Cloth {
                 shift: Vec2::new(neat(pose.shift.x), neat(pose.shift.y)),
             }
         };
-        let placements: Vec<Placement> = pieces.iter().zip(poses).map(placement).collect();
-        let length = (placements.iter())
-            .flat_map(|placement| placed(&parts[placement.part].outline, placement))
-            .fold(0.0_f64, |length, p| length.max(p.x));
-        let lay = Lay {
-            placements,
-            unplaced: Vec::new(),
-            spacing,
-        };
-        (lay, length)
+        let placements = pieces.iter().zip(poses).map(placement).collect();
+        measured(parts, placements, spacing)
     }
 
     /// Length of cloth up to the furthest piece.
@@ -469,6 +478,19 @@ impl Cloth {
             .map(|pose| pose.shift.x + self.table.attitudes[pose.stance].high.x)
             .fold(0.0, f64::max)
     }
+}
+
+/// The lay of some placements, and the length of cloth it takes.
+fn measured(parts: &[Part], placements: Vec<Placement>, spacing: f64) -> (Lay, f64) {
+    let length = (placements.iter())
+        .flat_map(|placement| placed(&parts[placement.part].outline, placement))
+        .fold(0.0_f64, |length, p| length.max(p.x));
+    let lay = Lay {
+        placements,
+        unplaced: Vec::new(),
+        spacing,
+    };
+    (lay, length)
 }
 
 /// One of the searches that run side by side.

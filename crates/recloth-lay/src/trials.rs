@@ -1,28 +1,46 @@
 //! One fit after another, out of one budget and one time.
 
-use core::ops::ControlFlow;
 use std::time::Instant;
 
 use crate::fit::fit_until;
-use crate::{Error, Fit, Options, Panel, Part};
+use crate::watch::Listener;
+use crate::{Error, Fit, Options, Panel, Part, Progress};
 
 /// Trials that share a budget and a time.
 pub(crate) struct Trials<'a> {
     panels: &'a [Panel],
     options: &'a Options,
+    listener: &'a mut Listener<'a>,
     start: Instant,
-    /// Evaluations that are left.
+    /// Evaluations that are left; none once the listener has said stop.
     pub(crate) left: u64,
+    used: u64,
+    /// Share that was told last, which does not go back where a trial ends early.
+    told: f64,
+    stopped: bool,
 }
 
 impl<'a> Trials<'a> {
-    pub(crate) fn new(panels: &'a [Panel], options: &'a Options) -> Trials<'a> {
+    pub(crate) fn new(
+        panels: &'a [Panel],
+        options: &'a Options,
+        listener: &'a mut Listener<'a>,
+    ) -> Trials<'a> {
         Trials {
             panels,
             options,
+            listener,
             start: Instant::now(),
             left: options.budget,
+            used: 0,
+            told: 0.0,
+            stopped: false,
         }
+    }
+
+    /// Evaluations made, of those there were.
+    pub(crate) fn used(&self) -> u64 {
+        self.used.min(self.options.budget)
     }
 
     /// How some parts fit, by so many evaluations at most; where a proof says that they do not, nothing is looked for.
@@ -30,13 +48,31 @@ impl<'a> Trials<'a> {
         let spent = self.start.elapsed().as_secs_f64();
         let options = Options {
             budget,
-            seconds: (self.options.seconds).map(|seconds| (seconds - spent).max(0.0)),
+            seconds: match self.stopped {
+                true => Some(0.0),
+                false => (self.options.seconds).map(|seconds| (seconds - spent).max(0.0)),
+            },
             ..*self.options
         };
-        let found = fit_until(parts, self.panels, &options, true, &mut |_| {
-            ControlFlow::Continue(())
-        })?;
-        self.left = self.left.saturating_sub(found.evaluations);
+        // Shares of the whole, for one trial uses up a part of it.
+        let all = self.options.budget.max(1) as f64;
+        let (begin, part) = (self.used as f64 / all, budget as f64 / all);
+        let (listener, told, stopped) = (&mut *self.listener, &mut self.told, &mut self.stopped);
+        let mut heard = |within: Progress| {
+            *told = told.max((begin + part * within.done).min(1.0));
+            let said = listener(Progress {
+                done: *told,
+                best: None,
+            });
+            *stopped |= said.is_break();
+            said
+        };
+        let found = fit_until(parts, self.panels, &options, true, &mut heard)?;
+        self.used += found.evaluations;
+        self.left = match self.stopped {
+            true => 0,
+            false => self.left.saturating_sub(found.evaluations),
+        };
         Ok(found)
     }
 }

@@ -1,8 +1,11 @@
 //! What must give: cases worked by hand. Every lay found is judged by the checker.
 
+use core::ops::ControlFlow;
+
 use kurbo::Point;
 use recloth_lay::{
     Amount, Change, Give, Made, Needed, Options, Panel, Part, Shortage, Step, check, least_change,
+    least_change_with,
 };
 
 fn rectangle(width: f64, height: f64) -> Vec<Point> {
@@ -587,4 +590,49 @@ fn changes_and_answers_go_out_and_come_back_as_json() {
     let text = serde_json::to_string(&found).unwrap();
     assert_eq!(serde_json::from_str::<LeastChange>(&text).unwrap(), found);
     assert!(serde_json::from_str::<Change>(r#"{"part": 0, "kind": {"shrink": {}}}"#).is_err());
+}
+
+#[test]
+fn the_search_for_a_change_is_watched_and_stopped() {
+    // Ells that leave much over, wanted once too often: the search would run to its end.
+    let ell = [
+        (0.0, 0.0),
+        (90.0, 0.0),
+        (90.0, 30.0),
+        (30.0, 30.0),
+        (30.0, 90.0),
+        (0.0, 90.0),
+    ];
+    let ells = [Part {
+        as_drawn: 60,
+        either_way: true,
+        ..Part::new("ell", ell)
+    }];
+    let cloth = [Panel::new(
+        "back",
+        [(0.0, 0.0), (600.0, 0.0), (600.0, 500.0), (0.0, 500.0)],
+    )
+    .unwrap()];
+    let changes = [Change {
+        part: 0,
+        kind: Give::Tilt { to_deg: 1.0 },
+    }];
+    let options = Options {
+        budget: u64::MAX,
+        ..Options::default()
+    };
+    let mut told: Vec<f64> = Vec::new();
+    let found = least_change_with(&ells, &cloth, &changes, &options, |so_far| {
+        told.push(so_far.done);
+        match told.len() < 30 {
+            true => ControlFlow::Continue(()),
+            false => ControlFlow::Break(()),
+        }
+    })
+    .unwrap();
+    assert!(matches!(found.answer, Needed::Undecided));
+    assert!(
+        told.is_sorted() && told.len() >= 30 && told.len() < 60,
+        "{told:?}"
+    );
 }

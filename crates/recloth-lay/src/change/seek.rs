@@ -7,6 +7,7 @@ use crate::bounds::quick;
 use crate::cleave::direction;
 use crate::fit::{check_all, quick_shortage};
 use crate::trials::Trials;
+use crate::watch::Listener;
 use crate::{Error, Fit, Hand, Options, Panel, Part, Shortage, Together};
 
 /// What one trial may use of the budget that is left; and how little is not worth a trial.
@@ -39,15 +40,17 @@ pub(super) fn seek(
     panels: &[Panel],
     changes: &[Change],
     options: &Options,
+    listener: &mut Listener<'_>,
 ) -> Result<LeastChange, Error> {
     check_all(parts, panels, options)?;
     check_changes(parts, changes)?;
+    let mut heard = |so_far| listener(so_far);
     let mut seek = Seek {
         parts,
         panels,
         changes,
         options,
-        trials: Trials::new(panels, options),
+        trials: Trials::new(panels, options, &mut heard),
         most: changes
             .iter()
             .map(|change| most_steps(&parts[change.part], &change.kind))
@@ -56,7 +59,7 @@ pub(super) fn seek(
     let answer = seek.answer()?;
     Ok(LeastChange {
         answer,
-        evaluations: options.budget - seek.trials.left,
+        evaluations: seek.trials.used(),
     })
 }
 

@@ -12,6 +12,7 @@ use super::{
     },
     data::{corners, failed, part_tuple, read_parts},
     fit::{PyFit, proof},
+    watch::Watch,
 };
 use crate::door::{number, whole};
 
@@ -177,8 +178,14 @@ pub(crate) fn least_change<'py>(
         budget,
         ..Options::default()
     };
-    let found = py.detach(|| recloth_lay::least_change(&parts, &panels, &changes, &options));
+    // Signals are looked at while it works.
+    let mut watch = Watch::new(NAME, None)?;
+    let found = py.detach(|| {
+        let say = |so_far| watch.say(so_far);
+        recloth_lay::least_change_with(&parts, &panels, &changes, &options, say)
+    });
     let found = found.map_err(|error| failed(py, NAME, &error))?;
+    watch.end(py, None)?;
     let (answer, made, parts, fit, why) = match found.answer {
         Needed::Nothing(fit) => ("nothing", Vec::new(), parts, Some(*fit), None),
         Needed::Changed { made, parts, fit } => ("changed", made, parts, Some(*fit), None),
@@ -205,7 +212,7 @@ pub(crate) fn least_change<'py>(
 }
 
 /// How far an end or a side of a part may move out.
-type Further = fn(&[Part], Outward, &[Panel], &Options) -> Result<Largest, Error>;
+type Further = fn(&[Part], Outward, &[Panel], &Options, &mut Watch) -> Result<Largest, Error>;
 
 /// What is said of the end that moves, and how to look.
 struct Asked<'a, 'py> {
@@ -234,8 +241,10 @@ fn further<'py>(
         opposite: asked.opposite,
     };
     let options = asked.options;
-    let found = py.detach(|| find(&parts, outward, &panels, &options));
+    let mut watch = Watch::new(name, None)?;
+    let found = py.detach(|| find(&parts, outward, &panels, &options, &mut watch));
     let found = found.map_err(|error| failed(py, name, &error))?;
+    watch.end(py, None)?;
     let why = found.shortage.as_ref();
     let why = why.map(|shortage| proof(&parts, &panels, shortage));
     let told: Bound<'_, PyTuple> = part_tuple(py, &found.parts)?;
@@ -324,7 +333,10 @@ pub(crate) fn longest<'py>(
         opposite,
         options,
     };
-    further(py, "longest", recloth_lay::longest, parts, panels, &asked)
+    let find: Further = |parts, outward, panels, options, watch| {
+        recloth_lay::longest_with(parts, outward, panels, options, |so_far| watch.say(so_far))
+    };
+    further(py, "longest", find, parts, panels, &asked)
 }
 
 /// How much wider a part can be, all pieces fitting: corners beyond a line move out across its grain, to the
@@ -384,5 +396,8 @@ pub(crate) fn fullest<'py>(
         opposite,
         options,
     };
-    further(py, "fullest", recloth_lay::fullest, parts, panels, &asked)
+    let find: Further = |parts, outward, panels, options, watch| {
+        recloth_lay::fullest_with(parts, outward, panels, options, |so_far| watch.say(so_far))
+    };
+    further(py, "fullest", find, parts, panels, &asked)
 }
