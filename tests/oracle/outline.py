@@ -6,7 +6,7 @@ with other seeds, say. The pieces have lines, arcs and cubics, deep inward corne
 cloth already cut and folds. For every piece:
 
 - the cut line is a valid polygon, and holds the piece and, with pointed corners, beside every edge a strip as wide as its
-  allowance;
+  allowance, but for what would lie beyond a fold;
 - straight edges with one allowance: it is what shapely's mitred buffer gives;
 - round corners: every point of it is just that far from the piece, and straight edges give what shapely's round buffer does;
 - curved edges with one allowance: every point of it is that far from the piece, but near corners (GEOS simplifies
@@ -55,6 +55,21 @@ def inward_radius_ok(line, width):
     return True
 
 
+def beyond_fold(case, kept):
+    """What of the strips lies beyond the fold, run on from its ends: cloth that is not there, for the fold's other side is the
+    piece again. Only what hangs together with an end of the fold; the piece may cross the fold's line elsewhere."""
+    (start, end) = np.array(case["edges"][case["fold"]])[[0, -1]]
+    along = (end - start) / np.hypot(*(end - start))
+    # Outside is to the right.
+    out, far = np.array([along[1], -along[0]]), 1e5
+    half = Polygon([start - along * far, end + along * far, end + along * far + out * far, start - along * far + out * far])
+    # Strips beside a curve gape by a little; a millimetre closes that.
+    cut_off = shapely.union_all(kept).intersection(half)
+    cut_off = cut_off if cut_off.is_empty else cut_off.buffer(1)
+    ends = MultiPoint([start, end])
+    return shapely.union_all([part for part in shapely.get_parts(cut_off) if part.intersects(ends)]).intersection(half)
+
+
 def complaints(case):
     """What shapely finds wrong with one cut line."""
     cut = Polygon(case["cut"])
@@ -74,7 +89,10 @@ def complaints(case):
     # Two tolerances: the fit of the curve, and chords in place of arcs on both sides.
     # The ends of a strip are square to a chord, which is up to half a degree off the curve.
     lean = 0.0 if case["straight"] else 0.0088 * widest
-    outside = shapely.union_all(kept).difference(cut.buffer(2 * tolerance + lean))
+    wanted = shapely.union_all(kept)
+    if case["fold"] is not None:
+        wanted = wanted.difference(beyond_fold(case, kept[1:]))
+    outside = wanted.difference(cut.buffer(2 * tolerance + lean))
     if outside.area > 1e-6:
         found.append(f"{outside.area} mm2 of allowance lie outside the cut line")
     round_corners = case["corners"] == "Round"

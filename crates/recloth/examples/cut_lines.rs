@@ -82,10 +82,12 @@ fn case(seed: u64, kind: Kind, corners: Corners) -> String {
         Err(_) => "null".into(),
     });
     let widths: Vec<f64> = piece.edges().iter().map(|e| e.outside()).collect();
+    let fold = (piece.edges().iter()).position(|edge| edge.role == Role::Fold);
+    let fold = fold.map_or("null".into(), |index| index.to_string());
     let cut = piece.cut_line(TOLERANCE);
     format!(
         "\"straight\": {}, \"uniform\": {}, \"corners\": \"{corners:?}\", \"tolerance\": {TOLERANCE}, \
-         \"limit\": {}, \"widths\": {widths:?}, \"edges\": [{}], \"cut\": {}, \"inside\": {INSIDE}, \
+         \"limit\": {}, \"widths\": {widths:?}, \"fold\": {fold}, \"edges\": [{}], \"cut\": {}, \"inside\": {INSIDE}, \
          \"cutout\": [{}], \"opening\": {}",
         kind.straight,
         kind.uniform,
