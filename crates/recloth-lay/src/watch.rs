@@ -17,7 +17,7 @@ pub struct Progress {
 /// What may be asked to go on or to stop.
 pub(crate) type Listener<'a> = dyn FnMut(Progress) -> ControlFlow<()> + 'a;
 
-/// Evaluations between two looks at the clock.
+/// Evaluations between two looks at the clock: some milliseconds. No source; it did well in trials.
 const GLANCE: u64 = 200_000;
 
 /// Stops a search by its work, by the time, or because someone says so.
