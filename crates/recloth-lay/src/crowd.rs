@@ -13,6 +13,7 @@ use kurbo::{Point, Vec2};
 
 use crate::chance::Chance;
 use crate::clash::Clash;
+use crate::near::{Near, Nears};
 use crate::shape::{Convex, bounds, length, sum, through_origin};
 
 /// A shape lying one way, not yet shifted.
@@ -123,7 +124,7 @@ pub(crate) struct Room {
 }
 
 impl Room {
-    fn nearest(&self, p: Point) -> Point {
+    pub(crate) fn nearest(&self, p: Point) -> Point {
         Point::new(
             p.x.min(self.high.x).max(self.low.x),
             p.y.min(self.high.y).max(self.low.y),
@@ -181,7 +182,7 @@ impl Scene<'_> {
     }
 
     /// The shape of a stance.
-    fn shape(&self, stance: usize) -> &Attitude {
+    pub(crate) fn shape(&self, stance: usize) -> &Attitude {
         &self.table.attitudes[self.stances[stance].attitude]
     }
 
@@ -201,16 +202,6 @@ impl Scene<'_> {
         let walls = self.stances[pose.stance].walls.as_ref();
         walls.map_or(0.0, |walls| walls.depth_near(pose.shift))
     }
-}
-
-/// Another piece as a moving one meets it.
-struct Near<'a> {
-    low: Point,
-    high: Point,
-    clash: &'a Clash,
-    sign: f64,
-    shift: Point,
-    weight: f64,
 }
 
 /// The pieces as they lie, how deep they lie in each other, and what each pair weighs; a piece with itself stands for the
@@ -247,7 +238,7 @@ impl Crowd {
         crowd
     }
 
-    fn measure_one(&mut self, scene: &Scene<'_>, piece: usize, work: &mut u64) {
+    pub(crate) fn measure_one(&mut self, scene: &Scene<'_>, piece: usize, work: &mut u64) {
         let count = self.poses.len();
         let pose = self.poses[piece];
         for other in 0..count {
@@ -308,44 +299,28 @@ impl Crowd {
     }
 
     /// What a piece meets in a stance.
-    fn near<'a>(&self, scene: &'a Scene<'_>, piece: usize, stance: usize) -> Vec<Near<'a>> {
+    fn nears<'a>(&self, scene: &'a Scene<'_>, piece: usize, stance: usize) -> Nears<'a> {
         let count = self.poses.len();
         let own = &scene.stances[stance];
-        let mut near = Vec::with_capacity(count);
+        let mut nears = Vec::with_capacity(count);
         if let Some(clash) = &own.walls {
-            near.push(Near {
-                low: clash.low,
-                high: clash.high,
-                clash,
-                sign: 1.0,
-                shift: Point::ORIGIN,
-                weight: self.weights[piece * (count + 1)],
-            });
+            let weight = self.weights[piece * (count + 1)];
+            nears.push(Near::new(clash, 1.0, Point::ORIGIN, weight));
         }
         for (other, their) in self.poses.iter().enumerate() {
             let standing = &scene.stances[their.stance];
-            if other == piece || standing.panel != own.panel {
-                continue;
+            if other != piece && standing.panel == own.panel {
+                let (clash, sign) = scene.table.index[own.attitude][standing.attitude];
+                let weight = self.weights[piece * count + other];
+                nears.push(Near::new(
+                    &scene.table.clashes[clash],
+                    sign,
+                    their.shift,
+                    weight,
+                ));
             }
-            let (clash, sign) = scene.table.index[own.attitude][standing.attitude];
-            let clash = &scene.table.clashes[clash];
-            let (low, high) = match sign > 0.0 {
-                true => (clash.low, clash.high),
-                false => (
-                    Point::new(-clash.high.x, -clash.high.y),
-                    Point::new(-clash.low.x, -clash.low.y),
-                ),
-            };
-            near.push(Near {
-                low: low + their.shift.to_vec2(),
-                high: high + their.shift.to_vec2(),
-                clash,
-                sign,
-                shift: their.shift,
-                weight: self.weights[piece * count + other],
-            });
         }
-        near
+        Nears::new(nears, &own.room)
     }
 
     /// Moves one piece to where its fault is least, of the places tried.
@@ -353,9 +328,9 @@ impl Crowd {
         let now = self.poses[piece];
         let ways = &scene.ways[piece];
         let mut kept: Vec<(f64, usize, Point)> = Vec::with_capacity(KEPT + 1);
-        let nears: Vec<Vec<Near<'_>>> = ways
+        let nears: Vec<Nears<'_>> = ways
             .iter()
-            .map(|&stance| self.near(scene, piece, stance))
+            .map(|&stance| self.nears(scene, piece, stance))
             .collect();
         let keep = |kept: &mut Vec<(f64, usize, Point)>, fault: f64, way: usize, p: Point| {
             if kept.len() == KEPT && fault >= kept[KEPT - 1].0 {
@@ -373,7 +348,7 @@ impl Crowd {
             let shape = scene.shape(stance);
             let reach = 0.1 * length(shape.high - shape.low);
             if stance == now.stance {
-                let fault = fault_at(near, now.shift, f64::INFINITY, work);
+                let fault = near.fault(now.shift, f64::INFINITY, work);
                 keep(&mut kept, fault, way, now.shift);
             }
             for round in 0..WIDE + CLOSE {
@@ -388,7 +363,7 @@ impl Crowd {
                     true => kept[KEPT - 1].0,
                     false => f64::INFINITY,
                 };
-                let fault = fault_at(near, p, bound, work);
+                let fault = near.fault(p, bound, work);
                 if fault < bound {
                     keep(&mut kept, fault, way, p);
                 }
@@ -429,32 +404,9 @@ impl Crowd {
     }
 }
 
-fn within(p: Point, low: Point, high: Point) -> bool {
-    p.x > low.x && p.x < high.x && p.y > low.y && p.y < high.y
-}
-
-/// The fault of a piece at a place; where it is more than `bound`, something more than that.
-fn fault_at(near: &[Near<'_>], p: Point, bound: f64, work: &mut u64) -> f64 {
-    *work += 1 + near.len() as u64 / 16;
-    let mut fault = 0.0;
-    for other in near {
-        if within(p, other.low, other.high) {
-            *work += 1;
-            fault += other.weight
-                * other
-                    .clash
-                    .depth(((p - other.shift) * other.sign).to_point());
-            if fault > bound {
-                break;
-            }
-        }
-    }
-    fault
-}
-
 /// Goes downhill, a step along or across or both, longer after a step that helped, shorter after one that did not.
 fn improve(
-    near: &[Near<'_>],
+    near: &Nears<'_>,
     room: &Room,
     start: (f64, Point),
     (first, last): (f64, f64),
@@ -475,7 +427,7 @@ fn improve(
         let mut better = false;
         for p in [at + turn, at - turn] {
             let p = room.nearest(p);
-            let there = fault_at(near, p, fault, work);
+            let there = near.fault(p, fault, work);
             if there < fault {
                 (fault, at) = (there, p);
                 better = true;

@@ -62,6 +62,7 @@ mod jigsaw;
 mod largest;
 mod lay;
 mod leftover;
+mod near;
 mod pack;
 mod part;
 mod positions;

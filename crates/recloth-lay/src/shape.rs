@@ -297,6 +297,11 @@ impl Convex {
                 .all(|(square, least)| square.dot(p.to_vec2()) - least > TOUCH)
     }
 
+    /// The inward directions of its sides, each with its product with a point of the side.
+    pub(crate) fn sides(&self) -> &[(Vec2, f64)] {
+        &self.sides
+    }
+
     /// The stretch of a segment that is inside, not merely on the edge, as shares of its length.
     pub(crate) fn covers(&self, (a, b): (Point, Point)) -> Option<(f64, f64)> {
         if a.x.max(b.x) <= self.low.x
