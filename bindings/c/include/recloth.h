@@ -2294,9 +2294,15 @@ typedef struct {
 
 // What a search calls while it works, many times a second, from the thread that called it: `done` is the share
 // of the budget or the time that is used up (0 to 1), `best` the best so far, NaN before there is one: of recloth_fit()
-// the share of the wanted area that is laid (0 to 1), of recloth_strip() the least length (mm); `user` is what was given
-// along. It returns 0 to go on; anything else stops the search.
+// the share of the wanted area that is laid (0 to 1), of recloth_strip() the least length (mm), of others always NaN;
+// `user` is what was given along. It returns 0 to go on; anything else stops the search.
 typedef int (*recloth_progress)(double done, double best, void *user);
+
+// What makes the parts of a value for recloth_largest(), from the thread that called it: `parts` receives a list of
+// parts as JSON, as of recloth_fit(), closed by a NUL; it is read before the next call and stays the caller's, who may
+// keep it in `user`. It returns 0; anything else ends the search, which then fails with RECLOTH_STATUS_INVALID of
+// `parts_at` and that number in the error's value.
+typedef int (*recloth_parts_at)(double value, const char **parts, void *user);
 
 #ifdef __cplusplus
 extern "C" {
@@ -7041,6 +7047,112 @@ recloth_status recloth_draft_lining(const char *draft,
                                     char **message,
                                     recloth_error_t *error);
 
+// The least change that makes all pieces fit, as far as is found.
+//
+// - `json`: parts, panels, what the maker would allow (what she minds least first) and options, the fields of `Part`,
+//   `Panel`, `Change` and `Options` in Rust: `{"parts": [...], "panels": [...], "changes": [
+//   {"part": 0, "kind": {"tilt": {"to_deg": 5}}},
+//   {"part": 0, "kind": {"join": {"across_deg": 90, "from": 100, "to": 540, "allowance": 10}}},
+//   {"part": 0, "kind": {"shorter": {"toward_deg": 90, "beyond": 500, "most": 40}}},
+//   {"part": 0, "kind": {"smaller": {"name": "narrower allowance", "steps": [{"amount": 5, "outline": [...]}]}}},
+//   {"part": 0, "kind": {"instead": {"name": "in two", "parts": [...]}}},
+//   {"part": 0, "kind": {"fewer": {"by": 1}}}], "options": {...}}`.
+// - `progress`: as of recloth_fit(), `best` is always NaN; when it stops the search, `out` receives what there is so far.
+// - `user`: given to `progress`, not looked at.
+// - `out`: receives JSON: `answer` ("nothing" gives, "changed", "never": proved by `shortage`, or "undecided"), `made` (each
+//   change made, its amount, and in `words`), `parts` and `panels` then and `fit`, how they lie, with `evaluations` and
+//   `out_of_time`; recloth_check_lay() takes it where there is a fit. Free it with recloth_text_free().
+// - `message`: as of recloth_fit(); names the change too.
+//
+// `json` is NULL or closed by a NUL; `progress` is NULL or a function that returns; `out`, `message` and `error` are NULL or valid for writing.
+recloth_status recloth_least_change(const char *json,
+                                    recloth_progress progress,
+                                    void *user,
+                                    char **out,
+                                    char **message,
+                                    recloth_error_t *error);
+
+// How much longer a part can be, all pieces fitting: corners beyond a line move out along its grain, to 0.1 mm.
+//
+// - `json`: parts, panels, which end moves and options, the fields of `Part`, `Panel`, `Outward` and `Options` in Rust:
+//   `{"parts": [...], "panels": [...], "outward": {"part": 0, "beyond": 500, "most": 100, "opposite": false},
+//   "options": {...}}`. Corners further than `beyond` from the origin (mm, in the direction they move in) move by `most` at
+//   most; `opposite` is the end that the grain points away from.
+// - `progress`: as of recloth_fit(), `best` is always NaN; when it stops the search, `out` receives what there is so far.
+// - `user`: given to `progress`, not looked at.
+// - `out`: receives JSON: `value`, the length gained (mm; null where nothing was found to fit), `refused`, the least tried
+//   that is proved not to fit, and by `shortage`, with `parts`, `panels` and `fit` at that value, `evaluations` and
+//   `out_of_time`; recloth_check_lay() takes it where there is a fit. Free it with recloth_text_free().
+// - `message`: as of recloth_fit().
+//
+// `json` is NULL or closed by a NUL; `progress` is NULL or a function that returns; `out`, `message` and `error` are NULL or valid for writing.
+recloth_status recloth_longest(const char *json,
+                               recloth_progress progress,
+                               void *user,
+                               char **out,
+                               char **message,
+                               recloth_error_t *error);
+
+// How much wider a part can be, all pieces fitting: corners beyond a line move out across its grain, to the right of it,
+// or to its left where `opposite`. Otherwise as recloth_longest().
+//
+// - `json`: as of recloth_longest().
+// - `progress`: as of recloth_longest().
+// - `user`: given to `progress`, not looked at.
+// - `out`: as of recloth_longest(); `value` is the width gained (mm).
+// - `message`: as of recloth_fit().
+//
+// `json` is NULL or closed by a NUL; `progress` is NULL or a function that returns; `out`, `message` and `error` are NULL or valid for writing.
+recloth_status recloth_fullest(const char *json,
+                               recloth_progress progress,
+                               void *user,
+                               char **out,
+                               char **message,
+                               recloth_error_t *error);
+
+// The largest value of a measure at which all pieces fit, as far as is found.
+//
+// The largest value is tried, then the least, then those between by halves, then again by halves for the least that is
+// proved impossible. It is taken for granted that what fits at a value fits at every smaller one.
+//
+// - `json`: the values, the panels and options, the fields of `Values`, `Panel` and `Options` in Rust:
+//   `{"values": {"low": 100, "high": 400, "step": 5}, "panels": [...], "options": {...}}`.
+// - `parts_at`: makes the parts of a value.
+// - `progress`: as of recloth_longest().
+// - `user`: given to both, not looked at.
+// - `out`: as of recloth_longest(); `value` is the largest value found to fit.
+// - `message`: as of recloth_fit(); where the parts of a value cannot be read, it says of which.
+//
+// `json` is NULL or closed by a NUL; `parts_at` is NULL or a function that returns and gives NULL or a text closed by a NUL;
+// `progress` is NULL or a function that returns; `out`, `message` and `error` are NULL or valid for writing.
+recloth_status recloth_largest(const char *json,
+                               recloth_parts_at parts_at,
+                               recloth_progress progress,
+                               void *user,
+                               char **out,
+                               char **message,
+                               recloth_error_t *error);
+
+// What a lay leaves of each panel: panel by panel, the largest shape first.
+//
+// The outline less holes, flaws with their margins, and the pieces as they lie; the spacing between pieces is not taken
+// off. A spot or a slit counts as at least 0.1 mm wide on every side.
+//
+// - `json`: a lay, as of recloth_check_lay().
+// - `rectangles`: how many rectangles on grain at most in each shape (0 to 100).
+// - `least`: not those with a side shorter than this (mm, 0 to 1e5).
+// - `out`: receives a list as JSON, of each shape the index of its `panel`, `outline`, `holes`, `area_mm2` and `rectangles`
+//   (`corner`, `width` and `height` in mm, `grain_deg`, `area_mm2`); free it with recloth_text_free().
+// - `message`: as of recloth_fit().
+//
+// `json` is NULL or closed by a NUL; `out`, `message` and `error` are NULL or valid for writing.
+recloth_status recloth_leftovers(const char *json,
+                                 uint32_t rectangles,
+                                 double least,
+                                 char **out,
+                                 char **message,
+                                 recloth_error_t *error);
+
 // The part that a piece is laid as, as JSON for recloth_fit() and recloth_strip(): its cut line, its grain and
 // how many of each hand; of a piece on a fold the whole. It may not be tilted, its right side shows.
 //
@@ -7106,7 +7218,7 @@ recloth_status recloth_strip(const char *json,
 // Proves that every piece is inside its panel, clear of holes, flaws and other pieces, on grain within its
 // tolerance, the right way up, of the right hand, and none too many or too few.
 //
-// - `json`: what recloth_fit() or recloth_strip() gave, or `parts`, `panels` and `lay`, the fields of `Lay` in Rust:
+// - `json`: what recloth_fit() or recloth_strip() gave, or recloth_least_change() and its like with a fit, or `parts`, `panels` and `lay`, the fields of `Lay` in Rust:
 //   `{"placements": [{"part": 0, "hand": "as_drawn", "panel": 0, "mirrored": false, "turn_deg": 0,
 //   "shift": {"x": 20, "y": 30}}], "unplaced": [], "spacing": 0}`.
 // - `count`: receives how many things are wrong.

@@ -195,12 +195,155 @@ static void parts(void) {
   recloth_piece_free(piece);
 }
 
+/* 640 of band, of 420 and 260 with 10 of allowance each: half 1 is 410 or 250 long at most, so the seam lies at 230 to 250
+ * (or at 390 to 410). */
+#define BAND "\"parts\": [{\"name\": \"band\", \"outline\": " RECTANGLE(60, 640) "}]"
+#define SCRAPS "\"panels\": [{\"name\": \"left\", \"outline\": " RECTANGLE(60, 420) "}, {\"name\": \"right\", \"outline\": " RECTANGLE(60, 260) "}]"
+#define JOIN "{\"part\": 0, \"kind\": {\"join\": {\"across_deg\": 90, \"from\": 100, \"to\": 540, \"allowance\": 10}}}"
+
+static void least_changes(void) {
+  recloth_error_t error;
+  char *out = NULL, *message = NULL;
+  size_t count = 77;
+  struct told told = {0, 0, 0, NAN};
+
+  OK(recloth_least_change("{" BAND ", " SCRAPS ", \"changes\": [" JOIN "]}", progress, &told, &out, &message, &error));
+  CHECK(out != NULL && message == NULL && told.calls > 0 && isnan(told.best));
+  CHECK(strstr(out, "\"answer\":\"changed\"") != NULL && strstr(out, "\"words\":\"band: joined, 240 mm from its end\"") != NULL);
+  CHECK(number(out, "\"at\":") == 240 && strstr(out, "\"out_of_time\":false") != NULL);
+  OK(recloth_check_lay(out, &count, NULL, NULL, NULL));
+  CHECK(count == 0);
+  drop(&out);
+  /* Two of 150 on 310: nothing need give. */
+  OK(recloth_least_change("{" POCKETS ", " BACK ", \"changes\": []}", NULL, NULL, &out, NULL, NULL));
+  CHECK(strstr(out, "\"answer\":\"nothing\"") != NULL);
+  drop(&out);
+  /* Shorter by 10 it is still 630, on 420 at most. */
+  OK(recloth_least_change("{" BAND ", " SCRAPS ", \"changes\": [{\"part\": 0, \"kind\": {\"shorter\": "
+                          "{\"toward_deg\": 90, \"beyond\": 500, \"most\": 10}}}]}", NULL, NULL, &out, NULL, NULL));
+  CHECK(strstr(out, "\"answer\":\"never\"") != NULL && strstr(out, "\"no_panel\"") != NULL && strstr(out, "\"fit\":null") != NULL);
+  FAILS(recloth_check_lay(out, &count, NULL, NULL, &error), INVALID, "json");
+  drop(&out);
+  /* Stopped at once, or out of time. */
+  OK(recloth_least_change("{" BAND ", " SCRAPS ", \"changes\": [" JOIN "]}", stop, NULL, &out, NULL, NULL));
+  CHECK(strstr(out, "\"answer\":\"undecided\"") != NULL && strstr(out, "\"out_of_time\":false") != NULL);
+  drop(&out);
+  OK(recloth_least_change("{" BAND ", " SCRAPS ", \"changes\": [" JOIN "], \"options\": {\"seconds\": 0}}", NULL, NULL, &out, NULL, NULL));
+  CHECK(strstr(out, "\"out_of_time\":true") != NULL);
+  drop(&out);
+
+  FAILS(recloth_least_change("{" BAND ", " SCRAPS ", \"changes\": [{\"part\": 0, \"kind\": {\"tilt\": {\"to_deg\": 200}}}]}", NULL, NULL, &out, &message, &error), OUT_OF_RANGE, "to_deg");
+  CHECK(out == NULL && message != NULL && strstr(message, "change 0") != NULL);
+  drop(&message);
+  FAILS(recloth_least_change("{" BAND ", " SCRAPS "}", NULL, NULL, &out, &message, &error), INVALID, "json");
+  CHECK(message != NULL && strstr(message, "changes") != NULL);
+  drop(&message);
+  FAILS(recloth_least_change("{" BAND ", " SCRAPS ", \"changes\": []}", NULL, NULL, NULL, NULL, &error), NULL, "out");
+}
+
+/* A skirt 380 wide below and 220 above, 650 long, on 400 x 700: 50 longer, 20 wider. */
+#define SKIRT "\"parts\": [{\"name\": \"skirt\", \"outline\": [{\"x\": 0, \"y\": 0}, {\"x\": 380, \"y\": 0}, " \
+  "{\"x\": 300, \"y\": 650}, {\"x\": 80, \"y\": 650}]}]"
+#define CLOTH "\"panels\": [{\"name\": \"back\", \"outline\": " RECTANGLE(400, 700) "}]"
+
+/* A caller that makes four pockets of 150 x depth, and counts. */
+struct maker {
+  char parts[400];
+  int calls, stop;
+  const char *instead;
+};
+
+static int pockets(double depth, const char **parts, void *user) {
+  struct maker *maker = (struct maker *)user;
+  maker->calls++;
+  sprintf(maker->parts, "[{\"name\": \"pocket\", \"as_drawn\": 4, \"outline\": [{\"x\": 0, \"y\": 0}, {\"x\": 150, \"y\": 0}, "
+          "{\"x\": 150, \"y\": %.3f}, {\"x\": 0, \"y\": %.3f}]}]", depth, depth);
+  *parts = maker->instead != NULL ? maker->instead : maker->parts;
+  return maker->stop;
+}
+
+static int none(double value, const char **parts, void *user) {
+  return value < 0 && parts == NULL && user == NULL;
+}
+
+static void larger(void) {
+  recloth_error_t error;
+  struct maker maker = {"", 0, 0, NULL};
+  char *out = NULL, *message = NULL;
+  size_t count = 77;
+
+  OK(recloth_longest("{" SKIRT ", " CLOTH ", \"outward\": {\"part\": 0, \"beyond\": -100, \"most\": 200, \"opposite\": true}}",
+                     NULL, NULL, &out, &message, &error));
+  CHECK(number(out, "\"value\":") == 50 && fabs(number(out, "\"refused\":") - 50.1) < 1e-9);
+  OK(recloth_check_lay(out, &count, NULL, NULL, NULL));
+  CHECK(count == 0);
+  drop(&out);
+  OK(recloth_fullest("{" SKIRT ", " CLOTH ", \"outward\": {\"part\": 0, \"beyond\": 190, \"most\": 100}}", NULL, NULL, &out, NULL, NULL));
+  CHECK(number(out, "\"value\":") == 20);
+  drop(&out);
+  OK(recloth_fullest("{" SKIRT ", " CLOTH ", \"outward\": {\"part\": 0, \"beyond\": 190, \"most\": 100}}", stop, NULL, &out, NULL, NULL));
+  CHECK(strstr(out, "\"out_of_time\":false") != NULL);
+  drop(&out);
+  FAILS(recloth_longest("{" SKIRT ", " CLOTH ", \"outward\": {\"part\": 0, \"beyond\": 900, \"most\": 10}}", NULL, NULL, &out, &message, &error),
+        NO_SOLUTION, "beyond");
+  CHECK(out == NULL && message != NULL && strstr(message, "skirt") != NULL);
+  drop(&message);
+  FAILS(recloth_fullest("{" SKIRT ", " CLOTH "}", NULL, NULL, &out, NULL, &error), INVALID, "json");
+
+  /* Two beside each other: twice the depth is 700. */
+#define VALUES "{\"values\": {\"low\": 100, \"high\": 400, \"step\": 5}, " CLOTH "}"
+  OK(recloth_largest(VALUES, pockets, NULL, &maker, &out, &message, &error));
+  CHECK(number(out, "\"value\":") == 350 && maker.calls > 3);
+  OK(recloth_check_lay(out, &count, NULL, NULL, NULL));
+  CHECK(count == 0);
+  drop(&out);
+  maker.stop = 7;
+  FAILS(recloth_largest(VALUES, pockets, NULL, &maker, &out, &message, &error), INVALID, "parts_at");
+  CHECK(error.value == 7 && message == NULL);
+  maker.stop = 0;
+  maker.instead = "[\n{\"nam\": 5}]";
+  FAILS(recloth_largest(VALUES, pockets, NULL, &maker, &out, &message, &error), INVALID, "parts");
+  CHECK(error.value == 2 && message != NULL && strstr(message, "parts of 400: unknown field `nam`") != NULL);
+  drop(&message);
+  FAILS(recloth_largest(VALUES, none, NULL, NULL, &out, &message, &error), NULL, "parts");
+  FAILS(recloth_largest(VALUES, NULL, NULL, NULL, &out, &message, &error), NULL, "parts_at");
+  FAILS(recloth_largest("{\"values\": {\"low\": 1, \"high\": 2, \"step\": 0}, " CLOTH "}", pockets, NULL, &maker, &out, &message, &error),
+        OUT_OF_RANGE, "step");
+  CHECK(out == NULL && message != NULL && strstr(message, "values: step") != NULL);
+  drop(&message);
+}
+
+/* 310 x 200 less two of 150 x 180 side by side at the left below, from y = 10. */
+static void left_over(void) {
+  recloth_error_t error;
+  char *out = NULL, *message = NULL;
+
+  OK(recloth_leftovers(LAY(150), 1, 5, &out, &message, &error));
+  /* 62 000 - 54 000 = 8000; the largest rectangle is 310 x 10 or 10 x 200: 3100. */
+  CHECK(message == NULL && fabs(number(out, "\"area_mm2\":") - 8000) < 1);
+  CHECK(strstr(out, "\"rectangles\":[{") != NULL);
+  drop(&out);
+  OK(recloth_leftovers(LAY(150), 0, 5, &out, NULL, NULL));
+  CHECK(strstr(out, "\"rectangles\":[]") != NULL);
+  drop(&out);
+  FAILS(recloth_leftovers(LAY(150), 101, 5, &out, &message, &error), OUT_OF_RANGE, "rectangles");
+  drop(&message);
+  FAILS(recloth_leftovers("{" POCKETS ", " BACK "}", 1, 5, &out, &message, &error), INVALID, "json");
+  CHECK(message != NULL && strstr(message, "a lay is wanted") != NULL);
+  drop(&message);
+  FAILS(recloth_leftovers(LAY(150), 1, 5, NULL, NULL, &error), NULL, "out");
+  CHECK(out == NULL);
+}
+
 int main(void) {
   setvbuf(stdout, NULL, _IONBF, 0);
   fits();
   strips();
   checks();
   parts();
+  least_changes();
+  larger();
+  left_over();
   printf("%d passed, %d failed\n", passed, failed);
   return failed > 0 || passed == 0;
 }

@@ -282,10 +282,11 @@ class LeastChange:
     fit: Fit | None
     why: str | None
     evaluations: int
+    out_of_time: bool = False
 
 @dataclass(frozen=True, slots=True)
 class Largest:
-    """How much longer or wider a part can be (mm); made by longest and fullest."""
+    """How large a measure may be; made by largest, longest and fullest."""
 
     value: float | None
     refused: float | None
@@ -293,6 +294,7 @@ class Largest:
     parts: tuple[Part, ...]
     fit: Fit | None
     evaluations: int
+    out_of_time: bool = False
 
 @dataclass(frozen=True, slots=True)
 class Leftover:
@@ -1074,8 +1076,25 @@ def least_change(
     spacing: float = 0.0,
     seed: int = 1,
     budget: int = 200000000,
+    seconds: float | None = None,
+    threads: int = 0,
+    progress: Callable[[float, float | None], object] | None = None,
 ) -> LeastChange:
     """The least change that makes all pieces fit, as far as is found; changes in the maker's order."""
+
+def largest(
+    values: tuple[float, float, float],
+    parts_at: Callable[[float], Iterable[Piece | Part | _Fields]],
+    panels: Iterable[Panel | _Fields],
+    *,
+    spacing: float = 0.0,
+    seed: int = 1,
+    budget: int = 200000000,
+    seconds: float | None = None,
+    threads: int = 0,
+    progress: Callable[[float, float | None], object] | None = None,
+) -> Largest:
+    """The largest value (of low, high and step) at which all pieces fit; parts_at gives the parts of a value."""
 
 def longest(
     parts: Iterable[Piece | Part | _Fields],
@@ -1088,6 +1107,9 @@ def longest(
     spacing: float = 0.0,
     seed: int = 1,
     budget: int = 200000000,
+    seconds: float | None = None,
+    threads: int = 0,
+    progress: Callable[[float, float | None], object] | None = None,
 ) -> Largest:
     """How much longer a part can be (mm): corners beyond a line move out along its grain."""
 
@@ -1102,6 +1124,9 @@ def fullest(
     spacing: float = 0.0,
     seed: int = 1,
     budget: int = 200000000,
+    seconds: float | None = None,
+    threads: int = 0,
+    progress: Callable[[float, float | None], object] | None = None,
 ) -> Largest:
     """How much wider a part can be (mm): corners beyond a line move out across its grain."""
 

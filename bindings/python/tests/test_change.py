@@ -4,7 +4,7 @@ import pickle
 
 import pytest
 import recloth
-from recloth import Change, Flaw, Panel, Part, Placement, ReclothError
+from recloth import Change, Flaw, Panel, Part, Placement, ReclothError, draft
 
 
 def rectangle(width, height):
@@ -80,6 +80,83 @@ def test_longest_and_fullest():
         recloth.longest([SKIRT], CLOTH, 0, beyond=900, most=10)
     with pytest.raises(ReclothError, match="seed"):
         recloth.fullest([SKIRT], CLOTH, 0, beyond=190, most=100, seed=-1)
+
+
+def test_the_largest_value_of_a_measure():
+    # Four pockets of 150 x depth on 400 x 700: two beside each other, so twice the depth is 700.
+    def pockets(depth):
+        return [Part("pocket", rectangle(150, depth), as_drawn=4)]
+
+    found = recloth.largest((100, 400, 5), pockets, CLOTH)
+    assert (found.value, found.refused, found.out_of_time) == (350, None, False)
+    assert found.parts == tuple(pockets(350)) and recloth.check(found.parts, CLOTH, found.fit.placements) == []
+    assert found == recloth.largest([100, 400, 5], pockets, CLOTH, threads=1)
+    # Of one value the proof names the part of that value.
+    band = recloth.largest((600, 800, 1), lambda length: [Part(f"band {length:g}", rectangle(60, length))], CLOTH)
+    assert (band.value, band.refused, band.why) == (700, 701, '"band 701" (as drawn) can lie on no panel')
+    piece = draft.PatchPocket(120, 140).draft().pieces[0]
+    assert recloth.largest((1, 1, 1), lambda _: [piece], CLOTH).value == 1
+
+
+def test_what_makes_the_parts_may_raise():
+    class Enough(Exception):
+        pass
+
+    raised = Enough("no such draft")
+
+    def parts_at(value):
+        raise raised
+
+    with pytest.raises(Enough) as caught:
+        recloth.largest((1, 2, 1), parts_at, CLOTH)
+    assert caught.value is raised
+    with pytest.raises(TypeError, match="not iterable"):
+        recloth.largest((1, 2, 1), lambda value: 5, CLOTH)
+    with pytest.raises(ReclothError, match='largest: part "bow": outline') as caught:
+        recloth.largest((1, 2, 1), lambda value: [Part("bow", [(0, 0), (9, 9), (9, 0), (0, 9)])], CLOTH)
+    with pytest.raises(TypeError, match="parts_at must be a function of one number, not list"):
+        recloth.largest((1, 2, 1), [], CLOTH)
+    with pytest.raises(TypeError, match="values must be three numbers, low, high and step, not tuple"):
+        recloth.largest((1, 2), parts_at, CLOTH)
+    with pytest.raises(ReclothError, match="values: step"):
+        recloth.largest((1, 2, 0), parts_at, CLOTH)
+
+
+def searches(**options):
+    """Each search of searches, with these options."""
+    return [
+        lambda: recloth.least_change([SKIRT], CLOTH, [], **options),
+        lambda: recloth.longest([SKIRT], CLOTH, 0, beyond=-100, most=200, opposite=True, **options),
+        lambda: recloth.fullest([SKIRT], CLOTH, 0, beyond=190, most=100, **options),
+        lambda: recloth.largest((0, 1, 1), lambda _: [SKIRT], CLOTH, **options),
+    ]
+
+
+def test_a_time_that_is_up_is_said():
+    for search in searches(seconds=0):
+        found = search()
+        assert found.out_of_time and found.fit is None
+    for search in searches(seconds=1e6, threads=2):
+        found = search()
+        assert not found.out_of_time and found.fit.together == "fit"
+
+
+def test_a_search_of_searches_is_told_of():
+    told = []
+    for search in searches(progress=lambda *so_far: told.append(so_far)):
+        told.clear()
+        search()
+        dones = [done for done, _ in told]
+        assert told[-1] == (1, None) and dones == sorted(dones)
+    for search in searches(progress=lambda done, best: 1 / 0):
+        with pytest.raises(ZeroDivisionError):
+            search()
+    for search in searches(progres=None):
+        with pytest.raises(TypeError, match="unexpected keyword argument 'progres'"):
+            search()
+    for search in searches(spacing="2"):
+        with pytest.raises(TypeError, match="argument 'spacing': a number is wanted, not str"):
+            search()
 
 
 def test_leftovers():

@@ -168,14 +168,19 @@ CALLS = {
     },
     recloth.least_change: {
         "parts": [PART], "panels": [CLOTH], "changes": [(0, "tilt", 5)], "spacing": 2, "seed": 1, "budget": 1000,
+        "seconds": 5, "threads": 1, "progress": None,
+    },
+    recloth.largest: {
+        "values": (10, 20, 5), "parts_at": lambda value: [PART], "panels": [CLOTH], "spacing": 2, "seed": 1,
+        "budget": 1000, "seconds": 5, "threads": 1, "progress": None,
     },
     recloth.longest: {
         "parts": [PART], "panels": [CLOTH], "part": 0, "beyond": 50, "most": 20, "opposite": False, "spacing": 2,
-        "seed": 1, "budget": 1000,
+        "seed": 1, "budget": 1000, "seconds": 5, "threads": 1, "progress": None,
     },
     recloth.fullest: {
         "parts": [PART], "panels": [CLOTH], "part": 0, "beyond": 50, "most": 20, "opposite": False, "spacing": 2,
-        "seed": 1, "budget": 1000,
+        "seed": 1, "budget": 1000, "seconds": 5, "threads": 1, "progress": None,
     },
     recloth.leftovers: {
         "parts": [PART], "panels": [CLOTH], "placements": [(0, 0, 0, (30, 30))], "rectangles": 2, "least": 5,
@@ -282,7 +287,9 @@ NO_BOUNDS = (
 LEFT_OUT = [
     (recloth.Panel.from_svg_path, "margin"), (CLOTH.replace, "grain_deg"), (CLOTH.usable, "losses"),
     (recloth.Notch, "depth"), (recloth.strip, "seconds"),
-    (recloth.fit, "seconds"),
+    *((search, "seconds") for search in (
+        recloth.fit, recloth.least_change, recloth.largest, recloth.longest, recloth.fullest,
+    )),
 ]
 
 PLACES = [(call, name) for call, given in CALLS.items() for name in given]

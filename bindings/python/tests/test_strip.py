@@ -261,6 +261,7 @@ def test_ctrl_c_stops_a_search_of_many_pieces():
             parts, panels, [recloth.Change(0, "tilt", to_deg=1)], budget=2**64 - 1
         ),
         lambda parts, panels: recloth.longest(parts, panels, 0, beyond=50, most=5, budget=2**64 - 1),
+        lambda parts, panels: recloth.largest((1, 2, 1), lambda _: parts, panels, budget=2**64 - 1),
     ],
 )
 def test_ctrl_c_stops_a_search_of_searches(search):

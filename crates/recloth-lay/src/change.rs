@@ -209,6 +209,9 @@ pub struct LeastChange {
     pub answer: Needed,
     /// How many evaluations were made.
     pub evaluations: u64,
+    /// Whether the time was up before all was tried.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub out_of_time: bool,
 }
 
 /// Which changes are needed.

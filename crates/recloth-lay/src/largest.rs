@@ -45,6 +45,9 @@ pub struct Largest {
     pub shortage: Option<Shortage>,
     /// How many evaluations were made.
     pub evaluations: u64,
+    /// Whether the time was up before all was tried.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub out_of_time: bool,
 }
 
 /// The largest value of a measure at which all pieces fit, as far as is found.
@@ -153,6 +156,7 @@ pub fn largest_with<E: From<Error>>(
         refused: refused.map(at),
         shortage,
         evaluations: hunt.trials.used(),
+        out_of_time: hunt.trials.out_of_time(),
     })
 }
 
@@ -202,6 +206,9 @@ impl<F> Hunt<'_, F> {
     where
         F: FnMut(f64) -> Result<Vec<Part>, E>,
     {
+        if self.trials.is_over() {
+            return Ok(false);
+        }
         let parts = (self.parts_at)(self.values.at(step))?;
         let budget = match self.trials.left {
             0..LEAST => 0,

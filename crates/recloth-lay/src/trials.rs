@@ -18,6 +18,7 @@ pub(crate) struct Trials<'a> {
     /// Share that was told last, which does not go back where a trial ends early.
     told: f64,
     stopped: bool,
+    out_of_time: bool,
 }
 
 impl<'a> Trials<'a> {
@@ -35,6 +36,7 @@ impl<'a> Trials<'a> {
             used: 0,
             told: 0.0,
             stopped: false,
+            out_of_time: false,
         }
     }
 
@@ -43,15 +45,27 @@ impl<'a> Trials<'a> {
         self.used.min(self.options.budget)
     }
 
+    /// Whether the time was up before all was tried.
+    pub(crate) fn out_of_time(&self) -> bool {
+        self.out_of_time
+    }
+
+    /// Whether nothing more is to be tried: the time is up, or the listener has said stop.
+    pub(crate) fn is_over(&mut self) -> bool {
+        let spent = self.start.elapsed().as_secs_f64();
+        self.out_of_time |= self.options.seconds.is_some_and(|seconds| spent >= seconds);
+        if self.out_of_time {
+            self.left = 0;
+        }
+        self.stopped || self.out_of_time
+    }
+
     /// How some parts fit, by so many evaluations at most; where a proof says that they do not, nothing is looked for.
     pub(crate) fn fit(&mut self, parts: &[Part], budget: u64) -> Result<Fit, Error> {
         let spent = self.start.elapsed().as_secs_f64();
         let options = Options {
             budget,
-            seconds: match self.stopped {
-                true => Some(0.0),
-                false => (self.options.seconds).map(|seconds| (seconds - spent).max(0.0)),
-            },
+            seconds: (self.options.seconds).map(|seconds| (seconds - spent).max(0.0)),
             ..*self.options
         };
         // Shares of the whole, for one trial uses up a part of it.
@@ -69,6 +83,7 @@ impl<'a> Trials<'a> {
         };
         let found = fit_until(parts, self.panels, &options, true, &mut heard)?;
         self.used += found.evaluations;
+        self.out_of_time |= found.out_of_time && !self.stopped;
         self.left = match self.stopped {
             true => 0,
             false => self.left.saturating_sub(found.evaluations),

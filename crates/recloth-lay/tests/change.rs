@@ -4,8 +4,8 @@ use core::ops::ControlFlow;
 
 use kurbo::Point;
 use recloth_lay::{
-    Amount, Change, Give, Made, Needed, Options, Panel, Part, Shortage, Step, check, least_change,
-    least_change_with,
+    Amount, Change, Error, Give, Made, Needed, Options, Outward, Panel, Part, Shortage, Step,
+    Values, check, largest_with, least_change, least_change_with, longest,
 };
 
 fn rectangle(width: f64, height: f64) -> Vec<Point> {
@@ -635,4 +635,61 @@ fn the_search_for_a_change_is_watched_and_stopped() {
         told.is_sorted() && told.len() >= 30 && told.len() < 60,
         "{told:?}"
     );
+}
+
+#[test]
+fn what_the_time_left_untried_is_said() {
+    let skirt = [Part::new(
+        "skirt",
+        [(0.0, 0.0), (380.0, 0.0), (300.0, 650.0), (80.0, 650.0)],
+    )];
+    let cloth = [Panel::new(
+        "back",
+        [(0.0, 0.0), (400.0, 0.0), (400.0, 700.0), (0.0, 700.0)],
+    )
+    .unwrap()];
+    let hem = Outward {
+        part: 0,
+        beyond: -100.0,
+        most: 200.0,
+        opposite: true,
+    };
+    let none = Options {
+        seconds: Some(0.0),
+        ..Options::default()
+    };
+    let found = longest(&skirt, hem, &cloth, &none).unwrap();
+    assert!(found.out_of_time && found.value.is_none() && found.refused.is_none());
+    let found = longest(&skirt, hem, &cloth, &Options::default()).unwrap();
+    assert!(!found.out_of_time && found.value == Some(50.0));
+    let found = least_change(&skirt, &cloth, &[], &none).unwrap();
+    assert!(found.out_of_time && matches!(found.answer, Needed::Undecided));
+    let found = least_change(&skirt, &cloth, &[], &Options::default()).unwrap();
+    assert!(!found.out_of_time && matches!(found.answer, Needed::Nothing(_)));
+}
+
+#[test]
+fn no_more_parts_are_made_once_a_search_is_stopped() {
+    let mut made = 0;
+    let parts_at = |length: f64| -> Result<_, Error> {
+        made += 1;
+        let outline = [(0.0, 0.0), (60.0, 0.0), (60.0, length), (0.0, length)];
+        Ok(vec![Part {
+            tilt_deg: 45.0,
+            ..Part::new("belt", outline)
+        }])
+    };
+    let cloth = [Panel::new(
+        "back",
+        [(0.0, 0.0), (400.0, 0.0), (400.0, 400.0), (0.0, 400.0)],
+    )
+    .unwrap()];
+    let values = Values {
+        low: 300.0,
+        high: 505.0,
+        step: 0.5,
+    };
+    let stop = |_| ControlFlow::Break(());
+    largest_with(values, parts_at, &cloth, &Options::default(), stop).unwrap();
+    assert_eq!(made, 1);
 }

@@ -5,7 +5,7 @@ use std::path::Path;
 use crate::spec::{Spec, snake};
 
 /// The files with what C sees.
-const SOURCES: [&str; 10] = [
+const SOURCES: [&str; 12] = [
     "boundary.rs",
     "generated.rs",
     "outline.rs",
@@ -15,6 +15,8 @@ const SOURCES: [&str; 10] = [
     "shapes/derived.rs",
     "shapes/panel.rs",
     "shapes/draft.rs",
+    "shapes/search.rs",
+    "shapes/change.rs",
     "shapes/lay.rs",
 ];
 /// Choices of functions written by hand.

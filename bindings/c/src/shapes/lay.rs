@@ -1,32 +1,22 @@
 //! Lays: parts and cloth in as JSON, where each piece lies out.
 
-use core::{
-    ffi::{c_char, c_int, c_void},
-    ops::ControlFlow,
-};
+use core::ffi::{c_char, c_void};
 
 use recloth::{Error, ErrorKind};
 use recloth_lay::{
-    Fit, Lay, Options, Panel, Part, Progress, Strip, StripLay, StripOptions, check, fit_with,
-    strip_with,
+    Fit, Lay, Options, Panel, Part, Strip, StripLay, StripOptions, check, fit_with, strip_with,
 };
-use serde::{Deserialize, Serialize};
+use serde::{Deserialize, Serialize, de::IgnoredAny};
 
 use super::{
     handle::{borrow, read_json, say, write_json},
     piece::recloth_piece,
+    search::{Call, recloth_progress, told},
 };
 use crate::{
     boundary::{boundary, not_null, recloth_error_t},
     generated::recloth_status,
 };
-
-/// What a search calls while it works, many times a second, from the thread that called it: `done` is the share
-/// of the budget or the time that is used up (0 to 1), `best` the best so far, NaN before there is one: of recloth_fit()
-/// the share of the wanted area that is laid (0 to 1), of recloth_strip() the least length (mm); `user` is what was given
-/// along. It returns 0 to go on; anything else stops the search.
-pub type recloth_progress =
-    Option<unsafe extern "C" fn(done: f64, best: f64, user: *mut c_void) -> c_int>;
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -63,21 +53,42 @@ struct Stripped {
 /// A lay as it was given out, or one of the caller's.
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
-struct Laid {
+pub(super) struct Laid {
     parts: Vec<Part>,
     panels: Option<Vec<Panel>>,
     strip: Option<Strip>,
     lay: Option<Lay>,
     fit: Option<Fit>,
     found: Option<StripLay>,
+    /// What else is told with a lay.
+    #[serde(rename = "answer")]
+    _answer: Option<IgnoredAny>,
+    #[serde(rename = "made")]
+    _made: Option<IgnoredAny>,
+    #[serde(rename = "value")]
+    _value: Option<IgnoredAny>,
+    #[serde(rename = "refused")]
+    _refused: Option<IgnoredAny>,
+    #[serde(rename = "shortage")]
+    _shortage: Option<IgnoredAny>,
+    #[serde(rename = "evaluations")]
+    _evaluations: Option<IgnoredAny>,
+    #[serde(rename = "out_of_time")]
+    _out_of_time: Option<IgnoredAny>,
 }
 
 const NO_LAY: &str =
     "a lay is wanted: `parts`, `panels` and `lay`, or what recloth_fit() or recloth_strip() gave";
 
 impl Laid {
-    /// The parts, the panels and the lay on them.
-    fn taken_apart(self) -> Option<(Vec<Part>, Vec<Panel>, Lay)> {
+    /// The parts, the panels and the lay on them; where there is none, `message` says what is wanted.
+    ///
+    /// # Safety
+    /// `message` is NULL or valid for writing.
+    pub(super) unsafe fn taken_apart(
+        self,
+        message: *mut *mut c_char,
+    ) -> Result<(Vec<Part>, Vec<Panel>, Lay), Error> {
         let (panels, lay) = match (self.panels, self.lay, self.fit, self.strip, self.found) {
             (Some(panels), Some(lay), None, None, None) => (panels, lay),
             (Some(panels), None, Some(fit), None, None) => (panels, fit.lay),
@@ -85,9 +96,14 @@ impl Laid {
             (None, None, None, Some(strip), Some(found)) => {
                 (strip.panel(found.length).into_iter().collect(), found.lay)
             }
-            _ => return None,
+            _ => {
+                // SAFETY: the caller's promise.
+                unsafe { say(NO_LAY, message) };
+                let none = f64::NAN;
+                return Err(Error::new(ErrorKind::Invalid, "json", none, none, none));
+            }
         };
-        Some((self.parts, panels, lay))
+        Ok((self.parts, panels, lay))
     }
 }
 
@@ -143,18 +159,24 @@ pub unsafe extern "C" fn recloth_fit(
     message: *mut *mut c_char,
     error: *mut recloth_error_t,
 ) -> recloth_status {
+    let call = Call {
+        json,
+        progress,
+        user,
+        out,
+        message,
+        error,
+    };
     // SAFETY: the caller's promise above.
     unsafe {
-        boundary(error, || {
+        call.answer(|job: FitJob, listener| {
             let FitJob {
                 parts,
                 panels,
                 options,
-            } = read_json(json, message)?;
-            not_null("out", out)?;
-            let fit = fit_with(&parts, &panels, &options, told_of(progress, user))
-                .map_err(|error| told(&error, message))?;
-            write_json(&Fitted { parts, panels, fit }, out)
+            } = job;
+            let fit = fit_with(&parts, &panels, &options, listener)?;
+            Ok(Fitted { parts, panels, fit })
         })
     }
 }
@@ -186,25 +208,28 @@ pub unsafe extern "C" fn recloth_strip(
     message: *mut *mut c_char,
     error: *mut recloth_error_t,
 ) -> recloth_status {
+    let call = Call {
+        json,
+        progress,
+        user,
+        out,
+        message,
+        error,
+    };
     // SAFETY: the caller's promise above.
     unsafe {
-        boundary(error, || {
+        call.answer(|job: StripJob, listener| {
             let StripJob {
                 parts,
                 strip,
                 options,
-            } = read_json(json, message)?;
-            not_null("out", out)?;
-            let found = strip_with(&parts, &strip, &options, told_of(progress, user))
-                .map_err(|error| told(&error, message))?;
-            write_json(
-                &Stripped {
-                    parts,
-                    strip,
-                    found,
-                },
-                out,
-            )
+            } = job;
+            let found = strip_with(&parts, &strip, &options, listener)?;
+            Ok(Stripped {
+                parts,
+                strip,
+                found,
+            })
         })
     }
 }
@@ -214,7 +239,7 @@ pub unsafe extern "C" fn recloth_strip(
 /// Proves that every piece is inside its panel, clear of holes, flaws and other pieces, on grain within its
 /// tolerance, the right way up, of the right hand, and none too many or too few.
 ///
-/// - `json`: what recloth_fit() or recloth_strip() gave, or `parts`, `panels` and `lay`, the fields of `Lay` in Rust:
+/// - `json`: what recloth_fit() or recloth_strip() gave, or recloth_least_change() and its like with a fit, or `parts`, `panels` and `lay`, the fields of `Lay` in Rust:
 ///   `{"placements": [{"part": 0, "hand": "as_drawn", "panel": 0, "mirrored": false, "turn_deg": 0,
 ///   "shift": {"x": 20, "y": 30}}], "unplaced": [], "spacing": 0}`.
 /// - `count`: receives how many things are wrong.
@@ -237,16 +262,7 @@ pub unsafe extern "C" fn recloth_check_lay(
         boundary(error, || {
             let laid: Laid = read_json(json, message)?;
             not_null("count", count)?;
-            let Some((parts, panels, lay)) = laid.taken_apart() else {
-                say(NO_LAY, message);
-                return Err(Error::new(
-                    ErrorKind::Invalid,
-                    "json",
-                    f64::NAN,
-                    f64::NAN,
-                    f64::NAN,
-                ));
-            };
+            let (parts, panels, lay) = laid.taken_apart(message)?;
             let wrong = check(&parts, &panels, &lay).err().unwrap_or_default();
             for complaint in &wrong {
                 if let recloth_lay::Complaint::Input(error) = complaint {
@@ -259,35 +275,4 @@ pub unsafe extern "C" fn recloth_check_lay(
             Ok(())
         })
     }
-}
-
-/// What tells the caller's function of a search.
-///
-/// # Safety
-/// `progress` is NULL or a function that takes these.
-unsafe fn told_of(
-    progress: recloth_progress,
-    user: *mut c_void,
-) -> impl FnMut(Progress) -> ControlFlow<()> {
-    move |so_far| {
-        let Some(progress) = progress else {
-            return ControlFlow::Continue(());
-        };
-        // SAFETY: the caller's promise.
-        let stop = unsafe { progress(so_far.done, so_far.best.unwrap_or(f64::NAN), user) };
-        match stop {
-            0 => ControlFlow::Continue(()),
-            _ => ControlFlow::Break(()),
-        }
-    }
-}
-
-/// What is wrong with a part, a panel or an option; the sentence goes into `message`.
-///
-/// # Safety
-/// `message` is NULL or valid for writing.
-unsafe fn told(error: &recloth_lay::Error, message: *mut *mut c_char) -> Error {
-    // SAFETY: the caller's promise.
-    unsafe { say(&error.to_string(), message) };
-    error.error()
 }

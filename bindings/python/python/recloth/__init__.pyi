@@ -291,10 +291,11 @@ class LeastChange:
     fit: Fit | None
     why: str | None
     evaluations: int
+    out_of_time: bool = False
 
 @dataclass(frozen=True, slots=True)
 class Largest:
-    """How much longer or wider a part can be (mm); made by longest and fullest."""
+    """How large a measure may be; made by largest, longest and fullest."""
 
     value: float | None
     refused: float | None
@@ -302,6 +303,7 @@ class Largest:
     parts: tuple[Part, ...]
     fit: Fit | None
     evaluations: int
+    out_of_time: bool = False
 
 @dataclass(frozen=True, slots=True)
 class Leftover:
@@ -1083,8 +1085,25 @@ def least_change(
     spacing: float = 0.0,
     seed: int = 1,
     budget: int = 200000000,
+    seconds: float | None = None,
+    threads: int = 0,
+    progress: Callable[[float, float | None], object] | None = None,
 ) -> LeastChange:
     """The least change that makes all pieces fit, as far as is found; changes in the maker's order."""
+
+def largest(
+    values: tuple[float, float, float],
+    parts_at: Callable[[float], Iterable[Piece | Part | _Fields]],
+    panels: Iterable[Panel | _Fields],
+    *,
+    spacing: float = 0.0,
+    seed: int = 1,
+    budget: int = 200000000,
+    seconds: float | None = None,
+    threads: int = 0,
+    progress: Callable[[float, float | None], object] | None = None,
+) -> Largest:
+    """The largest value (of low, high and step) at which all pieces fit; parts_at gives the parts of a value."""
 
 def longest(
     parts: Iterable[Piece | Part | _Fields],
@@ -1097,6 +1116,9 @@ def longest(
     spacing: float = 0.0,
     seed: int = 1,
     budget: int = 200000000,
+    seconds: float | None = None,
+    threads: int = 0,
+    progress: Callable[[float, float | None], object] | None = None,
 ) -> Largest:
     """How much longer a part can be (mm): corners beyond a line move out along its grain."""
 
@@ -1111,6 +1133,9 @@ def fullest(
     spacing: float = 0.0,
     seed: int = 1,
     budget: int = 200000000,
+    seconds: float | None = None,
+    threads: int = 0,
+    progress: Callable[[float, float | None], object] | None = None,
 ) -> Largest:
     """How much wider a part can be (mm): corners beyond a line move out across its grain."""
 
@@ -9398,6 +9423,7 @@ __all__ = [
     "lab_from_srgb",
     "lab_from_xyz",
     "lacing",
+    "largest",
     "largest_rectangle",
     "least_change",
     "leftovers",

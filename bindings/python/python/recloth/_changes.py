@@ -130,6 +130,7 @@ class LeastChange:
     fit : Fit or None       how these fit
     why : str or None       what proves that nothing will do
     evaluations : int       how many were made
+    out_of_time : bool      whether the time was up before all was tried
     """
 
     answer: str
@@ -138,6 +139,7 @@ class LeastChange:
     fit: object
     why: str | None
     evaluations: int
+    out_of_time: bool = False
 
     def __repr__(self):
         return f"LeastChange({self.answer!r}, {len(self.made)} made)"
@@ -154,16 +156,17 @@ class LeastChange:
 
 @dataclass(frozen=True, slots=True)
 class Largest:
-    """How much longer or wider a part can be; made by ``longest`` and ``fullest``.
+    """How large a measure may be; made by ``largest``, ``longest`` and ``fullest``.
 
     Parameters
     ----------
-    value : float or None     the most found to fit (mm); None where nothing does
-    refused : float or None   the least tried that is proved not to (mm)
+    value : float or None     the most found to fit, of ``longest`` and ``fullest`` in mm; None where nothing does
+    refused : float or None   the least tried that is proved not to
     why : str or None         what proves it
     parts : tuple of Part     the parts at that value
     fit : Fit or None         how they fit
     evaluations : int         how many were made
+    out_of_time : bool        whether the time was up before all was tried
     """
 
     value: float | None
@@ -172,6 +175,7 @@ class Largest:
     parts: tuple
     fit: object
     evaluations: int
+    out_of_time: bool = False
 
     def __repr__(self):
         return f"Largest({self.value}, refused {self.refused})"

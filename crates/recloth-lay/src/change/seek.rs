@@ -60,6 +60,7 @@ pub(super) fn seek(
     Ok(LeastChange {
         answer,
         evaluations: seek.trials.used(),
+        out_of_time: seek.trials.out_of_time(),
     })
 }
 
@@ -104,7 +105,7 @@ impl Seek<'_> {
 
     /// A proof that some parts have no place together, by looking everywhere too.
     fn shortage(&mut self, parts: &[Part]) -> Result<Option<Shortage>, Error> {
-        if self.trials.left < LEAST {
+        if self.trials.is_over() || self.trials.left < LEAST {
             return Ok(None);
         }
         let found = self.trials.fit(parts, self.trials.left)?;
@@ -118,7 +119,7 @@ impl Seek<'_> {
         let Some(parts) = apply(self.parts, self.changes, &amounts) else {
             return Ok(None);
         };
-        if self.trials.left < LEAST {
+        if self.trials.is_over() || self.trials.left < LEAST {
             return Ok(None);
         }
         let fit = self

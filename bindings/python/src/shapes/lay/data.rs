@@ -6,7 +6,7 @@ use pyo3::{prelude::*, types::PyTuple};
 use recloth_lay::{Lay, Part, Placement, Strip, Unplaced};
 
 use super::super::read::{Pair, array, data, made, pair, spelled, tuple, whole, word};
-use crate::door::{number, raise_text, whole as whole_number};
+use crate::door::{number, raise_text};
 
 #[derive(FromPyObject)]
 struct PartData {
@@ -228,20 +228,6 @@ pub(super) fn outlines<'py>(
     placements
         .map(|p| array(py, &recloth_lay::placed(&parts[p.part].outline, p)))
         .collect()
-}
-
-/// How many threads to work with.
-pub(super) fn thread_count(function: &str, threads: &Bound<'_, PyAny>) -> PyResult<usize> {
-    let threads = whole_number(function, "threads", threads, u64::from(u32::MAX))?;
-    Ok(usize::try_from(threads).unwrap_or(usize::MAX))
-}
-
-/// Seconds to stop after, if that was said.
-pub(super) fn read_seconds(seconds: &Bound<'_, PyAny>) -> PyResult<Option<f64>> {
-    if seconds.is_none() {
-        return Ok(None);
-    }
-    number(seconds).map(Some)
 }
 
 /// The exception for what is wrong with a part, a panel or an option.

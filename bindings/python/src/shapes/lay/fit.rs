@@ -1,7 +1,10 @@
 //! `fit` and the class `Fit`.
 
 use numpy::PyArray2;
-use pyo3::{prelude::*, types::PyTuple};
+use pyo3::{
+    prelude::*,
+    types::{PyDict, PyTuple},
+};
 use recloth_lay::{
     Alone, Answer, Bound as Proof, Complaint, Fit, Options, Panel, Part, Shortage, Together,
 };
@@ -13,14 +16,12 @@ use super::{
         read::{Pickled, data, from_json, invalid, json, made, parsed, pickled, spelled, tuple},
     },
     check::complaints,
-    data::{
-        failed, outlines, part_tuple, placement_data, placement_tuple, read_parts, read_seconds,
-        thread_count, unplaced_tuple,
-    },
+    data::{outlines, part_tuple, placement_data, placement_tuple, read_parts, unplaced_tuple},
     drawing::{SHOWN, drawn},
+    search::Search,
     watch::Watch,
 };
-use crate::door::{number, whole};
+use crate::door::number;
 
 fn answer_data<'py>(py: Python<'py>, alone: &Alone) -> PyResult<Bound<'py, PyAny>> {
     let (placement, bound) = match alone.answer {
@@ -310,18 +311,6 @@ impl PyFit {
     }
 }
 
-fn read_seed(seed: &Bound<'_, PyAny>) -> PyResult<u64> {
-    whole("fit", "seed", seed, u64::MAX)
-}
-
-fn read_budget(budget: &Bound<'_, PyAny>) -> PyResult<u64> {
-    whole("fit", "budget", budget, u64::MAX)
-}
-
-fn read_threads(threads: &Bound<'_, PyAny>) -> PyResult<usize> {
-    thread_count("fit", threads)
-}
-
 /// Which pieces fit on which panels, where all of them go together, or what proves that they cannot.
 ///
 /// Placements are always confirmed by ``check``; "cannot" always has a proof; not to have found a
@@ -368,42 +357,23 @@ fn read_threads(threads: &Bound<'_, PyAny>) -> PyResult<usize> {
 /// >>> recloth.fit([band], [cloth]).table[0].short_by
 /// 10.0
 #[pyfunction]
-#[pyo3(signature = (
-    parts, panels, *, spacing=0.0, seed=1, budget=200_000_000, seconds=None, threads=0, progress=None
-))]
-#[allow(
-    clippy::too_many_arguments,
-    reason = "options by keyword are arguments"
+#[pyo3(
+    signature = (parts, panels, **options),
+    text_signature = "(parts, panels, *, spacing=0.0, seed=1, budget=200000000, seconds=None, threads=0, progress=None)"
 )]
 pub(crate) fn fit(
     py: Python<'_>,
     parts: &Bound<'_, PyAny>,
     panels: &Bound<'_, PyAny>,
-    #[pyo3(from_py_with = number)] spacing: f64,
-    #[pyo3(from_py_with = read_seed)] seed: u64,
-    #[pyo3(from_py_with = read_budget)] budget: u64,
-    #[pyo3(from_py_with = read_seconds)] seconds: Option<f64>,
-    #[pyo3(from_py_with = read_threads)] threads: usize,
-    progress: Option<&Bound<'_, PyAny>>,
+    options: Option<&Bound<'_, PyDict>>,
 ) -> PyResult<PyFit> {
     let parts = read_parts("fit", parts)?;
     let panels = panel_list(panels)?;
-    let options = Options {
-        spacing,
-        seed,
-        budget,
-        seconds,
-        threads,
+    let search = Search::read("fit", Options::default(), options)?;
+    let find = |options: &Options, watch: &mut Watch| {
+        let say = |so_far| watch.say(so_far);
+        Ok(recloth_lay::fit_with(&parts, &panels, options, say)?)
     };
-    let mut watch = Watch::new("fit", progress)?;
-    let mut best = None;
-    let fit = py.detach(|| {
-        recloth_lay::fit_with(&parts, &panels, &options, |so_far| {
-            best = so_far.best;
-            watch.say(so_far)
-        })
-    });
-    let fit = fit.map_err(|error| failed(py, "fit", &error))?;
-    watch.end(py, best)?;
+    let fit = search.run(py, find, |_, last| last)?;
     Ok(PyFit::new(parts, panels, fit))
 }

@@ -5,7 +5,9 @@ mod check;
 mod data;
 mod drawing;
 pub(super) mod fit;
+mod largest;
 mod leftover;
+mod search;
 mod strip;
 pub(super) mod watch;
 
@@ -17,8 +19,9 @@ pub(super) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_class::<strip::PyStripLay>()?;
     module.add_function(wrap_pyfunction!(fit::fit, module)?)?;
     module.add_function(wrap_pyfunction!(change::least_change, module)?)?;
-    module.add_function(wrap_pyfunction!(change::longest, module)?)?;
-    module.add_function(wrap_pyfunction!(change::fullest, module)?)?;
+    module.add_function(wrap_pyfunction!(largest::largest, module)?)?;
+    module.add_function(wrap_pyfunction!(largest::longest, module)?)?;
+    module.add_function(wrap_pyfunction!(largest::fullest, module)?)?;
     module.add_function(wrap_pyfunction!(leftover::leftovers, module)?)?;
     module.add_function(wrap_pyfunction!(strip::strip, module)?)?;
     module.add_function(wrap_pyfunction!(check::check, module)?)?;

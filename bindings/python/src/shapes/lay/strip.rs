@@ -1,8 +1,11 @@
 //! `strip` and the class `StripLay`.
 
 use numpy::PyArray2;
-use pyo3::{prelude::*, types::PyTuple};
-use recloth_lay::{Complaint, Panel, Part, Strip, StripLay, StripOptions, strip_with};
+use pyo3::{
+    prelude::*,
+    types::{PyDict, PyTuple},
+};
+use recloth_lay::{Complaint, Options, Panel, Part, Strip, StripLay, StripOptions, strip_with};
 use serde::{Deserialize, Serialize};
 
 use super::{
@@ -11,14 +14,12 @@ use super::{
         read::{Pickled, data, from_json, invalid, json, parsed, pickled},
     },
     check::complaints,
-    data::{
-        failed, outlines, part_tuple, placement_tuple, read_parts, read_seconds, read_strip,
-        strip_data, thread_count,
-    },
+    data::{outlines, part_tuple, placement_tuple, read_parts, read_strip, strip_data},
     drawing::{SHOWN, drawn},
+    search::Search,
     watch::Watch,
 };
-use crate::door::{number, raise, whole};
+use crate::door::{number, raise};
 
 /// All pieces on cloth by the length; made by ``strip``.
 ///
@@ -213,18 +214,6 @@ impl PyStripLay {
     }
 }
 
-fn read_seed(seed: &Bound<'_, PyAny>) -> PyResult<u64> {
-    whole("strip", "seed", seed, u64::MAX)
-}
-
-fn read_budget(budget: &Bound<'_, PyAny>) -> PyResult<u64> {
-    whole("strip", "budget", budget, u64::MAX)
-}
-
-fn read_threads(threads: &Bound<'_, PyAny>) -> PyResult<usize> {
-    thread_count("strip", threads)
-}
-
 /// All pieces on cloth by the length, as short as was found.
 ///
 /// The same inputs, seed and budget give the same lay on every machine, for any number of threads, unless
@@ -270,37 +259,42 @@ fn read_threads(threads: &Bound<'_, PyAny>) -> PyResult<usize> {
 /// >>> lay.length < 900 and lay.check() == []
 /// True
 #[pyfunction]
-#[pyo3(signature = (
-    parts, strip, *, spacing=0.0, seed=1, budget=50_000_000, seconds=None, threads=0, progress=None
-))]
-#[allow(
-    clippy::too_many_arguments,
-    reason = "options by keyword are arguments"
+#[pyo3(
+    signature = (parts, strip, **options),
+    text_signature = "(parts, strip, *, spacing=0.0, seed=1, budget=50000000, seconds=None, threads=0, progress=None)"
 )]
 pub(crate) fn strip(
     py: Python<'_>,
     parts: &Bound<'_, PyAny>,
     strip: &Bound<'_, PyAny>,
-    #[pyo3(from_py_with = number)] spacing: f64,
-    #[pyo3(from_py_with = read_seed)] seed: u64,
-    #[pyo3(from_py_with = read_budget)] budget: u64,
-    #[pyo3(from_py_with = read_seconds)] seconds: Option<f64>,
-    #[pyo3(from_py_with = read_threads)] threads: usize,
-    progress: Option<&Bound<'_, PyAny>>,
+    options: Option<&Bound<'_, PyDict>>,
 ) -> PyResult<PyStripLay> {
     let parts = read_parts("strip", parts)?;
     let strip = read_strip("strip", strip)?;
-    let options = StripOptions {
-        spacing,
-        seed,
-        budget,
-        seconds,
-        threads,
+    let usual = Options {
+        budget: StripOptions::default().budget,
+        ..Options::default()
     };
-    let mut watch = Watch::new("strip", progress)?;
-    let found = py.detach(|| strip_with(&parts, &strip, &options, |so_far| watch.say(so_far)));
-    let found = found.map_err(|error| failed(py, "strip", &error))?;
-    watch.end(py, Some(found.length))?;
+    let search = Search::read("strip", usual, options)?;
+    let find = |options: &Options, watch: &mut Watch| {
+        let Options {
+            spacing,
+            seed,
+            budget,
+            seconds,
+            threads,
+        } = *options;
+        let options = StripOptions {
+            spacing,
+            seed,
+            budget,
+            seconds,
+            threads,
+        };
+        let say = |so_far| watch.say(so_far);
+        Ok(strip_with(&parts, &strip, &options, say)?)
+    };
+    let found = search.run(py, find, |found: &StripLay, _| Some(found.length))?;
     Ok(PyStripLay {
         of: Laid {
             parts,

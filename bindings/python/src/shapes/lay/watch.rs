@@ -15,6 +15,7 @@ const EVERY: Duration = Duration::from_millis(100);
 pub(crate) struct Watch {
     progress: Option<Py<PyAny>>,
     last: Option<Instant>,
+    best: Option<f64>,
     failed: Option<PyErr>,
 }
 
@@ -30,12 +31,14 @@ impl Watch {
         Ok(Watch {
             progress: progress.map(|progress| progress.clone().unbind()),
             last: None,
+            best: None,
             failed: None,
         })
     }
 
     /// Says how far the search is, unless it did so a moment ago; breaks at a signal or an exception.
     pub(crate) fn say(&mut self, so_far: Progress) -> ControlFlow<()> {
+        self.best = so_far.best;
         if self.last.is_some_and(|last| last.elapsed() < EVERY) {
             return ControlFlow::Continue(());
         }
@@ -51,6 +54,11 @@ impl Watch {
                 ControlFlow::Break(())
             }
         }
+    }
+
+    /// The best that the search has said so far.
+    pub(crate) fn best(&self) -> Option<f64> {
+        self.best
     }
 
     /// Raises what stopped the search, or says that it is through.
