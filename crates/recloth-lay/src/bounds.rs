@@ -7,13 +7,17 @@ use core::f64::consts::PI;
 use kurbo::{Point, Vec2};
 
 use crate::lay::{half_turns, sin_cos_deg};
+use crate::overlap::shared_area;
 use crate::part::Kept;
 use crate::shape::{hull, length, ring, signed_area};
-use crate::valid::{meet, side};
+use crate::valid::side;
 use crate::{Faces, Flaw, Hand, Panel, Part, Shows};
 
 /// By how much a bound must be broken before it proves anything (mm): far more than the checker lets pass.
-const SLACK: f64 = 1e-4;
+pub(crate) const SLACK: f64 = 1e-4;
+
+/// Shapes with more pairs of sides than this are not taken off.
+const MOST_SIDES: usize = 200_000;
 
 /// What proves that a piece has no place on a panel.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -98,36 +102,39 @@ pub(crate) fn area(points: &[Point]) -> f64 {
 }
 
 /// Area of a panel that pieces of these parts can cover: the outline less holes and the flaws that all of them are kept from
-/// wholly, as far as these are certain to lie inside and apart. Never less than the truth.
+/// wholly. Never less than the truth, but for [`area_slack`] of the panel.
+///
+/// What each takes of the panel is taken off, and what any two share given back, so that nothing is taken off twice.
 pub(crate) fn usable_area<'a>(
     panel: &Panel,
     parts: impl IntoIterator<Item = &'a Part> + Clone,
 ) -> f64 {
-    let mut taken: Vec<Vec<Point>> = Vec::new();
     let whole = |flaw: &&Flaw| {
         let mut parts = parts.clone().into_iter();
         parts.all(|part| part.kept_from(flaw) == Kept::Whole)
     };
-    let areas = panel.flaws().iter().filter(whole);
-    let areas = areas.map(|flaw| &flaw.outline);
-    for points in panel
-        .holes()
-        .iter()
-        .chain(areas)
+    let flaws = panel.flaws().iter().filter(whole);
+    let flaws = flaws.map(|flaw| &flaw.outline);
+    let taken: Vec<Vec<Point>> = (panel.holes().iter().chain(flaws))
         .filter(|points| points.len() > 2)
-    {
-        let shape = ring(points);
-        let clear = |other: &[Point]| sides(&shape).all(|a| sides(other).all(|b| !meet(a, b)));
-        let inside = clear(panel.outline()) && holds(panel.outline(), shape[0]);
-        if inside
-            && taken
-                .iter()
-                .all(|other| clear(other) && !holds(other, shape[0]) && !holds(&shape, other[0]))
-        {
-            taken.push(shape);
+        .map(|points| ring(points))
+        .collect();
+    let outline = ring(panel.outline());
+    let mut usable = area(&outline);
+    for (index, shape) in taken.iter().enumerate() {
+        if shape.len() * outline.len() > MOST_SIDES {
+            continue;
         }
+        let mut off = shared_area(shape, &outline);
+        for other in &taken[..index] {
+            off -= match shape.len() * other.len() > MOST_SIDES {
+                true => area(other),
+                false => shared_area(shape, other),
+            };
+        }
+        usable -= off.max(0.0);
     }
-    area(panel.outline()) - taken.iter().map(|shape| area(shape)).sum::<f64>()
+    usable
 }
 
 /// Area that pieces may share with each other or the surroundings under the checker's tolerance, generously.
@@ -220,7 +227,7 @@ pub(crate) fn quick(part: &Part, hand: Hand, panel: &Panel) -> Option<Bound> {
 }
 
 /// Extent of a shape in a direction (deg).
-fn width(points: &[Point], angle_deg: f64) -> f64 {
+pub(crate) fn width(points: &[Point], angle_deg: f64) -> f64 {
     let (sin, cos) = sin_cos_deg(angle_deg);
     let (low, high) = points
         .iter()

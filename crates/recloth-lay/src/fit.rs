@@ -2,9 +2,10 @@
 
 use core::ops::ControlFlow;
 
-use crate::bounds::{Bound, area, area_slack, quick, usable_area};
+use crate::bounds::{Bound, area, quick};
 use crate::everywhere::{Outcome, look};
 use crate::search::{Kind, Search};
+use crate::shortage::{Shortage, shortage};
 use crate::together::together;
 use crate::valid::check_inputs;
 use crate::watch::{Listener, Watch};
@@ -84,40 +85,6 @@ impl Alone {
             _ => None,
         }
     }
-}
-
-/// What proves that not all pieces have a place together.
-#[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case")
-)]
-#[non_exhaustive]
-pub enum Shortage {
-    /// A piece that can lie on no panel at all.
-    NoPanel {
-        /// Index of the part.
-        part: usize,
-        /// Which hand.
-        hand: Hand,
-    },
-    /// Pieces that can lie on certain panels only and have more area than these.
-    Area {
-        /// Indices of those panels.
-        panels: Vec<usize>,
-        /// Area of the pieces that can lie nowhere else (mm²).
-        needed_mm2: f64,
-        /// Area of those panels (mm²).
-        there_mm2: f64,
-    },
-    /// Large pieces, no two of which share a panel by area, that outnumber what the panels can take.
-    TooFew {
-        /// How many large pieces there are.
-        pieces: u32,
-        /// How many of them the panels can take at most.
-        taken: u32,
-    },
 }
 
 /// Whether all pieces have a place together.
@@ -221,7 +188,8 @@ pub(crate) fn fit_until(
     };
     if proof_is_enough {
         let alone = quick_answers(parts, panels, &kinds);
-        if let Some(shortage) = shortage_of(parts, panels, &kinds, &pieces, &alone) {
+        if let Some(shortage) = shortage_of(parts, panels, &kinds, &pieces, &alone, options.spacing)
+        {
             return Ok(cannot(alone, shortage, 0));
         }
     }
@@ -229,7 +197,7 @@ pub(crate) fn fit_until(
     let mut search = Search::new(parts, panels, options.spacing);
     watch.give(0, 0.5);
     let alone = answers(&mut search, parts, panels, &kinds, &mut watch);
-    let shortage = shortage_of(parts, panels, &kinds, &pieces, &alone);
+    let shortage = shortage_of(parts, panels, &kinds, &pieces, &alone, options.spacing);
     if proof_is_enough && let Some(shortage) = shortage {
         return Ok(cannot(alone, shortage, search.work));
     }
@@ -340,7 +308,7 @@ pub(crate) fn quick_shortage(
 ) -> Option<Shortage> {
     let (kinds, pieces) = check_all(parts, panels, options).ok()?;
     let alone = quick_answers(parts, panels, &kinds);
-    shortage_of(parts, panels, &kinds, &pieces, &alone)
+    shortage_of(parts, panels, &kinds, &pieces, &alone, options.spacing)
 }
 
 /// A proof by a table that not all pieces have a place together.
@@ -350,12 +318,13 @@ fn shortage_of(
     kinds: &[Kind],
     pieces: &[Kind],
     alone: &[Alone],
+    spacing: f64,
 ) -> Option<Shortage> {
     let may = |kind: Kind, panel: usize| {
         let row = kinds.iter().position(|&other| other == kind);
         row.is_none_or(|row| !matches!(alone[row * panels.len() + panel].answer, Answer::Cannot(_)))
     };
-    shortage(parts, panels, pieces, &may)
+    shortage(parts, panels, pieces, &may, spacing)
 }
 
 fn check_options(options: &Options) -> Result<(), Error> {
@@ -478,104 +447,4 @@ fn proven(parts: &[Part], panels: &[Panel], spacing: f64, placements: Vec<Placem
         }
     }
     with(kept)
-}
-
-/// A proof that not all pieces have a place together, if there is one.
-fn shortage(
-    parts: &[Part],
-    panels: &[Panel],
-    pieces: &[Kind],
-    may: &dyn Fn(Kind, usize) -> bool,
-) -> Option<Shortage> {
-    let allowed: Vec<Vec<usize>> = pieces
-        .iter()
-        .map(|&kind| {
-            (0..panels.len())
-                .filter(|&panel| may(kind, panel))
-                .collect()
-        })
-        .collect();
-    if let Some(piece) = allowed.iter().position(Vec::is_empty) {
-        return Some(Shortage::NoPanel {
-            part: pieces[piece].part,
-            hand: pieces[piece].hand,
-        });
-    }
-    let areas: Vec<f64> = parts.iter().map(|part| area(&part.outline)).collect();
-    let slacks: Vec<f64> = parts.iter().map(|part| area_slack(&part.outline)).collect();
-    let wanted = || pieces.iter().map(|kind| &parts[kind.part]);
-    let usable: Vec<f64> = (panels.iter())
-        .map(|panel| usable_area(panel, wanted()))
-        .collect();
-    let loose: Vec<f64> = panels
-        .iter()
-        .map(|panel| area_slack(panel.outline()))
-        .collect();
-
-    // More area than the panels it can go to.
-    let mut sets: Vec<&Vec<usize>> = allowed.iter().collect();
-    let all: Vec<usize> = (0..panels.len()).collect();
-    sets.push(&all);
-    sets.sort();
-    sets.dedup();
-    for set in sets {
-        let inside = |piece: &usize| {
-            allowed[*piece]
-                .iter()
-                .all(|panel| set.binary_search(panel).is_ok())
-        };
-        let bound: Vec<usize> = (0..pieces.len()).filter(inside).collect();
-        let needed_mm2: f64 = bound.iter().map(|&piece| areas[pieces[piece].part]).sum();
-        let slack: f64 = bound.iter().map(|&piece| slacks[pieces[piece].part]).sum();
-        let there_mm2: f64 = set.iter().map(|&panel| usable[panel]).sum();
-        let loose: f64 = set.iter().map(|&panel| loose[panel]).sum();
-        if needed_mm2 > there_mm2 + slack + loose {
-            return Some(Shortage::Area {
-                panels: set.clone(),
-                needed_mm2,
-                there_mm2,
-            });
-        }
-    }
-
-    // More large pieces than panels: each has over half the area of every panel it can go to.
-    let large: Vec<usize> = (0..pieces.len())
-        .filter(|&piece| {
-            let part = pieces[piece].part;
-            allowed[piece]
-                .iter()
-                .all(|&panel| areas[part] - slacks[part] > (usable[panel] + loose[panel]) / 2.0)
-        })
-        .collect();
-    let taken = matched(&large, &allowed, panels.len());
-    (taken < large.len()).then_some(Shortage::TooFew {
-        pieces: large.len() as u32,
-        taken: taken as u32,
-    })
-}
-
-/// How many pieces can have a panel each (augmenting paths).
-fn matched(pieces: &[usize], allowed: &[Vec<usize>], panels: usize) -> usize {
-    fn give(
-        piece: usize,
-        allowed: &[Vec<usize>],
-        holder: &mut [Option<usize>],
-        seen: &mut [bool],
-    ) -> bool {
-        for &panel in &allowed[piece] {
-            if !seen[panel] {
-                seen[panel] = true;
-                if holder[panel].is_none_or(|other| give(other, allowed, holder, seen)) {
-                    holder[panel] = Some(piece);
-                    return true;
-                }
-            }
-        }
-        false
-    }
-    let mut holder = vec![None; panels];
-    pieces
-        .iter()
-        .filter(|&&piece| give(piece, allowed, &mut holder, &mut vec![false; panels]))
-        .count()
 }

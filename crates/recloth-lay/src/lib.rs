@@ -58,16 +58,19 @@ mod crowd;
 mod error;
 mod everywhere;
 mod fit;
+mod inner;
 mod jigsaw;
 mod largest;
 mod lay;
 mod leftover;
 mod near;
+mod overlap;
 mod pack;
 mod part;
 mod positions;
 mod search;
 mod shape;
+mod shortage;
 mod strip;
 mod together;
 mod trials;
@@ -80,7 +83,7 @@ pub use change::{
 };
 pub use check::{Complaint, DEPTH, TILT, check};
 pub use error::Error;
-pub use fit::{Alone, Answer, Fit, Options, Shortage, Together, fit, fit_with};
+pub use fit::{Alone, Answer, Fit, Options, Together, fit, fit_with};
 pub use largest::{
     Largest, Outward, Values, fullest, fullest_with, largest, largest_with, longest, longest_with,
 };
@@ -88,5 +91,6 @@ pub use lay::{Lay, Placement, Unplaced, placed};
 pub use leftover::{Leftover, LeftoverOptions, leftovers};
 pub use part::{Hand, Part, Shows};
 pub use recloth::panel::{Faces, Flaw, Panel, PanelRectangle, SEAM_ALLOWANCE};
+pub use shortage::Shortage;
 pub use strip::{Strip, StripLay, StripOptions, strip, strip_with};
 pub use watch::Progress;

@@ -546,7 +546,10 @@ fn spacing_is_kept() {
     );
     assert_eq!(
         found_with(&parts, &panels, &options(10.1)).together,
-        Together::Undecided
+        Together::Cannot(Shortage::TooFew {
+            pieces: 2,
+            taken: 1
+        })
     );
 }
 

@@ -92,15 +92,41 @@ fn with_a_piece_left_out_the_others_are_found() {
 }
 
 #[test]
-fn a_piece_a_little_too_large_is_never_laid() {
-    for panels in [1, 3] {
+fn a_piece_a_little_too_large_is_refused_where_the_others_leave_no_cloth() {
+    for (panels, flaws) in [(1, 0), (1, 2), (3, 0), (3, 3)] {
         let recipe = Recipe {
             panels,
+            flaws,
             known: Known::Impossible,
             ..PLAIN
         };
         for puzzle in puzzles(recipe, 8) {
-            assert_ne!(solved(&puzzle, 1_000_000).together, Together::Fit);
+            let together = solved(&puzzle, 1_000_000).together;
+            assert!(matches!(together, Together::Cannot(_)), "{recipe:?}");
+        }
+    }
+}
+
+#[test]
+fn what_was_cut_from_panels_is_never_refused() {
+    for (pieces, panels, flaws, dropped) in
+        [(3, 1, 0, 0), (5, 2, 1, 0), (9, 3, 2, 1), (20, 6, 4, 0)]
+    {
+        for (square, tilt_deg) in [(false, 0.0), (true, 0.0), (false, 5.0)] {
+            let recipe = Recipe {
+                pieces,
+                panels,
+                flaws,
+                dropped,
+                square,
+                tilt_deg,
+                ..PLAIN
+            };
+            for puzzle in puzzles(recipe, 10) {
+                let found = solved(&puzzle, 1000);
+                let refused = matches!(found.together, Together::Cannot(_));
+                assert!(!refused, "{recipe:?}: {:?}", found.together);
+            }
         }
     }
 }

@@ -107,6 +107,16 @@ impl Plan {
                     " It is proved that they cannot all lie there: there are more large pieces than panels to take them. \
                      Leave something out, make it smaller, or find more cloth."
                 }
+                Together::Cannot(Shortage::Across { .. }) => {
+                    " It is proved that they cannot all lie there: the long ones go side by side only, and are wider \
+                     together than the panels that could take them. Make them narrower, or so short that two lie one after \
+                     the other, or find more cloth."
+                }
+                Together::Cannot(Shortage::Along { .. }) => {
+                    " It is proved that they cannot all lie there: the wide ones go one after the other only, and are longer \
+                     together than the panels that could take them. Make them shorter, or so narrow that two lie side by \
+                     side, or find more cloth."
+                }
                 Together::Cannot(_) => "",
                 Together::Undecided => {
                     " That is no proof that there is none: a better lay may be found by hand. Shorter, narrower or \

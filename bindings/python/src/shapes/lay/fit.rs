@@ -60,6 +60,11 @@ fn answer_data<'py>(py: Python<'py>, alone: &Alone) -> PyResult<Bound<'py, PyAny
 pub(super) fn proof(parts: &[Part], panels: &[Panel], shortage: &Shortage) -> String {
     let part = |part: &usize| parts.get(*part).map_or("", |part| part.name.as_str());
     let cm2 = |area: &f64| area / 100.0;
+    let names = |of: &[usize]| -> String {
+        let names = of.iter().filter_map(|&panel| panels.get(panel));
+        let names: Vec<String> = names.map(|panel| format!("{:?}", panel.name())).collect();
+        names.join(", ")
+    };
     match shortage {
         Shortage::NoPanel { part: index, hand } => {
             format!(
@@ -73,19 +78,33 @@ pub(super) fn proof(parts: &[Part], panels: &[Panel], shortage: &Shortage) -> St
             needed_mm2,
             there_mm2,
         } => {
-            let names: Vec<String> = of
-                .iter()
-                .filter_map(|&panel| Some(format!("{:?}", panels.get(panel)?.name())))
-                .collect();
             format!(
                 "pieces that can lie only on {} need {:.0} cm², there are {:.0} cm²",
-                names.join(", "),
+                names(of),
                 cm2(needed_mm2),
                 cm2(there_mm2)
             )
         }
         Shortage::TooFew { pieces, taken } => format!(
             "there are {pieces} large pieces, no two of which share a panel, and the panels take {taken}"
+        ),
+        Shortage::Across {
+            panels: of,
+            pieces,
+            needed,
+            there,
+        } => format!(
+            "{pieces} pieces that can lie only side by side, on {}, need {needed:.1} mm across the grain, there are {there:.1} mm",
+            names(of)
+        ),
+        Shortage::Along {
+            panels: of,
+            pieces,
+            needed,
+            there,
+        } => format!(
+            "{pieces} pieces that can lie only one after the other, on {}, need {needed:.1} mm along the grain, there are {there:.1} mm",
+            names(of)
         ),
         _ => "a bound proves it".into(),
     }
