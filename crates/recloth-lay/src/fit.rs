@@ -241,7 +241,11 @@ pub(crate) fn fit_until(
             .map(|placement| area(&parts[placement.part].outline))
             .sum::<f64>()
     };
-    let share = |used: f64, of: f64| if of > 0.0 { (used / of).min(1.0) } else { 0.0 };
+    // The sum of nothing is -0.
+    let share = |used: f64, of: f64| match of > 0.0 {
+        true => (used / of).min(1.0) + 0.0,
+        false => 0.0,
+    };
     let shares: Vec<f64> = (0..panels.len())
         .map(|panel| share(used(panel), search.usable[panel]))
         .collect();

@@ -12,7 +12,9 @@ use crate::bounds::{area, grain_turn, usable_area, ways};
 use crate::lay::half_turns;
 use crate::part::Kept;
 use crate::positions::{Blocked, Forbidden, furthest, within};
-use crate::shape::{Convex, convex_parts, cover, disc, hull, length, ring, sum, through_origin};
+use crate::shape::{
+    Convex, bounds, convex_parts, cover, disc, hull, length, ring, sum, through_origin,
+};
 use crate::{Hand, Panel, Part, Placement, placed};
 use ground::Ground;
 pub(crate) use laying::{State, first_lay, lay_again, lay_against, placements};
@@ -121,11 +123,45 @@ impl<'a> Search<'a> {
         confirmed: &dyn Fn(Placement) -> bool,
     ) -> Option<Placement> {
         let choices = self.choices(kind, panel);
+        // A piece that fills the panel from side to side goes there or nowhere: no need to know where it meets the edge.
+        let filling = choices.iter().find_map(|&attitude| {
+            let shift = self.filling(attitude, panel)?;
+            let placement = self.placement(kind, panel, attitude, shift);
+            confirmed(placement).then_some(placement)
+        });
+        if filling.is_some() {
+            return filling;
+        }
         choices.iter().find_map(|&attitude| {
             let shift = self.place(attitude, panel, &[], Vec2::new(PUSHES[8].0, PUSHES[8].1))?;
             let placement = self.placement(kind, panel, attitude, shift);
             confirmed(placement).then_some(placement)
         })
+    }
+
+    /// Where an attitude fills the box about a panel, if it does.
+    fn filling(&self, attitude: usize, panel: usize) -> Option<Vec2> {
+        /// How much wider or narrower than the box counts as the same (mm): what the checker lets pass, and rounding.
+        const SAME: f64 = 1e-5;
+        let Attitude {
+            part,
+            mirrored,
+            turn_deg,
+            ..
+        } = self.attitudes[attitude];
+        let at = Placement {
+            part,
+            hand: Hand::AsDrawn,
+            panel,
+            mirrored,
+            turn_deg,
+            shift: Vec2::ZERO,
+        };
+        let (low, high) = bounds(&placed(&self.parts[part].outline, &at));
+        let (cloth_low, cloth_high) = bounds(self.panels[panel].outline());
+        let more = (high - low) - (cloth_high - cloth_low);
+        let same = more.x.abs() <= SAME && more.y.abs() <= SAME;
+        same.then(|| cloth_low.midpoint(cloth_high) - low.midpoint(high))
     }
 
     /// The ways a piece may lie on a panel: on grain, tilted as far as allowed and half as far, and tilted so that an

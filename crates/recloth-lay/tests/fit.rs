@@ -117,6 +117,27 @@ fn a_piece_equal_to_its_panel_fits_and_a_tenth_more_cannot() {
 }
 
 #[test]
+fn a_piece_of_many_corners_equal_to_its_panel_needs_no_search() {
+    let corner = |k: u32| {
+        let (sin, cos) = libm::sincos(f64::from(k) * core::f64::consts::TAU / 900.0);
+        let (bay, _) = libm::sincos(3.0 * f64::from(k) * core::f64::consts::TAU / 900.0);
+        let far = 200.0 + 60.0 * bay;
+        Point::new(far * cos + 17.0, far * sin - 3.0)
+    };
+    let shape: Vec<Point> = (0..900).map(corner).collect();
+    let options = Options {
+        budget: 1000,
+        ..Options::default()
+    };
+    let piece = [Part::new("a", moved(&shape, 0.0, 1234.5, -77.3))];
+    let found = found_with(&piece, &[cloth("cloth", shape)], &options);
+    assert!(matches!(only(&found), Answer::Fits(_)));
+    // Not even a negative nought where nothing lies.
+    let nothing = found_with(&[], &[cloth("cloth", rectangle(9.0, 9.0))], &options);
+    assert!(nothing.share.is_sign_positive() && nothing.shares[0].is_sign_positive());
+}
+
+#[test]
 fn panels_cut_in_two_to_six_go_together_again() {
     let strip = points(&[(0.0, 0.0), (600.0, 0.0), (640.0, 400.0), (0.0, 400.0)]);
     let puzzles: [&[&[(f64, f64)]]; 5] = [
