@@ -145,10 +145,17 @@ fn fit_lays_pieces_over_flaws_that_do_not_matter() {
     // Just as large as the cloth, whose left 10 mm are stained.
     let whole = found(&[square()], cloth(100.0, strip(0.0, 10.0, 0.0)));
     assert_eq!(whole.together, Together::Fit);
-    // Without a seam line it has no place there.
+    // Without a seam line it has no place there: the stain takes 10 x 100 of the cloth.
     let bare = Part::new("bare", rectangle(100.0, 100.0));
     let none = found(&[bare], cloth(100.0, strip(0.0, 10.0, 0.0)));
-    assert_eq!(none.alone[0].answer, Answer::Cannot(Bound::Everywhere));
+    let (needed_mm2, there_mm2) = (10_000.0, 9_000.0);
+    assert_eq!(
+        none.alone[0].answer,
+        Answer::Cannot(Bound::Area {
+            needed_mm2,
+            there_mm2
+        })
+    );
     // A strip 11 wide lies 1 mm within the seam line, wherever the piece lies: that is excluded, not by area.
     let none = found(&[square()], cloth(100.0, strip(0.0, 11.0, 0.0)));
     assert_eq!(none.alone[0].answer, Answer::Cannot(Bound::Everywhere));
