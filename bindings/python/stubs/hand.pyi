@@ -207,15 +207,20 @@ class Part:
     crosswise: bool = ...
     role: str = ...
     seam: _Points = ...
+    fold: Iterable[_Point] | None = ...
     def __post_init__(self) -> None: ...
+    @staticmethod
+    def on_fold(name: str, half: _Points, start: _Point, end: _Point) -> Part:
+        """A part that may lie on a fold, cut once, made whole of its half."""
 
 @dataclass(frozen=True, slots=True)
 class Strip:
-    """Cloth by the length, from the bolt: its width (mm), how many sides may show, whether it has a nap."""
+    """Cloth by the length, from the bolt: its width (mm), how many sides may show, whether it has a nap, whether it is cut folded."""
 
     width: float
     faces: str = ...
     nap: bool = ...
+    folded: bool = ...
     def __post_init__(self) -> None: ...
 
 @dataclass(frozen=True, slots=True)
@@ -239,6 +244,15 @@ class Unplaced:
     part: int
     hand: str
     count: int
+    def __post_init__(self) -> None: ...
+
+@dataclass(frozen=True, slots=True)
+class Fold:
+    """The line on which a panel is folded when it is cut (mm), so that both layers are cut at once."""
+
+    panel: int
+    start: _Point
+    end: _Point
     def __post_init__(self) -> None: ...
 
 @dataclass(frozen=True, slots=True)
@@ -965,6 +979,8 @@ class StripLay:
     @property
     def placements(self) -> tuple[Placement, ...]: ...
     @property
+    def folds(self) -> tuple[Fold, ...]: ...
+    @property
     def parts(self) -> tuple[Part, ...]: ...
     @property
     def strip(self) -> Strip: ...
@@ -1159,6 +1175,7 @@ def check(
     placements: Iterable[Placement | _Fields],
     unplaced: Iterable[Unplaced | _Fields] | None = None,
     *,
+    folds: Iterable[Fold | _Fields] | None = None,
     spacing: float = 0.0,
 ) -> list[str]:
     """What is wrong with a lay, a sentence each; empty when it can be cut."""

@@ -10,6 +10,7 @@
 //! crosses the ring, so one point of it tells whether it is inside; and that point is so far from the ring that
 //! rounding cannot move it across.
 
+mod folded;
 mod ring;
 
 use kurbo::Point;
@@ -18,7 +19,7 @@ use crate::lay::half_turns;
 use crate::part::Kept;
 use crate::valid::check_inputs;
 use crate::{Error, Faces, Hand, Lay, Panel, Part, Placement, Shows, placed};
-use ring::Ring;
+pub(crate) use ring::Ring;
 
 /// Depth up to which two pieces count as touching (mm). It is kept within 1e-7.
 pub const DEPTH: f64 = 1e-6;
@@ -144,6 +145,45 @@ pub enum Complaint {
         part: String,
         panel: String,
     },
+    /// The panel that is folded is not there.
+    #[error("fold {fold}: there is no panel {panel}")]
+    NoSuchFolded { fold: usize, panel: usize },
+    /// The line of a fold is none.
+    #[error(
+        "fold {fold}: two points at least 0.01 mm apart make its line, each number at most 1e6 either way"
+    )]
+    NoFold { fold: usize },
+    /// A panel with two folds.
+    #[error("folds {first} and {second}: {panel} can be cut with one fold only")]
+    FoldedTwice {
+        first: usize,
+        second: usize,
+        panel: String,
+    },
+    /// Both layers are cut, and the other layer has another piece there, or the piece itself.
+    #[error(
+        "placement {placement}: {part}, cut through both layers of {panel}, cuts into placement {other}, {into}, at ({}, {})", .at.x, .at.y
+    )]
+    CutsInto {
+        placement: usize,
+        other: usize,
+        part: String,
+        into: String,
+        panel: String,
+        at: Point,
+    },
+    /// Both layers are cut, and the other layer has a piece nearer than the spacing.
+    #[error(
+        "placement {placement}: {part}, cut through both layers, is cut {distance} mm from placement {other}, {near}, not {spacing} mm"
+    )]
+    CutsNear {
+        placement: usize,
+        other: usize,
+        part: String,
+        near: String,
+        distance: f64,
+        spacing: f64,
+    },
     /// Both sides show, but the cloth has one face.
     #[error(
         "placement {placement}: both sides of {part} show, but {panel} has only one to be seen"
@@ -159,6 +199,8 @@ pub enum Complaint {
 /// its tolerance, the right way up, of the right hand, and none too many or too few.
 ///
 /// A flaw keeps clear what [`Flaw::under`](crate::Flaw) leaves of a piece: all of it, its seam line, or nothing.
+/// On a panel with a [`Fold`](crate::Fold) what is cut is cut through both layers: the mirror image of each piece in the fold
+/// is the piece itself, or another, or lies clear of all of them, and what is cut there is spare.
 /// Touching is allowed, an overlap deeper than [`DEPTH`] is not; the same tolerance holds for margins and the spacing.
 /// The work grows with the square of the number of points.
 ///
@@ -207,6 +249,7 @@ pub fn check(parts: &[Part], panels: &[Panel], lay: &Lay) -> Result<(), Vec<Comp
             }
         }
     }
+    folded::check_folds(panels, lay, &laid, &mut complaints);
     check_counts(parts, lay, &mut complaints);
     if complaints.is_empty() {
         Ok(())

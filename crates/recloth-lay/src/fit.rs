@@ -430,6 +430,7 @@ fn proven(parts: &[Part], panels: &[Panel], spacing: f64, placements: Vec<Placem
             placements,
             unplaced,
             spacing,
+            folds: Vec::new(),
         }
     };
     let whole = with(placements);

@@ -370,6 +370,7 @@ fn further(
         for line in [&mut part.outline, &mut part.seam] {
             *line = moved(line, along, outward.beyond, by);
         }
+        part.drop_lost_fold();
         Ok(parts)
     };
     largest_with(values, parts_at, panels, options, listener)

@@ -66,6 +66,28 @@ pub struct Lay {
     pub unplaced: Vec<Unplaced>,
     /// Least distance between the cut lines of two pieces (mm, 0 to 1000). It is not kept from the panel's edge.
     pub spacing: f64,
+    /// The lines on which panels are folded when they are cut, one a panel at most; the lay is of the panels opened.
+    #[cfg_attr(
+        feature = "serde",
+        serde(default, skip_serializing_if = "Vec::is_empty")
+    )]
+    pub folds: Vec<Fold>,
+}
+
+/// The line on which a panel is folded when it is cut, by two of its points: both layers are cut at once.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(deny_unknown_fields)
+)]
+pub struct Fold {
+    /// Index of the panel.
+    pub panel: usize,
+    /// A point of the line, on the panel's axes (mm, each coordinate -1e6 to 1e6).
+    pub from: Point,
+    /// Another, at least 0.01 mm away.
+    pub to: Point,
 }
 
 /// The outline as it lies on the panel: mirrored if so, turned, then shifted.

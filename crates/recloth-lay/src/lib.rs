@@ -87,7 +87,7 @@ pub use fit::{Alone, Answer, Fit, Options, Together, fit, fit_with};
 pub use largest::{
     Largest, Outward, Values, fullest, fullest_with, largest, largest_with, longest, longest_with,
 };
-pub use lay::{Lay, Placement, Unplaced, placed};
+pub use lay::{Fold, Lay, Placement, Unplaced, placed};
 pub use leftover::{Leftover, LeftoverOptions, leftovers};
 pub use part::{Hand, Part, Shows};
 pub use recloth::panel::{Faces, Flaw, Panel, PanelRectangle, SEAM_ALLOWANCE};

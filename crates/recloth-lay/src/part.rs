@@ -1,10 +1,14 @@
 //! A piece to be cut.
 
+mod fold;
+
 use kurbo::Point;
 use recloth::outline::{self, Piece};
 use recloth::panel::SEAM_ALLOWANCE;
 
 use crate::Flaw;
+use crate::valid::check_seam;
+pub(crate) use fold::{check_line, check_symmetry, mirror, mirrored};
 
 /// One of the two mirror images a piece is cut in.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -102,6 +106,13 @@ pub struct Part {
         serde(default, skip_serializing_if = "Vec::is_empty")
     )]
     pub seam: Vec<Point>,
+    /// A line, on the same axes, about which the whole outline is symmetrical (within 5e-7 mm), by two of its points (mm): on
+    /// folded cloth it may lie on the fold. The outline is the whole all the same; on cloth without a fold this changes nothing.
+    #[cfg_attr(
+        feature = "serde",
+        serde(default, skip_serializing_if = "Option::is_none")
+    )]
+    pub fold: Option<[Point; 2]>,
 }
 
 /// What a flaw keeps a part from.
@@ -149,6 +160,7 @@ impl Part {
             crosswise: false,
             role: String::new(),
             seam: Vec::new(),
+            fold: None,
         }
     }
 
@@ -163,9 +175,11 @@ impl Part {
         }
     }
 
-    /// A piece as it is laid: its cut line, its grain and how many of each hand; of a piece on a fold the whole.
+    /// A piece as it is laid: its cut line, seam line, grain and how many of each hand; of a piece on a fold the whole, its
+    /// own mirror image, and the fold.
     ///
-    /// `tolerance` is how near curves are followed (mm, 0.001 to 10).
+    /// `tolerance` is how near curves are followed (mm, 0.001 to 10). The seam line is left out where that is so coarse that
+    /// it would lie more than 1 mm outside the cut line.
     ///
     /// # Errors
     /// As of [`Piece::unfold`] and [`Piece::cut_line`].
@@ -180,18 +194,32 @@ impl Part {
     /// # Ok::<(), recloth::Error>(())
     /// ```
     pub fn of(piece: &Piece, tolerance: f64) -> Result<Part, recloth::Error> {
-        let line = piece.unfold()?.cut_line(tolerance)?;
+        let whole = piece.unfold()?;
+        let fold = piece.fold().map(|edge| {
+            let line = piece.edges()[edge].curve;
+            [line.start(), line.end()]
+        });
+        let mut outline = whole.cut_line(tolerance)?.flatten(tolerance);
+        if let Some(line) = fold {
+            outline = fold::evened(&outline, line)?;
+        }
         let cutting = piece.cutting();
         let mirrored = match cutting.hand {
             outline::Hand::Mirrored => cutting.count / 2,
             outline::Hand::Identical => 0,
         };
-        Ok(Part {
+        let mut part = Part {
             grain_deg: piece.grain_deg(),
             as_drawn: cutting.count - mirrored,
             mirrored,
-            ..Part::new(piece.name(), line.flatten(tolerance))
-        })
+            seam: whole.seam_line(tolerance)?.flatten(tolerance),
+            fold,
+            ..Part::new(piece.name(), outline)
+        };
+        if check_seam(&part).is_err() {
+            part.seam.clear();
+        }
+        Ok(part)
     }
 
     /// The turns, from its grain on the panel's grain, at which it may lie untilted (deg).

@@ -2,16 +2,17 @@
 
 mod cloth;
 mod hunt;
+mod unit;
 
 use core::ops::ControlFlow;
 use std::time::Instant;
 
 use crate::bounds::area;
-use crate::search::Kind;
 use crate::valid::check_inputs;
 use crate::{Alone, Answer, Error, Faces, Fit, Hand, Lay, Panel, Part, Progress, Together, check};
 use cloth::Cloth;
 use hunt::{Hunt, STREAMS};
+use unit::units;
 
 /// Cloth of one width, from the bolt, without flaws. It lies along the x axis from 0, its selvedges at y = 0 and at its
 /// width; the grain runs along it, and a nap from the cut end on.
@@ -30,15 +31,23 @@ pub struct Strip {
     /// Whether it has a nap, pile or one-way print.
     #[cfg_attr(feature = "serde", serde(default))]
     pub nap: bool,
+    /// Whether it is cut folded lengthwise in the middle, right sides together, selvedge on selvedge, so that both layers are
+    /// cut at once.
+    #[cfg_attr(
+        feature = "serde",
+        serde(default, skip_serializing_if = "core::ops::Not::not")
+    )]
+    pub folded: bool,
 }
 
 impl Strip {
-    /// One-faced cloth without nap.
+    /// One-faced cloth without nap, cut opened.
     pub fn new(width: f64) -> Strip {
         Strip {
             width,
             faces: Faces::One,
             nap: false,
+            folded: false,
         }
     }
 
@@ -101,7 +110,7 @@ pub struct StripLay {
     pub length: f64,
     /// Share of that cloth which the pieces cover (0 to 1).
     pub density: f64,
-    /// Where they lie, on `strip.panel(length)`; confirmed by the checker.
+    /// Where they lie, on `strip.panel(length)`, opened; with the fold where the cloth is cut folded. Confirmed by the checker.
     pub lay: Lay,
     /// How many evaluations were made.
     pub evaluations: u64,
@@ -144,9 +153,19 @@ impl StripLay {
 /// and a lay that stays stuck is upset. The same inputs, seed and budget give the same lay on every machine, unless
 /// `seconds` ends the search.
 ///
+/// Cloth that is [folded](Strip::folded) is laid on one layer, and opened in the answer:
+/// - two of a part, one of each hand, are cut as a pair; two alike only where one may lie face down, on two-faced cloth or
+///   where either side may show;
+/// - a part with a [fold](Part::fold) lies on the fold of the cloth; but where more want to than the fold is long, two are
+///   cut as a pair;
+/// - of an odd one, what is cut from the other layer is spare.
+///
+/// Half the spacing is kept from the fold by what does not lie on it.
+///
 /// # Errors
 /// A value outside its range, an outline that touches or crosses itself, or more than 2000 pieces, naming the part or
-/// option; `NoSolution` for `width` where a part is too wide for the cloth, or shows both sides of one-faced cloth.
+/// option; `NoSolution` for `width` where a part is too wide for the cloth, or shows both sides of one-faced cloth; for `fold`
+/// where a part's grain does not run along its fold, within its tolerance, on folded cloth.
 ///
 /// # Examples
 /// ```
@@ -178,27 +197,26 @@ pub fn strip_with(
     let start = options.seconds.map(|_| Instant::now());
     check_options(strip, options)?;
     check_inputs(parts, &[])?;
-    let mut pieces = Vec::new();
-    for (part, wanted) in parts.iter().enumerate() {
-        for hand in Hand::BOTH {
-            pieces.extend((0..wanted.count(hand)).map(|_| Kind { part, hand }));
-        }
-    }
-    recloth::Error::check_items("parts", pieces.len(), 0, 2000)
+    let one = strip.panel(1.0);
+    let one = one.map_err(|error| Error::new("strip", error))?;
+    let pieces: u32 = (parts.iter())
+        .map(|part| part.count(Hand::AsDrawn) + part.count(Hand::Mirrored))
+        .sum();
+    recloth::Error::check_items("parts", pieces as usize, 0, 2000)
         .map_err(|error| Error::new("pieces of all parts", error))?;
+    let units = units(parts, strip, &one);
     let threads = match options.threads {
         0 => std::thread::available_parallelism().map_or(1, usize::from),
         threads => threads,
     }
     .min(STREAMS);
-    let cloth = Cloth::new(parts, &pieces, strip, options.spacing, threads)?;
-    let covered: f64 = pieces
-        .iter()
-        .map(|kind| area(&parts[kind.part].outline))
-        .sum();
-    let mut hunt = Hunt::new(&cloth, options.seed, covered, strip.width);
+    let cloth = Cloth::new(parts, &units, strip, options.spacing, threads)?;
+    // Of what is cut through both layers one is laid.
+    let covered: f64 = units.iter().map(|unit| unit.covers(parts)).sum();
+    let layers = if strip.folded { 2.0 } else { 1.0 };
+    let mut hunt = Hunt::new(&cloth, options.seed, covered, strip.width / layers);
     let mut out_of_time = false;
-    while !pieces.is_empty() && hunt.work < options.budget && !hunt.is_done() {
+    while !units.is_empty() && hunt.work < options.budget && !hunt.is_done() {
         let by_work = hunt.work as f64 / options.budget as f64;
         let by_time = match (start, options.seconds) {
             (Some(start), Some(seconds)) => start.elapsed().as_secs_f64() / seconds.max(1e-9),
@@ -219,18 +237,21 @@ pub fn strip_with(
     let found = hunt
         .best
         .take()
-        .map(|poses| cloth.lay(parts, &pieces, &poses, options.spacing));
+        .map(|poses| cloth.lay(parts, &units, &poses, options.spacing));
     // A search stopped before its first lay still gives one, and so would a search whose rounding let something through.
     let (lay, length) = found
         .filter(|(lay, length)| {
             let panel = strip.panel(*length);
             panel.is_ok_and(|panel| check(parts, &[panel], lay).is_ok())
         })
-        .unwrap_or_else(|| cloth.without_search(parts, &pieces, strip, options.spacing));
+        .unwrap_or_else(|| cloth.without_search(parts, &units, strip, options.spacing));
+    let cut: f64 = (lay.placements.iter())
+        .map(|at| area(&parts[at.part].outline))
+        .sum();
     Ok(StripLay {
         length,
         density: match length > 0.0 {
-            true => covered / (length * strip.width),
+            true => cut / (length * strip.width),
             false => 0.0,
         },
         lay,

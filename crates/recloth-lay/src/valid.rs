@@ -4,6 +4,7 @@ use kurbo::Point;
 use recloth::ErrorKind;
 use robust::{Coord, orient2d};
 
+use crate::part::{check_line, check_symmetry};
 use crate::shape::{bounds, length};
 use crate::{Error, Panel, Part};
 
@@ -37,11 +38,15 @@ pub(crate) fn check_part(part: &Part) -> Result<(), recloth::Error> {
     recloth::Error::check("tilt_deg", part.tilt_deg, 0.0, 180.0)?;
     recloth::Error::check_count("as_drawn", part.as_drawn, 0, 1000)?;
     recloth::Error::check_count("mirrored", part.mirrored, 0, 1000)?;
+    if let Some(line) = part.fold {
+        check_line(line, REACH)?;
+        check_symmetry(&part.outline, line)?;
+    }
     Ok(())
 }
 
 /// An error unless there is no seam line, or one that lies within the cut line.
-fn check_seam(part: &Part) -> Result<(), recloth::Error> {
+pub(crate) fn check_seam(part: &Part) -> Result<(), recloth::Error> {
     if part.seam.is_empty() {
         return Ok(());
     }

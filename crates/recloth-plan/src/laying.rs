@@ -174,6 +174,7 @@ fn bought(
             Faces::One
         },
         nap: kind.one_way,
+        folded: false,
     };
     let parts: Vec<Part> = pieces
         .iter()

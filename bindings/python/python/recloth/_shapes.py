@@ -24,6 +24,7 @@ __all__ = [
     "DrillMark",
     "Edge",
     "Flaw",
+    "Fold",
     "Joined",
     "LineMark",
     "Lined",
@@ -92,6 +93,13 @@ def points(value, argument):
 def ring(value, argument):
     """A list of points as tuples, which compare and never change."""
     return tuple(map(tuple, points(value, argument).tolist()))
+
+
+def _two_points(value, argument):
+    pair = ring(value, argument)
+    if len(pair) != 2:
+        raise TypeError(f"{argument} must be two points, not {len(pair)}")
+    return pair
 
 
 def word(value, offered, function, argument):
@@ -502,6 +510,8 @@ class Part:
                          where it may be turned end for end too
     role : str           what it is on the garment, where a Flaw names that in ``under``: "facing"
     seam : points        its seam line on the same axes (mm), for flaws under the "seam allowance"; or none
+    fold : two points    a line on the same axes about which the whole outline is symmetrical: on folded
+                         cloth it may lie on the fold; or None. ``Part.on_fold`` makes it of a half
     """
 
     name: str
@@ -515,6 +525,7 @@ class Part:
     crosswise: bool = False
     role: str = ""
     seam: tuple = ()
+    fold: tuple | None = None
 
     def __post_init__(self):
         word(self.shows, SHOWS, "Part", "shows")
@@ -528,7 +539,37 @@ class Part:
             either_way=flag(self.either_way, "Part", "either_way"),
             crosswise=flag(self.crosswise, "Part", "crosswise"),
             seam=ring(self.seam, "seam") if len(self.seam) else (),
+            fold=None if self.fold is None else _two_points(self.fold, "fold"),
         )
+
+    @staticmethod
+    def on_fold(name, half, start, end):
+        """A part that may lie on a fold, cut once, made whole of its half.
+
+        Parameters
+        ----------
+        name : str
+            what the maker calls it
+        half : points
+            the cut line of the half, with the fold as its straight edge
+        start, end : (x, y)
+            two points of the fold (mm)
+
+        Raises
+        ------
+        ReclothError
+            the half crosses the fold, or does not lie on it along one edge
+
+        Examples
+        --------
+        >>> import recloth
+        >>> front = recloth.Part.on_fold("front", [(0, 0), (230, 0), (180, 600), (0, 600)], (0, 0), (0, 600))
+        >>> min(front.outline)
+        (-230.0, 0.0)
+        """
+        from ._core import part_on_fold
+
+        return part_on_fold(name, half, point(start, "start"), point(end, "end"))
 
     __repr__ = _short
 
@@ -542,11 +583,14 @@ class Strip:
     width : float    between the selvedges (mm), 1 to 1e5
     faces : str      how many of its sides may show: "one" or "two"
     nap : bool       whether it has a nap, pile or one-way print, which runs from the cut end on
+    folded : bool    whether it is cut folded lengthwise in the middle, right sides together, selvedge on
+                     selvedge, so that both layers are cut at once
     """
 
     width: float
     faces: str = "one"
     nap: bool = False
+    folded: bool = False
 
     def __post_init__(self):
         word(self.faces, FACES, "Strip", "faces")
@@ -554,6 +598,7 @@ class Strip:
             self,
             width=_numbers.number(self.width, "Strip", "width"),
             nap=flag(self.nap, "Strip", "nap"),
+            folded=flag(self.folded, "Strip", "folded"),
         )
 
 
@@ -613,6 +658,30 @@ class Unplaced:
     def __post_init__(self):
         word(self.hand, HANDS, "Unplaced", "hand")
         _settle(self, part=_numbers.whole(self.part, "Unplaced", "part"))
+
+
+@dataclass(frozen=True, slots=True)
+class Fold:
+    """The line on which a panel is folded when it is cut, so that both layers are cut at once.
+
+    Parameters
+    ----------
+    panel : int         index of the panel
+    start : (x, y)      a point of the line, on the panel's axes (mm)
+    end : (x, y)        another
+    """
+
+    panel: int
+    start: tuple
+    end: tuple
+
+    def __post_init__(self):
+        _settle(
+            self,
+            panel=_numbers.whole(self.panel, "Fold", "panel"),
+            start=point(self.start, "start"),
+            end=point(self.end, "end"),
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -1203,6 +1272,11 @@ def placement(value):
 def placement_list(values):
     """The placements of a lay."""
     return each(Placement, values, "placements")
+
+
+def fold_list(values):
+    """The folds of a lay."""
+    return each(Fold, values, "folds")
 
 
 def unplaced_list(values):

@@ -18,6 +18,7 @@ use recloth_sheet::{PieceOptions, piece_drawing, svg};
 
 use super::{
     cut_line::PyCutLine,
+    lay::data::part_data,
     read::{
         Pair, Pickled, corners, data, from_json, invalid, json, made, pair, parsed, pickled, short,
         spelled, tuple, whole, word,
@@ -736,8 +737,8 @@ impl PyPiece {
         walk_data(py, &walk)
     }
 
-    /// The piece as it is laid: its cut line, its grain and how many of each hand; of a piece on a fold
-    /// the whole.
+    /// The piece as it is laid: its cut line, seam line, grain and how many of each hand; of a piece on a
+    /// fold the whole, and the fold.
     ///
     /// Parameters
     /// ----------
@@ -766,23 +767,14 @@ impl PyPiece {
         #[pyo3(from_py_with = number)] tolerance: f64,
     ) -> PyResult<Bound<'py, PyAny>> {
         let failed = |error: Error| self.failed(py, "Piece.part", &error);
-        let part = Part::of(&self.piece, tolerance).map_err(failed)?;
-        let outline: Vec<Pair> = part.outline.into_iter().map(pair).collect();
-        made(
-            py,
-            "Part",
-            (
-                part.name,
-                outline,
-                part.grain_deg,
-                tilt_deg,
-                part.as_drawn,
-                part.mirrored,
-                shows,
-                either_way,
-                crosswise,
-            ),
-        )
+        let part = Part {
+            tilt_deg,
+            shows: word(py, "Part", "shows", shows)?,
+            either_way,
+            crosswise,
+            ..Part::of(&self.piece, tolerance).map_err(failed)?
+        };
+        part_data(py, &part)
     }
 
     /// The piece as SVG, drawn to cut from: cut and seam lines, notches, marks, grain, allowances.

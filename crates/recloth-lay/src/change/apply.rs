@@ -64,6 +64,7 @@ pub(super) fn joined(part: &Part, along: Vec2, at: f64, allowance: f64) -> Optio
         name: format!("{}, half {number}", part.name),
         outline,
         seam,
+        fold: None,
         ..part.clone()
     };
     Some([half(1, before, seam_before), half(2, beyond, seam_beyond)])
@@ -97,6 +98,7 @@ pub(super) fn shaped(part: &Part, own: &[(&Give, u32)]) -> Option<Part> {
             }
         }
     }
+    part.drop_lost_fold();
     let same = part.outline == given.outline && part.tilt_deg == tilt_deg;
     (same || check_part(&part).is_ok()).then_some(part)
 }
@@ -289,6 +291,7 @@ fn check_give(part: &Part, give: &Give) -> Result<(), Wrong> {
             check_part(&Part {
                 outline: moved(&part.outline, along, *beyond, -most),
                 seam: moved(&part.seam, along, *beyond, -most),
+                fold: None,
                 ..part.clone()
             })?;
         }
@@ -304,6 +307,7 @@ fn check_give(part: &Part, give: &Give) -> Result<(), Wrong> {
                 last = step.amount;
                 check_part(&Part {
                     outline: step.outline.clone(),
+                    fold: None,
                     ..part.clone()
                 })?;
             }

@@ -96,6 +96,7 @@ fn stays(part: &Part, full: &[(&Give, u32)], others: &mut Vec<Part>) -> Option<P
         }
         Some(_) => return None,
     }
+    kept.drop_lost_fold();
     for _ in 0..fewer {
         match kept.as_drawn >= kept.mirrored {
             true => kept.as_drawn = kept.as_drawn.saturating_sub(1),

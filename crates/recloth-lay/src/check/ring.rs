@@ -11,7 +11,7 @@ use super::DEPTH;
 const STRETCH: f64 = 1e-7;
 
 /// A closed ring, or a spot (one edge without length) or a slit (one edge), which have no inside.
-pub(super) struct Ring {
+pub(crate) struct Ring {
     closed: bool,
     edges: Vec<Edge>,
     low: Point,
@@ -22,7 +22,7 @@ pub(super) struct Ring {
 }
 
 impl Ring {
-    pub(super) fn new(points: &[Point]) -> Ring {
+    pub(crate) fn new(points: &[Point]) -> Ring {
         let n = points.len();
         let all = || (0..n).map(|i| Edge::new(points[i], points[(i + 1) % n]));
         let mut edges: Vec<Edge> = all().filter(|edge| edge.length > 0.0).collect();
@@ -96,11 +96,16 @@ impl Ring {
 
     /// A point of each stretch of the edge that is further than [`DEPTH`] from this ring.
     fn clear_points(&self, edge: &Edge) -> Vec<Point> {
+        self.points_clear(edge, DEPTH)
+    }
+
+    /// A point of each stretch of the edge that is further than `reach` from this ring.
+    fn points_clear(&self, edge: &Edge, reach: f64) -> Vec<Point> {
         let mut near: Vec<(f64, f64)> = self
             .edges
             .iter()
-            .filter(|other| edge.may_be_within(other, DEPTH))
-            .filter_map(|other| edge.within(other, DEPTH))
+            .filter(|other| edge.may_be_within(other, reach))
+            .filter_map(|other| edge.within(other, reach))
             .collect();
         if edge.length <= STRETCH {
             return match near.is_empty() {
@@ -155,6 +160,26 @@ impl Ring {
             .find(outside)
             .or_else(|| other.intrudes(self))
             .or_else(|| self.inner().iter().copied().find(outside))
+    }
+
+    /// How far the edges of two rings lie apart where that is more than `reach`: of the stretches seen, the furthest.
+    pub(crate) fn strays(&self, other: &Ring, reach: f64) -> Option<f64> {
+        let off = |a: &Ring, b: &Ring| {
+            (a.edges.iter())
+                .flat_map(|edge| b.points_clear(edge, reach))
+                .map(|p| b.distance(p))
+                .fold(0.0, f64::max)
+        };
+        let far = off(self, other).max(off(other, self));
+        (far > reach).then_some(far)
+    }
+
+    /// Whether two rings are the same within [`DEPTH`].
+    pub(super) fn is_same(&self, other: &Ring) -> bool {
+        let near = |a: Point, b: Point| (a.x - b.x).abs().max((a.y - b.y).abs()) <= DEPTH;
+        near(self.low, other.low)
+            && near(self.high, other.high)
+            && self.strays(other, DEPTH).is_none()
     }
 
     /// The distance between the edges of two rings that do not overlap, if it is less than `least`.

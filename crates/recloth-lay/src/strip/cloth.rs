@@ -3,80 +3,102 @@
 use kurbo::{Point, Vec2};
 use recloth::ErrorKind;
 
-use crate::bounds::{grain_turn, ways};
+use super::unit::{self, Cut, Unit};
+use crate::bounds::grain_turn;
 use crate::crowd::{Attitude, Pose, Room, Scene, Stance, Table};
 use crate::lay::half_turns;
 use crate::search::{Kind, Search, lay_against, neat};
 use crate::shape::{close_cover, convex_parts, disc, ring};
-use crate::{Error, Hand, Lay, Part, Placement, Strip, check, placed};
+use crate::{Error, Fold, Lay, Part, Placement, Strip, check, placed};
 
 /// More pieces than this are laid in rows where no search has laid them. The number has no source.
 const MANY: usize = 300;
+/// By how much a piece may be too wide for folded cloth (mm): so much rounding may do where it just goes in.
+const HAIR: f64 = 1e-9;
 
-/// The pieces' attitudes on the cloth.
+/// The units' attitudes on the cloth, or on one layer of it.
 pub(super) struct Cloth {
     pub(super) table: Table,
-    /// Whether each attitude is mirrored, and its turn (deg).
-    turns: Vec<(bool, f64)>,
-    /// The attitudes of each piece.
+    /// How each attitude lies, not yet shifted.
+    lies: Vec<Placement>,
+    /// How far across each attitude may reach, and whether it lies on the fold, where it has no other place across.
+    reaches: Vec<(f64, bool)>,
+    /// The attitudes of each unit.
     pub(super) ways: Vec<Vec<usize>>,
     width: f64,
+    folded: bool,
 }
 
 impl Cloth {
     pub(super) fn new(
         parts: &[Part],
-        pieces: &[Kind],
+        units: &[Unit],
         strip: &Strip,
         spacing: f64,
         threads: usize,
     ) -> Result<Cloth, Error> {
         let panel = strip.panel(1.0);
         let panel = panel.map_err(|error| Error::new("strip", error))?;
-        let mut turns: Vec<(bool, f64)> = Vec::new();
+        let mut lies: Vec<Placement> = Vec::new();
+        let mut reaches: Vec<(f64, bool)> = Vec::new();
         let mut attitudes: Vec<Attitude> = Vec::new();
-        let mut ways_of: Vec<(Kind, Vec<usize>)> = Vec::new();
-        for &kind in pieces {
-            if ways_of.iter().any(|(other, _)| *other == kind) {
+        let mut ways_of: Vec<(Unit, Vec<usize>)> = Vec::new();
+        for &unit in units {
+            if ways_of.iter().any(|(other, _)| *other == unit) {
                 continue;
             }
-            let part = &parts[kind.part];
+            let part = &parts[unit.part];
             let outline = close_cover(&ring(&part.outline));
             let mut own = Vec::new();
             let mut pairs = Vec::new();
             let mut narrowest = f64::INFINITY;
-            for mirrored in ways(part, kind.hand, &panel) {
-                let square = grain_turn(part, &panel, mirrored);
-                let tilts: &[f64] = match part.tilt_deg > 0.0 {
-                    true => &[0.0, part.tilt_deg, -part.tilt_deg],
-                    false => &[0.0],
-                };
-                for tilt in tilts {
-                    let mut laid: Vec<(f64, usize)> = Vec::new();
-                    for half in part.turned(strip.nap) {
-                        let turn_deg = half_turns(square + tilt + half);
-                        let at = Placement {
-                            part: 0,
-                            hand: Hand::AsDrawn,
-                            panel: 0,
-                            mirrored,
-                            turn_deg,
-                            shift: Vec2::ZERO,
-                        };
-                        let shape =
-                            Attitude::new(convex_parts(&ring(&placed(&outline, &at))), None);
-                        let wide = shape.high.y - shape.low.y;
-                        narrowest = narrowest.min(wide);
-                        if wide <= strip.width {
-                            if let Some(&(_, other)) =
-                                (laid.iter()).find(|(other, _)| (other - half).abs() == 180.0)
-                            {
-                                pairs.push((other, attitudes.len()));
+            let reach = reach(strip, spacing);
+            if unit.cut == Cut::OnFold {
+                let ways = unit.on_fold(part, &panel).map_err(|off| {
+                    let error = recloth::Error::no_solution("fold", off, f64::NAN, part.tilt_deg);
+                    unit::refused(part, strip, ": grain off its fold (deg)", error)
+                })?;
+                for (mirrored, turn_deg) in ways {
+                    let at = unit.lying(unit.hand, mirrored, turn_deg);
+                    let whole = convex_parts(&ring(&placed(&outline, &at)));
+                    let shape =
+                        Attitude::new(unit::below(&whole, unit::fold_height(part, &at)), None);
+                    let wide = shape.high.y - shape.low.y;
+                    narrowest = narrowest.min(wide);
+                    if wide <= strip.width / 2.0 + HAIR {
+                        own.push(attitudes.len());
+                        lies.push(at);
+                        reaches.push((strip.width / 2.0, true));
+                        attitudes.push(shape);
+                    }
+                }
+            } else {
+                for (hand, mirrored) in unit.sides(part, &panel) {
+                    let square = grain_turn(part, &panel, mirrored);
+                    let tilts: &[f64] = match part.tilt_deg > 0.0 {
+                        true => &[0.0, part.tilt_deg, -part.tilt_deg],
+                        false => &[0.0],
+                    };
+                    for tilt in tilts {
+                        let mut laid: Vec<(f64, usize)> = Vec::new();
+                        for half in part.turned(strip.nap) {
+                            let at = unit.lying(hand, mirrored, half_turns(square + tilt + half));
+                            let shape =
+                                Attitude::new(convex_parts(&ring(&placed(&outline, &at))), None);
+                            let wide = shape.high.y - shape.low.y;
+                            narrowest = narrowest.min(wide);
+                            if wide <= reach + if strip.folded { HAIR } else { 0.0 } {
+                                if let Some(&(_, other)) =
+                                    (laid.iter()).find(|(other, _)| (other - half).abs() == 180.0)
+                                {
+                                    pairs.push((other, attitudes.len()));
+                                }
+                                laid.push((*half, attitudes.len()));
+                                own.push(attitudes.len());
+                                lies.push(at);
+                                reaches.push((reach, false));
+                                attitudes.push(shape);
                             }
-                            laid.push((*half, attitudes.len()));
-                            own.push(attitudes.len());
-                            turns.push((mirrored, turn_deg));
-                            attitudes.push(shape);
                         }
                     }
                 }
@@ -86,10 +108,14 @@ impl Cloth {
                 attitudes[other].opposite = Some(one);
             }
             if own.is_empty() {
-                let needed = if narrowest.is_finite() {
-                    narrowest
-                } else {
-                    f64::NAN
+                let (needed, more) = match (strip.folded, unit.cut) {
+                    _ if !narrowest.is_finite() => (f64::NAN, ""),
+                    (false, _) => (narrowest, ""),
+                    (true, Cut::OnFold) => (2.0 * narrowest, ""),
+                    (true, _) if narrowest <= strip.width => {
+                        (2.0 * narrowest + spacing, ", though it fits opened")
+                    }
+                    (true, _) => (2.0 * narrowest + spacing, ""),
                 };
                 let error = recloth::Error::new(
                     ErrorKind::NoSolution,
@@ -98,12 +124,9 @@ impl Cloth {
                     needed,
                     f64::NAN,
                 );
-                return Err(Error::new(
-                    format!("part {:?} on the strip", part.name),
-                    error,
-                ));
+                return Err(unit::refused(part, strip, more, error));
             }
-            ways_of.push((kind, own));
+            ways_of.push((unit, own));
         }
         let disc = match spacing > 0.0 {
             true => disc(spacing),
@@ -112,27 +135,37 @@ impl Cloth {
         let mut work = 0;
         Ok(Cloth {
             table: Table::new(attitudes, &disc, threads, &mut work),
-            turns,
-            ways: (pieces.iter())
-                .filter_map(|kind| ways_of.iter().find(|(other, _)| other == kind))
+            lies,
+            reaches,
+            ways: (units.iter())
+                .filter_map(|unit| ways_of.iter().find(|(other, _)| other == unit))
                 .map(|(_, own)| own.clone())
                 .collect(),
             width: strip.width,
+            folded: strip.folded,
         })
     }
 
     pub(super) fn scene(&self, length: f64) -> Scene<'_> {
-        let stance = |(index, attitude): (usize, &Attitude)| Stance {
-            attitude: index,
-            panel: 0,
-            room: Room {
-                low: Point::new(-attitude.low.x, -attitude.low.y),
-                high: Point::new(
-                    (length - attitude.high.x).max(-attitude.low.x),
-                    (self.width - attitude.high.y).max(-attitude.low.y),
-                ),
-            },
-            walls: None,
+        let stance = |(index, attitude): (usize, &Attitude)| {
+            let (reach, on_fold) = self.reaches[index];
+            let low = Point::new(-attitude.low.x, -attitude.low.y);
+            let high = Point::new(
+                (length - attitude.high.x).max(low.x),
+                (reach - attitude.high.y).max(low.y),
+            );
+            Stance {
+                attitude: index,
+                panel: 0,
+                room: match on_fold {
+                    true => Room {
+                        low: Point::new(low.x, reach - attitude.high.y),
+                        high: Point::new(high.x, reach - attitude.high.y),
+                    },
+                    false => Room { low, high },
+                },
+                walls: None,
+            }
         };
         // A piece tilted one way may be longer than the other, and than the cloth.
         let short = |&attitude: &usize| {
@@ -153,30 +186,35 @@ impl Cloth {
     pub(super) fn without_search(
         &self,
         parts: &[Part],
-        pieces: &[Kind],
+        units: &[Unit],
         strip: &Strip,
         spacing: f64,
     ) -> (Lay, f64) {
-        let rows = self.lay(parts, pieces, &self.in_rows(spacing), spacing);
-        if pieces.len() > MANY {
+        let rows = self.lay(parts, units, &self.in_rows(spacing), spacing);
+        if units.len() > MANY || units.iter().any(|unit| unit.cut == Cut::OnFold) {
             return rows;
         }
-        let laid = strip.panel(rows.1).ok().and_then(|panel| {
+        let layer = Strip {
+            width: reach(strip, spacing),
+            ..*strip
+        };
+        let laid = layer.panel(rows.1).ok().and_then(|panel| {
+            let kinds: Vec<Kind> = units.iter().map(Unit::kind).collect();
             let mut search = Search::new(parts, core::slice::from_ref(&panel), spacing);
-            let placements = lay_against(&mut search, pieces, Vec2::new(1.0, 0.03))?;
-            let found = measured(parts, placements, spacing);
+            let placements = lay_against(&mut search, &kinds, Vec2::new(1.0, 0.03))?;
+            let found = self.measured(parts, units, placements, spacing);
             let panel = strip.panel(found.1).ok()?;
             (found.1 < rows.1 && check(parts, &[panel], &found.0).is_ok()).then_some(found)
         });
         laid.unwrap_or(rows)
     }
 
-    /// The pieces side by side in rows across the cloth, the longest first.
+    /// The units side by side in rows across the cloth, the longest first; one on the fold ends its row.
     fn in_rows(&self, spacing: f64) -> Vec<Pose> {
         // A little more than the spacing, which rounding cannot use up.
         let spacing = spacing * (1.0 + 1e-9) + 1e-6;
-        let shape = |piece: usize| &self.table.attitudes[self.ways[piece][0]];
-        let long = |piece: usize| shape(piece).high.x - shape(piece).low.x;
+        let shape = |unit: usize| &self.table.attitudes[self.ways[unit][0]];
+        let long = |unit: usize| shape(unit).high.x - shape(unit).low.x;
         let mut order: Vec<usize> = (0..self.ways.len()).collect();
         order.sort_by(|&a, &b| long(b).total_cmp(&long(a)));
         let mut poses: Vec<Pose> = (self.ways.iter())
@@ -186,16 +224,18 @@ impl Cloth {
             })
             .collect();
         let (mut along, mut across, mut row) = (0.0, 0.0, 0.0);
-        for piece in order {
-            let shape = shape(piece);
+        for unit in order {
+            let shape = shape(unit);
+            let (reach, on_fold) = self.reaches[self.ways[unit][0]];
             let wide = shape.high.y - shape.low.y;
-            if across > 0.0 && across + wide > self.width {
+            if across > 0.0 && across + wide > reach {
                 along += row + spacing;
                 (across, row) = (0.0, 0.0);
             }
-            poses[piece].shift = Point::new(along - shape.low.x, across - shape.low.y);
-            across += wide + spacing;
-            row = long(piece).max(row);
+            let height = if on_fold { reach - wide } else { across };
+            poses[unit].shift = Point::new(along - shape.low.x, height - shape.low.y);
+            across = height + (wide + spacing);
+            row = long(unit).max(row);
         }
         poses
     }
@@ -204,23 +244,45 @@ impl Cloth {
     pub(super) fn lay(
         &self,
         parts: &[Part],
-        pieces: &[Kind],
+        units: &[Unit],
         poses: &[Pose],
         spacing: f64,
     ) -> (Lay, f64) {
-        let placement = |(&kind, pose): (&Kind, &Pose)| {
-            let (mirrored, turn_deg) = self.turns[pose.stance];
-            Placement {
-                part: kind.part,
-                hand: kind.hand,
-                panel: 0,
-                mirrored,
-                turn_deg,
-                shift: Vec2::new(neat(pose.shift.x), neat(pose.shift.y)),
-            }
+        let placement = |pose: &Pose| Placement {
+            shift: Vec2::new(neat(pose.shift.x), neat(pose.shift.y)),
+            ..self.lies[pose.stance]
         };
-        let placements = pieces.iter().zip(poses).map(placement).collect();
-        measured(parts, placements, spacing)
+        let placements = poses.iter().map(placement).collect();
+        self.measured(parts, units, placements, spacing)
+    }
+
+    /// The lay of units that lie so, on the cloth opened, and the length of cloth it takes.
+    fn measured(
+        &self,
+        parts: &[Part],
+        units: &[Unit],
+        laid: Vec<Placement>,
+        spacing: f64,
+    ) -> (Lay, f64) {
+        let placements: Vec<Placement> = (units.iter().zip(laid))
+            .flat_map(|(unit, at)| unit.cut(parts, at, self.width))
+            .collect();
+        let length = (placements.iter())
+            .flat_map(|placement| placed(&parts[placement.part].outline, placement))
+            .fold(0.0_f64, |length, p| length.max(p.x));
+        let fold = Fold {
+            panel: 0,
+            from: Point::new(0.0, self.width / 2.0),
+            to: Point::new(length.max(1.0), self.width / 2.0),
+        };
+        let folded = self.folded && !placements.is_empty();
+        let lay = Lay {
+            placements,
+            unplaced: Vec::new(),
+            spacing,
+            folds: folded.then_some(fold).into_iter().collect(),
+        };
+        (lay, length)
     }
 
     /// Length of cloth up to the furthest piece.
@@ -231,15 +293,10 @@ impl Cloth {
     }
 }
 
-/// The lay of some placements, and the length of cloth it takes.
-fn measured(parts: &[Part], placements: Vec<Placement>, spacing: f64) -> (Lay, f64) {
-    let length = (placements.iter())
-        .flat_map(|placement| placed(&parts[placement.part].outline, placement))
-        .fold(0.0_f64, |length, p| length.max(p.x));
-    let lay = Lay {
-        placements,
-        unplaced: Vec::new(),
-        spacing,
-    };
-    (lay, length)
+/// How far across the cloth a piece may reach: to the other selvedge, or half the spacing from the fold.
+fn reach(strip: &Strip, spacing: f64) -> f64 {
+    match strip.folded {
+        true => (strip.width - spacing) / 2.0,
+        false => strip.width,
+    }
 }

@@ -29,6 +29,9 @@ use crate::door::number;
 ///     or dicts with its fields, or tuples in their order
 /// unplaced : list of Unplaced
 ///     pieces left out on purpose; with the placements they make up the counts of the parts
+/// folds : list of Fold
+///     the lines on which panels are folded when they are cut, or dicts, or tuples in the order of its
+///     fields; then what each piece cuts from the other layer must be another's place, or spare
 /// spacing : float
 ///     least distance between the cut lines of two pieces (mm), 0 to 1000
 ///
@@ -50,18 +53,19 @@ use crate::door::number;
 /// >>> recloth.check([pocket], [cloth], [recloth.Placement(0, 0, shift=(20, 30))])
 /// []
 #[pyfunction]
-#[pyo3(signature = (parts, panels, placements, unplaced=None, *, spacing=0.0))]
+#[pyo3(signature = (parts, panels, placements, unplaced=None, *, folds=None, spacing=0.0))]
 pub(crate) fn check(
     py: Python<'_>,
     parts: &Bound<'_, PyAny>,
     panels: &Bound<'_, PyAny>,
     placements: &Bound<'_, PyAny>,
     unplaced: Option<&Bound<'_, PyAny>>,
+    folds: Option<&Bound<'_, PyAny>>,
     #[pyo3(from_py_with = number)] spacing: f64,
 ) -> PyResult<Vec<String>> {
     let parts = read_parts("check", parts)?;
     let panels = panel_list(panels)?;
-    let lay = read_lay("check", placements, unplaced, spacing)?;
+    let lay = read_lay("check", placements, unplaced, folds, spacing)?;
     complaints(py, "check", &parts, &panels, &lay)
 }
 

@@ -2,11 +2,11 @@
 
 use kurbo::{Point, Vec2};
 use numpy::PyArray2;
-use pyo3::{prelude::*, types::PyTuple};
-use recloth_lay::{Lay, Part, Placement, Strip, Unplaced};
+use pyo3::{IntoPyObjectExt, prelude::*, types::PyTuple};
+use recloth_lay::{Fold, Lay, Part, Placement, Strip, Unplaced};
 
-use super::super::read::{Pair, array, data, made, pair, spelled, tuple, whole, word};
-use crate::door::{number, raise_text};
+use super::super::read::{Pair, array, data, made, pair, points, spelled, tuple, whole, word};
+use crate::door::{number, raise, raise_text};
 
 #[derive(FromPyObject)]
 struct PartData {
@@ -23,6 +23,7 @@ struct PartData {
     crosswise: bool,
     role: String,
     seam: Vec<Pair>,
+    fold: Option<(Pair, Pair)>,
 }
 
 #[derive(FromPyObject)]
@@ -44,10 +45,18 @@ struct UnplacedData {
 }
 
 #[derive(FromPyObject)]
+struct FoldData {
+    panel: usize,
+    start: Pair,
+    end: Pair,
+}
+
+#[derive(FromPyObject)]
 struct StripData {
     width: f64,
     faces: String,
     nap: bool,
+    folded: bool,
 }
 
 pub(super) fn corners(points: Vec<Pair>) -> Vec<Point> {
@@ -73,6 +82,7 @@ pub(super) fn read_parts(function: &str, parts: &Bound<'_, PyAny>) -> PyResult<V
                 crosswise: part.crosswise,
                 role: part.role,
                 seam: corners(part.seam),
+                fold: part.fold.map(|(a, b)| [a.into(), b.into()]),
             })
         })
         .collect()
@@ -103,6 +113,7 @@ pub(super) fn read_lay(
     function: &str,
     placements: &Bound<'_, PyAny>,
     unplaced: Option<&Bound<'_, PyAny>>,
+    folds: Option<&Bound<'_, PyAny>>,
     spacing: f64,
 ) -> PyResult<Lay> {
     let py = placements.py();
@@ -129,10 +140,20 @@ pub(super) fn read_lay(
             })
         })
         .collect::<PyResult<_>>()?;
+    let folds: Vec<FoldData> = match folds {
+        Some(folds) => data(py)?.call_method1("fold_list", (folds,))?.extract()?,
+        None => Vec::new(),
+    };
+    let fold = |fold: FoldData| Fold {
+        panel: fold.panel,
+        from: fold.start.into(),
+        to: fold.end.into(),
+    };
     Ok(Lay {
         placements,
         unplaced,
         spacing,
+        folds: folds.into_iter().map(fold).collect(),
     })
 }
 
@@ -144,12 +165,14 @@ pub(super) fn read_strip(function: &str, strip: &Bound<'_, PyAny>) -> PyResult<S
         width: strip.width,
         faces: word(py, function, "faces", &strip.faces)?,
         nap: strip.nap,
+        folded: strip.folded,
     })
 }
 
 /// The cloth by the length as Python's data.
 pub(super) fn strip_data<'py>(py: Python<'py>, strip: &Strip) -> PyResult<Bound<'py, PyAny>> {
-    made(py, "Strip", (strip.width, spelled(strip.faces), strip.nap))
+    let fields = (strip.width, spelled(strip.faces), strip.nap, strip.folded);
+    made(py, "Strip", fields)
 }
 
 /// The placement as Python's data.
@@ -175,23 +198,38 @@ fn pairs(points: &[Point]) -> Vec<Pair> {
     points.iter().copied().map(pair).collect()
 }
 
-fn part_data<'py>(py: Python<'py>, part: &Part) -> PyResult<Bound<'py, PyAny>> {
-    made(
+/// The part as Python's data.
+pub(crate) fn part_data<'py>(py: Python<'py>, part: &Part) -> PyResult<Bound<'py, PyAny>> {
+    let fields = [
+        (&part.name).into_bound_py_any(py)?,
+        pairs(&part.outline).into_bound_py_any(py)?,
+        part.grain_deg.into_bound_py_any(py)?,
+        part.tilt_deg.into_bound_py_any(py)?,
+        part.as_drawn.into_bound_py_any(py)?,
+        part.mirrored.into_bound_py_any(py)?,
+        spelled(part.shows).into_bound_py_any(py)?,
+        part.either_way.into_bound_py_any(py)?,
+        part.crosswise.into_bound_py_any(py)?,
+        (&part.role).into_bound_py_any(py)?,
+        pairs(&part.seam).into_bound_py_any(py)?,
+        (part.fold.map(|[a, b]| (pair(a), pair(b)))).into_bound_py_any(py)?,
+    ];
+    made(py, "Part", PyTuple::new(py, fields)?)
+}
+
+/// A part that may lie on a fold, made of its half; called by ``Part.on_fold``.
+#[pyfunction]
+pub(crate) fn part_on_fold<'py>(
+    py: Python<'py>,
+    name: &str,
+    half: &Bound<'py, PyAny>,
+    start: Pair,
+    end: Pair,
+) -> PyResult<Bound<'py, PyAny>> {
+    let part = Part::on_fold(name, points(half, "half")?, start, end);
+    part_data(
         py,
-        "Part",
-        (
-            &part.name,
-            pairs(&part.outline),
-            part.grain_deg,
-            part.tilt_deg,
-            part.as_drawn,
-            part.mirrored,
-            spelled(part.shows),
-            part.either_way,
-            part.crosswise,
-            &part.role,
-            pairs(&part.seam),
-        ),
+        &part.map_err(|error| raise(py, "Part.on_fold", &error))?,
     )
 }
 
@@ -216,6 +254,12 @@ pub(super) fn unplaced_tuple<'py>(py: Python<'py>, lay: &Lay) -> PyResult<Bound<
         py,
         unplaced.map(|u| made(py, "Unplaced", (u.part, spelled(u.hand), u.count))),
     )
+}
+
+/// The folds of a lay as Python's data.
+pub(super) fn fold_tuple<'py>(py: Python<'py>, lay: &Lay) -> PyResult<Bound<'py, PyTuple>> {
+    let fold = |fold: &Fold| made(py, "Fold", (fold.panel, pair(fold.from), pair(fold.to)));
+    tuple(py, lay.folds.iter().map(fold))
 }
 
 /// The cut lines of a lay's pieces where they lie.

@@ -69,7 +69,7 @@ pub(crate) fn leftovers<'py>(
     const NAME: &str = "leftovers";
     let parts = read_parts(NAME, parts)?;
     let panels = panel_list(panels)?;
-    let lay = read_lay(NAME, placements, None, 0.0)?;
+    let lay = read_lay(NAME, placements, None, None, 0.0)?;
     let options = LeftoverOptions { rectangles, least };
     let left = py.detach(|| recloth_lay::leftovers(&parts, &panels, &lay, &options));
     let left = left.map_err(|error| failed(py, NAME, &error))?;

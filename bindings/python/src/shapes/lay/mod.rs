@@ -2,7 +2,7 @@
 
 mod change;
 mod check;
-mod data;
+pub(super) mod data;
 mod drawing;
 pub(super) mod fit;
 mod largest;
@@ -24,6 +24,7 @@ pub(super) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(largest::fullest, module)?)?;
     module.add_function(wrap_pyfunction!(leftover::leftovers, module)?)?;
     module.add_function(wrap_pyfunction!(strip::strip, module)?)?;
+    module.add_function(wrap_pyfunction!(data::part_on_fold, module)?)?;
     module.add_function(wrap_pyfunction!(check::check, module)?)?;
     module.add_function(wrap_pyfunction!(check::placed, module)?)
 }

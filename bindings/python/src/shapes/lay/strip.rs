@@ -14,7 +14,9 @@ use super::{
         read::{Pickled, data, from_json, invalid, json, parsed, pickled},
     },
     check::complaints,
-    data::{outlines, part_tuple, placement_tuple, read_parts, read_strip, strip_data},
+    data::{
+        fold_tuple, outlines, part_tuple, placement_tuple, read_parts, read_strip, strip_data,
+    },
     drawing::{SHOWN, drawn},
     search::Search,
     watch::Watch,
@@ -107,6 +109,12 @@ impl PyStripLay {
     #[getter]
     fn placements<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyTuple>> {
         placement_tuple(py, &self.of.found.lay)
+    }
+
+    /// The lines on which the cloth is folded when it is cut, a tuple of Fold; empty where it is cut opened.
+    #[getter]
+    fn folds<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyTuple>> {
+        fold_tuple(py, &self.of.found.lay)
     }
 
     /// The parts, a tuple of Part.
@@ -224,7 +232,7 @@ impl PyStripLay {
 /// parts : list of Part or Piece
 ///     or dicts with the fields of Part, or tuples in their order; of a Piece its ``part()``
 /// strip : Strip
-///     the cloth, or a dict, or a tuple (width, faces, nap)
+///     the cloth, or a dict, or a tuple (width, faces, nap, folded)
 /// spacing : float
 ///     least distance between the cut lines of two pieces (mm), 0 to 1000; not kept from the edges of
 ///     the cloth
@@ -249,7 +257,8 @@ impl PyStripLay {
 /// ------
 /// ReclothError
 ///     naming the part or option: a number out of range, an outline that touches or crosses itself, more
-///     than 2000 pieces, a part that is too wide for the cloth
+///     than 2000 pieces, a part that is too wide for the cloth, or on folded cloth one whose grain does not
+///     run along its fold
 ///
 /// Examples
 /// --------
