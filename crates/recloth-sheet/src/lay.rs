@@ -24,6 +24,8 @@ pub struct LayPanel {
     pub flaws: Vec<Vec<Point>>,
     /// Direction of the warp, counter-clockwise from the x axis (degrees, -360 to 360).
     pub grain_deg: f64,
+    /// Where it is folded when it is cut, by two points of the line.
+    pub fold: Option<[Point; 2]>,
     /// The pieces.
     pub pieces: Vec<LayPiece>,
 }
@@ -39,6 +41,7 @@ impl From<&Panel> for LayPanel {
             holes: panel.holes().to_vec(),
             flaws: flaws.collect(),
             grain_deg: panel.grain_deg(),
+            fold: None,
             pieces: Vec::new(),
         }
     }
@@ -151,6 +154,28 @@ impl LayPanel {
         bounds_of_points(&self.outline)
     }
 
+    /// Where the line of the fold runs within the box of the panel.
+    fn fold_within(&self) -> Option<[Point; 2]> {
+        let [a, b] = self.fold?;
+        let (bounds, run) = (self.bounds(), b - a);
+        let (mut low, mut high) = (f64::NEG_INFINITY, f64::INFINITY);
+        for (start, slope, least, most) in [
+            (a.x, run.x, bounds.x0, bounds.x1),
+            (a.y, run.y, bounds.y0, bounds.y1),
+        ] {
+            if slope == 0.0 {
+                if start < least || start > most {
+                    return None;
+                }
+                continue;
+            }
+            let (p, q) = ((least - start) / slope, (most - start) / slope);
+            low = low.max(p.min(q));
+            high = high.min(p.max(q));
+        }
+        (low < high && low.is_finite() && high.is_finite()).then(|| [a + run * low, a + run * high])
+    }
+
     /// The panel on paper. Names of pieces too small to bear them go to `keys`, their numbers (from 1) on the pieces.
     fn draw(&self, place: &impl Fn(Point) -> Point, keys: &mut Vec<String>) -> Drawing {
         let ring = |points: &[Point]| -> Vec<Point> { points.iter().map(|&p| place(p)).collect() };
@@ -178,12 +203,23 @@ impl LayPanel {
         for flaw in &flaws {
             draw_flaw(&mut drawing, flaw);
         }
+        let fold = self.fold_within().map(|ends| ends.map(place));
+        if let Some([from, to]) = fold {
+            drawing.segment(Pen::Fold, from, to);
+        }
+        // What no words may lie over.
+        let taken = || {
+            flaws
+                .iter()
+                .map(Vec::as_slice)
+                .chain(fold.iter().map(<[Point; 2]>::as_slice))
+        };
 
         let mut free = vec![outline];
         free.extend(holes);
         free.extend(pieces.iter().cloned());
         let mut around = Room::new(free);
-        flaws.iter().for_each(|flaw| around.take_ring(flaw));
+        taken().for_each(|mark| around.take_ring(mark));
         arrow(
             &mut drawing,
             &mut around,
@@ -194,7 +230,7 @@ impl LayPanel {
         for (piece, outline) in self.pieces.iter().zip(pieces) {
             let piece_bounds = bounds_of_points(&outline);
             let mut room = Room::new(vec![outline]);
-            flaws.iter().for_each(|flaw| room.take_ring(flaw));
+            taken().for_each(|mark| room.take_ring(mark));
             if !label(&mut drawing, &mut room, &piece.label) {
                 keys.push(piece.label.clone());
                 let key = keys.len().to_string();
@@ -329,7 +365,7 @@ fn check(panel: &LayPanel) -> Result<(), Error> {
         .chain(&panel.holes)
         .chain(&panel.flaws)
         .chain(pieces);
-    for point in all.flatten() {
+    for point in all.flatten().chain(panel.fold.iter().flatten()) {
         Error::check("coordinate", point.x, -1e5, 1e5)?;
         Error::check("coordinate", point.y, -1e5, 1e5)?;
     }

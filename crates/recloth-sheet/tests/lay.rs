@@ -28,6 +28,7 @@ fn cloth() -> LayPanel {
             polygon(&[(400.0, 900.0)]),
         ],
         grain_deg: 90.0,
+        fold: None,
         pieces: vec![
             piece(
                 "Skirt, front",
@@ -127,6 +128,43 @@ fn text_of_a_lay_lies_on_no_line() {
             label.text
         );
     }
+}
+
+#[test]
+fn a_fold_is_drawn_across_its_panel_and_no_words_lie_over_it() {
+    // Two points of the line, of which one lies far outside the panel; 1 : 8, as above.
+    let mut folded = cloth();
+    folded.holes.clear();
+    let drawn = |x: f64, y: f64| {
+        let fold = Some([Point::new(x, 300.0), Point::new(y, 9000.0)]);
+        let panel = LayPanel {
+            fold,
+            ..folded.clone()
+        };
+        lay_drawing("Lay", &[panel], 103.0, 200.0).unwrap()
+    };
+    let drawing = drawn(250.0, 250.0);
+    let fold = lines(&drawing, Pen::Fold);
+    assert_eq!(fold.len(), 1);
+    let (fold, cloth) = (
+        bounds(&points([fold[0]])),
+        bounds(&points([lines(&drawing, Pen::Panel)[0]])),
+    );
+    assert!((fold.x0 - cloth.x0 - 250.0 / 8.0).abs() < 1e-9 && fold.width() < 1e-9);
+    assert!((fold.y0 - cloth.y0).abs() < 1e-9 && (fold.y1 - cloth.y1).abs() < 1e-9);
+    for label in labels(&drawing) {
+        let corners = label.corners();
+        for step in 0..=100 {
+            let y = fold.y0 + fold.height() * f64::from(step) / 100.0;
+            assert!(
+                depth(corners, Point::new(fold.x0, y)) <= 0.0,
+                "{:?}",
+                label.text
+            );
+        }
+    }
+    // A line that passes the panel by is not drawn.
+    assert!(lines(&drawn(900.0, 900.0), Pen::Fold).is_empty());
 }
 
 #[test]

@@ -15,8 +15,12 @@ pub(super) fn drawn(
 ) -> Result<String, recloth::Error> {
     let mut shown: Vec<LayPanel> = panels
         .iter()
-        .map(|(panel, note)| LayPanel {
+        .enumerate()
+        .map(|(index, (panel, note))| LayPanel {
             note: note.clone(),
+            fold: (lay.folds.iter())
+                .find(|fold| fold.panel == index)
+                .map(|fold| [fold.from, fold.to]),
             ..LayPanel::from(*panel)
         })
         .collect();

@@ -62,9 +62,14 @@ impl Laid {
 
     fn drawing(&self, width: f64, height: f64) -> Result<String, recloth::Error> {
         let note = format!(
-            "{:.0} mm of cloth {:.0} mm wide, {:.1} % covered",
+            "{:.0} mm of cloth {:.0} mm wide{}, {:.1} % covered",
             self.found.length,
             self.strip.width,
+            if self.strip.folded {
+                ", cut folded"
+            } else {
+                ""
+            },
             100.0 * self.found.density
         );
         let panel = self.panel()?;
