@@ -137,6 +137,44 @@ static void strips(void) {
   drop(&message);
 }
 
+/* Half of it lies on either side of x = 150. */
+#define FRONT "{\"name\": \"front\", \"outline\": " RECTANGLE(300, 400) ", \"fold\": [{\"x\": 150, \"y\": 0}, {\"x\": 150, \"y\": 1}]}"
+#define BACKS "{\"name\": \"back\", \"outline\": " RECTANGLE(140, 400) ", \"mirrored\": 1}"
+
+static void folded(void) {
+  recloth_error_t error;
+  char *out = NULL, *wrong = NULL, *message = NULL, *fold = NULL;
+  size_t count = 77;
+
+  /* On layers of 295 half of the front, 150, lies beside a back of 140: as long as they are. */
+  OK(recloth_strip("{\"parts\": [" FRONT ", " BACKS "], \"strip\": {\"width\": 590, \"folded\": true}}", NULL, NULL, &out, NULL, NULL));
+  CHECK(fabs(number(out, "\"length\":") - 400) < 1e-6);
+  fold = out == NULL ? NULL : strstr(out, "\"folds\":[{\"panel\":0,\"from\":{\"x\":0.0,\"y\":295.0}");
+  CHECK(fold != NULL);
+  OK(recloth_check_lay(out, &count, &wrong, NULL, NULL));
+  CHECK(count == 0);
+  drop(&wrong);
+  /* Folded ten millimetres further on, the front does not lie on the fold, and the backs lie over each other's images. */
+  if (fold != NULL) memcpy(strstr(fold, "295.0"), "305.0", 5);
+  if (fold != NULL) memcpy(strstr(fold, "295.0"), "305.0", 5);
+  OK(recloth_check_lay(out, &count, &wrong, NULL, NULL));
+  CHECK(count > 0 && strstr(wrong, "cut through both layers") != NULL);
+  drop(&wrong);
+  drop(&out);
+  /* 300 goes onto 590 opened, not onto a layer of 295. */
+  FAILS(recloth_strip("{\"parts\": [{\"name\": \"yoke\", \"outline\": " RECTANGLE(300, 90) "}], \"strip\": {\"width\": 590, \"folded\": true}}",
+                      NULL, NULL, &out, &message, &error),
+        NO_SOLUTION, "width");
+  CHECK(fabs(error.min - 600) < 1e-6 && message != NULL && strstr(message, "fits opened") != NULL);
+  drop(&message);
+  /* A fold that the outline is not its own mirror image in. */
+  FAILS(recloth_strip("{\"parts\": [{\"name\": \"front\", \"outline\": " RECTANGLE(300, 400) ", \"fold\": [{\"x\": 149, \"y\": 0}, {\"x\": 149, \"y\": 1}]}], \"strip\": {\"width\": 590}}",
+                      NULL, NULL, &out, &message, &error),
+        NO_SOLUTION, "fold");
+  CHECK(out == NULL && fabs(error.value - 2) < 1e-6);
+  drop(&message);
+}
+
 #define AT(x) "{\"part\": 0, \"hand\": \"as_drawn\", \"panel\": 0, \"mirrored\": false, \"turn_deg\": 0, \"shift\": {\"x\": " #x ", \"y\": 10}}"
 #define LAY(x) "{" POCKETS ", " BACK ", \"lay\": {\"placements\": [" AT(0) ", " AT(x) "], \"unplaced\": [], \"spacing\": 0}}"
 
@@ -339,6 +377,7 @@ int main(void) {
   setvbuf(stdout, NULL, _IONBF, 0);
   fits();
   strips();
+  folded();
   checks();
   parts();
   least_changes();

@@ -2,7 +2,6 @@
 
 use core::ops::ControlFlow;
 
-use recloth::outline::Hand;
 use recloth::quantity::cloth_to_buy;
 use recloth::units::YARD;
 use recloth_lay::{
@@ -14,7 +13,7 @@ use serde::Serialize;
 use crate::brief::{self, Brief, BriefError};
 use crate::cloth::Cloth;
 use crate::measure::Tape;
-use crate::plan::{CutPiece, Plan};
+use crate::plan::{CutPiece, Plan, TOLERANCE};
 
 /// The lay of one cloth.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -46,6 +45,8 @@ pub struct Bought {
     pub length: f64,
     /// Length to ask for: to the next 10 cm, or eighth of a yard where inches are printed (mm).
     pub ask: f64,
+    /// Whether it is cut folded: lengthwise, right sides together, selvedges together.
+    pub folded: bool,
 }
 
 /// Told of a search: the cloth, and how far it is. A break ends that search with the best so far.
@@ -123,10 +124,7 @@ pub(crate) fn lay(
                 ),
             ));
         }
-        let parts: Vec<Part> = of_cloth
-            .iter()
-            .map(|piece| part(piece, kind.tilt_deg))
-            .collect();
+        let parts = parts(brief, kind, &of_cloth)?;
         let search = Options {
             budget: BUDGET,
             seed: options.seed,
@@ -174,12 +172,9 @@ fn bought(
             Faces::One
         },
         nap: kind.one_way,
-        folded: false,
+        folded: kind.cut_folded,
     };
-    let parts: Vec<Part> = pieces
-        .iter()
-        .map(|piece| part(piece, kind.tilt_deg))
-        .collect();
+    let parts = parts(brief, kind, pieces)?;
     let found = strip_with(&parts, &washed, options, |so_far| tell(&kind.name, so_far))
         .map_err(|error| no_lay(&brief.file, &kind.name, &error))?;
     let panel = washed
@@ -199,23 +194,35 @@ fn bought(
         parts,
         panel_of: Vec::new(),
         panels: vec![panel.with_name(format!("{}, bought", kind.name))],
-        bought: Some(Bought { width, length, ask }),
+        bought: Some(Bought {
+            width,
+            length,
+            ask,
+            folded: kind.cut_folded,
+        }),
     })
 }
 
-fn part(piece: &CutPiece, tilt_deg: f64) -> Part {
-    let cutting = piece.piece.cutting();
-    let mirrored = match cutting.hand {
-        Hand::Mirrored => cutting.count / 2,
-        Hand::Identical => 0,
+/// The pieces as they are laid; of one on a fold the whole. What is flawed is taken off the panels, so no seam line is asked
+/// for.
+fn parts(
+    brief: &Brief,
+    kind: &brief::Cloth,
+    pieces: &[&CutPiece],
+) -> Result<Vec<Part>, BriefError> {
+    let part = |piece: &&CutPiece| {
+        let part = Part::of(&piece.piece, TOLERANCE);
+        let part = part.map_err(|error| {
+            let of = piece.piece.sentence(&error);
+            no_lay(&brief.file, &kind.name, &of)
+        })?;
+        Ok(Part {
+            tilt_deg: kind.tilt_deg,
+            seam: Vec::new(),
+            ..part
+        })
     };
-    Part {
-        grain_deg: piece.piece.grain_deg(),
-        tilt_deg,
-        as_drawn: cutting.count - mirrored,
-        mirrored,
-        ..Part::new(piece.piece.name(), piece.outline.iter().copied())
-    }
+    pieces.iter().map(part).collect()
 }
 
 impl Plan {

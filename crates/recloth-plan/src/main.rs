@@ -34,7 +34,8 @@ Files written into the folder (one that is not there is made):
 All of them are written, or none. A plan written there before is replaced; other files in the folder are left alone, \
 and where one is in the way nothing is written. Ctrl-C ends the command with nothing half-written.
 
-A cloth with bought_width is bought by the length: its pieces are laid on as little of it as is found.
+A cloth with bought_width is bought by the length: its pieces are laid on as little of it as is found. \
+With cut_folded = true beside it, it is cut folded lengthwise, through both layers.
 
 Exit status:
   0  everything has a place

@@ -124,6 +124,9 @@ impl Plan {
                         .flat_map(|cloth| &cloth.flaws)
                         .map(|flaw| flaw.outline.clone())
                         .collect(),
+                    fold: (laid.fit.lay.folds.iter())
+                        .find(|fold| fold.panel == index)
+                        .map(|fold| [fold.from, fold.to]),
                     pieces: pieces.collect(),
                     ..LayPanel::from(panel)
                 }

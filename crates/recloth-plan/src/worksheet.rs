@@ -139,8 +139,14 @@ impl Plan {
         let bought = laid.bought?;
         let [ask, width, length] =
             [bought.ask, bought.width, bought.length].map(|length| self.tape.text(length));
+        let folded = match bought.folded {
+            true => {
+                " It is cut folded: fold it lengthwise, right sides together, selvedges together."
+            }
+            false => "",
+        };
         Some(format!(
-            "Ask for {ask} of {}, {width} wide between the selvedges: the pieces take {length}, the wash counted in.",
+            "Ask for {ask} of {}, {width} wide between the selvedges: the pieces take {length}, the wash counted in.{folded}",
             laid.cloth
         ))
     }
@@ -257,6 +263,14 @@ fn lays(plan: &Plan, drawings: &[Vec<String>]) -> Markup {
                 @if let Some(line) = plan.ask_for(laid) {
                     p {
                         (line) " It is washed before they are laid on it; the selvedges are below and above."
+                    }
+                }
+                @if laid.bought.is_some_and(|bought| bought.folded) {
+                    p {
+                        "The lay is drawn opened, the fold as a broken line. Lay on the folded cloth what is drawn below the \
+                         fold, its paper wrong side up where it says “over”, and on the fold what lies across it; cut \
+                         through both layers. What is drawn above is cut with it; where nothing is drawn there, what is \
+                         cut is spare."
                     }
                 }
                 div.panels {

@@ -608,6 +608,54 @@ fn cloth_bought_by_the_length_says_how_much_to_ask_for() {
 }
 
 #[test]
+fn cloth_cut_folded_is_laid_folded_and_says_how_to_fold_it() {
+    let brief = bought().replace(
+        "bought_width = \"90 cm\"",
+        "bought_width = \"150 cm\"\ncut_folded = true",
+    );
+    let ran = run(&brief);
+    assert_eq!((ran.code, ran.err.as_str()), (0, ""), "{}", ran.out);
+    let plan: serde_json::Value =
+        serde_json::from_slice(&std::fs::read(ran.folder().join("plan.json")).expect("a plan"))
+            .expect("JSON");
+    let laid = &plan["lays"][0];
+    assert_eq!(laid["bought"]["folded"], true);
+    // 150 cm less 2 % in the wash, folded in the middle.
+    let fold = &laid["fit"]["lay"]["folds"][0];
+    for end in ["from", "to"] {
+        let height = fold[end]["y"].as_f64().expect("a number");
+        assert!((height - 735.0).abs() < 1e-9, "{height}");
+    }
+    assert_eq!(
+        laid["fit"]["lay"]["placements"].as_array().map(Vec::len),
+        Some(12)
+    );
+    let how = "fold it lengthwise, right sides together, selvedges together.";
+    assert!(ran.out.contains(how), "{}", ran.out);
+    let page = std::fs::read_to_string(ran.folder().join("worksheet.html")).expect("a worksheet");
+    assert!(page.contains(how) && page.contains("through both layers"));
+}
+
+#[test]
+fn only_what_is_bought_is_cut_folded() {
+    let brief = spoilt("[cloths.shirting]", "[cloths.shirting]\ncut_folded = true");
+    refused(
+        &brief,
+        "[cloths.shirting]",
+        "is cut folded, but not bought by the length",
+        "bought_width",
+    );
+    // What goes onto the cloth opened only says so.
+    let brief = bought().replace(
+        "bought_width = \"90 cm\"",
+        "bought_width = \"90 cm\"\ncut_folded = true",
+    );
+    let ran = run(&brief);
+    assert_eq!((ran.code, ran.written().len()), (2, 0), "{}", ran.out);
+    assert!(ran.err.contains("though it fits opened"), "{}", ran.err);
+}
+
+#[test]
 fn what_is_bought_has_no_panels() {
     let brief = spoilt(
         "[cloths.shirting]",

@@ -18,6 +18,8 @@ pub(crate) struct Cloth {
     pub(crate) tilt_deg: f64,
     /// Width between the selvedges of cloth that is bought by the length (mm); none where there are panels.
     pub(crate) bought_width: Option<f64>,
+    /// Bought cloth is folded lengthwise when it is cut.
+    pub(crate) cut_folded: bool,
     /// Change in the wash before cutting, along and across the grain (%; minus is shrinkage).
     pub(crate) change_pct: (f64, f64),
 }
@@ -99,6 +101,15 @@ pub(super) fn cloths(top: &Table<'_>) -> Result<Vec<Cloth>, BriefError> {
     let mut cloths = Vec::new();
     for (name, table) in top.named_tables("cloths", "cloth")? {
         let (fibre, sure) = work::fibre(&table)?;
+        let bought_width = table.opt_length("bought_width", BOLT)?;
+        let cut_folded = table.flag("cut_folded", false)?;
+        if cut_folded && bought_width.is_none() {
+            return Err(table.error(
+                &table.span,
+                format!("\"{name}\" is cut folded, but not bought by the length"),
+                "Add its bought_width, or take cut_folded away: panels are cut opened.",
+            ));
+        }
         let two_faced = table.choice("right_side", &[("one side", false), ("both sides", true)])?;
         cloths.push(Cloth {
             name,
@@ -107,7 +118,8 @@ pub(super) fn cloths(top: &Table<'_>) -> Result<Vec<Cloth>, BriefError> {
             two_faced,
             one_way: table.flag("one_way", false)?,
             tilt_deg: table.opt_number("tilt_deg", (0.0, 90.0))?.unwrap_or(0.0),
-            bought_width: table.opt_length("bought_width", BOLT)?,
+            bought_width,
+            cut_folded,
             change_pct: (
                 -table
                     .opt_number("shrinks_along_pct", (-10.0, 40.0))?

@@ -94,6 +94,7 @@ const KEYS: &[&str] = &[
     "corner_radius",
     "corners",
     "count",
+    "cut_folded",
     "dart_length",
     "dry_weight",
     "ease",
