@@ -7192,7 +7192,7 @@ recloth_status recloth_fit(const char *json,
 // All pieces on cloth by the length, as short as was found.
 //
 // - `json`: parts, the cloth and options, the fields of `Part`, `Strip` and `StripOptions` in Rust; what may be left
-//   out has its default: `{"parts": [...], "strip": {"width": 1400, "faces": "one", "nap": false},
+//   out has its default: `{"parts": [...], "strip": {"width": 1400, "faces": "one", "nap": false, "folded": false},
 //   "options": {"spacing": 0, "seed": 1, "budget": 50000000, "seconds": null, "threads": 0}}`.
 // - `progress`: called while it works; when it stops the search, `out` receives the best lay so far. NULL
 //   where nobody is to be told.
@@ -7220,7 +7220,8 @@ recloth_status recloth_strip(const char *json,
 //
 // - `json`: what recloth_fit() or recloth_strip() gave, or recloth_least_change() and its like with a fit, or `parts`, `panels` and `lay`, the fields of `Lay` in Rust:
 //   `{"placements": [{"part": 0, "hand": "as_drawn", "panel": 0, "mirrored": false, "turn_deg": 0,
-//   "shift": {"x": 20, "y": 30}}], "unplaced": [], "spacing": 0}`.
+//   "shift": {"x": 20, "y": 30}}], "unplaced": [], "spacing": 0}`; with `"folds": [{"panel": 0, "from": {"x": 0,
+//   "y": 700}, "to": {"x": 1, "y": 700}}]` of panels that are folded when they are cut.
 // - `count`: receives how many things are wrong.
 // - `out`: receives a list of sentences as JSON, one for each; free it with recloth_text_free(). NULL
 //   when they are not wanted.

@@ -166,6 +166,7 @@ fn back() -> LayPanel {
             points([(420.0, 880.0), (420.0, 960.0)]),
         ],
         grain_deg: 90.0,
+        fold: None,
         pieces: vec![
             piece(
                 "Wrap skirt, front (face down)",

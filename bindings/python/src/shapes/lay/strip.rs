@@ -14,9 +14,7 @@ use super::{
         read::{Pickled, data, from_json, invalid, json, parsed, pickled},
     },
     check::complaints,
-    data::{
-        fold_tuple, outlines, part_tuple, placement_tuple, read_parts, read_strip, strip_data,
-    },
+    data::{fold_tuple, outlines, part_tuple, placement_tuple, read_parts, read_strip, strip_data},
     drawing::{SHOWN, drawn},
     search::Search,
     watch::Watch,
