@@ -103,6 +103,8 @@ def judge(lay, parts, panels):
             elif spacing > 0 and not deep[1]:
                 said.doubtful.add(("too_close", other, index))
         laid.append((at["panel"], piece))
+    for fold in lay.get("folds", []):
+        folded(said, fold, [(index, shape) for index, (where, shape) in enumerate(laid) if where == fold["panel"]], lay["spacing"])
     for index, part in enumerate(parts):
         for hand in ("as_drawn", "mirrored"):
             there = sum(at["part"] == index and at["hand"] == hand for at in lay["placements"])
@@ -110,6 +112,35 @@ def judge(lay, parts, panels):
             if there != part[hand]:
                 said.certain.add(("count", part["name"], hand))
     return said
+
+
+def mirror(points, fold):
+    """Mirror images in a line by complex numbers: turned so that the line is level, conjugated, turned back."""
+    start, end = (complex(*xy([fold[name]])[0]) for name in ("from", "to"))
+    way = (end - start) / abs(end - start)
+    for x, y in points:
+        image = start + way * ((complex(x, y) - start) / way).conjugate()
+        yield image.real, image.imag
+
+
+def folded(said, fold, pieces, spacing):
+    """What is cut from the other layer of a folded panel: the place of a piece, or clear of all."""
+    images = [(index, Polygon(list(mirror(shape.exterior.coords, fold)))) for index, shape in pieces]
+    for index, image in images:
+        off = min(image.hausdorff_distance(shape) for _, shape in pieces)
+        if off < 5e-7:
+            continue
+        for other, shape in pieces:
+            deep = [overlaps(shape, image, depth) for depth in (TIGHT, LOOSE)]
+            gap = shape.distance(image)
+            # In doubt whether it is the place of a piece, whatever is said is right.
+            same = off < 2e-6
+            said.say("cuts_into", index, other, tight=deep[0] or same, loose=deep[1] and not same)
+            if spacing > 0 and not deep[0]:
+                near = [gap < spacing - TIGHT, gap < spacing - 2e-6]
+                said.say("cuts_near", index, other, tight=near[0] or same, loose=near[1] and not same)
+            elif spacing > 0 and not deep[1]:
+                said.doubtful.add(("cuts_near", index, other))
 
 
 def lie(said, index, at, part, panel):
@@ -161,6 +192,8 @@ def complaints(row):
         ((kind, told),) = complaint.items()
         if kind == "count":
             yield kind, told["part"], told["hand"]
+        elif kind in ("cuts_into", "cuts_near"):
+            yield kind, told["placement"], told["other"]
         elif "second" in told:
             yield kind, told["first"], told["second"]
         elif kind in ("on_hole", "on_flaw", "near_flaw"):
