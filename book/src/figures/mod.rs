@@ -21,6 +21,7 @@ mod draw;
 mod elastic;
 mod facing_and_lining;
 mod flared_hem;
+mod folded;
 mod gape;
 mod gathers;
 mod gore;
@@ -78,6 +79,7 @@ const FIGURES: &[(&str, Draw)] = &[
     ("elastic", elastic::drawing),
     ("facing-and-lining", facing_and_lining::drawing),
     ("flared-hem", flared_hem::drawing),
+    ("folded", folded::drawing),
     ("gape", gape::drawing),
     ("gathers", gathers::drawing),
     ("gore", gore::drawing),

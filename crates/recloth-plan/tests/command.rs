@@ -35,10 +35,15 @@ impl Ran {
 }
 
 fn command(brief: &Path, into: &Path) -> (i32, String, String) {
+    command_with(brief, into, &[])
+}
+
+fn command_with(brief: &Path, into: &Path, options: &[&str]) -> (i32, String, String) {
     let ran = Command::new(env!("CARGO_BIN_EXE_recloth"))
         .current_dir(brief.parent().expect("a directory"))
         .args(["plan", "brief.toml", "--into"])
         .arg(into)
+        .args(options)
         .output()
         .expect("the command runs");
     let text = |bytes: Vec<u8>| String::from_utf8(bytes).expect("UTF-8");
@@ -50,10 +55,14 @@ fn command(brief: &Path, into: &Path) -> (i32, String, String) {
 }
 
 fn run(brief: &str) -> Ran {
+    run_with(brief, &[])
+}
+
+fn run_with(brief: &str, options: &[&str]) -> Ran {
     let dir = TempDir::new().expect("a directory");
     let path = dir.path().join("brief.toml");
     std::fs::write(&path, brief).expect("the brief is written");
-    let (code, out, err) = command(&path, &dir.path().join("out"));
+    let (code, out, err) = command_with(&path, &dir.path().join("out"), options);
     Ran {
         code,
         out,
@@ -613,7 +622,7 @@ fn cloth_cut_folded_is_laid_folded_and_says_how_to_fold_it() {
         "bought_width = \"90 cm\"",
         "bought_width = \"150 cm\"\ncut_folded = true",
     );
-    let ran = run(&brief);
+    let ran = run_with(&brief, &["--budget", "2000000"]);
     assert_eq!((ran.code, ran.err.as_str()), (0, ""), "{}", ran.out);
     let plan: serde_json::Value =
         serde_json::from_slice(&std::fs::read(ran.folder().join("plan.json")).expect("a plan"))
