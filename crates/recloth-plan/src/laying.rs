@@ -5,13 +5,15 @@ use core::ops::ControlFlow;
 use recloth::quantity::cloth_to_buy;
 use recloth::units::YARD;
 use recloth_lay::{
-    Answer, Bound, Faces, Fit, Options, Panel, Part, Progress, Strip, StripOptions, fit_with,
-    strip_with,
+    Answer, Bound, Faces, Fit, Leftover, Options, Panel, Part, Progress, Strip, StripOptions,
+    Together, fit_with, strip_with,
 };
 use serde::Serialize;
 
 use crate::brief::{self, Brief, BriefError};
 use crate::cloth::Cloth;
+use crate::giving::{Given, give};
+use crate::left::left;
 use crate::measure::Tape;
 use crate::plan::{CutPiece, Plan, TOLERANCE};
 
@@ -31,6 +33,13 @@ pub struct Laid {
     pub panels: Vec<Panel>,
     /// What fits where.
     pub fit: Fit,
+    /// What must give, where not all of them fit and the brief allows something.
+    pub given: Option<Given>,
+    /// What the lay leaves, parts with a rectangle on grain at least 5 cm wide; where something gives, what is left then.
+    pub left: Vec<Leftover>,
+    /// Why that could not be worked out.
+    #[serde(skip)]
+    pub(crate) left_unknown: Option<String>,
     /// What to buy, where the cloth is bought for these pieces.
     pub bought: Option<Bought>,
 }
@@ -126,7 +135,7 @@ pub(crate) fn lay(
         }
         let parts = parts(brief, kind, &of_cloth)?;
         let search = Options {
-            budget: BUDGET,
+            budget: options.budget.saturating_mul(PANELS),
             seed: options.seed,
             seconds: options.seconds,
             threads: options.threads,
@@ -134,6 +143,21 @@ pub(crate) fn lay(
         };
         let fit = fit_with(&parts, &panels, &search, |so_far| tell(&kind.name, so_far))
             .map_err(|error| no_lay(&brief.file, &kind.name, &error))?;
+        let fits = fit.together == Together::Fit;
+        let mut tell = |so_far| tell(&kind.name, so_far);
+        let given = give(
+            brief,
+            &kind.name,
+            (&parts, &panels),
+            fits,
+            &search,
+            &mut tell,
+        )?;
+        let shown = given.as_ref().and_then(Given::changed);
+        let (left, left_unknown) = match shown {
+            Some((_, parts, fit)) => left(parts, &panels, fit),
+            None => left(&parts, &panels, &fit),
+        };
         lays.push(Laid {
             cloth: kind.name.clone(),
             pieces: of_cloth.iter().map(|piece| piece.number).collect(),
@@ -141,18 +165,18 @@ pub(crate) fn lay(
             panel_of,
             panels,
             fit,
+            given,
+            left,
+            left_unknown,
             bought: None,
         });
     }
     Ok(lays)
 }
 
-/// Evaluations of the search: a few seconds where not everything fits, far less where it does.
-const BUDGET: u64 = if cfg!(fuzzing) {
-    1_000_000
-} else {
-    300_000_000
-};
+/// Panels are searched with so many times the budget of a strip: a few seconds where not everything fits, far less where it
+/// does.
+const PANELS: u64 = if cfg!(fuzzing) { 10 } else { 30 };
 
 /// The lay of cloth that is bought by the length, after the wash.
 fn bought(
@@ -187,13 +211,19 @@ fn bought(
     };
     let ask = cloth_to_buy(length, 0.0, 0.0, graduation)
         .map_err(|error| no_lay(&brief.file, &kind.name, &error))?;
+    let fit = found.as_fit(&parts);
+    let panels = vec![panel.with_name(format!("{}, bought", kind.name))];
+    let (left, left_unknown) = left(&parts, &panels, &fit);
     Ok(Laid {
         cloth: kind.name.clone(),
         pieces: pieces.iter().map(|piece| piece.number).collect(),
-        fit: found.as_fit(&parts),
+        fit,
+        given: None,
+        left,
+        left_unknown,
         parts,
         panel_of: Vec::new(),
-        panels: vec![panel.with_name(format!("{}, bought", kind.name))],
+        panels,
         bought: Some(Bought {
             width,
             length,

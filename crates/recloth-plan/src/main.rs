@@ -37,11 +37,14 @@ and where one is in the way nothing is written. Ctrl-C ends the command with not
 A cloth with bought_width is bought by the length: its pieces are laid on as little of it as is found. \
 With cut_folded = true beside it, it is cut folded lengthwise, through both layers.
 
+Where pieces do not all fit on the panels, [[may_give]] says what may give, what you mind least first: the least of it that \
+is found to do is told and drawn.
+
 Exit status:
   0  everything has a place
   1  the plan is written, but not every piece has a place: the summary says which
-  2  the brief must be changed (nothing is written), or a piece is larger than every panel of its cloth (the plan is \
-written, so that its drawing can be looked at), or the folder cannot be written
+  2  the brief must be changed (nothing is written), or a piece is larger than every panel of its cloth and nothing that may \
+give helps (the plan is written, so that its drawing can be looked at), or the folder cannot be written
   130  interrupted by Ctrl-C";
 
 #[derive(Parser)]
@@ -57,7 +60,7 @@ struct Search {
     /// Seconds at most for the lay of each cloth; then it depends on the machine
     #[arg(long, value_name = "SECONDS")]
     seconds: Option<f64>,
-    /// Evaluations for each cloth that is bought: ten million take a few seconds
+    /// Evaluations for each cloth that is bought, and thirty times as many for panels: ten million take a few seconds
     #[arg(long, value_name = "COUNT", default_value_t = SEARCH.budget)]
     budget: u64,
     /// Number the search starts from: another may find another lay
@@ -266,6 +269,9 @@ fn summary(plan: &Plan, into: &Path) -> String {
             };
             lines.push(format!("  {:<16} {on}", panel.name()));
         }
+    }
+    for laid in &plan.lays {
+        lines.extend(plan.left_over(laid).map(|line| format!("  {line}")));
     }
     lines.extend(plan.to_buy().iter().map(|line| format!("  {line}")));
     lines.push(String::new());

@@ -1,7 +1,7 @@
 //! What a plan is written as: worksheet, sheets, drawings, and the plan itself for machines.
 
 use recloth::Error;
-use recloth_lay::placed;
+use recloth_lay::{Lay, Part, placed};
 use recloth_sheet::{
     Drawing, LayPanel, LayPiece, Paper, PieceOptions, SheetOptions, lay_drawing, pdf,
     piece_drawing, sheets, svg,
@@ -11,6 +11,7 @@ use serde::Serialize;
 use crate::baths::BathPlan;
 use crate::cloth::Cloth;
 use crate::files::PLAN;
+use crate::giving::Given;
 use crate::laying::Laid;
 use crate::order::Order;
 use crate::plan::{CutPiece, Plan, TOLERANCE};
@@ -34,7 +35,12 @@ impl Plan {
         let lays = self
             .lays
             .iter()
-            .map(|laid| self.lay_svgs(laid))
+            .map(|laid| {
+                Ok([
+                    self.svgs(self.lay_panels(laid))?,
+                    self.svgs(self.changed_panels(laid))?,
+                ])
+            })
             .collect::<Result<Vec<_>, Error>>()?;
         files.push((
             String::from("worksheet.html"),
@@ -86,18 +92,31 @@ impl Plan {
 
     /// The panels of a lay, each with its name, its size and the pieces that lie on it, to be drawn.
     pub fn lay_panels(&self, laid: &Laid) -> Vec<LayPanel> {
+        let changed = laid.given.as_ref().and_then(Given::changed);
+        // What is left is told of the lay that has all pieces.
+        self.drawn(laid, &laid.parts, &laid.fit.lay, changed.is_none())
+    }
+
+    /// The panels with the pieces as they lie once something gives, as [`Plan::lay_panels`]; none where nothing does.
+    pub fn changed_panels(&self, laid: &Laid) -> Vec<LayPanel> {
+        let changed = laid.given.as_ref().and_then(Given::changed);
+        changed.map_or(Vec::new(), |(_, parts, fit)| {
+            self.drawn(laid, parts, &fit.lay, true)
+        })
+    }
+
+    fn drawn(&self, laid: &Laid, parts: &[Part], lay: &Lay, with_left: bool) -> Vec<LayPanel> {
         let panels = laid.panels.iter().enumerate();
         panels
             .map(|(index, panel)| {
                 let measured = laid.panel_of.get(index).map(|&place| &self.panels[place]);
-                let on_it = laid
-                    .fit
-                    .lay
+                let on_it = lay
                     .placements
                     .iter()
                     .filter(|placement| placement.panel == index);
                 let pieces = on_it.map(|placement| {
-                    let number = laid.pieces[placement.part];
+                    let part = &parts[placement.part];
+                    let (number, half) = laid.piece_of(parts, placement.part);
                     // A piece that is its own mirror image lies the same either way.
                     let handed = self.piece(number).piece.handed(TOLERANCE).unwrap_or(true);
                     let over = if placement.mirrored && handed {
@@ -106,8 +125,8 @@ impl Plan {
                         ""
                     };
                     LayPiece {
-                        label: format!("{number}{over}"),
-                        outline: placed(&laid.parts[placement.part].outline, placement),
+                        label: format!("{number}{half}{over}"),
+                        outline: placed(&part.outline, placement),
                         grain_deg: None,
                     }
                 });
@@ -117,6 +136,10 @@ impl Plan {
                     self.tape.text(bounds.width()),
                     self.tape.text(bounds.height())
                 );
+                let left = laid
+                    .left
+                    .iter()
+                    .filter(|shape| with_left && shape.panel == index);
                 LayPanel {
                     note: size,
                     flaws: measured
@@ -128,15 +151,19 @@ impl Plan {
                         .find(|fold| fold.panel == index)
                         .map(|fold| [fold.from, fold.to]),
                     pieces: pieces.collect(),
+                    left: left
+                        .flat_map(|shape| &shape.rectangles)
+                        .map(|rectangle| rectangle.corners().to_vec())
+                        .collect(),
                     ..LayPanel::from(panel)
                 }
             })
             .collect()
     }
 
-    /// A drawing of each panel of a lay with what lies on it.
-    fn lay_svgs(&self, laid: &Laid) -> Result<Vec<String>, Error> {
-        self.lay_panels(laid)
+    /// A drawing of each panel with what lies on it.
+    fn svgs(&self, panels: Vec<LayPanel>) -> Result<Vec<String>, Error> {
+        panels
             .into_iter()
             .map(|panel| {
                 let name = panel.name.clone();

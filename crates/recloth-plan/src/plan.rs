@@ -12,6 +12,7 @@ use crate::brief::{Brief, BriefError};
 use crate::cloth::{Cloth, cloth};
 use crate::components::Bears;
 use crate::garment::{self, Sum};
+use crate::giving::{Given, check_gives};
 use crate::laying::{Laid, lay};
 use crate::measure::Tape;
 use crate::order::{Order, order_check};
@@ -90,7 +91,8 @@ pub fn plan(text: &str, name: &str) -> Result<Plan, BriefError> {
     plan_with(text, name, &SEARCH, &mut |_, _| ControlFlow::Continue(()))
 }
 
-/// How long a plan looks for lays: its budget is that of each cloth that is bought by the length, a few seconds.
+/// How long a plan looks for lays: its budget is that of each cloth that is bought by the length, a few seconds; panels, and
+/// what must give there, have thirty times as much.
 pub const SEARCH: StripOptions = StripOptions {
     spacing: 0.0,
     seed: 1,
@@ -155,7 +157,15 @@ pub fn plan_with(
     }
     doubts.extend(garment::body_doubts(&brief));
 
+    check_gives(&brief, &pieces)?;
     let lays = lay(&brief, &panels, &pieces, options, tell)?;
+
+    for laid in &lays {
+        let why = laid.left_unknown.as_ref();
+        doubts.extend(
+            why.map(|why| format!("What is left of the {} is not known: {why}", laid.cloth)),
+        );
+    }
 
     let mut baths = Vec::new();
     for bath in &brief.baths {
@@ -250,10 +260,16 @@ impl Plan {
         unplaced
     }
 
-    /// Pieces that are larger than every panel of their cloth, each with the error that says so.
+    /// Pieces that are larger than every panel of their cloth, each with the error that says so; not those of a cloth of which
+    /// something may give so that all fit.
     pub fn too_large(&self) -> Vec<BriefError> {
         let mut errors = Vec::new();
         for piece in &self.pieces {
+            let of = |laid: &&Laid| laid.pieces.contains(&piece.number);
+            let given = (self.lays.iter().find(of)).and_then(|laid| laid.given.as_ref());
+            if given.and_then(Given::changed).is_some() {
+                continue;
+            }
             let Some((wrong, right)) = self.proof(piece.number) else {
                 continue;
             };

@@ -3,8 +3,9 @@
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 use recloth::Error;
 use recloth::outline::{Hand, Piece, Role};
-use recloth_lay::{Faces, Shortage, Together};
+use recloth_lay::{Faces, Fit, Needed, Part, Shortage, Together};
 
+use crate::giving::Given;
 use crate::laying::Laid;
 use crate::measure::{mass_text, volume_text};
 use crate::order::Placed;
@@ -13,7 +14,7 @@ use crate::plan::{CutPiece, Plan};
 const CSS: &str = include_str!("worksheet.css");
 
 /// The worksheet as HTML. Lengths are in the brief's own style, rounded so that they add up.
-pub(crate) fn worksheet(plan: &Plan, lay_svgs: &[Vec<String>]) -> Result<String, Error> {
+pub(crate) fn worksheet(plan: &Plan, lay_svgs: &[[Vec<String>; 2]]) -> Result<String, Error> {
     let page = html! {
         (DOCTYPE)
         html lang="en" {
@@ -97,6 +98,20 @@ impl Plan {
             text.push_str(&format!(" {missing} of {of}, {name}: {why}"));
         }
         for laid in &self.lays {
+            let found = laid.given.as_ref().map(|given| &given.least.answer);
+            match found {
+                Some(Needed::Changed { .. }) => {
+                    let least = self.given(laid).join("; ");
+                    text.push_str(&format!(" All of it fits if this gives: {least}."));
+                    continue;
+                }
+                Some(Needed::Never { .. }) => {
+                    text.push_str(" It is proved that what may give is not enough.");
+                    continue;
+                }
+                Some(_) => text.push_str(" What may give was not found to be enough."),
+                None => {}
+            }
             text.push_str(match &laid.fit.together {
                 Together::Fit => "",
                 Together::Cannot(Shortage::Area { .. }) => {
@@ -125,6 +140,30 @@ impl Plan {
             });
         }
         text
+    }
+
+    /// The largest rectangles that are left of a cloth, in a line; none where nothing is.
+    pub fn left_over(&self, laid: &Laid) -> Option<String> {
+        let left = self.rectangles_left(laid);
+        let told: Vec<String> = (left.iter().take(3))
+            .map(|(panel, rectangle)| {
+                format!(
+                    "{} ({})",
+                    self.rectangle_text(rectangle),
+                    laid.panels[*panel].name()
+                )
+            })
+            .collect();
+        let more = match left.len() {
+            0 => return None,
+            1..=3 => String::new(),
+            count => format!(", and {} smaller", count - 3),
+        };
+        Some(format!(
+            "Left of the {}: {}{more}.",
+            laid.cloth,
+            told.join(", ")
+        ))
     }
 
     /// For each cloth that is bought by the length what to ask for, in a sentence or two.
@@ -243,7 +282,7 @@ fn cut_list(plan: &Plan) -> Markup {
     }
 }
 
-fn lays(plan: &Plan, drawings: &[Vec<String>]) -> Markup {
+fn lays(plan: &Plan, drawings: &[[Vec<String>; 2]]) -> Markup {
     html! {
         section id="lays" {
             h2 { "Lays" }
@@ -258,7 +297,7 @@ fn lays(plan: &Plan, drawings: &[Vec<String>]) -> Markup {
                      one of them is turned over when it is sewn."
                 }
             }
-            @for (laid, drawings) in plan.lays.iter().zip(drawings) {
+            @for (laid, [drawings, changed]) in plan.lays.iter().zip(drawings) {
                 h3 { (laid.cloth) ": " (format!("{:.0}", 100.0 * laid.fit.share)) " % of it used" }
                 @if let Some(line) = plan.ask_for(laid) {
                     p {
@@ -277,24 +316,38 @@ fn lays(plan: &Plan, drawings: &[Vec<String>]) -> Markup {
                     @for (index, drawing) in drawings.iter().enumerate() {
                         figure {
                             (PreEscaped(drawing))
-                            figcaption { (lies_there(plan, laid, index)) }
+                            figcaption { (lies_there(plan, laid, (&laid.parts, &laid.fit), index)) }
                         }
                     }
                 }
+                @if let Some((_, parts, fit)) = laid.given.as_ref().and_then(Given::changed) {
+                    h3 { (laid.cloth) ": all of it, once something gives" }
+                    p { "As little as was found, of what you allow. Nothing of it is on the pieces at full size: change them \
+                         before you cut, and what is sewn to them alike." }
+                    ul.plain { @for line in plan.given(laid) { li { (line) } } }
+                    div.panels {
+                        @for (index, drawing) in changed.iter().enumerate() {
+                            figure {
+                                (PreEscaped(drawing))
+                                figcaption { (lies_there(plan, laid, (parts, fit), index)) }
+                            }
+                        }
+                    }
+                }
+                (left_over(plan, laid))
             }
         }
     }
 }
 
 /// The pieces on a panel by number and name.
-fn lies_there(plan: &Plan, laid: &Laid, panel: usize) -> Markup {
-    let mut numbers: Vec<usize> = laid
-        .fit
+fn lies_there(plan: &Plan, laid: &Laid, (parts, fit): (&[Part], &Fit), panel: usize) -> Markup {
+    let mut numbers: Vec<usize> = fit
         .lay
         .placements
         .iter()
         .filter(|placement| placement.panel == panel)
-        .map(|placement| laid.pieces[placement.part])
+        .map(|placement| laid.piece_of(parts, placement.part).0)
         .collect();
     numbers.sort_unstable();
     numbers.dedup();
@@ -302,6 +355,24 @@ fn lies_there(plan: &Plan, laid: &Laid, panel: usize) -> Markup {
         @if numbers.is_empty() { "left over" }
         @for number in numbers {
             span.entry { strong { (number) } " " (plan.piece(number).piece.name()) } " "
+        }
+    }
+}
+
+/// What is left of a cloth, part by part.
+fn left_over(plan: &Plan, laid: &Laid) -> Markup {
+    let left = plan.rectangles_left(laid);
+    html! {
+        @if !left.is_empty() {
+            p { "Left over, of each part the largest rectangle on grain, drawn as a fine line; across the grain by along it:" }
+            table {
+                thead { tr { th { "Panel" } th { "Rectangle" } } }
+                tbody {
+                    @for (panel, rectangle) in left {
+                        tr { td { (laid.panels[panel].name()) } td { span.len { (plan.rectangle_text(rectangle)) } } }
+                    }
+                }
+            }
         }
     }
 }

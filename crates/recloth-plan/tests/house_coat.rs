@@ -83,7 +83,8 @@ fn the_worksheet_is_well_formed_and_whole() {
         assert!(text.contains(name), "{name}");
     }
     let rows = scraper::Selector::parse("#lays figure").expect("a selector");
-    assert_eq!(page.select(&rows).count(), plan.panels.len());
+    let drawn: usize = plan.lays.iter().map(|laid| laid.panels.len()).sum();
+    assert_eq!(page.select(&rows).count(), drawn);
 }
 
 #[test]

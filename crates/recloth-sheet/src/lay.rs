@@ -28,6 +28,8 @@ pub struct LayPanel {
     pub fold: Option<[Point; 2]>,
     /// The pieces.
     pub pieces: Vec<LayPiece>,
+    /// What is left to be used, drawn lightly.
+    pub left: Vec<Vec<Point>>,
 }
 
 impl From<&Panel> for LayPanel {
@@ -43,6 +45,7 @@ impl From<&Panel> for LayPanel {
             grain_deg: panel.grain_deg(),
             fold: None,
             pieces: Vec::new(),
+            left: Vec::new(),
         }
     }
 }
@@ -190,6 +193,9 @@ impl LayPanel {
             .area(Tone::Cloth, cloth.clone())
             .line(Pen::Panel, cloth);
 
+        for left in &self.left {
+            drawing.line(Pen::Construction, closed_path(&ring(left)));
+        }
         let pieces: Vec<Vec<Point>> = self
             .pieces
             .iter()
@@ -363,6 +369,7 @@ fn check(panel: &LayPanel) -> Result<(), Error> {
     let all = [&panel.outline]
         .into_iter()
         .chain(&panel.holes)
+        .chain(&panel.left)
         .chain(&panel.flaws)
         .chain(pieces);
     for point in all.flatten().chain(panel.fold.iter().flatten()) {

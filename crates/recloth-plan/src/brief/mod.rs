@@ -5,12 +5,14 @@
 
 mod error;
 mod garments;
+mod gives;
 mod panels;
 mod reader;
 mod work;
 
 pub use error::BriefError;
 pub(crate) use garments::{Buttons, Garment, Make, Pinafore, Pocket, Waistcoat, WrapSkirt};
+pub(crate) use gives::{GiveKind, MayGive};
 pub(crate) use panels::{Cloth, Corners, GivenFlaw, GivenPanel, Grain, Reading};
 pub(crate) use reader::{At, Source, Table};
 pub(crate) use work::{Bath, BathKind, Fibre, OldPart, Sureness, fibre_name};
@@ -58,6 +60,7 @@ pub(crate) struct Brief {
     pub(crate) panels: Vec<GivenPanel>,
     pub(crate) parts: Vec<OldPart>,
     pub(crate) make: Vec<Make>,
+    pub(crate) may_give: Vec<MayGive>,
     pub(crate) baths: Vec<Bath>,
     pub(crate) steps: Vec<Step>,
     pub(crate) steps_span: Option<Range<usize>>,
@@ -122,6 +125,7 @@ impl Brief {
         let panels = panels::panels(&top, &cloths)?;
         let parts = work::parts(&top)?;
         let make = garments::make(&top, &people, &cloths)?;
+        let may_give = gives::may_give(&top)?;
         let baths = work::baths(&top, &cloths)?;
         let steps = work::steps(&top, &make)?;
         let steps_span = top.has("steps").then(|| top.place("steps"));
@@ -159,6 +163,7 @@ impl Brief {
             panels,
             parts,
             make,
+            may_give,
             baths,
             steps,
             steps_span,
