@@ -44,6 +44,8 @@ pub struct Flaw {
     pub what: String,
     /// Its corners (mm).
     pub outline: Vec<Point>,
+    /// Under what it may lie: "seam allowance", "lining". One that may lie under nothing is cut away from what is usable.
+    pub under: Vec<String>,
 }
 
 /// Works out one panel of the brief.
@@ -67,9 +69,10 @@ pub(crate) fn cloth(brief: &Brief, tape: &Tape, panel: &GivenPanel) -> Result<Cl
     let wash = wash(kind.change_pct) * turn(90.0 - grain_deg);
     let outline: Vec<Point> = corners.iter().map(|&corner| wash * corner).collect();
     let flaws: Vec<Flaw> = panel.flaws.iter().map(|given| flaw(given, wash)).collect();
-    let shapes: Vec<Vec<Point>> = flaws.iter().map(|flaw| flaw.outline.clone()).collect();
+    let lost: Vec<&Flaw> = flaws.iter().filter(|flaw| flaw.under.is_empty()).collect();
+    let shapes: Vec<Vec<Point>> = lost.iter().map(|flaw| flaw.outline.clone()).collect();
     let usable = usable_panel(&outline, &panel.losses, &shapes, 0.0, ACCURACY).map_err(|error| {
-        let at = error.at().and_then(|at| flaws.get(at as usize)).filter(|_| error.argument() == "flaws");
+        let at = error.at().and_then(|at| lost.get(at as usize)).filter(|_| error.argument() == "flaws");
         let right = match (error.kind(), error.argument(), at) {
             (_, _, Some(flaw)) => format!(
                 "The {} lies outside the panel: \"at\" is its middle, along the first edge from the first corner, then \
@@ -124,6 +127,7 @@ fn flaw(given: &GivenFlaw, wash: Affine) -> Flaw {
             .iter()
             .map(|(x, y)| wash * Point::new(given.at.0 + x, given.at.1 + y))
             .collect(),
+        under: given.under.clone(),
     }
 }
 

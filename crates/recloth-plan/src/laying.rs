@@ -5,7 +5,7 @@ use core::ops::ControlFlow;
 use recloth::quantity::cloth_to_buy;
 use recloth::units::YARD;
 use recloth_lay::{
-    Answer, Bound, Faces, Fit, Leftover, Options, Panel, Part, Progress, Strip, StripOptions,
+    Answer, Bound, Faces, Fit, Flaw, Leftover, Options, Panel, Part, Progress, Strip, StripOptions,
     Together, fit_with, strip_with,
 };
 use serde::Serialize;
@@ -98,6 +98,15 @@ pub(crate) fn lay(
             .enumerate()
             .filter(|(_, cloth)| cloth.cloth_index == index)
         {
+            // Flaws that may lie under something stay on the panel, for the lay to judge piece by piece.
+            let hidden = cloth.flaws.iter().filter(|flaw| !flaw.under.is_empty());
+            let hidden: Vec<Flaw> = hidden
+                .map(|flaw| Flaw {
+                    what: flaw.what.clone(),
+                    under: flaw.under.clone(),
+                    ..Flaw::new(flaw.outline.iter().copied(), 0.0)
+                })
+                .collect();
             for (part, usable) in cloth.usable.iter().enumerate() {
                 let name = match part {
                     0 => cloth.name.clone(),
@@ -110,6 +119,7 @@ pub(crate) fn lay(
                 };
                 let panel = Panel::new(name, usable.outline.iter().copied())
                     .and_then(|panel| panel.with_holes(usable.holes.clone()))
+                    .and_then(|panel| panel.with_flaws(hidden.clone()))
                     .map_err(|error| {
                         let of = format!("panel \"{}\": {error}", cloth.name);
                         no_lay(&brief.file, &kind.name, &of)
@@ -133,7 +143,8 @@ pub(crate) fn lay(
                 ),
             ));
         }
-        let parts = parts(brief, kind, &of_cloth)?;
+        let with_seam = panels.iter().any(|panel| !panel.flaws().is_empty());
+        let parts = parts(brief, kind, &of_cloth, with_seam)?;
         let search = Options {
             budget: options.budget.saturating_mul(PANELS),
             seed: options.seed,
@@ -198,7 +209,7 @@ fn bought(
         nap: kind.one_way,
         folded: kind.cut_folded,
     };
-    let parts = parts(brief, kind, pieces)?;
+    let parts = parts(brief, kind, pieces, false)?;
     let found = strip_with(&parts, &washed, options, |so_far| tell(&kind.name, so_far))
         .map_err(|error| no_lay(&brief.file, &kind.name, &error))?;
     let panel = washed
@@ -233,22 +244,25 @@ fn bought(
     })
 }
 
-/// The pieces as they are laid; of one on a fold the whole. What is flawed is taken off the panels, so no seam line is asked
-/// for.
+/// The pieces as they are laid; of one on a fold the whole. The seam line is asked for where flaws may lie under something;
+/// other flaws are taken off the panels.
 fn parts(
     brief: &Brief,
     kind: &brief::Cloth,
     pieces: &[&CutPiece],
+    with_seam: bool,
 ) -> Result<Vec<Part>, BriefError> {
     let part = |piece: &&CutPiece| {
-        let part = Part::of(&piece.piece, TOLERANCE);
-        let part = part.map_err(|error| {
+        let mut part = Part::of(&piece.piece, TOLERANCE).map_err(|error| {
             let of = piece.piece.sentence(&error);
             no_lay(&brief.file, &kind.name, &of)
         })?;
+        if !with_seam {
+            part.seam.clear();
+        }
         Ok(Part {
             tilt_deg: kind.tilt_deg,
-            seam: Vec::new(),
+            role: piece.role.clone(),
             ..part
         })
     };

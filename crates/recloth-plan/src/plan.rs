@@ -11,7 +11,7 @@ use crate::baths::{BATH_CAUTIONS, BathPlan, bath_plan};
 use crate::brief::{Brief, BriefError};
 use crate::cloth::{Cloth, cloth};
 use crate::components::Bears;
-use crate::garment::{self, Sum};
+use crate::garment::{self, LINING, Sum};
 use crate::giving::{Given, check_gives};
 use crate::laying::{Laid, lay};
 use crate::measure::Tape;
@@ -35,6 +35,8 @@ pub struct CutPiece {
     pub cut_line: CutLine,
     /// The cut line as corners, within 0.05 mm (mm).
     pub outline: Vec<Point>,
+    /// What it is on the garment, where a flaw may lie under such: "lining"; empty for outer cloth.
+    pub role: String,
     /// Laid out with the others, but cut only when the order of work says so.
     pub cut_later: bool,
 }
@@ -146,6 +148,10 @@ pub fn plan_with(
                 number: pieces.len() + 1,
                 garment: make.name.clone(),
                 outline: cut_line.flatten(TOLERANCE),
+                role: match draft.linings.iter().any(|name| name == piece.name()) {
+                    true => LINING.to_owned(),
+                    false => String::new(),
+                },
                 cut_later: draft.later.iter().any(|name| name == piece.name()),
                 cut_line,
                 piece,

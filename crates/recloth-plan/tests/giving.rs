@@ -24,12 +24,12 @@ fn long_straps(gives: &str) -> String {
 }
 
 fn worksheet(plan: &Plan) -> String {
-    let files = plan.files().unwrap();
+    let files = plan.files().expect("it can be drawn");
     let (_, page) = files
         .into_iter()
         .find(|(name, _)| name == "worksheet.html")
-        .unwrap();
-    String::from_utf8(page).unwrap()
+        .expect("it is there");
+    String::from_utf8(page).expect("UTF-8")
 }
 
 #[test]
@@ -194,4 +194,29 @@ fn slips_in_what_may_give_are_told() {
         error.wrong().contains("5 degrees off grain already"),
         "{error}"
     );
+}
+
+#[test]
+fn a_flaw_may_lie_under_a_seam_allowance() {
+    let clear = "clear = \"5 mm\" }";
+    assert!(GOOD.contains(clear));
+    let brief = |under: &str| GOOD.replace(clear, &format!("clear = \"5 mm\", under = {under} }}"));
+    let plan = planned(&brief("[\"seam allowance\", \"lining\"]")).unwrap();
+    // It is not cut away, but stays for the lay to judge: 2 + 2 x 0.5 cm wide.
+    let laid = &plan.lays[0];
+    let back = &laid.panels[0];
+    assert!(back.holes().is_empty() && back.flaws().len() == 1);
+    assert_eq!(back.flaws()[0].under, ["seam allowance", "lining"]);
+    assert_eq!(back.flaws()[0].outline.len(), 4);
+    assert!(laid.parts.iter().all(|part| part.seam.len() >= 4));
+    assert_eq!(check(&laid.parts, &laid.panels, &laid.fit.lay), Ok(()));
+    assert_eq!(plan.lay_panels(laid)[0].flaws.len(), 1);
+    let error = planned(&brief("[\"linning\"]")).unwrap_err();
+    assert!(
+        error.wrong().contains("\"under\" cannot be \"linning\""),
+        "{error}"
+    );
+    assert!(error.right().contains("\"lining\" meant?"), "{error}");
+    let line = GOOD.lines().position(|line| line.contains(clear));
+    assert_eq!(error.line(), line.map(|line| line + 1));
 }

@@ -167,6 +167,7 @@ fn back() -> LayPanel {
         ],
         grain_deg: 90.0,
         fold: None,
+        left: Vec::new(),
         pieces: vec![
             piece(
                 "Wrap skirt, front (face down)",
@@ -207,6 +208,7 @@ fn sleeve() -> LayPanel {
             (-60.0, 470.0),
         ]),
         grain_deg: 85.0,
+        left: Vec::new(),
         pieces: vec![LayPiece {
             label: "Pinafore bib".into(),
             outline: points([(40.0, 60.0), (290.0, 60.0), (260.0, 330.0), (70.0, 330.0)]),

@@ -29,6 +29,7 @@ fn cloth() -> LayPanel {
         ],
         grain_deg: 90.0,
         fold: None,
+        left: Vec::new(),
         pieces: vec![
             piece(
                 "Skirt, front",
@@ -194,4 +195,27 @@ fn bad_lays_are_errors_that_name_them() {
         refuse(&[bad], 100.0),
         (ErrorKind::NotFinite, "grain_deg", Some(0))
     );
+}
+
+#[test]
+fn what_is_left_is_a_fine_line_on_the_cloth() {
+    let with = LayPanel {
+        left: vec![
+            [(0.0, 0.0), (40.0, 0.0), (40.0, 30.0), (0.0, 30.0)]
+                .map(Point::from)
+                .to_vec(),
+        ],
+        ..cloth()
+    };
+    let [plain, with] = [cloth(), with].map(|panel| {
+        let drawing = lay_drawing("lay", &[panel], 200.0, 200.0).unwrap();
+        svg(&drawing).unwrap().matches("<path").count()
+    });
+    assert_eq!(with, plain + 1);
+    let beyond = LayPanel {
+        left: vec![vec![Point::new(2e5, 0.0); 3]],
+        ..cloth()
+    };
+    let error = lay_drawing("lay", &[beyond], 200.0, 200.0).unwrap_err();
+    assert_eq!(error.argument(), "coordinate");
 }

@@ -2,7 +2,10 @@
 
 use std::ops::Range;
 
+use recloth::panel::SEAM_ALLOWANCE;
+
 use super::{At, BriefError, Sureness, Table, work};
+use crate::garment::LINING;
 
 /// A kind of cloth in the heap.
 #[derive(Clone, Debug, PartialEq)]
@@ -88,6 +91,8 @@ pub(crate) struct GivenFlaw {
     pub(crate) high: f64,
     /// How far to keep clear of it (mm).
     pub(crate) clear: f64,
+    /// Roles of pieces it does not matter for; of none, it is cut away.
+    pub(crate) under: Vec<String>,
 }
 
 /// A panel of a garment is within this (mm): a fingertip to six metres.
@@ -350,10 +355,20 @@ fn losses(table: &Table<'_>, count: usize, letters: &[char]) -> Result<Vec<f64>,
     Ok(losses)
 }
 
+/// Under what a flaw may lie: the roles of pieces, and what lies between cut line and seam line.
+const ROLES: &[&str] = &[SEAM_ALLOWANCE, LINING];
+
 fn flaws(table: &Table<'_>) -> Result<Vec<GivenFlaw>, BriefError> {
     let mut flaws = Vec::new();
     for flaw in table.tables("flaws", "flaw")? {
+        let under = flaw.texts("under")?;
+        for role in &under {
+            if !ROLES.contains(&role.value.as_str()) {
+                return Err(flaw.not_offered("under", role, ROLES.iter().copied()));
+            }
+        }
         flaws.push(GivenFlaw {
+            under: under.into_iter().map(|role| role.value).collect(),
             what: flaw.text("what")?.value,
             at: flaw.point("at", PLACE)?,
             wide: flaw.length("wide", (0.5, 3000.0))?,

@@ -162,6 +162,7 @@ const KEYS: &[&str] = &[
     "tilt_deg",
     "tilt_to_deg",
     "title",
+    "under",
     "waist",
     "waist_ease",
     "what",

@@ -13,6 +13,9 @@ use recloth::outline::Piece;
 use crate::brief::{Brief, BriefError, Garment, Make};
 use crate::order::{Kind, Step};
 
+/// The role of pieces that are lining, under which a flaw of the cloth does not show.
+pub(crate) const LINING: &str = "lining";
+
 /// Lengths that are sewn or laid together: they must add up on the tape.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Sum {
@@ -26,6 +29,8 @@ pub(crate) struct Draft {
     pub(crate) pieces: Vec<Piece>,
     /// Names of pieces that are laid out with the others but cut later.
     pub(crate) later: Vec<String>,
+    /// Names of pieces that are lining.
+    pub(crate) linings: Vec<String>,
     pub(crate) sums: Vec<Sum>,
     pub(crate) steps: Vec<Step>,
     /// The garment whose seams must still be open when this one is sewn to it.

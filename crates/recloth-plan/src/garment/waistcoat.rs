@@ -235,6 +235,10 @@ pub(super) fn draft(brief: &Brief, make: &Make, w: &Waistcoat) -> Result<Draft, 
         places.last().copied().unwrap_or(first),
     ));
     Ok(Draft {
+        linings: vec![
+            format!("{name} front lining"),
+            format!("{name} back lining"),
+        ],
         pieces,
         sums: vec![
             Sum {
