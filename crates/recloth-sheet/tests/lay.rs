@@ -5,7 +5,7 @@ mod common;
 use common::{bounds, depth, labels, lines, points, texts};
 use recloth::ErrorKind;
 use recloth_sheet::kurbo::{BezPath, Point};
-use recloth_sheet::{Group, LayPanel, LayPiece, Pen, Shape, lay_drawing};
+use recloth_sheet::{Group, LayPanel, LayPiece, Pen, Shape, lay_drawing, svg};
 
 fn polygon(corners: &[(f64, f64)]) -> Vec<Point> {
     corners.iter().copied().map(Point::from).collect()
