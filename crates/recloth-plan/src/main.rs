@@ -57,7 +57,7 @@ struct Command {
 /// How to look for lays.
 #[derive(clap::Args)]
 struct Search {
-    /// Seconds at most for the lay of each cloth; then it depends on the machine
+    /// Seconds at most for the lay of each cloth, and as many for what must give; then both depend on the machine
     #[arg(long, value_name = "SECONDS")]
     seconds: Option<f64>,
     /// Evaluations for each cloth that is bought, and thirty times as many for panels: ten million take a few seconds

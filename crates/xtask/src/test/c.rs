@@ -141,7 +141,11 @@ fn unfreed(context: &Context, tests: &[&str]) -> Result<Count, String> {
     if !laid.contains("mm of cloth 900 mm wide") || !laid.ends_with("proved\n") {
         return Err(format!("the example prints no lay: {laid}"));
     }
-    Ok(count + Count::passed(2))
+    let deepest = output(&mut watched("bindings/c/examples/deepest_pockets.c")?)?;
+    if deepest != "210.0 mm deep\nproved\n" {
+        return Err(format!("the example prints no depth of 420 / 2: {deepest}"));
+    }
+    Ok(count + Count::passed(3))
 }
 
 const VALGRIND: [&str; 5] = [
