@@ -1151,6 +1151,7 @@ def leftovers(
     panels: Iterable[Panel | _Fields],
     placements: Iterable[Placement | _Fields],
     *,
+    folds: Iterable[Fold | _Fields] | None = None,
     rectangles: int = 3,
     least: float = 20.0,
 ) -> tuple[Leftover, ...]:

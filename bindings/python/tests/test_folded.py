@@ -93,6 +93,17 @@ def test_what_fits_opened_only_says_so():
     assert recloth.strip([PARTS[3]], (280, "one", False, False), budget=1000).folds == ()
 
 
+def test_what_is_spare_is_left_by_itself():
+    cloth = Panel("cloth", [(0, 0), (200, 0), (200, 200), (0, 200)])
+    pocket = Part("pocket", [(0, 0), (50, 0), (50, 50), (0, 50)])
+    lie = [Placement(0, 0, shift=(20, 30))]
+    (opened,) = recloth.leftovers([pocket], [cloth], lie)
+    rest, spare = recloth.leftovers([pocket], [cloth], lie, folds=[Fold(0, (100, 0), (100, 9))])
+    assert opened.area_mm2 == pytest.approx(37_500, abs=1)
+    # The cut round it takes a tenth of a millimetre either way of 200.
+    assert spare.area_mm2 == pytest.approx(2500, abs=25) and rest.area_mm2 == pytest.approx(35_000, abs=25)
+
+
 def test_bad_folds_are_told():
     cloth = Panel("cloth", [(0, 0), (200, 0), (200, 200), (0, 200)])
     pocket = Part("pocket", [(0, 0), (50, 0), (50, 50), (0, 50)])

@@ -186,14 +186,16 @@ CALLS = {
         "seed": 1, "budget": 1000, "seconds": 5, "threads": 1, "progress": None,
     },
     recloth.leftovers: {
-        "parts": [PART], "panels": [CLOTH], "placements": [(0, 0, 0, (30, 30))], "rectangles": 2, "least": 5,
+        "parts": [PART], "panels": [CLOTH], "placements": [(0, 0, 0, (30, 30))], "folds": [(0, (200, 0), (200, 9))],
+        "rectangles": 2, "least": 5,
     },
     recloth.strip: {
         "parts": [PART], "strip": (320, "two"), "spacing": 2, "seed": 1, "budget": 1000, "seconds": 5, "threads": 1,
         "progress": None,
     },
     recloth.check: {
-        "parts": [PART], "panels": [CLOTH], "placements": [(0, 0, 0, (30, 30))], "unplaced": [], "folds": [(0, (200, 0), (200, 9))], "spacing": 2,
+        "parts": [PART], "panels": [CLOTH], "placements": [(0, 0, 0, (30, 30))], "unplaced": [],
+        "folds": [(0, (200, 0), (200, 9))], "spacing": 2,
     },
     recloth.placed: {"outline": SQUARE, "placement": recloth.Placement(0, 0)},
     recloth.Fit.from_json: {"text": recloth.fit([PART], [CLOTH], budget=1000).to_json()},

@@ -7,7 +7,9 @@ use recloth::ErrorKind;
 use recloth::panel::{PanelRectangle, largest_rectangle};
 
 use crate::bounds::{area, holds, sides};
+use crate::check::Ring;
 use crate::lay::sin_cos_deg;
+use crate::part::{check_line, mirrored};
 use crate::shape::{bounds, ring, sum};
 use crate::valid::{check_inputs, meet};
 use crate::{Error, Flaw, Lay, Panel, Part, placed};
@@ -61,13 +63,14 @@ pub struct Leftover {
 /// What a lay leaves of each panel: panel by panel, the largest shape first.
 ///
 /// The outline less holes, flaws with their margins (whatever they may lie under), and the pieces as they lie. The spacing
-/// between pieces is not taken off. A spot or a slit counts as at least 0.1 mm wide on every side. Nothing is listed that is
+/// between pieces is not taken off. What both layers of a folded panel lose is cut from both: where it is spare, it is a shape by
+/// itself. A spot, a slit or a cut in spare cloth counts as at least 0.1 mm wide on every side. Nothing is listed that is
 /// not left; what is left is listed save what lies within 0.1 mm of something taken, and slivers of a mean width below 0.2
 /// mm. Rectangles are the largest by area in turn, clear of each other; the first with a shorter side than wanted ends the
 /// list.
 ///
 /// # Errors
-/// `NoSolution` naming `part` or `panel`, of a placement that has no such. `Count` of a panel's `outline`, `holes` (the
+/// `NoSolution` naming `part` or `panel`, of a placement or fold that has no such; of a `fold` that is no line. `Count` of a panel's `outline`, `holes` (the
 /// pieces among them) or `flaws`: over 2000 points, or over 1000 of them. `NoSolution` naming `accuracy` where the shapes could
 /// not be proved right. Otherwise as of [`fit`](crate::fit()), and naming `rectangles` or `least`.
 ///
@@ -114,8 +117,20 @@ pub fn leftovers(
             .ok_or_else(|| none("panel", placement.panel, panels.len()))?
             .push(placed(&part.outline, placement));
     }
+    let mut cuts = vec![Vec::new(); panels.len()];
+    for (index, fold) in lay.folds.iter().enumerate() {
+        let of = |error: E| Error::new(format!("fold {index}"), error);
+        let line = [fold.from, fold.to];
+        check_line(line, 1e6).map_err(of)?;
+        let pieces = taken.get(fold.panel).ok_or_else(|| {
+            let last = panels.len() as f64 - 1.0;
+            of(E::no_solution("panel", fold.panel as f64, 0.0, last))
+        })?;
+        cuts[fold.panel].extend(spare(pieces, line));
+    }
     let mut left = Vec::new();
-    for (index, (panel, pieces)) in panels.iter().zip(taken).enumerate() {
+    for (index, ((panel, mut pieces), cuts)) in panels.iter().zip(taken).zip(cuts).enumerate() {
+        pieces.extend(cuts);
         let shapes = left_of(panel, pieces)
             .map_err(|error| Error::new(format!("panel {:?}", panel.name()), error))?;
         left.extend(shapes.into_iter().map(|shape| Leftover {
@@ -127,6 +142,22 @@ pub fn leftovers(
         }));
     }
     Ok(left)
+}
+
+/// The cuts round what is cut from the other layer with some pieces and is none of them, as narrow shapes.
+fn spare(pieces: &[Vec<Point>], line: [Point; 2]) -> Vec<Vec<Point>> {
+    let rings: Vec<Ring> = pieces.iter().map(|piece| Ring::new(piece)).collect();
+    let images = pieces.iter().map(|piece| mirrored(piece, line));
+    images
+        .filter(|image| {
+            let image = Ring::new(image);
+            !rings.iter().any(|ring| image.is_same(ring))
+        })
+        .flat_map(|image| {
+            let cut = |(from, to)| sum(&edge(from, to), &round(ACCURACY));
+            sides(&image).map(cut).collect::<Vec<_>>()
+        })
+        .collect()
 }
 
 /// What is left of a panel, the largest first.

@@ -3,7 +3,9 @@
 use kurbo::{Point, Vec2};
 use recloth::ErrorKind;
 use recloth::outline::{Curve, Cutting, Edge, Piece};
-use recloth_lay::{Complaint, Fold, Hand, Lay, Panel, Part, Placement, check};
+use recloth_lay::{
+    Complaint, Fold, Hand, Lay, LeftoverOptions, Panel, Part, Placement, check, leftovers,
+};
 
 fn rectangle(width: f64, height: f64) -> [(f64, f64); 4] {
     [(0.0, 0.0), (width, 0.0), (width, height), (0.0, height)]
@@ -231,6 +233,66 @@ fn bad_folds_are_refused() {
             panel: String::from("cloth")
         }]
     );
+}
+
+#[test]
+fn what_is_cut_from_the_other_layer_is_left_as_a_piece_of_its_own() {
+    let single = Part {
+        mirrored: 0,
+        ..sleeve()
+    };
+    let laid = lay([at(0, Hand::AsDrawn, 0.0, (10.0, 20.0))]);
+    let left = |lay: &Lay| {
+        let found = leftovers(
+            core::slice::from_ref(&single),
+            &[cloth()],
+            lay,
+            &LeftoverOptions::default(),
+        );
+        let areas = found.unwrap().into_iter().map(|shape| shape.area_mm2);
+        areas.collect::<Vec<_>>()
+    };
+    // The sleeve is (150 + 120) / 2 × 60 = 8100, and the cut round its image takes a tenth of a millimetre either way.
+    let [rest, image] = left(&laid)[..] else {
+        panic!("two shapes")
+    };
+    assert!((image - 8100.0).abs() < 50.0, "{image}");
+    assert!((rest - (80_000.0 - 2.0 * 8100.0)).abs() < 50.0, "{rest}");
+    // Opened, nothing is cut there.
+    let opened = Lay {
+        folds: Vec::new(),
+        ..laid.clone()
+    };
+    assert_eq!(left(&opened).len(), 1);
+    // A twin is no spare, nor is what lies on the fold.
+    let parts = [sleeve(), front()];
+    let both = leftovers(
+        &parts,
+        &[cloth()],
+        &pair_and_front(),
+        &LeftoverOptions::default(),
+    );
+    assert_eq!(both.unwrap().len(), 1);
+    let bad = |fold: Fold| {
+        let lay = Lay {
+            folds: vec![fold],
+            ..laid.clone()
+        };
+        let error = leftovers(
+            core::slice::from_ref(&single),
+            &[cloth()],
+            &lay,
+            &LeftoverOptions::default(),
+        )
+        .unwrap_err();
+        (error.of().to_owned(), error.error().argument())
+    };
+    assert_eq!(bad(Fold { panel: 1, ..FOLD }), ("fold 0".into(), "panel"));
+    let spot = Fold {
+        to: FOLD.from,
+        ..FOLD
+    };
+    assert_eq!(bad(spot), ("fold 0".into(), "fold"));
 }
 
 #[test]

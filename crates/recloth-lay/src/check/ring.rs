@@ -175,7 +175,7 @@ impl Ring {
     }
 
     /// Whether two rings are the same within [`DEPTH`].
-    pub(super) fn is_same(&self, other: &Ring) -> bool {
+    pub(crate) fn is_same(&self, other: &Ring) -> bool {
         let near = |a: Point, b: Point| (a.x - b.x).abs().max((a.y - b.y).abs()) <= DEPTH;
         near(self.low, other.low)
             && near(self.high, other.high)

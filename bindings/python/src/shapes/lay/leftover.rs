@@ -34,6 +34,8 @@ fn read_rectangles(count: &Bound<'_, PyAny>) -> PyResult<u32> {
 ///     as of ``fit``
 /// placements : list of Placement
 ///     as of ``check``
+/// folds : list of Fold
+///     as of ``check``: what is cut from the other layer and is spare is a shape by itself
 /// rectangles : int
 ///     how many rectangles at most in each shape, 0 to 100
 /// least : float
@@ -57,19 +59,20 @@ fn read_rectangles(count: &Bound<'_, PyAny>) -> PyResult<u32> {
 /// >>> left[0].rectangles
 /// (PanelRectangle(100.0 x 700.0 mm), PanelRectangle(300.0 x 100.0 mm))
 #[pyfunction]
-#[pyo3(signature = (parts, panels, placements, *, rectangles=3, least=20.0))]
+#[pyo3(signature = (parts, panels, placements, *, folds=None, rectangles=3, least=20.0))]
 pub(crate) fn leftovers<'py>(
     py: Python<'py>,
     parts: &Bound<'py, PyAny>,
     panels: &Bound<'py, PyAny>,
     placements: &Bound<'py, PyAny>,
+    folds: Option<&Bound<'py, PyAny>>,
     #[pyo3(from_py_with = read_rectangles)] rectangles: u32,
     #[pyo3(from_py_with = number)] least: f64,
 ) -> PyResult<Bound<'py, PyTuple>> {
     const NAME: &str = "leftovers";
     let parts = read_parts(NAME, parts)?;
     let panels = panel_list(panels)?;
-    let lay = read_lay(NAME, placements, None, None, 0.0)?;
+    let lay = read_lay(NAME, placements, None, folds, 0.0)?;
     let options = LeftoverOptions { rectangles, least };
     let left = py.detach(|| recloth_lay::leftovers(&parts, &panels, &lay, &options));
     let left = left.map_err(|error| failed(py, NAME, &error))?;
