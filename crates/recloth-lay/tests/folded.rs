@@ -452,7 +452,16 @@ fn drawn_front() -> Piece {
         "front",
         vec![
             Edge::seam("hem", curve((0.0, 0.0), (230.0, 12.0), 0.03), 40.0),
-            Edge::seam("side", curve((230.0, 12.0), (180.0, 600.0), 0.05), 15.0),
+            Edge::seam(
+                "side",
+                Curve::cubic(
+                    (230.0, 12.0),
+                    (215.0, 160.0),
+                    (245.0, 470.0),
+                    (180.0, 600.0),
+                ),
+                15.0,
+            ),
             Edge::seam("waist", curve((180.0, 600.0), (0.0, 590.0), -0.04), 10.0),
             Edge::fold("centre", Curve::line((0.0, 590.0), (0.0, 0.0))),
         ],

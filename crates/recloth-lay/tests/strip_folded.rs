@@ -259,7 +259,8 @@ fn what_fits_opened_only_says_so() {
             "part \"back\" on the folded strip, though it fits opened"
         );
         assert!((error.error().min() - least).abs() < 1e-9);
-        // The width that is named will do.
+        // The width that is named will do, and no less.
+        assert!(strip(&back, &folded(least - 0.01), &options).is_err());
         laid(&back, &folded(error.error().min()), &options);
     }
     let error = strip(&back, &folded(490.0), &quick()).unwrap_err();
@@ -346,7 +347,12 @@ fn many_that_may_lie_on_the_fold_are_cut_in_pairs_instead() {
 
 #[test]
 fn a_fold_that_lies_askew_on_the_page_is_laid_all_the_same() {
-    for (turn, mirrored) in [(0.3, false), (1.9, true), (4.4, false)] {
+    // Pairs of two alike, of either hand, and of both.
+    for (turn, mirrored, hands) in [
+        (0.3, false, [5, 0]),
+        (1.9, true, [0, 5]),
+        (4.4, false, [3, 2]),
+    ] {
         let (sin, cos) = libm::sincos(turn);
         let at = |x: f64, y: f64| {
             let x = if mirrored { -x } else { x };
@@ -360,8 +366,8 @@ fn a_fold_that_lies_askew_on_the_page_is_laid_all_the_same() {
         ];
         let front = Part {
             grain_deg: (turn + std::f64::consts::FRAC_PI_2) * 180.0 / std::f64::consts::PI,
-            as_drawn: 3,
-            mirrored: 2,
+            as_drawn: hands[0],
+            mirrored: hands[1],
             ..Part::on_fold("front", half, at(0.0, 0.0), at(0.0, 640.0)).unwrap()
         };
         let found = laid(core::slice::from_ref(&front), &folded(900.0), &quick());

@@ -170,3 +170,31 @@ pub(super) fn evened(outline: &[Point], line: Line) -> Result<Vec<Point>, reclot
     }
     opened(&half, line)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn an_outline_that_is_uneven_by_a_hair_becomes_its_own_mirror_image() {
+        // The left half is drawn a ten-thousandth wider, its curve with a point more, and no point lies on the fold.
+        let outline = [
+            (60.0, 0.0),
+            (40.0, 80.0),
+            (-40.0001, 80.0),
+            (-50.0, 42.0),
+            (-60.0001, 0.0),
+        ];
+        let outline: Vec<Point> = outline.into_iter().map(Point::from).collect();
+        let fold = [Point::new(0.0, 80.0), Point::new(0.0, 0.0)];
+        assert!(check_symmetry(&outline, fold).is_err());
+        // Down the fold, what is kept lies to the left, at x above 0.
+        let even = evened(&outline, fold).unwrap();
+        assert_eq!(check_symmetry(&even, fold), Ok(()));
+        let mut corners: Vec<(f64, f64)> = even.iter().map(|p| (p.x, p.y)).collect();
+        corners.sort_by(|a, b| a.0.total_cmp(&b.0).then(a.1.total_cmp(&b.1)));
+        assert_eq!(corners.len(), 6);
+        assert_eq!([corners[0], corners[5]], [(-60.0, 0.0), (60.0, 0.0)]);
+        assert_eq!([corners[1], corners[4]], [(-40.0, 80.0), (40.0, 80.0)]);
+    }
+}
