@@ -8,7 +8,7 @@ use recloth::panel::SEAM_ALLOWANCE;
 
 use crate::Flaw;
 use crate::valid::check_seam;
-pub(crate) use fold::{check_line, check_symmetry, mirror, mirrored};
+pub(crate) use fold::{axis, check_line, check_symmetry, mirror, mirrored};
 
 /// One of the two mirror images a piece is cut in.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]

@@ -154,8 +154,8 @@ impl StripLay {
 /// `seconds` ends the search.
 ///
 /// Cloth that is [folded](Strip::folded) is laid on one layer, and opened in the answer:
-/// - two of a part, one of each hand, are cut as a pair; two alike only where one may lie face down, on two-faced cloth or
-///   where either side may show;
+/// - two of a part, one of each hand, are cut as a pair; two alike where the part is its own mirror image, its seam line too,
+///   about a line along or square to its grain, or where one may lie face down: on two-faced cloth, or where either side may show;
 /// - a part with a [fold](Part::fold) lies on the fold of the cloth; but where more want to than the fold is long, two are
 ///   cut as a pair;
 /// - of an odd one, what is cut from the other layer is spare.

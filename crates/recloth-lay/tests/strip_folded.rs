@@ -102,10 +102,13 @@ fn a_front_on_the_fold_lies_beside_a_pair_of_backs() {
 
 #[test]
 fn an_odd_piece_takes_both_layers() {
-    // Three of one hand, each 200 across: on layers of 305 one after the other, though opened all three lie side by side.
+    // Three of one hand, each 190 to 200 across: on layers of 305 one after the other, though opened all three lie side by side.
     let parts = [Part {
         as_drawn: 3,
-        ..Part::new("panel", rectangle(200.0, 500.0))
+        ..Part::new(
+            "panel",
+            [(0.0, 0.0), (200.0, 0.0), (190.0, 500.0), (0.0, 500.0)],
+        )
     }];
     let found = laid(&parts, &folded(610.0), &quick());
     assert!(
@@ -131,6 +134,56 @@ fn an_odd_piece_takes_both_layers() {
         ..parts[0].clone()
     }];
     assert!(laid(&either, &folded(610.0), &quick()).length < 1005.0);
+}
+
+#[test]
+fn two_alike_are_a_pair_where_the_mirror_image_is_the_same() {
+    let alike = |part: Part| {
+        [Part {
+            as_drawn: 4,
+            ..part
+        }]
+    };
+    let takes = |part: Part, cloth: Strip| laid(&alike(part), &cloth, &quick()).length;
+    // Each 200 across: on a layer of 305 two pairs one after the other, not four singles.
+    let band = Part::new("band", rectangle(200.0, 500.0));
+    assert!(takes(band.clone(), folded(610.0)) < 1005.0);
+    let found = laid(&alike(band.clone()), &folded(610.0), &quick());
+    assert!(found.lay.placements.iter().all(|at| !at.face_down()));
+    // Not where the grain is askew, or the seam line has no mirror image.
+    let askew = Part {
+        grain_deg: 85.0,
+        ..band.clone()
+    };
+    assert!(takes(askew, folded(610.0)) > 2000.0 - 1e-6);
+    let seam = [(10.0, 10.0), (180.0, 10.0), (190.0, 490.0), (10.0, 490.0)];
+    let sewn = Part {
+        seam: seam.map(Point::from).into(),
+        ..band
+    };
+    assert!(takes(sewn, folded(610.0)) > 2000.0 - 1e-6);
+    // Its own mirror image about a line square to the grain: where there is a nap, the image points against it.
+    let flag = Part::new(
+        "flag",
+        [
+            (0.0, 0.0),
+            (290.0, 0.0),
+            (250.0, 250.0),
+            (290.0, 500.0),
+            (0.0, 500.0),
+        ],
+    );
+    assert!(takes(flag.clone(), folded(610.0)) < 1005.0);
+    let velvet = Strip {
+        nap: true,
+        ..folded(610.0)
+    };
+    assert!(takes(flag.clone(), velvet) > 1500.0);
+    let either_way = Part {
+        either_way: true,
+        ..flag
+    };
+    assert!(takes(either_way, velvet) < 1005.0);
 }
 
 #[test]

@@ -5,6 +5,7 @@ use recloth::ErrorKind;
 
 use super::Part;
 use crate::check::{DEPTH, Ring};
+use crate::lay::sin_cos_deg;
 use crate::shape::length;
 use crate::valid::check_ring;
 
@@ -107,6 +108,34 @@ impl Part {
     pub(crate) fn drop_lost_fold(&mut self) {
         self.fold = (self.fold).filter(|&line| check_symmetry(&self.outline, line).is_ok());
     }
+}
+
+/// A line along or, where that will do, square to the grain, in which outline and seam line of a part are their own mirror image.
+pub(crate) fn axis(part: &Part, square_too: bool) -> Option<Line> {
+    let middle = centroid(&part.outline);
+    let turns: &[f64] = if square_too { &[0.0, 90.0] } else { &[0.0] };
+    (turns.iter())
+        .map(|turn| {
+            let (sin, cos) = sin_cos_deg(part.grain_deg + turn);
+            [middle, middle + Vec2::new(cos, sin) * 1000.0]
+        })
+        .find(|&line| {
+            check_symmetry(&part.outline, line).is_ok()
+                && (part.seam.is_empty() || check_symmetry(&part.seam, line).is_ok())
+        })
+}
+
+/// The middle of the area within a ring.
+fn centroid(points: &[Point]) -> Point {
+    let origin = points.first().copied().unwrap_or_default();
+    let (mut sum, mut area) = (Vec2::ZERO, 0.0);
+    for pair in points.windows(2) {
+        let (a, b) = (pair[0] - origin, pair[1] - origin);
+        let cross = a.cross(b);
+        sum += (a + b) * (cross / 3.0);
+        area += cross;
+    }
+    origin + sum / area
 }
 
 /// The whole of a half that lies on a line.

@@ -265,7 +265,7 @@ impl Cloth {
         spacing: f64,
     ) -> (Lay, f64) {
         let placements: Vec<Placement> = (units.iter().zip(laid))
-            .flat_map(|(unit, at)| unit.cut(parts, at, self.width))
+            .flat_map(|(unit, at)| unit.cut(at, self.width))
             .collect();
         let length = (placements.iter())
             .flat_map(|placement| placed(&parts[placement.part].outline, placement))

@@ -5,7 +5,7 @@ use kurbo::{Point, Vec2};
 use crate::bounds::{area, grain_turn, ways};
 use crate::check::TILT;
 use crate::lay::half_turns;
-use crate::part::mirror;
+use crate::part::{axis, mirror};
 use crate::search::Kind;
 use crate::shape::{bounds, signed_area};
 use crate::{Error, Faces, Hand, Panel, Part, Placement, Shows, Strip, placed};
@@ -31,13 +31,26 @@ pub(super) struct Unit {
     /// Hand of the piece, of a pair the one on the layer that the search lays on.
     pub(super) hand: Hand,
     pub(super) cut: Cut,
+    /// A line in which the part is its own mirror image: of two alike, one may lie where the image of the other does.
+    axis: Option<[Point; 2]>,
 }
 
 /// All units of some parts.
 pub(super) fn units(parts: &[Part], strip: &Strip, panel: &Panel) -> Vec<Unit> {
     let mut units = Vec::new();
     for (part, wanted) in parts.iter().enumerate() {
-        let unit = |hand: Hand, cut: Cut| Unit { part, hand, cut };
+        let axis = match (strip.folded, wanted.fold) {
+            (false, _) => None,
+            (true, Some(fold)) => Some(fold),
+            // In a line square to the grain its image would point the other way.
+            (true, None) => axis(wanted, !strip.nap || wanted.either_way),
+        };
+        let unit = |hand: Hand, cut: Cut| Unit {
+            part,
+            hand,
+            cut,
+            axis,
+        };
         let each = |cut: Cut| {
             let of = move |hand: Hand| (0..wanted.count(hand)).map(move |_| unit(hand, cut));
             Hand::BOTH.into_iter().flat_map(of)
@@ -48,8 +61,9 @@ pub(super) fn units(parts: &[Part], strip: &Strip, panel: &Panel) -> Vec<Unit> {
             (true, None) => {
                 let pairs = wanted.as_drawn.min(wanted.mirrored);
                 units.extend((0..pairs).map(|_| unit(Hand::AsDrawn, Cut::Pair(Hand::Mirrored))));
-                // Two alike are a pair where one of them may lie face down.
-                let alike = panel.faces() == Faces::Two || wanted.shows == Shows::Either;
+                // Two alike are a pair where the mirror image is the same, or one of them may lie face down.
+                let either = panel.faces() == Faces::Two || wanted.shows == Shows::Either;
+                let alike = either || axis.is_some();
                 for hand in Hand::BOTH {
                     let left = wanted.count(hand) - pairs;
                     let pairs = if alike { left / 2 } else { 0 };
@@ -78,8 +92,8 @@ fn share_fold(parts: &[Part], strip: &Strip, panel: &Panel, units: &mut Vec<Unit
                 part,
                 hand,
                 cut: Cut::OnFold,
+                axis: Some(of.fold?),
             };
-            of.fold?;
             let &(mirrored, turn_deg) = unit.on_fold(of, panel).ok()?.first()?;
             let at = unit.lying(hand, mirrored, turn_deg);
             let (low, high) = bounds(&placed(&of.outline, &at));
@@ -200,18 +214,17 @@ impl Unit {
     }
 
     /// What the unit gives where its piece lies so, on cloth folded at half of `width`: the piece, and its twin if it has one.
-    pub(super) fn cut(&self, parts: &[Part], at: Placement, width: f64) -> Vec<Placement> {
+    pub(super) fn cut(&self, at: Placement, width: f64) -> Vec<Placement> {
         let Cut::Pair(other) = self.cut else {
             return vec![at];
         };
-        let part = &parts[self.part];
         // Of a pair that was turned over, the other hand lies below.
         let other = match at.hand == self.hand {
             true => other,
             false => self.hand,
         };
-        match part.fold {
-            Some(fold) if other == at.hand => vec![at, alike(at, fold, width)],
+        match self.axis {
+            Some(axis) if other == at.hand => vec![at, alike(at, axis, width)],
             _ => vec![at, twin(at, other, width)],
         }
     }
@@ -228,16 +241,16 @@ fn twin(at: Placement, hand: Hand, width: f64) -> Placement {
     }
 }
 
-/// The placement of a part that is its own mirror image in `fold`, the same side up, where the mirror image of `at` lies.
-fn alike(at: Placement, fold: [Point; 2], width: f64) -> Placement {
-    let run = fold[1] - fold[0];
-    let fold_deg = libm::atan2(run.y, run.x) * (180.0 / core::f64::consts::PI);
-    // Mirrored in its fold first, then in that of the cloth: a turn, and a shift that follows from where the origin goes.
+/// The placement of a part that is its own mirror image in `axis`, the same side up, where the mirror image of `at` lies.
+fn alike(at: Placement, axis: [Point; 2], width: f64) -> Placement {
+    let run = axis[1] - axis[0];
+    let axis_deg = libm::atan2(run.y, run.x) * (180.0 / core::f64::consts::PI);
+    // Mirrored in its axis first, then in the fold of the cloth: a turn, and a shift that follows from where the origin goes.
     let turn_deg = match at.mirrored {
-        true => 2.0 * fold_deg - at.turn_deg,
-        false => -2.0 * fold_deg - at.turn_deg,
+        true => 2.0 * axis_deg - at.turn_deg,
+        false => -2.0 * axis_deg - at.turn_deg,
     };
-    let image = placed(&[mirror(Point::ORIGIN, fold)], &twin(at, at.hand, width));
+    let image = placed(&[mirror(Point::ORIGIN, axis)], &twin(at, at.hand, width));
     Placement {
         turn_deg: half_turns(turn_deg),
         shift: image[0].to_vec2(),
