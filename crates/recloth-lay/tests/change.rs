@@ -671,23 +671,27 @@ fn what_the_time_left_untried_is_said() {
 #[test]
 fn no_more_parts_are_made_once_a_search_is_stopped() {
     let mut made = 0;
-    let parts_at = |length: f64| -> Result<_, Error> {
+    // More ells than are soon found a place: the search is stopped at its first glance.
+    let parts_at = |_| -> Result<_, Error> {
         made += 1;
-        let outline = [(0.0, 0.0), (60.0, 0.0), (60.0, length), (0.0, length)];
+        let ell = [
+            (0.0, 0.0),
+            (90.0, 0.0),
+            (90.0, 30.0),
+            (30.0, 30.0),
+            (30.0, 90.0),
+            (0.0, 90.0),
+        ];
         Ok(vec![Part {
-            tilt_deg: 45.0,
-            ..Part::new("belt", outline)
+            as_drawn: 60,
+            ..Part::new("ell", ell)
         }])
     };
-    let cloth = [Panel::new(
-        "back",
-        [(0.0, 0.0), (400.0, 0.0), (400.0, 400.0), (0.0, 400.0)],
-    )
-    .unwrap()];
+    let cloth = [Panel::new("back", rectangle(600.0, 500.0)).unwrap()];
     let values = Values {
-        low: 300.0,
-        high: 505.0,
-        step: 0.5,
+        low: 0.0,
+        high: 8.0,
+        step: 1.0,
     };
     let stop = |_| ControlFlow::Break(());
     largest_with(values, parts_at, &cloth, &Options::default(), stop).unwrap();
