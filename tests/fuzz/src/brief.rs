@@ -7,6 +7,21 @@ use crate::input::Input;
 /// A short brief that has a plan.
 const GOOD: &str = include_str!("../../../crates/recloth-plan/src/example.toml");
 
+/// What may give in it: a strap, which mostly fits, and a skirt.
+const GIVES: &str = "
+[[may_give]]
+piece = \"pinafore strap\"
+join_from = \"10 cm\"
+join_to = \"40 cm\"
+[[may_give]]
+piece = \"pinafore strap\"
+tilt_to_deg = 30
+[[may_give]]
+piece = \"pinafore skirt\"
+shorter_by = \"5 cm\"
+shorter_at = \"12 cm\"
+";
+
 pub(crate) fn target(input: &mut Input) -> Result<()> {
     let text = if input.once_in(8)? {
         String::from_utf8_lossy(input.0.bytes(input.0.len())?).into_owned()
@@ -24,6 +39,15 @@ pub(crate) fn target(input: &mut Input) -> Result<()> {
             let wanted = plan.count() as usize;
             let without: u32 = plan.unplaced().iter().map(|(_, count)| count).sum();
             assert!(without as usize <= wanted);
+            for laid in &plan.lays {
+                // What gives lets all pieces lie, as the checker sees it.
+                if let Some((_, parts, fit)) = laid.given.as_ref().and_then(|given| given.changed())
+                {
+                    assert!(fit.lay.unplaced.is_empty());
+                    let checked = recloth_lay::check(parts, &laid.panels, &fit.lay);
+                    assert_eq!(checked, Ok(()), "{text}");
+                }
+            }
         }
         Err(error) => {
             let told = error.to_string();
@@ -35,7 +59,16 @@ pub(crate) fn target(input: &mut Input) -> Result<()> {
 
 /// The good brief with lines left out, twice, elsewhere, or with another value.
 fn changed(input: &mut Input) -> Result<String> {
-    let mut lines: Vec<String> = GOOD.lines().map(str::to_owned).collect();
+    let hidden = GOOD.replace(
+        "clear = \"5 mm\" }",
+        "clear = \"5 mm\", under = [\"seam allowance\"] }",
+    );
+    let mut lines: Vec<String> = match input.index(3)? {
+        0 => GOOD.lines().map(str::to_owned).collect(),
+        _ => (hidden.lines().chain(GIVES.lines()))
+            .map(str::to_owned)
+            .collect(),
+    };
     for _ in 0..input.index(5)? {
         let at = input.index(lines.len())?;
         let other = input.index(lines.len())?;
