@@ -124,6 +124,16 @@ fn nothing_gives_where_all_fits_and_what_is_left_is_listed() {
 }
 
 #[test]
+fn what_the_book_shows_can_be_read() {
+    let page = include_str!("../../../book/pages/what-must-give.md");
+    let (_, after) = page.split_once("```toml\n").unwrap();
+    let (gives, _) = after.split_once("```").unwrap();
+    assert_eq!(gives.matches("[[may_give]]").count(), 3);
+    let plan = planned(&format!("{GOOD}\n{gives}")).unwrap();
+    assert!(plan.answer().starts_with("Everything fits"));
+}
+
+#[test]
 fn slips_in_what_may_give_are_told() {
     for (give, wrong, right) in [
         (
