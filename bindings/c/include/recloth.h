@@ -7153,8 +7153,8 @@ recloth_status recloth_leftovers(const char *json,
                                  char **message,
                                  recloth_error_t *error);
 
-// The part that a piece is laid as, as JSON for recloth_fit() and recloth_strip(): its cut line, its grain and
-// how many of each hand; of a piece on a fold the whole. It may not be tilted, its right side shows.
+// The part that a piece is laid as, as JSON for recloth_fit() and recloth_strip(): its cut line, seam line,
+// grain and how many of each hand; of a piece on a fold the whole, and the fold. It may not be tilted, its right side shows.
 //
 // - `tolerance`: how near curves are followed (mm, 0.001 to 10).
 // - `out`: receives the part; free it with recloth_text_free().
