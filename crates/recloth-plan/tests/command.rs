@@ -392,6 +392,25 @@ fn a_piece_larger_than_everything_is_named_with_its_bound() {
 }
 
 #[test]
+fn a_change_that_helps_is_told_and_ends_with_one() {
+    let brief = spoilt("strap_length = \"52 cm\"", "strap_length = \"76 cm\"")
+        + "\n[[may_give]]\npiece = \"pinafore strap\"\njoin_from = \"10 cm\"\njoin_to = \"60 cm\"\n";
+    let ran = run(&brief);
+    // 78 cm as cut lie on no panel: with the join that is no error any more.
+    assert_eq!((ran.code, ran.err.as_str()), (1, ""));
+    for said in [
+        "All of it fits if this gives: the pinafore strap: 2 of 2 joined",
+        "Left of the shirting: ",
+    ] {
+        assert!(ran.out.contains(said), "{said}\n{}", ran.out);
+    }
+    let json = std::fs::read_to_string(ran.folder().join("plan.json")).expect("there");
+    let json: serde_json::Value = serde_json::from_str(&json).expect("JSON");
+    let made = &json["lays"][0]["given"]["least"]["answer"]["changed"]["made"];
+    assert_eq!(made[0]["amount"]["join"]["pieces"], 2, "{made}");
+}
+
+#[test]
 fn too_much_for_the_cloth_ends_with_one() {
     let more = spoilt("ruffle_pieces = 4", "ruffle_pieces = 8\nskirt_panels = 8");
     let ran = run(&more.replace("fullness = 1.6", "fullness = 4"));
