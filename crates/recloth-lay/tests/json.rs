@@ -1,7 +1,9 @@
 //! Parts, panels, options and answers as JSON, as the bindings hand them over.
 #![cfg(feature = "serde")]
 
-use recloth_lay::{Fit, Options, Panel, Part, Shows, check, fit};
+use recloth_lay::{
+    Fit, Fold, Lay, Options, Panel, Part, Shows, Strip, StripLay, StripOptions, check, fit, strip,
+};
 use serde_json::{from_str, json, to_value};
 
 #[test]
@@ -64,4 +66,35 @@ fn answers_go_out_and_come_back() {
     lay.placements[0].shift.x += 1000.0;
     let complaints = to_value(check(&parts, &panels, &lay).unwrap_err()).unwrap();
     assert_eq!(complaints[0]["outside"]["part"], "pocket");
+}
+
+#[test]
+fn folds_are_written_where_there_are_some_and_read_back() {
+    let half = [(0.0, 0.0), (60.0, 0.0), (40.0, 80.0), (0.0, 80.0)];
+    let front = Part::on_fold("front", half, (0.0, 0.0), (0.0, 80.0)).unwrap();
+    let value = to_value(&front).unwrap();
+    assert_eq!(
+        value["fold"],
+        json!([{"x": 0.0, "y": 0.0}, {"x": 0.0, "y": 80.0}])
+    );
+    assert_eq!(from_str::<Part>(&value.to_string()).unwrap(), front);
+    let cloth: Strip = from_str(r#"{"width": 130, "folded": true}"#).unwrap();
+    let options = StripOptions {
+        budget: 1000,
+        ..StripOptions::default()
+    };
+    let found = strip(&[front], &cloth, &options).unwrap();
+    let value = to_value(&found).unwrap();
+    let ends =
+        json!({"panel": 0, "from": {"x": 0.0, "y": 65.0}, "to": {"x": found.length, "y": 65.0}});
+    assert_eq!(value["lay"]["folds"], json!([ends]));
+    assert_eq!(from_str::<StripLay>(&value.to_string()).unwrap(), found);
+    // Without folds nothing is said of them, and what says nothing has none.
+    let plain = Part::new("pocket", half);
+    assert!(to_value(&plain).unwrap().get("fold").is_none());
+    assert!(to_value(Strip::new(9.0)).unwrap().get("folded").is_none());
+    let opened = r#"{"placements":[],"unplaced":[],"spacing":0.0}"#;
+    assert_eq!(serde_json::to_string(&Lay::default()).unwrap(), opened);
+    assert_eq!(from_str::<Lay>(opened).unwrap(), Lay::default());
+    assert!(from_str::<Fold>(r#"{"panel":0,"from":{"x":0,"y":0}}"#).is_err());
 }
