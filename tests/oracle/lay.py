@@ -4,7 +4,7 @@ Every lay is judged again from the parts, the panels and the placements alone: t
 sides and the counts by plain arithmetic, what lies inside or over what by shapely. Depths and distances are asked at two
 tolerances, one narrower and one wider than the library's; where the two differ, the case is counted and left out, and
 there must be few. Where the library has proved that a piece has no place on a panel, random places are tried in vain.
-What a lay leaves is cut out again: the shapes must hold nothing that is taken, and lack no more than the stated accuracy.
+On cloth with a repeat, points to match are measured again. What a lay leaves is cut out again: the shapes must hold nothing that is taken, and lack no more than the stated accuracy.
 
 `python3 tests/oracle/lay.py` runs the example `random_lays` and reads it; `python3 tests/oracle/lay.py FILE` reads its
 output from a file, `-` from the standard input. Needs shapely and cargo.
@@ -105,6 +105,7 @@ def judge(lay, parts, panels):
         laid.append((at["panel"], piece))
     for fold in lay.get("folds", []):
         folded(said, fold, [(index, shape) for index, (where, shape) in enumerate(laid) if where == fold["panel"]], lay["spacing"])
+    match_points(said, lay["placements"], parts, panels)
     for index, part in enumerate(parts):
         for hand in ("as_drawn", "mirrored"):
             there = sum(at["part"] == index and at["hand"] == hand for at in lay["placements"])
@@ -143,10 +144,69 @@ def folded(said, fold, pieces, spacing):
                 said.doubtful.add(("cuts_near", index, other))
 
 
+def off_grain(at, part, panel):
+    """How far the grain of a piece is turned from that of its panel."""
+    grain = 180 - part["grain_deg"] if at["mirrored"] else part["grain_deg"]
+    return turned(grain + at["turn_deg"] - panel["grain_deg"])
+
+
+def match_points(said, placements, parts, panels):
+    """Points of one name at the same place of the repeat: each against the first laid of those it meets."""
+    points = []
+    for index, at in enumerate(placements):
+        part, panel = parts[at["part"]], panels[at["panel"]]
+        repeat = panel.get("repeat")
+        for point in part.get("matches", []) if repeat else []:
+            ((x, y),) = place(xy([point["at"]]), at)
+            x, y, angle = x - repeat["from"]["x"], y - repeat["from"]["y"], math.radians(panel["grain_deg"])
+            far = x * math.cos(angle) + y * math.sin(angle), y * math.cos(angle) - x * math.sin(angle)
+            hand = at["hand"] == "mirrored"
+            side = {"own": hand, "other": not hand, "both": "both", "level": None}[point["side"]]
+            points.append((point["name"], side, index, at, part, panel, far))
+    joined = {name for name, side, *_ in points if side == "both"}
+    firsts = {}
+    for name, side, *one in points:
+        along = firsts.setdefault(name, one)
+        group = None if side is None else "both" if name in joined else side
+        across = None if group is None else firsts.setdefault((name, group), one)
+        meet(said, one, along, across)
+
+
+def meet(said, one, along, across):
+    index, at, part, panel, far = one
+    lengths = panel["repeat"]["along"], panel["repeat"]["across"]
+
+    def repeats(other):
+        return other[3]["repeat"]["along"], other[3]["repeat"]["across"]
+
+    if repeats(along) != lengths:
+        said.certain.add(("other_repeat", along[0], index))
+        return
+    for axis, first in enumerate((along, across)):
+        if first is None or repeats(first) != lengths:
+            continue
+        number, first_at, first_part, first_panel, first_far = first
+        off = off_grain(first_at, first_part, first_panel)
+        crosswise = 45 < abs(off) < 135
+        length = lengths[axis != crosswise]
+        apart = abs(turned(off_grain(at, part, panel) - off))
+        if length == 0 or first is one:
+            continue
+        allowed = part["tilt_deg"] + first_part["tilt_deg"]
+        otherwise = [apart > allowed + more for more in (1e-9, 3e-9)]
+        said.say("other_way", number, index, tight=otherwise[0], loose=otherwise[1])
+        if otherwise[0] and otherwise[1]:
+            continue
+        if axis == 1 and at["mirrored"] ^ (at["hand"] == "mirrored") ^ first_at["mirrored"] ^ (first_at["hand"] == "mirrored"):
+            said.certain.add(("other_face", number, index))
+            continue
+        miss = abs(math.remainder(far[axis != crosswise] - first_far[axis != crosswise], length))
+        said.say("off_across" if axis else "off_along", number, index, tight=miss > 0.9e-6, loose=miss > 1.1e-6)
+
+
 def lie(said, index, at, part, panel):
     """Grain, nap and side."""
-    grain = 180 - part["grain_deg"] if at["mirrored"] else part["grain_deg"]
-    off = abs(turned(grain + at["turn_deg"] - panel["grain_deg"]))
+    off = abs(off_grain(at, part, panel))
     one_way = panel["nap"] and not part["either_way"]
     tilt = off if one_way else min(off, 180 - off)
     if part["crosswise"] and not one_way:
@@ -315,6 +375,15 @@ def check(row, chance):
     return None, "wrong" if said.certain else "left out" if said.doubtful and told else "right"
 
 
+def met(row):
+    """Whether two pieces of a lay, or more, have points of one name on cloth with a repeat."""
+    names = []
+    for at in row["lay"]["placements"]:
+        if row["panels"][at["panel"]].get("repeat"):
+            names.extend({point["name"] for point in row["parts"][at["part"]].get("matches", [])})
+    return len(names) > len(set(names))
+
+
 def lines(arguments):
     if arguments:
         return sys.stdin if arguments[0] == "-" else open(arguments[0], encoding="utf-8")
@@ -325,7 +394,7 @@ def lines(arguments):
 def main(arguments):
     chance = random.Random(1)
     counts = {"right": 0, "wrong": 0, "left out": 0}
-    kinds, cannot, failed, left = set(), 0, 0, 0
+    kinds, cannot, failed, left, matched = set(), 0, 0, 0, 0
     for number, line in enumerate(lines(arguments), 1):
         row = json.loads(line)
         fault, verdict = check(row, chance)
@@ -336,14 +405,17 @@ def main(arguments):
         counts[verdict] += 1
         cannot += len(row["cannot"])
         left += len(row["left"] or [])
+        matched += row["from_fit"] and met(row)
         kinds.update(kind for kind, *_ in complaints(row))
     checked = counts["right"] + counts["wrong"]
     print(
         f"{checked} lays checked: {counts['right']} right, {counts['wrong']} wrong in {len(kinds)} ways, "
-        f"{counts['left out']} left out; {cannot} refusals tried, {left} leftovers cut out again"
+        f"{counts['left out']} left out; {cannot} refusals tried, {left} leftovers cut out again, {matched} lays matched"
     )
     few = counts["left out"] * 20 <= checked
-    return 0 if checked and counts["right"] and counts["wrong"] and left and few and not failed else 1
+    said = {"off_along", "off_across", "other_way", "other_face", "other_repeat"} <= kinds
+    whole = checked and counts["right"] and counts["wrong"] and left and matched and said
+    return 0 if whole and few and not failed else 1
 
 
 if __name__ == "__main__":

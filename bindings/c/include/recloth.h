@@ -6899,6 +6899,20 @@ recloth_status recloth_panel_with_cloth(const recloth_panel *panel,
                                         recloth_panel **out,
                                         recloth_error_t *error);
 
+// The panel with a stripe, check or print that repeats, for parts with points to match; both lengths 0 take it away.
+//
+// - `along`, `across`: length of the repeat along the lengthwise grain and across it (mm, 1 to 2000; 0 for none).
+// - `from_x`, `from_y`: a point of the cloth where a repeat begins (mm, -1e5 to 1e5).
+//
+// `panel` is NULL or live; `out` and `error` are NULL or valid for writing.
+recloth_status recloth_panel_with_repeat(const recloth_panel *panel,
+                                         double along,
+                                         double across,
+                                         double from_x,
+                                         double from_y,
+                                         recloth_panel **out,
+                                         recloth_error_t *error);
+
 // The panel with its lengthwise grain from one corner of the outline towards another.
 //
 // - `from`, `to`: the corners, by index.
@@ -7192,7 +7206,8 @@ recloth_status recloth_fit(const char *json,
 // All pieces on cloth by the length, as short as was found.
 //
 // - `json`: parts, the cloth and options, the fields of `Part`, `Strip` and `StripOptions` in Rust; what may be left
-//   out has its default: `{"parts": [...], "strip": {"width": 1400, "faces": "one", "nap": false, "folded": false},
+//   out has its default: `{"parts": [...], "strip": {"width": 1400, "faces": "one", "nap": false, "folded": false,
+//   "repeat": null},
 //   "options": {"spacing": 0, "seed": 1, "budget": 50000000, "seconds": null, "threads": 0}}`.
 // - `progress`: called while it works; when it stops the search, `out` receives the best lay so far. NULL
 //   where nobody is to be told.

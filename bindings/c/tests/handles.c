@@ -371,7 +371,16 @@ static void panels(void) {
   OK(recloth_panel_with_cloth(panel, -90, 2, 1, &other, &error));
   CHECK(of(other).grain_deg == -90 && of(other).faces == 2 && of(other).nap == 1 && of(panel).faces == 1);
   recloth_panel_free(panel);
+  FAILS(recloth_panel_with_repeat(other, 80, 0.5, 0, 0, &panel, &error), OUT_OF_RANGE, "across");
+  OK(recloth_panel_with_repeat(other, 80, 60, 22, 35, &panel, &error));
+  OK(recloth_panel_to_json(panel, &json, NULL));
+  CHECK(strstr(json, "\"repeat\":{\"along\":80.0,\"across\":60.0,\"from\":{\"x\":22.0,\"y\":35.0}}") != NULL);
+  recloth_text_free(json);
+  recloth_panel_free(other);
+  OK(recloth_panel_with_repeat(panel, 0, 0, 0, 0, &other, &error));
+  recloth_panel_free(panel);
   OK(recloth_panel_to_json(other, &json, NULL));
+  CHECK(strstr(json, "repeat") == NULL);
   OK(recloth_panel_from_json(json, &panel, &message, &error));
   CHECK(of(panel).nap == 1 && of(panel).spares == 1 && near(of(panel).largest_misfit, 10) && message == NULL);
   recloth_text_free(json);

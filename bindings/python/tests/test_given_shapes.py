@@ -62,6 +62,7 @@ CALLS = {
     recloth.Spare: {"start": 0, "end": 2, "reading": 360, "misfit": None},
     recloth.Panel: {
         "name": "back", "outline": SQUARE, "holes": [], "flaws": [], "grain_deg": 90, "faces": "one", "nap": False,
+        "repeat": (80, 60, (1, 2)),
     },
     recloth.Panel.by_triangles: {"name": "back", "base": 300, "corners": [(0, 1, 500, 400)]},
     recloth.Panel.by_offsets: {"name": "sleeve", "stations": [0, 400], "left": [120, 200], "right": [130, 180]},
@@ -72,19 +73,21 @@ CALLS = {
     recloth.Panel.from_json: {"text": CLOTH.to_json()},
     CLOTH.replace: {
         "name": "back", "holes": [], "flaws": [], "grain_deg": 90, "grain": (0, 3), "faces": "two", "nap": True,
-        "spares": [(0, 2, 781)],
+        "repeat": {"along": 80}, "spares": [(0, 2, 781)],
     },
     CLOTH.usable: {"losses": 5, "accuracy": 0.1},
     CLOTH.tallest_rectangle: {"width": 50},
     recloth.Part: {
         "name": "strip", "outline": SQUARE, "grain_deg": 90, "tilt_deg": 0, "as_drawn": 1, "mirrored": 0,
         "shows": "right", "either_way": False, "crosswise": False, "role": "facing", "seam": SQUARE,
-        "fold": [(100, 0), (100, 9)],
+        "fold": [(100, 0), (100, 9)], "matches": [("hip", (9, 9), "both")],
     },
     recloth.Part.on_fold: {"name": "front", "half": SQUARE, "start": (0, 0), "end": (0, 9)},
     recloth.Fold: {"panel": 0, "start": (100, 0), "end": (100, 9)},
+    recloth.Repeat: {"along": 80, "across": 60, "start": (1, 2)},
+    recloth.MatchPoint: {"name": "hip", "at": (9, 9), "side": "own"},
     recloth.Change: {"part": 0, "give": "shorter", "toward_deg": 90, "beyond": 50, "most": 20},
-    recloth.Strip: {"width": 900, "faces": "one", "nap": False, "folded": True},
+    recloth.Strip: {"width": 900, "faces": "one", "nap": False, "folded": True, "repeat": (80, 60)},
     recloth.Placement: {
         "part": 0, "panel": 0, "turn_deg": 0, "shift": (20, 30), "mirrored": False, "hand": "as_drawn",
     },
@@ -252,6 +255,10 @@ def used(thing):
     elif isinstance(thing, recloth.Panel):
         assert thing._repr_svg_() is None or thing._repr_svg_().startswith("<svg")
         recloth.fit([PART], [thing], budget=100)
+    elif isinstance(thing, recloth.Repeat):
+        recloth.fit([PART], [CLOTH.replace(repeat=thing)], budget=100)
+    elif isinstance(thing, recloth.MatchPoint):
+        recloth.fit([dataclasses.replace(PART, matches=[thing])], [CLOTH], budget=100)
     elif isinstance(thing, recloth.Flaw):
         recloth.fit([PART], [CLOTH.replace(flaws=[thing])], budget=100)
     elif isinstance(thing, recloth.CornerReading):

@@ -4,6 +4,7 @@ Measures are invented; figures are worked by hand beside each check.
 """
 
 import copy
+import dataclasses
 import json
 import math
 import pickle
@@ -13,7 +14,7 @@ import numpy as np
 import pytest
 import recloth
 import shapely
-from recloth import CornerReading, Flaw, Panel, ReclothError, Spare
+from recloth import CornerReading, Flaw, MatchPoint, Panel, Part, Piece, ReclothError, Repeat, Spare
 from shapely.geometry import LineString, Point, Polygon, shape
 
 
@@ -49,6 +50,39 @@ def test_a_panel_cannot_be_changed_but_replaced():
     assert other.spares == (Spare(0, 2, 800, diagonal - 800), Spare(1, 3, 806, diagonal - 806))
     # 6.2 mm of 800 are more than 0.5 %.
     assert recloth.doubts(other.doubts) == [recloth.doubt_text(1 << 10)]
+
+
+def test_a_repeat_is_given_read_taken_away_and_refused():
+    check = Repeat(80, 60, (22, 35))
+    panel = Panel("back", rectangle(400, 700), repeat=check)
+    assert panel.repeat == check and Panel("back", rectangle(400, 700)).repeat is None
+    assert panel == Panel("back", rectangle(400, 700), repeat={"along": 80, "across": 60, "start": (22, 35)})
+    assert Panel.from_json(panel.to_json()) == panel == pickle.loads(pickle.dumps(panel))
+    assert panel.replace(name="front").repeat == check and panel.replace(repeat=(0, 50)).repeat == Repeat(0, 50)
+    assert panel.replace(repeat=()).repeat is None
+    for wrong, argument in ((Repeat(), "along"), (Repeat(0.5, 60), "along"), (Repeat(80, 2001), "across")):
+        with pytest.raises(ReclothError) as refused:
+            panel.replace(repeat=wrong)
+        assert refused.value.argument == argument
+
+
+def test_pieces_match_where_their_notches_meet_the_repeat():
+    # The front's hip is 200 up, the back's 150: on a repeat of 80 the back lies 50, or 130, further up.
+    sides = [(x, y) for x, y in rectangle(100, 300)]
+    front = Piece.polygon("front", sides, 0)
+    edges = [*front.edges]
+    edges[1] = dataclasses.replace(edges[1], notches=[("hip", 200)])
+    front = Piece("front", edges).part(matches=["hip"])
+    assert front.matches == (MatchPoint("hip", (100, 200)),)
+    back = Part("back", rectangle(120, 250), matches=[("hip", (0, 150))])
+    cloth = [Panel("cloth", rectangle(400, 700), repeat=(80, 0))]
+    assert recloth.check([front, back], cloth, [(0, 0), (1, 0, 0, (100, 130))]) == []
+    assert recloth.check([front, back], cloth, [(0, 0), (1, 0, 0, (100, 62))]) == [
+        "placements 0 and 1: hip: back lies 12 mm off front along the repeat of 80 mm"
+    ]
+    with pytest.raises(ReclothError) as refused:
+        Piece.polygon("front", sides, 0).part(matches=["hip"])
+    assert refused.value.argument == "notch"
 
 
 def test_it_comes_back_from_json_and_pickle():

@@ -61,6 +61,23 @@ def test_grain_across_is_taken_where_it_may_be():
     assert crosswise.together == "fit" and crosswise.parts[0].crosswise and crosswise.check() == []
 
 
+def test_on_cloth_with_a_repeat_the_pieces_match():
+    # Two panels as wide as half the cloth; their hips are 200 and 150 up: side by side one lies 50 further, or 30 back.
+    front, back = (
+        Part(name, [(0, 0), (400, 0), (400, 600), (0, 600)], matches=[{"name": "hip", "at": (0, up)}])
+        for name, up in (("front", 200), ("back", 150))
+    )
+    plain = recloth.strip([front, back], CLOTH, budget=BUDGET)
+    checked = recloth.strip([front, back], Strip(800, repeat=(80, 0)), budget=BUDGET)
+    assert (plain.length, checked.length) == (pytest.approx(600), pytest.approx(630))
+    assert checked.strip.repeat == recloth.Repeat(80) == checked.panel.repeat and checked.check() == []
+    assert recloth.StripLay.from_json(checked.to_json()) == checked == pickle.loads(pickle.dumps(checked))
+    hems = [dataclasses.replace(part, matches=[*part.matches, ("hem", (0, 0))]) for part in (front, back)]
+    with pytest.raises(ReclothError, match="30 mm off") as refused:
+        recloth.strip(hems, Strip(800, repeat=(80, 0)), budget=BUDGET)
+    assert refused.value.argument == "matches" and refused.value.value == pytest.approx(30)
+
+
 def test_cloth_and_parts_come_as_pieces_dicts_and_tuples():
     piece = Piece.polygon("pocket", POCKET.outline, 10)
     whole = recloth.strip([piece], {"width": 300, "faces": "two", "nap": True}, budget=BUDGET)

@@ -5,8 +5,8 @@
 
 use kurbo::{Point, Vec2};
 use recloth_lay::{
-    Alone, Answer, Faces, Flaw, Hand, Lay, LeftoverOptions, Options, Panel, Part, SEAM_ALLOWANCE,
-    Shows, Unplaced, check, fit, leftovers, placed,
+    Alone, Answer, Faces, Flaw, Hand, Lay, LeftoverOptions, MatchPoint, MatchSide, Options, Panel,
+    Part, Repeat, SEAM_ALLOWANCE, Shows, Unplaced, check, fit, leftovers, placed,
 };
 use serde_json::json;
 
@@ -110,7 +110,14 @@ impl Chance {
         } else {
             Faces::Two
         };
+        // Often the same on all panels, so that they match.
+        let repeat = self.odds(0.5).then(|| {
+            let (along, across) =
+                [(80.0, 0.0), (80.0, 0.0), (80.0, 60.0), (0.0, 90.0)][self.pick(4)];
+            Repeat::new(along, across).beginning_at(place(self))
+        });
         Panel::new(format!("panel {index}"), outline)
+            .and_then(|panel| panel.with_repeat(repeat))
             .and_then(|panel| panel.with_holes(holes))
             .and_then(|panel| panel.with_flaws(flaws))
             .and_then(|panel| panel.with_grain_deg(grain_deg))
@@ -130,7 +137,21 @@ impl Chance {
                 .collect(),
             false => Vec::new(),
         };
+        let matches = (0..[0, 1, 1, 1, 2][self.pick(5)])
+            .map(|number| MatchPoint {
+                name: ["hip", "hem"][(number + self.pick(8) / 7) % 2].into(),
+                at: outline[self.pick(outline.len())],
+                side: [
+                    MatchSide::Own,
+                    MatchSide::Own,
+                    MatchSide::Other,
+                    MatchSide::Both,
+                    MatchSide::Level,
+                ][self.pick(5)],
+            })
+            .collect();
         Part {
+            matches,
             role: ["", "lining"][self.pick(2)].into(),
             seam,
             grain_deg: self.between(-180.0, 180.0),

@@ -11,6 +11,7 @@
 //! rounding cannot move it across.
 
 mod folded;
+mod repeat;
 mod ring;
 
 use kurbo::Point;
@@ -19,6 +20,7 @@ use crate::lay::half_turns;
 use crate::part::Kept;
 use crate::valid::check_inputs;
 use crate::{Error, Faces, Hand, Lay, Panel, Part, Placement, Shows, placed};
+use repeat::check_repeat;
 pub(crate) use ring::Ring;
 
 /// Depth up to which two pieces count as touching (mm). It is kept within 1e-7.
@@ -193,16 +195,88 @@ pub enum Complaint {
         part: String,
         panel: String,
     },
+    /// Points of one name lie on different cloth.
+    #[error(
+        "placements {first} and {second}: at {name} {panel} and {other} cannot match, for their repeats differ"
+    )]
+    OtherRepeat {
+        name: String,
+        first: usize,
+        second: usize,
+        panel: String,
+        other: String,
+    },
+    /// The grains of two pieces that match point different ways, and with them the print.
+    #[error(
+        "placements {first} and {second}: {part} and {other} match at {name} but lie different ways round"
+    )]
+    OtherWay {
+        name: String,
+        first: usize,
+        second: usize,
+        part: String,
+        other: String,
+    },
+    /// Of two pieces that match across the grain one lies face up, the other face down.
+    #[error(
+        "placements {first} and {second}: {part} and {other} match at {name} but not the same side of them is up"
+    )]
+    OtherFace {
+        name: String,
+        first: usize,
+        second: usize,
+        part: String,
+        other: String,
+    },
+    /// The print does not meet along the grain of the pieces.
+    #[error(
+        "placements {first} and {second}: {name}: {other} lies {off} mm off {part} along the repeat of {repeat} mm"
+    )]
+    OffAlong {
+        name: String,
+        first: usize,
+        second: usize,
+        part: String,
+        other: String,
+        off: f64,
+        repeat: f64,
+    },
+    /// The print does not meet across the grain of the pieces.
+    #[error(
+        "placements {first} and {second}: {name}: {other} lies {off} mm off {part} across the repeat of {repeat} mm"
+    )]
+    OffAcross {
+        name: String,
+        first: usize,
+        second: usize,
+        part: String,
+        other: String,
+        off: f64,
+        repeat: f64,
+    },
 }
 
 /// Proves that a lay can be cut: every piece inside its panel, clear of holes, flaws and other pieces, on grain within
-/// its tolerance, the right way up, of the right hand, and none too many or too few.
+/// its tolerance, the right way up, of the right hand, matched where the cloth has a repeat, and none too many or too few.
 ///
 /// A flaw keeps clear what [`Flaw::under`](crate::Flaw) leaves of a piece: all of it, its seam line, or nothing.
 /// On a panel with a [`Fold`](crate::Fold) what is cut is cut through both layers: the mirror image of each piece in the fold
 /// is the piece itself, or another, or lies clear of all of them, and what is cut there is spare.
 /// Touching is allowed, an overlap deeper than [`DEPTH`] is not; the same tolerance holds for margins and the spacing.
 /// The work grows with the square of the number of points.
+///
+/// On panels with a [`Repeat`] the print must run on across the seams. Points of one name
+/// ([`Part::matches`]) lie at the same place of the repeat, within [`DEPTH`], measured on each panel from where its
+/// repeat begins:
+/// - along the grain of the pieces all of them, of all parts, copies and hands: a stripe is level all round. The pieces
+///   lie the same way round, for a piece turned end for end has the print upside down;
+/// - across it those of one hand ([`MatchSide`](crate::MatchSide)), the same way round and the same side up; a mirrored
+///   piece meets the print mirrored, and may have it elsewhere. On a slanting seam that can be one point, and all round a
+///   garment only where its girth there is a whole number of repeats.
+///
+/// Of a piece whose grain runs across the cloth, along and across are its own. A tilted piece meets the print at its
+/// points only, and at a bend. Panels of different repeats cannot match; one without a repeat asks for nothing; nor does
+/// a name that is there once.
 ///
 /// # Errors
 /// Everything that is wrong, in order of placement. Where an input cannot be used, that alone.
@@ -250,6 +324,11 @@ pub fn check(parts: &[Part], panels: &[Panel], lay: &Lay) -> Result<(), Vec<Comp
         }
     }
     folded::check_folds(panels, lay, &laid, &mut complaints);
+    let on_cloth = (laid.iter()).map(|piece| {
+        let placement = &lay.placements[piece.index];
+        (piece.index, piece.part, &panels[piece.panel], placement)
+    });
+    check_repeat(on_cloth, &mut complaints);
     check_counts(parts, lay, &mut complaints);
     if complaints.is_empty() {
         Ok(())

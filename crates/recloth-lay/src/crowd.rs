@@ -8,11 +8,13 @@
 //! measure by the shift that parts is that of Imamichi, Yagiura and Nagamochi, Discrete Optimization 6, 2009).
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use kurbo::{Point, Vec2};
 
 use crate::chance::Chance;
 use crate::clash::Clash;
+use crate::grid::Grid;
 use crate::near::{Near, Nears};
 use crate::shape::{Convex, bounds, length, sum, through_origin};
 
@@ -121,10 +123,22 @@ impl Table {
 pub(crate) struct Room {
     pub(crate) low: Point,
     pub(crate) high: Point,
+    /// Places they keep to, where points of pieces must match.
+    pub(crate) grid: Option<Grid>,
 }
 
 impl Room {
+    /// Whether its grid has a place in it.
+    pub(crate) fn has_place(&self) -> bool {
+        let middle = self.low.midpoint(self.high);
+        let on_grid = |grid: Grid| grid.nearest(middle, self.low, self.high).is_some();
+        self.grid.is_none_or(on_grid)
+    }
+
     pub(crate) fn nearest(&self, p: Point) -> Point {
+        if let Some(grid) = self.grid {
+            return grid.nearest(p, self.low, self.high).unwrap_or(p);
+        }
         Point::new(
             p.x.min(self.high.x).max(self.low.x),
             p.y.min(self.high.y).max(self.low.y),
@@ -132,21 +146,26 @@ impl Room {
     }
 
     fn any(&self, chance: &mut Chance) -> Point {
-        Point::new(
+        let p = Point::new(
             self.low.x + chance.share() * (self.high.x - self.low.x),
             self.low.y + chance.share() * (self.high.y - self.low.y),
-        )
+        );
+        match self.grid {
+            Some(_) => self.nearest(p),
+            None => p,
+        }
     }
 }
 
 /// A shape lying one way on one panel.
+#[derive(Clone)]
 pub(crate) struct Stance {
     /// Index of the attitude in the table.
     pub(crate) attitude: usize,
     pub(crate) panel: usize,
     pub(crate) room: Room,
     /// What the room has that is not cloth: beyond a slanting edge, in a bay, a hole, a flaw.
-    pub(crate) walls: Option<Clash>,
+    pub(crate) walls: Option<Arc<Clash>>,
 }
 
 /// One piece as it lies.
@@ -187,7 +206,7 @@ impl Scene<'_> {
     }
 
     /// How deep one pose lies in another.
-    fn depth(&self, pose: Pose, their: Pose) -> f64 {
+    pub(crate) fn depth(&self, pose: Pose, their: Pose) -> f64 {
         let (one, other) = (&self.stances[pose.stance], &self.stances[their.stance]);
         if one.panel != other.panel {
             return 0.0;
@@ -198,7 +217,7 @@ impl Scene<'_> {
     }
 
     /// How deep a pose lies in what is not cloth.
-    fn wall(&self, pose: Pose) -> f64 {
+    pub(crate) fn wall(&self, pose: Pose) -> f64 {
         let walls = self.stances[pose.stance].walls.as_ref();
         walls.map_or(0.0, |walls| walls.depth_near(pose.shift))
     }
@@ -416,12 +435,16 @@ fn improve(
     let (mut fault, mut at) = start;
     let mut step = first;
     while step > last && fault > 0.0 {
+        let [along, across] = match room.grid {
+            Some(grid) => grid.steps(step),
+            None => [Vec2::new(step, 0.0), Vec2::new(0.0, step)],
+        };
         let turn = match chance.pick(3) {
-            0 => Vec2::new(step, 0.0),
-            1 => Vec2::new(0.0, step),
+            0 => along,
+            1 => across,
             _ => match chance.pick(2) {
-                0 => Vec2::new(step, step),
-                _ => Vec2::new(step, -step),
+                0 => along + across,
+                _ => along - across,
             },
         };
         let mut better = false;

@@ -4,6 +4,7 @@ use core::ops::ControlFlow;
 
 use crate::bounds::{Bound, area, quick};
 use crate::everywhere::{Outcome, look};
+use crate::matched::never;
 use crate::search::{Kind, Search};
 use crate::shortage::{Shortage, shortage};
 use crate::together::together;
@@ -328,7 +329,17 @@ fn shortage_of(
         let row = kinds.iter().position(|&other| other == kind);
         row.is_none_or(|row| !matches!(alone[row * panels.len() + panel].answer, Answer::Cannot(_)))
     };
-    shortage(parts, panels, pieces, &may, spacing)
+    shortage(parts, panels, pieces, &may, spacing).or_else(|| {
+        let missed = never(parts, panels, pieces)?;
+        Some(Shortage::Unmatched {
+            name: missed.name,
+            part: missed.parts[0],
+            other: missed.parts[1],
+            across: missed.across,
+            off: missed.off,
+            repeat: missed.repeat,
+        })
+    })
 }
 
 fn check_options(options: &Options) -> Result<(), Error> {

@@ -4,6 +4,7 @@ use core::ops::ControlFlow;
 
 use crate::cleave::{check_moved, direction, moved};
 use crate::fit::check_all;
+use crate::matching::move_matches;
 use crate::trials::Trials;
 use crate::watch::Listener;
 use crate::{Error, Fit, Options, Panel, Part, Progress, Shortage, Together};
@@ -371,6 +372,7 @@ fn further(
             *line = moved(line, along, outward.beyond, by);
         }
         part.drop_lost_fold();
+        move_matches(part, along, outward.beyond, by);
         Ok(parts)
     };
     largest_with(values, parts_at, panels, options, listener)

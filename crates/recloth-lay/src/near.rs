@@ -124,6 +124,7 @@ mod tests {
         let room = Room {
             low: Point::new(5.0, 5.0),
             high: Point::new(905.0, 405.0),
+            grid: None,
         };
         let mut chance = Chance::new(3);
         let mut any = || {

@@ -6,8 +6,8 @@ use kurbo::Point;
 use recloth::outline::{self, Piece};
 use recloth::panel::SEAM_ALLOWANCE;
 
-use crate::Flaw;
 use crate::valid::check_seam;
+use crate::{Flaw, MatchPoint};
 pub(crate) use fold::{axis, check_line, check_symmetry, mirror, mirrored};
 
 /// One of the two mirror images a piece is cut in.
@@ -113,6 +113,12 @@ pub struct Part {
         serde(default, skip_serializing_if = "Option::is_none")
     )]
     pub fold: Option<[Point; 2]>,
+    /// Points that must meet those of the same name at the same place of the print, on cloth with a repeat (up to 1000).
+    #[cfg_attr(
+        feature = "serde",
+        serde(default, skip_serializing_if = "Vec::is_empty")
+    )]
+    pub matches: Vec<MatchPoint>,
 }
 
 /// What a flaw keeps a part from.
@@ -161,6 +167,7 @@ impl Part {
             role: String::new(),
             seam: Vec::new(),
             fold: None,
+            matches: Vec::new(),
         }
     }
 

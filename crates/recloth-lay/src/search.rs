@@ -75,7 +75,7 @@ pub(crate) struct Search<'a> {
     grounds: Vec<Ground>,
     pub(crate) usable: Vec<f64>,
     covers: Vec<Vec<Point>>,
-    areas: Vec<f64>,
+    pub(crate) areas: Vec<f64>,
     pub(crate) spacing: Vec<Point>,
     attitudes: Vec<Attitude>,
     attitude_index: BTreeMap<(usize, bool, u64), usize>,
@@ -286,7 +286,13 @@ impl<'a> Search<'a> {
         if off.abs() < 1e-9 { 0.0 } else { off }
     }
 
-    fn placement(&self, kind: Kind, panel: usize, attitude: usize, shift: Vec2) -> Placement {
+    pub(crate) fn placement(
+        &self,
+        kind: Kind,
+        panel: usize,
+        attitude: usize,
+        shift: Vec2,
+    ) -> Placement {
         let attitude = &self.attitudes[attitude];
         Placement {
             part: attitude.part,
@@ -369,6 +375,12 @@ impl<'a> Search<'a> {
             ));
             (region, walls)
         })
+    }
+
+    /// Whether an attitude is mirrored, and its turn (deg).
+    pub(crate) fn lie(&self, attitude: usize) -> (bool, f64) {
+        let at = &self.attitudes[attitude];
+        (at.mirrored, at.turn_deg)
     }
 
     /// The convex parts of an attitude.

@@ -67,6 +67,22 @@ pub enum Shortage {
         /// Length of those panels together (mm).
         there: f64,
     },
+    /// Points of pieces that may not be tilted and cannot all match on the repeat that all panels have: matched elsewhere,
+    /// these two miss each other.
+    Unmatched {
+        /// Name of the points.
+        name: String,
+        /// Index of one part.
+        part: usize,
+        /// Index of the other.
+        other: usize,
+        /// Whether it is across the grain that they miss.
+        across: bool,
+        /// By how much (mm).
+        off: f64,
+        /// Length of the repeat (mm).
+        repeat: f64,
+    },
 }
 
 /// What the proofs are about.

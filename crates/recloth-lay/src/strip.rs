@@ -2,6 +2,7 @@
 
 mod cloth;
 mod hunt;
+mod matched;
 mod unit;
 
 use core::ops::ControlFlow;
@@ -9,7 +10,9 @@ use std::time::Instant;
 
 use crate::bounds::area;
 use crate::valid::check_inputs;
-use crate::{Alone, Answer, Error, Faces, Fit, Hand, Lay, Panel, Part, Progress, Together, check};
+use crate::{
+    Alone, Answer, Error, Faces, Fit, Hand, Lay, Panel, Part, Progress, Repeat, Together, check,
+};
 use cloth::Cloth;
 use hunt::{Hunt, STREAMS};
 use unit::units;
@@ -38,16 +41,24 @@ pub struct Strip {
         serde(default, skip_serializing_if = "core::ops::Not::not")
     )]
     pub folded: bool,
+    /// How a stripe, check or print repeats on it, if one does: along the cloth and across it. Where on the print the points to
+    /// match lie is chosen by the search.
+    #[cfg_attr(
+        feature = "serde",
+        serde(default, skip_serializing_if = "Option::is_none")
+    )]
+    pub repeat: Option<Repeat>,
 }
 
 impl Strip {
-    /// One-faced cloth without nap, cut opened.
+    /// One-faced cloth without nap or repeat, cut opened.
     pub fn new(width: f64) -> Strip {
         Strip {
             width,
             faces: Faces::One,
             nap: false,
             folded: false,
+            repeat: None,
         }
     }
 
@@ -63,6 +74,7 @@ impl Strip {
             (0.0, self.width),
         ];
         let panel = Panel::new("strip", corners)?.with_grain_deg(0.0)?;
+        let panel = panel.with_repeat(self.repeat)?;
         Ok(panel.with_faces(self.faces).with_nap(self.nap))
     }
 }
@@ -165,7 +177,9 @@ impl StripLay {
 /// # Errors
 /// A value outside its range, an outline that touches or crosses itself, or more than 2000 pieces, naming the part or
 /// option; `NoSolution` for `width` where a part is too wide for the cloth, or shows both sides of one-faced cloth; for `fold`
-/// where a part's grain does not run along its fold, within its tolerance, on folded cloth.
+/// where a part's grain does not run along its fold, within its tolerance, on folded cloth; for `matches` where points cannot
+/// all match, saying how far they miss; for `repeat` where no way to match was found that has room across the cloth, or the
+/// cloth is folded: its layers are matched by hand.
 ///
 /// # Examples
 /// ```
@@ -214,7 +228,8 @@ pub fn strip_with(
     // Of what is cut through both layers one is laid.
     let covered: f64 = units.iter().map(|unit| unit.covers(parts)).sum();
     let layers = if strip.folded { 2.0 } else { 1.0 };
-    let mut hunt = Hunt::new(&cloth, options.seed, covered, strip.width / layers);
+    let hunt = Hunt::new(&cloth, options.seed, covered, strip.width / layers);
+    let mut hunt = hunt.ok_or_else(|| no_room(strip))?;
     let mut out_of_time = false;
     while !units.is_empty() && hunt.work < options.budget && !hunt.is_done() {
         let by_work = hunt.work as f64 / options.budget as f64;
@@ -260,9 +275,19 @@ pub fn strip_with(
     })
 }
 
+/// The error of cloth on which no choice of where the pieces match was found that leaves each of them a place.
+fn no_room(strip: &Strip) -> Error {
+    let across = strip.repeat.map_or(f64::NAN, |repeat| repeat.across);
+    let none = recloth::Error::no_solution("repeat", across, f64::NAN, f64::NAN);
+    Error::new("strip", none)
+}
+
 fn check_options(strip: &Strip, options: &StripOptions) -> Result<(), Error> {
     let of = |name: &'static str| move |error| Error::new(name, error);
     recloth::Error::check("width", strip.width, 1.0, 1e5).map_err(of("strip"))?;
+    if let Some(repeat) = strip.repeat {
+        repeat.checked().map_err(of("strip"))?;
+    }
     recloth::Error::check("spacing", options.spacing, 0.0, 1000.0).map_err(of("options"))?;
     if let Some(seconds) = options.seconds {
         recloth::Error::check("seconds", seconds, 0.0, 1e6).map_err(of("options"))?;

@@ -1,6 +1,7 @@
 //! All pieces on all panels, by several ways of looking.
 
 use crate::jigsaw::Jigsaw;
+use crate::matched::{links, matched};
 use crate::pack::Pack;
 use crate::search::{Kind, Search, first_lay, lay_again, placements};
 use crate::watch::Watch;
@@ -24,6 +25,9 @@ pub(crate) fn together(
                 .collect()
         })
         .collect();
+    if let Some(links) = links(parts, panels, pieces) {
+        return matched(search, pieces, &places, &links, hopeless, options, watch);
+    }
     watch.give(search.work, 1.0);
     let mut best = first_lay(search, pieces, &places, watch);
     watch.best = Some(best.share(search, pieces));
@@ -50,7 +54,7 @@ pub(crate) fn together(
         }
     }
     if !best.is_whole()
-        && let Some(pack) = Pack::new(search, pieces, &places)
+        && let Some(pack) = Pack::new(search, pieces, &places, None)
     {
         let threads = match options.threads {
             0 => std::thread::available_parallelism().map_or(1, usize::from),

@@ -42,6 +42,13 @@ pub(crate) fn check_part(part: &Part) -> Result<(), recloth::Error> {
         check_line(line, REACH)?;
         check_symmetry(&part.outline, line)?;
     }
+    recloth::Error::check_items("matches", part.matches.len(), 0, LIST)?;
+    for (index, point) in part.matches.iter().enumerate() {
+        for value in [point.at.x, point.at.y] {
+            recloth::Error::check("matches", value, -REACH, REACH)
+                .map_err(|error| error.at_index(index))?;
+        }
+    }
     Ok(())
 }
 

@@ -2,7 +2,8 @@
 #![cfg(feature = "serde")]
 
 use recloth_lay::{
-    Fit, Fold, Lay, Options, Panel, Part, Shows, Strip, StripLay, StripOptions, check, fit, strip,
+    Fit, Fold, Lay, MatchSide, Options, Panel, Part, Repeat, Shows, Strip, StripLay, StripOptions,
+    check, fit, strip,
 };
 use serde_json::{from_str, json, to_value};
 
@@ -28,6 +29,38 @@ fn what_is_left_out_has_its_default() {
     ))
     .unwrap();
     assert_eq!(sided.shows, Shows::Either);
+}
+
+#[test]
+fn points_to_match_and_repeats_come_and_go() {
+    let outline = r#"[{"x":0,"y":0},{"x":100,"y":0},{"x":0,"y":50}]"#;
+    let part: Part = from_str(&format!(
+        r#"{{"name":"back","outline":{outline},"matches":[{{"name":"hip","at":{{"x":9,"y":8}}}},{{"name":"waist","at":{{"x":1,"y":2}},"side":"both"}}]}}"#
+    ))
+    .unwrap();
+    assert_eq!(part.matches[0].side, MatchSide::Own);
+    assert_eq!(part.matches[1].side, MatchSide::Both);
+    assert_eq!(to_value(&part).unwrap()["matches"][1]["side"], "both");
+    let panel = |repeat: &str| {
+        from_str::<Panel>(&format!(
+            r#"{{"name":"back","outline":{outline},"repeat":{repeat}}}"#
+        ))
+    };
+    let checked = panel(r#"{"along":80,"from":{"x":3,"y":4}}"#).unwrap();
+    assert_eq!(
+        checked.repeat(),
+        Some(Repeat::new(80.0, 0.0).beginning_at((3.0, 4.0)))
+    );
+    assert_eq!(
+        from_str::<Panel>(&serde_json::to_string(&checked).unwrap()).unwrap(),
+        checked
+    );
+    assert!(
+        panel(r#"{"along":0.5}"#)
+            .unwrap_err()
+            .to_string()
+            .contains("along = 0.5 is not between 1 and 2000")
+    );
 }
 
 #[test]

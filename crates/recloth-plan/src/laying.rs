@@ -5,8 +5,8 @@ use core::ops::ControlFlow;
 use recloth::quantity::cloth_to_buy;
 use recloth::units::YARD;
 use recloth_lay::{
-    Answer, Bound, Faces, Fit, Flaw, Leftover, Options, Panel, Part, Progress, Strip, StripOptions,
-    Together, fit_with, strip_with,
+    Answer, Bound, Faces, Fit, Flaw, Leftover, Options, Panel, Part, Progress, Repeat, Strip,
+    StripOptions, Together, fit_with, strip_with,
 };
 use serde::Serialize;
 
@@ -208,8 +208,15 @@ fn bought(
         },
         nap: kind.one_way,
         folded: kind.cut_folded,
+        // The print shrinks with the cloth.
+        repeat: kind.repeat.map(|repeat| {
+            Repeat::new(
+                repeat.along * (1.0 + along_pct / 100.0),
+                repeat.across * (1.0 + across_pct / 100.0),
+            )
+        }),
     };
-    let parts = parts(brief, kind, pieces, false)?;
+    let parts = matching(brief, kind, pieces, parts(brief, kind, pieces, false)?)?;
     let found = strip_with(&parts, &washed, options, |so_far| tell(&kind.name, so_far))
         .map_err(|error| no_lay(&brief.file, &kind.name, &error))?;
     let panel = washed
@@ -267,6 +274,47 @@ fn parts(
         })
     };
     pieces.iter().map(part).collect()
+}
+
+/// The parts with the notches at which their cloth is to match.
+fn matching(
+    brief: &Brief,
+    kind: &brief::Cloth,
+    pieces: &[&CutPiece],
+    mut parts: Vec<Part>,
+) -> Result<Vec<Part>, BriefError> {
+    let notches = |piece: &CutPiece| -> Vec<String> {
+        let edges = piece.piece.edges().iter();
+        let notches = edges.flat_map(|edge| &edge.notches);
+        notches.map(|notch| notch.name.clone()).collect()
+    };
+    for name in &kind.match_notches {
+        let mut found = false;
+        for (part, piece) in parts.iter_mut().zip(pieces) {
+            if notches(piece).contains(name) {
+                found = true;
+                let matching = part.clone().matching_notch(&piece.piece, name);
+                *part = matching.map_err(|error| no_lay(&brief.file, &kind.name, &error))?;
+            }
+        }
+        if !found {
+            let mut there: Vec<String> = pieces.iter().flat_map(|piece| notches(piece)).collect();
+            there.sort();
+            there.dedup();
+            return Err(BriefError::new(
+                &brief.file,
+                None,
+                format!("no piece of the {} has a notch \"{name}\"", kind.name),
+                match there.is_empty() {
+                    true => {
+                        "Its pieces have no notches: take match_notches and the repeat away.".into()
+                    }
+                    false => format!("Notches of its pieces are: {}.", there.join(", ")),
+                },
+            ));
+        }
+    }
+    Ok(parts)
 }
 
 impl Plan {

@@ -35,7 +35,8 @@ All of them are written, or none. A plan written there before is replaced; other
 and where one is in the way nothing is written. Ctrl-C ends the command with nothing half-written.
 
 A cloth with bought_width is bought by the length: its pieces are laid on as little of it as is found. \
-With cut_folded = true beside it, it is cut folded lengthwise, through both layers.
+With cut_folded = true beside it, it is cut folded lengthwise, through both layers. \
+Where it has repeat_along or repeat_across, its print meets at the notches that match_notches names.
 
 Where pieces do not all fit on the panels, [[may_give]] says what may give, what you mind least first: the least of it that \
 is found to do is told and drawn.

@@ -683,6 +683,87 @@ fn only_what_is_bought_is_cut_folded() {
     assert!(ran.err.contains("though it fits opened"), "{}", ran.err);
 }
 
+/// A waistcoat of an invented check, bought by the length.
+const CHECKED: &str = r#"
+title = "A waistcoat of checked cotton"
+print_in = "centimetres"
+[allowances]
+seam = "1 cm"
+hem = "3 cm"
+[people.Marta]
+waist = "75 cm"
+bust = "93 cm"
+neck = "37 cm"
+shoulder = "12 cm"
+back_length = "41 cm"
+across_back = "35 cm"
+armhole_depth = "21 cm"
+[cloths.check]
+fibre = "cotton"
+fibre_is = "known"
+right_side = "one side"
+bought_width = "90 cm"
+shrinks_along_pct = 4
+[[make]]
+garment = "waistcoat"
+for = "Marta"
+cloth = "check"
+ease = "9 cm"
+below_waist = "8 cm"
+neck_depth = "23 cm"
+buttons = 5
+button_across = "15 mm"
+"#;
+
+#[test]
+fn bought_cloth_with_a_repeat_matches_at_the_notches_that_are_named() {
+    let with = |keys: &str| {
+        let width = "bought_width = \"90 cm\"";
+        CHECKED.replacen(width, &format!("{width}\n{keys}"), 1)
+    };
+    let quick = ["--budget", "500000"];
+    let checked = with("repeat_along = \"8 cm\"\nmatch_notches = [\"side\"]");
+    let ran = run_with(&checked, &quick);
+    assert_eq!((ran.code, ran.err.as_str()), (0, ""), "{}", ran.out);
+    let plan: serde_json::Value =
+        serde_json::from_slice(&std::fs::read(ran.folder().join("plan.json")).expect("a plan"))
+            .expect("JSON");
+    let laid = &plan["lays"][0];
+    // The wash takes 4 % of the print too.
+    let along = laid["panels"][0]["repeat"]["along"].as_f64();
+    assert!((along.expect("a repeat") - 76.8).abs() < 1e-9);
+    let parts = laid["parts"].as_array().expect("parts");
+    let matches = |part: &&serde_json::Value| part["matches"].is_array();
+    assert_eq!(parts.iter().filter(matches).count(), 2, "{parts:?}");
+
+    let ran = run(&with("repeat_along = \"8 cm\"\nmatch_notches = [\"knee\"]"));
+    assert_eq!((ran.code, ran.written().len()), (2, 0));
+    let said = ["has a notch \"knee\"", "side, waist"];
+    assert!(
+        said.iter().all(|said| ran.err.contains(said)),
+        "{}",
+        ran.err
+    );
+    for half in ["repeat_across = \"8 cm\"", "match_notches = [\"side\"]"] {
+        let ran = run(&with(half));
+        assert_eq!((ran.code, ran.written().len()), (2, 0));
+        assert!(ran.err.contains("Give both"), "{}", ran.err);
+    }
+    let panels = spoilt(
+        "[cloths.shirting]",
+        "[cloths.shirting]\nrepeat_along = \"8 cm\"",
+    );
+    refused(
+        &panels,
+        "repeat_along",
+        "is of cloth that is bought",
+        "bought_width",
+    );
+    let folded = run(&checked.replacen("right_side", "cut_folded = true\nright_side", 1));
+    assert_eq!(folded.code, 2);
+    assert!(folded.err.contains("folded"), "{}", folded.err);
+}
+
 #[test]
 fn what_is_bought_has_no_panels() {
     let brief = spoilt(

@@ -9,6 +9,8 @@ mod path_data;
 #[cfg(feature = "alloc")]
 mod rectangle;
 #[cfg(feature = "alloc")]
+mod repeat;
+#[cfg(feature = "alloc")]
 mod ring;
 #[cfg(feature = "alloc")]
 mod shape;
@@ -23,6 +25,8 @@ mod window;
 pub use path::{Inner, Scale};
 #[cfg(feature = "alloc")]
 pub use rectangle::{PanelRectangle, largest_rectangle, tallest_rectangle};
+#[cfg(feature = "alloc")]
+pub use repeat::Repeat;
 #[cfg(feature = "alloc")]
 pub use shape::{Faces, Flaw, Panel, SEAM_ALLOWANCE};
 #[cfg(feature = "alloc")]

@@ -3,9 +3,9 @@
 use arbitrary::Result;
 use kurbo::{Point, Vec2};
 use recloth_lay::{
-    Change, Faces, Flaw, Give, Hand, Lay, LeftoverOptions, Needed, Options, Outward, Panel, Part,
-    Placement, Shows, Step, Unplaced, check, fit, fullest, least_change, leftovers, longest,
-    placed,
+    Change, Faces, Flaw, Give, Hand, Lay, LeftoverOptions, MatchPoint, MatchSide, Needed, Options,
+    Outward, Panel, Part, Placement, Repeat, Shows, Step, Unplaced, check, fit, fullest,
+    least_change, leftovers, longest, placed,
 };
 use recloth_sheet::{LayPanel, LayPiece, lay_drawing, svg};
 
@@ -34,6 +34,7 @@ pub(crate) fn target(input: &mut Input) -> Result<()> {
                 .choose(&[Shows::Right, Shows::Wrong, Shows::Either, Shows::Both])?,
             either_way: input.once_in(2)?,
             crosswise: input.once_in(4)?,
+            matches: matches(input)?,
             ..Part::new(format!("part {index}"), outline)
         });
     }
@@ -55,7 +56,18 @@ pub(crate) fn target(input: &mut Input) -> Result<()> {
             let flaw = Flaw::new(flaw, input.number([0.0, 50.0], &[0.0])?);
             flaws.push(flaw.under(under.iter().copied()));
         }
+        let repeat = match input.once_in(3)? {
+            true => Some(
+                Repeat::new(
+                    input.number([0.0, 300.0], &[0.0, 80.0])?,
+                    input.number([0.0, 300.0], &[0.0, 60.0])?,
+                )
+                .beginning_at((input.number([-99.0, 99.0], &[0.0])?, 7.0)),
+            ),
+            false => None,
+        };
         let panel = Panel::new(format!("panel {index}"), outline)
+            .and_then(|panel| panel.with_repeat(repeat))
             .and_then(|panel| panel.with_holes(holes))
             .and_then(|panel| panel.with_flaws(flaws))
             .and_then(|panel| panel.with_grain_deg(grain_deg));
@@ -97,6 +109,26 @@ pub(crate) fn target(input: &mut Input) -> Result<()> {
     change(&parts, &panels, &options, input)?;
     outward(&parts, &panels, &options, input)?;
     elsewhere(&parts, &panels, lay, input)
+}
+
+/// Points to match, of few names.
+fn matches(input: &mut Input) -> Result<Vec<MatchPoint>> {
+    let mut matches = Vec::new();
+    if input.once_in(3)? {
+        for _ in 0..input.index(3)? {
+            let side = [MatchSide::Own, MatchSide::Other, MatchSide::Both];
+            let (x, y) = (
+                input.number([-200.0, 200.0], &[0.0])?,
+                input.number([-200.0, 200.0], &[0.0])?,
+            );
+            matches.push(MatchPoint {
+                name: (*input.0.choose(&["hip", "hip", "hem"])?).into(),
+                at: Point::new(x, y),
+                side: *input.0.choose(&side)?,
+            });
+        }
+    }
+    Ok(matches)
 }
 
 /// What must give: what is found to do passes the checker.

@@ -184,7 +184,8 @@ pub unsafe extern "C" fn recloth_fit(
 /// All pieces on cloth by the length, as short as was found.
 ///
 /// - `json`: parts, the cloth and options, the fields of `Part`, `Strip` and `StripOptions` in Rust; what may be left
-///   out has its default: `{"parts": [...], "strip": {"width": 1400, "faces": "one", "nap": false, "folded": false},
+///   out has its default: `{"parts": [...], "strip": {"width": 1400, "faces": "one", "nap": false, "folded": false,
+///   "repeat": null},
 ///   "options": {"spacing": 0, "seed": 1, "budget": 50000000, "seconds": null, "threads": 0}}`.
 /// - `progress`: called while it works; when it stops the search, `out` receives the best lay so far. NULL
 ///   where nobody is to be told.

@@ -5,7 +5,9 @@ use core::ffi::c_char;
 use kurbo::Point;
 use recloth::{
     Error,
-    panel::{CornerReading, Faces, Flaw, Inner, Panel, PanelRectangle, Scale, SpareReading},
+    panel::{
+        CornerReading, Faces, Flaw, Inner, Panel, PanelRectangle, Repeat, Scale, SpareReading,
+    },
 };
 
 use super::handle::{self, answer, borrow, free, hand_out_all, points, points_of, read_json};
@@ -428,6 +430,32 @@ pub unsafe extern "C" fn recloth_panel_with_cloth(
             };
             let nap = Error::check_count("nap", nap, 0, 1)? == 1;
             Ok(panel.with_faces(faces).with_nap(nap))
+        })
+    }
+}
+
+/// The panel with a stripe, check or print that repeats, for parts with points to match; both lengths 0 take it away.
+///
+/// - `along`, `across`: length of the repeat along the lengthwise grain and across it (mm, 1 to 2000; 0 for none).
+/// - `from_x`, `from_y`: a point of the cloth where a repeat begins (mm, -1e5 to 1e5).
+///
+/// # Safety
+/// `panel` is NULL or live; `out` and `error` are NULL or valid for writing.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn recloth_panel_with_repeat(
+    panel: *const recloth_panel,
+    along: f64,
+    across: f64,
+    from_x: f64,
+    from_y: f64,
+    out: *mut *mut recloth_panel,
+    error: *mut recloth_error_t,
+) -> recloth_status {
+    // SAFETY: the caller's promise above.
+    unsafe {
+        changed(panel, out, error, |panel| {
+            let repeat = Repeat::new(along, across).beginning_at((from_x, from_y));
+            panel.with_repeat((along != 0.0 || across != 0.0).then_some(repeat))
         })
     }
 }

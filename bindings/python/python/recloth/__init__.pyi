@@ -181,6 +181,24 @@ class Flaw:
     def __post_init__(self) -> None: ...
 
 @dataclass(frozen=True, slots=True)
+class Repeat:
+    """How a stripe, check or print repeats on cloth (mm): along the lengthwise grain and across it, 0 for not."""
+
+    along: float = ...
+    across: float = ...
+    start: _Point = ...
+    def __post_init__(self) -> None: ...
+
+@dataclass(frozen=True, slots=True)
+class MatchPoint:
+    """A point of a part, on its seam line (mm), that meets those of the same name on cloth with a repeat."""
+
+    name: str
+    at: _Point
+    side: str = ...
+    def __post_init__(self) -> None: ...
+
+@dataclass(frozen=True, slots=True)
 class CornerReading:
     """Where a corner of a panel lies by tape: two readings from corners before it (mm)."""
 
@@ -217,6 +235,7 @@ class Part:
     role: str = ...
     seam: _Points = ...
     fold: Iterable[_Point] | None = ...
+    matches: Iterable[MatchPoint | _Fields] = ...
     def __post_init__(self) -> None: ...
     @staticmethod
     def on_fold(name: str, half: _Points, start: _Point, end: _Point) -> Part:
@@ -224,12 +243,13 @@ class Part:
 
 @dataclass(frozen=True, slots=True)
 class Strip:
-    """Cloth by the length, from the bolt: its width (mm), how many sides may show, whether it has a nap, whether it is cut folded."""
+    """Cloth by the length, from the bolt: its width (mm), how many sides may show, nap, whether it is cut folded, repeat."""
 
     width: float
     faces: str = ...
     nap: bool = ...
     folded: bool = ...
+    repeat: Repeat | _Fields | None = ...
     def __post_init__(self) -> None: ...
 
 @dataclass(frozen=True, slots=True)
@@ -719,6 +739,7 @@ class Piece:
         either_way: bool = False,
         crosswise: bool = False,
         tolerance: float = 0.05,
+        matches: Iterable[str] = ...,
     ) -> Part:
         """The piece as it is laid; of a piece on a fold the whole."""
 
@@ -776,6 +797,7 @@ class Panel:
         grain_deg: float = 90.0,
         faces: str = "one",
         nap: bool = False,
+        repeat: Repeat | _Fields | None = None,
     ) -> Panel: ...
     @staticmethod
     def by_triangles(name: str, base: float, corners: Iterable[CornerReading | _Fields], **rest: Any) -> Panel:
@@ -812,6 +834,7 @@ class Panel:
         grain: tuple[int, int] | None = None,
         faces: str | None = None,
         nap: bool | None = None,
+        repeat: Repeat | _Fields | None = None,
         spares: Iterable[Spare | _Fields] | None = None,
     ) -> Panel:
         """The panel with what is given in place of what it had."""
@@ -830,6 +853,8 @@ class Panel:
     def faces(self) -> str: ...
     @property
     def nap(self) -> bool: ...
+    @property
+    def repeat(self) -> Repeat | None: ...
     @property
     def taken(self) -> dict[str, Any]: ...
     @property
@@ -9267,6 +9292,7 @@ __all__ = [
     "M",
     "MM",
     "Made",
+    "MatchPoint",
     "MixTemperature",
     "NapLayout",
     "NeedleBlade",
@@ -9295,6 +9321,7 @@ __all__ = [
     "PuffSpread",
     "Reaction",
     "ReclothError",
+    "Repeat",
     "Repeats",
     "Ribbing",
     "Rinses",

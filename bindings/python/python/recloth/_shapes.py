@@ -29,6 +29,7 @@ __all__ = [
     "LineMark",
     "Lined",
     "LiningSeam",
+    "MatchPoint",
     "Notch",
     "NotchMatch",
     "Opening",
@@ -36,6 +37,7 @@ __all__ = [
     "Part",
     "Place",
     "Placement",
+    "Repeat",
     "SeamEnd",
     "Slash",
     "Spare",
@@ -69,6 +71,7 @@ WAYS = ("against", "along")
 ENDS = ("start", "end")
 SHOWS = ("right", "wrong", "either", "both")
 FACES = ("one", "two")
+SIDES = ("own", "other", "both", "level")
 
 
 def point(value, argument):
@@ -442,6 +445,58 @@ class Flaw:
 
 
 @dataclass(frozen=True, slots=True)
+class Repeat:
+    """How a stripe, check or print repeats on cloth. One of the two lengths at least is not 0.
+
+    Printed and woven cloth is rarely true: measure over several repeats and divide.
+
+    Parameters
+    ----------
+    along : float      length of the repeat along the lengthwise grain (mm), 1 to 2000, or 0 where there is none
+    across : float     the same across the grain
+    start : (x, y)     a point of the cloth where a repeat begins (mm)
+    """
+
+    along: float = 0.0
+    across: float = 0.0
+    start: tuple = (0.0, 0.0)
+
+    def __post_init__(self):
+        _settle(
+            self,
+            along=_numbers.number(self.along, "Repeat", "along"),
+            across=_numbers.number(self.across, "Repeat", "across"),
+            start=point(self.start, "start"),
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class MatchPoint:
+    """A point of a part that meets those of the same name, so that a print runs on across the seam.
+
+    It lies on the seam line. Along the grain all points of a name meet; across it those of one hand.
+
+    Parameters
+    ----------
+    name : str      points that meet have the same name
+    at : (x, y)     where it is on the axes of the outline (mm)
+    side : str      which it meets across the grain: those of its "own" hand; of the "other" hand, on the mirrored
+                    half of a piece cut on a fold; those of "both", which the seam joins, as at a centre back; or none:
+                    "level", as all points but one of a slanting seam
+    """
+
+    name: str
+    at: tuple
+    side: str = "own"
+
+    def __post_init__(self):
+        if not isinstance(self.name, str):
+            raise TypeError(f"MatchPoint: name must be a text, not {type(self.name).__name__}")
+        word(self.side, SIDES, "MatchPoint", "side")
+        _settle(self, at=point(self.at, "at"))
+
+
+@dataclass(frozen=True, slots=True)
 class CornerReading:
     """Where a corner of a panel lies by tape: two readings from corners before it.
 
@@ -512,6 +567,8 @@ class Part:
     seam : points        its seam line on the same axes (mm), for flaws under the "seam allowance"; or none
     fold : two points    a line on the same axes about which the whole outline is symmetrical: on folded
                          cloth it may lie on the fold; or None. ``Part.on_fold`` makes it of a half
+    matches : list       points that meet those of other parts on cloth with a repeat: MatchPoint, or dicts, or
+                         tuples (name, at, side)
     """
 
     name: str
@@ -526,6 +583,7 @@ class Part:
     role: str = ""
     seam: tuple = ()
     fold: tuple | None = None
+    matches: tuple = ()
 
     def __post_init__(self):
         word(self.shows, SHOWS, "Part", "shows")
@@ -540,6 +598,7 @@ class Part:
             crosswise=flag(self.crosswise, "Part", "crosswise"),
             seam=ring(self.seam, "seam") if len(self.seam) else (),
             fold=None if self.fold is None else _two_points(self.fold, "fold"),
+            matches=each(MatchPoint, self.matches, "matches"),
         )
 
     @staticmethod
@@ -585,12 +644,15 @@ class Strip:
     nap : bool       whether it has a nap, pile or one-way print, which runs from the cut end on
     folded : bool    whether it is cut folded lengthwise in the middle, right sides together, selvedge on
                      selvedge, so that both layers are cut at once
+    repeat : Repeat  how a stripe, check or print repeats, or None; where on the print the points to match lie is
+                     chosen by the search
     """
 
     width: float
     faces: str = "one"
     nap: bool = False
     folded: bool = False
+    repeat: Repeat | None = None
 
     def __post_init__(self):
         word(self.faces, FACES, "Strip", "faces")
@@ -599,6 +661,7 @@ class Strip:
             width=_numbers.number(self.width, "Strip", "width"),
             nap=flag(self.nap, "Strip", "nap"),
             folded=flag(self.folded, "Strip", "folded"),
+            repeat=cloth_repeat(self.repeat),
         )
 
 
@@ -1257,6 +1320,13 @@ def faces(value, function):
 def numbers(value, function, argument):
     """A list of numbers."""
     return _numbers.list_of(value, function, argument).tolist()
+
+
+def cloth_repeat(value):
+    """How cloth repeats; None, or nothing at all, where it does not."""
+    if value is None or (isinstance(value, (tuple, list, dict)) and not value):
+        return None
+    return one(Repeat, value, "repeat")
 
 
 def cloth_strip(value):

@@ -9,7 +9,7 @@ use pyo3::{
 };
 use recloth::{
     Error,
-    panel::{CornerReading, Flaw, Inner, Panel, Scale, SpareReading},
+    panel::{CornerReading, Flaw, Inner, Panel, Repeat, Scale, SpareReading},
 };
 use recloth_sheet::{LayPanel, lay_drawing, svg};
 use serde_json::Value;
@@ -50,6 +50,33 @@ struct SpareData {
     reading: f64,
 }
 
+#[derive(FromPyObject)]
+struct RepeatData {
+    along: f64,
+    across: f64,
+    start: Pair,
+}
+
+/// The repeat given, one of Repeat or what makes one; None, or nothing at all, for none.
+pub(super) fn read_repeat(repeat: &Bound<'_, PyAny>) -> PyResult<Option<Repeat>> {
+    let repeat: Option<RepeatData> = data(repeat.py())?
+        .call_method1("cloth_repeat", (repeat,))?
+        .extract()?;
+    Ok(repeat.map(|of| Repeat::new(of.along, of.across).beginning_at(of.start)))
+}
+
+/// The repeat as Python's data; None where there is none.
+pub(super) fn repeat_data<'py>(
+    py: Python<'py>,
+    repeat: Option<Repeat>,
+) -> PyResult<Option<Bound<'py, PyAny>>> {
+    let made = |repeat: Repeat| {
+        let fields = (repeat.along, repeat.across, pair(repeat.from));
+        made(py, "Repeat", fields)
+    };
+    repeat.map(made).transpose()
+}
+
 /// A panel of cloth as it lies right side up on the table. Immutable; equal when every number is.
 ///
 /// ``Panel.by_triangles``, ``Panel.by_offsets``, ``Panel.from_photo`` and ``Panel.from_svg_path`` make
@@ -73,6 +100,9 @@ struct SpareData {
 ///     how many of its sides may show: "one" or "two"
 /// nap : bool
 ///     whether every piece must point the same way
+/// repeat : Repeat or None
+///     how a stripe, check or print repeats, for parts with points to match; or a dict, or a tuple
+///     (along, across, start)
 ///
 /// Raises
 /// ------
@@ -121,6 +151,7 @@ struct Changes<'a, 'py> {
     grain: Option<&'a Bound<'py, PyAny>>,
     faces: Option<&'a Bound<'py, PyAny>>,
     nap: Option<&'a Bound<'py, PyAny>>,
+    repeat: Option<&'a Bound<'py, PyAny>>,
     spares: Option<&'a Bound<'py, PyAny>>,
 }
 
@@ -151,6 +182,9 @@ impl Changes<'_, '_> {
         if let Some(nap) = self.nap {
             let nap = data(py)?.call_method1("flag", (nap, function, "nap"))?;
             panel = panel.with_nap(nap.extract()?);
+        }
+        if let Some(repeat) = self.repeat {
+            panel = panel.with_repeat(read_repeat(repeat)?).map_err(failed)?;
         }
         if let Some(spares) = self.spares {
             let spares: Vec<SpareData> =
@@ -194,8 +228,8 @@ impl PyPanel {
 impl PyPanel {
     #[new]
     #[pyo3(
-        signature = (name, outline, holes=None, flaws=None, grain_deg=90.0, faces=None, nap=None),
-        text_signature = "(name, outline, holes=(), flaws=(), grain_deg=90.0, faces='one', nap=False)"
+        signature = (name, outline, holes=None, flaws=None, grain_deg=90.0, faces=None, nap=None, repeat=None),
+        text_signature = "(name, outline, holes=(), flaws=(), grain_deg=90.0, faces='one', nap=False, repeat=None)"
     )]
     #[allow(clippy::too_many_arguments)]
     fn new(
@@ -207,6 +241,7 @@ impl PyPanel {
         #[pyo3(from_py_with = number)] grain_deg: f64,
         faces: Option<&Bound<'_, PyAny>>,
         nap: Option<&Bound<'_, PyAny>>,
+        repeat: Option<&Bound<'_, PyAny>>,
     ) -> PyResult<PyPanel> {
         let panel = Panel::new(name, points(outline, "outline")?);
         let changes = Changes {
@@ -215,6 +250,7 @@ impl PyPanel {
             grain_deg: Some(grain_deg),
             faces,
             nap,
+            repeat,
             ..Changes::default()
         };
         let panel = panel.map_err(|error| raise(py, "Panel", &error))?;
@@ -456,14 +492,14 @@ impl PyPanel {
     ///
     /// Parameters
     /// ----------
-    /// name, holes, flaws, grain_deg, faces, nap
-    ///     as of ``Panel``
+    /// name, holes, flaws, grain_deg, faces, nap, repeat
+    ///     as of ``Panel``; repeat=() takes a repeat away
     /// grain : two corners
     ///     the lengthwise grain runs from the one towards the other: indices of the outline's points
     /// spares : list of Spare
     ///     or tuples (start, end, reading): distances between two corners that found neither (mm); they
     ///     move no corner, but tell by their ``misfit``, and by a doubt over 0.5 %
-    #[pyo3(signature = (*, name=None, holes=None, flaws=None, grain_deg=None, grain=None, faces=None, nap=None, spares=None))]
+    #[pyo3(signature = (*, name=None, holes=None, flaws=None, grain_deg=None, grain=None, faces=None, nap=None, repeat=None, spares=None))]
     #[allow(clippy::too_many_arguments)]
     fn replace(
         &self,
@@ -475,6 +511,7 @@ impl PyPanel {
         grain: Option<&Bound<'_, PyAny>>,
         faces: Option<&Bound<'_, PyAny>>,
         nap: Option<&Bound<'_, PyAny>>,
+        repeat: Option<&Bound<'_, PyAny>>,
         spares: Option<&Bound<'_, PyAny>>,
     ) -> PyResult<PyPanel> {
         let mut panel = self.panel.clone();
@@ -488,6 +525,7 @@ impl PyPanel {
             grain,
             faces,
             nap,
+            repeat,
             spares,
         };
         changes.made(py, "Panel.replace", panel)
@@ -542,6 +580,12 @@ impl PyPanel {
     #[getter]
     fn nap(&self) -> bool {
         self.panel.nap()
+    }
+
+    /// How a stripe, check or print repeats on it: a Repeat, or None.
+    #[getter]
+    fn repeat<'py>(&self, py: Python<'py>) -> PyResult<Option<Bound<'py, PyAny>>> {
+        repeat_data(py, self.panel.repeat())
     }
 
     /// How its outline was found, and how well: a dict whose "way" is "outline", "triangles", "offsets",

@@ -752,11 +752,17 @@ impl PyPiece {
     ///     whether its grain may also run across the cloth
     /// tolerance : float
     ///     how near curves are followed (mm), 0.001 to 10
+    /// matches : list of str
+    ///     notches that are to meet those of the same name on other parts, on cloth with a repeat
     ///
     /// Returns
     /// -------
     /// Part
-    #[pyo3(signature = (tilt_deg=0.0, *, shows="right", either_way=false, crosswise=false, tolerance=0.05))]
+    #[pyo3(signature = (tilt_deg=0.0, *, shows="right", either_way=false, crosswise=false, tolerance=0.05, matches=vec![]))]
+    #[pyo3(
+        text_signature = "($self, tilt_deg=0.0, *, shows='right', either_way=False, crosswise=False, tolerance=0.05, matches=())"
+    )]
+    #[allow(clippy::too_many_arguments)]
     fn part<'py>(
         &self,
         py: Python<'py>,
@@ -765,15 +771,19 @@ impl PyPiece {
         either_way: bool,
         crosswise: bool,
         #[pyo3(from_py_with = number)] tolerance: f64,
+        matches: Vec<String>,
     ) -> PyResult<Bound<'py, PyAny>> {
         let failed = |error: Error| self.failed(py, "Piece.part", &error);
-        let part = Part {
+        let mut part = Part {
             tilt_deg,
             shows: word(py, "Part", "shows", shows)?,
             either_way,
             crosswise,
             ..Part::of(&self.piece, tolerance).map_err(failed)?
         };
+        for name in &matches {
+            part = part.matching_notch(&self.piece, name).map_err(failed)?;
+        }
         part_data(py, &part)
     }
 

@@ -1,11 +1,12 @@
 //! What parts become by changes of given amounts.
 
-use kurbo::{Point, Vec2};
+use kurbo::Vec2;
 
 use super::{Amount, Change, Give, Made};
 use crate::cleave::{WITHIN, check_moved, direction, halves, moved, reach, stretches, tenths};
+use crate::matching::move_matches;
 use crate::valid::check_part;
-use crate::{Error, Part};
+use crate::{Error, MatchPoint, Part};
 
 /// Steps of a tilt in a degree.
 const TILTS: f64 = 100.0;
@@ -60,14 +61,21 @@ pub(super) fn joined(part: &Part, along: Vec2, at: f64, allowance: f64) -> Optio
         true => [Vec::new(), Vec::new()],
         false => halves(&part.seam, along, at, 0.0)?,
     };
-    let half = |number: u32, outline: Vec<Point>, seam: Vec<Point>| Part {
+    // A point to match stays on the half it lies on.
+    let is_beyond = |point: &MatchPoint| point.at.to_vec2().dot(along) >= at;
+    let (matches_beyond, matches_before) = part.matches.iter().cloned().partition(is_beyond);
+    let half = |number: u32, outline, seam, matches| Part {
         name: format!("{}, half {number}", part.name),
         outline,
         seam,
         fold: None,
+        matches,
         ..part.clone()
     };
-    Some([half(1, before, seam_before), half(2, beyond, seam_beyond)])
+    Some([
+        half(1, before, seam_before, matches_before),
+        half(2, beyond, seam_beyond, matches_beyond),
+    ])
 }
 
 /// A part by the changes of its own that are not of single pieces: tilt and outline.
@@ -96,6 +104,7 @@ pub(super) fn shaped(part: &Part, own: &[(&Give, u32)]) -> Option<Part> {
             for line in [&mut part.outline, &mut part.seam] {
                 *line = moved(line, along, *beyond, back);
             }
+            move_matches(&mut part, along, *beyond, back);
         }
     }
     part.drop_lost_fold();

@@ -57,6 +57,10 @@ fn stays(part: &Part, full: &[(&Give, u32)], others: &mut Vec<Part>) -> Option<P
     if second.is_some() {
         return None;
     }
+    if shape.is_some() {
+        // What does not match at the largest change may at a smaller.
+        kept.matches.clear();
+    }
     match shape {
         None => {}
         Some((

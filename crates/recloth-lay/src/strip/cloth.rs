@@ -3,10 +3,12 @@
 use kurbo::{Point, Vec2};
 use recloth::ErrorKind;
 
+use super::matched::{Matched, links, unmatched};
 use super::unit::{self, Cut, Unit};
 use crate::bounds::grain_turn;
 use crate::crowd::{Attitude, Pose, Room, Scene, Stance, Table};
 use crate::lay::half_turns;
+use crate::phase::{Phases, Tie, Ties};
 use crate::search::{Kind, Search, lay_against, neat};
 use crate::shape::{close_cover, convex_parts, disc, ring};
 use crate::{Error, Fold, Lay, Part, Placement, Strip, check, placed};
@@ -27,6 +29,8 @@ pub(super) struct Cloth {
     pub(super) ways: Vec<Vec<usize>>,
     width: f64,
     folded: bool,
+    /// Where they may lie so that they match; none where there is nothing to match.
+    pub(super) matched: Option<Matched>,
 }
 
 impl Cloth {
@@ -41,6 +45,15 @@ impl Cloth {
         let panel = panel.map_err(|error| Error::new("strip", error))?;
         let mut lies: Vec<Placement> = Vec::new();
         let mut reaches: Vec<(f64, bool)> = Vec::new();
+        let links = links(parts, units, strip)?;
+        let tie = |kind, at: &Placement| match &links {
+            None => Some(Tie::default()),
+            Some(links) => {
+                let of = (links, parts, core::slice::from_ref(&panel));
+                Tie::new(of, kind, 0, at.mirrored, at.turn_deg)
+            }
+        };
+        let mut ties: Vec<Option<Tie>> = Vec::new();
         let mut attitudes: Vec<Attitude> = Vec::new();
         let mut ways_of: Vec<(Unit, Vec<usize>)> = Vec::new();
         for &unit in units {
@@ -87,7 +100,10 @@ impl Cloth {
                                 Attitude::new(convex_parts(&ring(&placed(&outline, &at))), None);
                             let wide = shape.high.y - shape.low.y;
                             narrowest = narrowest.min(wide);
-                            if wide <= reach + if strip.folded { HAIR } else { 0.0 } {
+                            let tied = tie(unit.kind(), &at);
+                            let hair = if strip.folded { HAIR } else { 0.0 };
+                            if wide <= reach + hair && tied.is_some() {
+                                ties.push(tied);
                                 if let Some(&(_, other)) =
                                     (laid.iter()).find(|(other, _)| (other - half).abs() == 180.0)
                                 {
@@ -106,6 +122,13 @@ impl Cloth {
             for (one, other) in pairs {
                 attitudes[one].opposite = Some(other);
                 attitudes[other].opposite = Some(one);
+            }
+            if own.is_empty()
+                && narrowest <= strip.width
+                && let (Some(links), Some(repeat)) = (&links, strip.repeat)
+                && let Some(mismatch) = links.mismatch([repeat.along, repeat.across])
+            {
+                return Err(unmatched(parts, &mismatch));
             }
             if own.is_empty() {
                 let (needed, more) = match (strip.folded, unit.cut) {
@@ -143,42 +166,58 @@ impl Cloth {
                 .collect(),
             width: strip.width,
             folded: strip.folded,
+            matched: links.map(|links| Matched {
+                ties: Ties::new(&links, ties),
+                kinds: ways_of.into_iter().map(|(_, own)| own).collect(),
+                longest: (strip.repeat).map_or(0.0, |it| it.along.max(it.across)),
+            }),
         })
     }
 
-    pub(super) fn scene(&self, length: f64) -> Scene<'_> {
-        let stance = |(index, attitude): (usize, &Attitude)| {
-            let (reach, on_fold) = self.reaches[index];
-            let low = Point::new(-attitude.low.x, -attitude.low.y);
-            let high = Point::new(
-                (length - attitude.high.x).max(low.x),
-                (reach - attitude.high.y).max(low.y),
-            );
-            Stance {
-                attitude: index,
-                panel: 0,
-                room: match on_fold {
-                    true => Room {
-                        low: Point::new(low.x, reach - attitude.high.y),
-                        high: Point::new(high.x, reach - attitude.high.y),
-                    },
-                    false => Room { low, high },
-                },
-                walls: None,
-            }
+    /// What the pieces meet on so much cloth, and where they may lie, once it is chosen where on a print they match.
+    pub(super) fn scene(&self, length: f64, phases: &Phases) -> Scene<'_> {
+        let matched = |(index, room): (usize, Option<Room>)| match &self.matched {
+            Some(matched) => matched.ties.room(index, room?, phases),
+            None => room,
         };
-        // A piece tilted one way may be longer than the other, and than the cloth.
-        let short = |&attitude: &usize| {
-            let shape = &self.table.attitudes[attitude];
-            shape.high.x - shape.low.x <= length * (1.0 + 1e-9)
+        let rooms: Vec<Option<Room>> = (self.rooms(length).into_iter().enumerate())
+            .map(matched)
+            .collect();
+        let stance = |index: usize| Stance {
+            attitude: index,
+            panel: 0,
+            room: rooms[index].unwrap_or_else(|| self.room(index, length)),
+            walls: None,
         };
-        let ways = |own: &Vec<usize>| -> Vec<usize> { own.iter().copied().filter(short).collect() };
+        let may = |own: &Vec<usize>| -> Vec<usize> {
+            (own.iter().copied())
+                .filter(|&attitude| rooms[attitude].is_some())
+                .collect()
+        };
         Scene {
             table: &self.table,
-            ways: self.ways.iter().map(ways).collect(),
-            stances: (self.table.attitudes.iter().enumerate())
-                .map(stance)
-                .collect(),
+            ways: self.ways.iter().map(may).collect(),
+            stances: (0..self.table.attitudes.len()).map(stance).collect(),
+        }
+    }
+
+    /// Where the shifts of an attitude may lie on so much cloth.
+    pub(super) fn room(&self, attitude: usize, length: f64) -> Room {
+        let shape = &self.table.attitudes[attitude];
+        let (reach, on_fold) = self.reaches[attitude];
+        let low = Point::new(-shape.low.x, -shape.low.y);
+        let high = Point::new(
+            (length - shape.high.x).max(low.x),
+            (reach - shape.high.y).max(low.y),
+        );
+        let grid = None;
+        match on_fold {
+            true => Room {
+                low: Point::new(low.x, reach - shape.high.y),
+                high: Point::new(high.x, reach - shape.high.y),
+                grid,
+            },
+            false => Room { low, high, grid },
         }
     }
 
@@ -190,8 +229,13 @@ impl Cloth {
         strip: &Strip,
         spacing: f64,
     ) -> (Lay, f64) {
-        let rows = self.lay(parts, units, &self.in_rows(spacing), spacing);
-        if units.len() > MANY || units.iter().any(|unit| unit.cut == Cut::OnFold) {
+        let matched = self.matched.as_ref();
+        let matched = matched.and_then(|matched| self.in_matched_rows(matched, spacing));
+        let is_matched = matched.is_some();
+        let rows = matched.unwrap_or_else(|| self.in_rows(spacing));
+        let rows = self.lay(parts, units, &rows, spacing);
+        let on_fold = |unit: &Unit| unit.cut == Cut::OnFold;
+        if units.len() > MANY || is_matched || units.iter().any(on_fold) {
             return rows;
         }
         let layer = Strip {

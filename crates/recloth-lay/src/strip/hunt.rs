@@ -3,6 +3,7 @@
 use super::cloth::Cloth;
 use crate::chance::Chance;
 use crate::crowd::{Crowd, Pose, Scene};
+use crate::phase::Phases;
 
 /// Searches that run side by side, whatever the number of threads, so that the lay does not depend on it. This and the
 /// numbers below have no source; they did well in trials.
@@ -13,6 +14,8 @@ const STINT: u64 = 60_000;
 const STALL: u32 = 80;
 /// The same before the first lay, which more cloth finds sooner than patience.
 const FIRST_STALL: u32 = 10;
+/// How often the next length is brought nearer to the best where it leaves some piece no place.
+const HALVES: u32 = 6;
 /// Share of the work after which lays are no longer upset, only tightened.
 const TIGHTEN: f64 = 0.8;
 
@@ -20,6 +23,8 @@ const TIGHTEN: f64 = 0.8;
 struct Stream {
     crowd: Crowd,
     chance: Chance,
+    /// Where on a print its pieces match.
+    phases: Phases,
     work: u64,
     least: f64,
     stalled: u32,
@@ -36,6 +41,12 @@ impl Stream {
         self.crowd = Crowd::new(scene, poses, &mut self.work);
         self.least = self.crowd.depth();
         self.stalled = 0;
+    }
+
+    /// As [`Stream::run`], on so much cloth.
+    fn run_on(&mut self, cloth: &Cloth, length: f64, stall: u32) {
+        let scene = cloth.scene(length, &self.phases);
+        self.run(&scene, stall);
     }
 
     /// Drives pieces apart until they are clear of each other, or the work or the patience is used up.
@@ -66,13 +77,17 @@ pub(super) struct Hunt<'a> {
     /// No lay is shorter: the length of the longest piece, and what the area comes to.
     bound: f64,
     pub(super) best: Option<Vec<Pose>>,
+    best_phases: Option<Phases>,
+    /// Whether no shorter cloth leaves every piece a place where it matches.
+    stuck: bool,
     /// Length of the best.
     pub(super) length: f64,
     pub(super) work: u64,
 }
 
 impl<'a> Hunt<'a> {
-    pub(super) fn new(cloth: &'a Cloth, seed: u64, covered: f64, width: f64) -> Hunt<'a> {
+    /// `None` where no choice of where the pieces match leaves every one of them a place.
+    pub(super) fn new(cloth: &'a Cloth, seed: u64, covered: f64, width: f64) -> Option<Hunt<'a>> {
         let longest = (cloth.ways.iter())
             .map(|own| {
                 let long = |&attitude: &usize| {
@@ -84,44 +99,48 @@ impl<'a> Hunt<'a> {
             .fold(0.0, f64::max);
         let bound = longest.max(covered / width);
         // A little loose, so that the longest piece need not lie in one way of all.
-        let target = (covered / width / 0.7).max(longest * 1.02);
+        let target = (covered / width / 0.7).max(longest * 1.02) + cloth.slack();
 
-        let scene = cloth.scene(target);
         let stream = |index: usize| {
             let mut chance = Chance::new(seed ^ ((index as u64) << 32));
+            let phases = cloth.phases(target, None, &mut chance)?;
+            let scene = cloth.scene(target, &phases);
             let poses = scene.strewn(&mut chance);
             let mut work = 0;
             let crowd = Crowd::new(&scene, poses, &mut work);
             let least = crowd.depth();
-            Stream {
+            Some(Stream {
                 crowd,
                 chance,
+                phases,
                 work,
                 least,
                 stalled: 0,
-            }
+            })
         };
-        Hunt {
+        Some(Hunt {
             cloth,
-            streams: (0..STREAMS).map(stream).collect(),
+            streams: (0..STREAMS).map(stream).collect::<Option<_>>()?,
             target,
             step: 0.01,
             failed: 0,
             bound,
             best: None,
+            best_phases: None,
+            stuck: false,
             length: f64::INFINITY,
             work: 0,
-        }
+        })
     }
 
     /// Whether no lay can be shorter than the best.
     pub(super) fn is_done(&self) -> bool {
-        self.best.is_some() && self.length <= self.bound * (1.0 + 1e-9)
+        self.best.is_some() && (self.stuck || self.length <= self.bound * (1.0 + 1e-9))
     }
 
     /// Lets every stream work for a stint, then takes what was found.
     pub(super) fn stint(&mut self, done: f64, threads: usize) {
-        let scene = self.cloth.scene(self.target);
+        let (cloth, target) = (self.cloth, self.target);
         let stall = match self.best {
             None => FIRST_STALL,
             Some(_) => STALL,
@@ -130,10 +149,10 @@ impl<'a> Hunt<'a> {
             0 | 1 => self
                 .streams
                 .iter_mut()
-                .for_each(|stream| stream.run(&scene, stall)),
+                .for_each(|stream| stream.run_on(cloth, target, stall)),
             _ => std::thread::scope(|scope| {
                 for stream in &mut self.streams {
-                    scope.spawn(|| stream.run(&scene, stall));
+                    scope.spawn(|| stream.run_on(cloth, target, stall));
                 }
             }),
         }
@@ -142,6 +161,7 @@ impl<'a> Hunt<'a> {
             let poses = clear.crowd.poses.clone();
             self.length = self.cloth.length(&poses);
             self.best = Some(poses);
+            self.best_phases = Some(clear.phases.clone());
             self.failed = 0;
             self.step = (self.step * 1.25).min(0.02);
             self.shorten(done);
@@ -156,8 +176,11 @@ impl<'a> Hunt<'a> {
             (None, true) => {
                 self.failed = 0;
                 self.target *= 1.1;
-                let scene = self.cloth.scene(self.target);
                 for stream in &mut self.streams {
+                    let anew = self.cloth.phases(self.target, None, &mut stream.chance);
+                    // What had a place on less cloth has it on more.
+                    stream.phases = anew.unwrap_or_else(|| stream.phases.clone());
+                    let scene = self.cloth.scene(self.target, &stream.phases);
                     let poses = scene.strewn(&mut stream.chance);
                     stream.begin(&scene, poses);
                 }
@@ -185,6 +208,18 @@ impl<'a> Hunt<'a> {
             false => self.step,
         };
         self.target = (self.length * (1.0 - step)).max(self.bound);
+        // So much shorter there may be no place for all; then a little shorter.
+        let base = self.best_phases.as_ref();
+        let has_places = |target: f64| {
+            let phases = self.cloth.phases(target, base, &mut Chance::new(0));
+            phases.is_some()
+        };
+        for _ in 0..HALVES {
+            if has_places(self.target) {
+                break;
+            }
+            self.target = self.target.midpoint(self.length);
+        }
         for index in 0..STREAMS {
             self.restart(index, done);
         }
@@ -193,8 +228,16 @@ impl<'a> Hunt<'a> {
     /// Begins one stream again from the best lay: cloth taken out at a place of its own, and, unless it is time to tighten,
     /// two pieces changed over.
     fn restart(&mut self, index: usize, done: f64) {
-        let scene = self.cloth.scene(self.target);
         let stream = &mut self.streams[index];
+        let base = self.best_phases.as_ref();
+        match self.cloth.phases(self.target, base, &mut stream.chance) {
+            Some(phases) => stream.phases = phases,
+            None => {
+                self.stuck = true;
+                return;
+            }
+        }
+        let scene = self.cloth.scene(self.target, &stream.phases);
         let mut poses = match &self.best {
             Some(best) => best.clone(),
             None => scene.strewn(&mut stream.chance),

@@ -2,7 +2,7 @@
 
 use std::ops::Range;
 
-use recloth::panel::SEAM_ALLOWANCE;
+use recloth::panel::{Repeat, SEAM_ALLOWANCE};
 
 use super::{At, BriefError, Sureness, Table, work};
 use crate::garment::LINING;
@@ -23,6 +23,10 @@ pub(crate) struct Cloth {
     pub(crate) bought_width: Option<f64>,
     /// Bought cloth is folded lengthwise when it is cut.
     pub(crate) cut_folded: bool,
+    /// How a stripe, check or print repeats on cloth that is bought (mm).
+    pub(crate) repeat: Option<Repeat>,
+    /// Names of the notches at which it runs on across the seams.
+    pub(crate) match_notches: Vec<String>,
     /// Change in the wash before cutting, along and across the grain (%; minus is shrinkage).
     pub(crate) change_pct: (f64, f64),
 }
@@ -99,6 +103,8 @@ pub(crate) struct GivenFlaw {
 const SIDE: (f64, f64) = (5.0, 6000.0);
 /// Ribbon to the widest sheeting.
 const BOLT: (f64, f64) = (10.0, 6000.0);
+/// The repeats that cloth may have (mm).
+const REPEAT: (f64, f64) = (1.0, 2000.0);
 const PLACE: (f64, f64) = (-6000.0, 6000.0);
 const LOSS: (f64, f64) = (0.0, 500.0);
 
@@ -115,6 +121,7 @@ pub(super) fn cloths(top: &Table<'_>) -> Result<Vec<Cloth>, BriefError> {
                 "Add its bought_width, or take cut_folded away: panels are cut opened.",
             ));
         }
+        let (repeat, match_notches) = repeat(&table, bought_width.is_some())?;
         let two_faced = table.choice("right_side", &[("one side", false), ("both sides", true)])?;
         cloths.push(Cloth {
             name,
@@ -125,6 +132,8 @@ pub(super) fn cloths(top: &Table<'_>) -> Result<Vec<Cloth>, BriefError> {
             tilt_deg: table.opt_number("tilt_deg", (0.0, 90.0))?.unwrap_or(0.0),
             bought_width,
             cut_folded,
+            repeat,
+            match_notches,
             change_pct: (
                 -table
                     .opt_number("shrinks_along_pct", (-10.0, 40.0))?
@@ -137,6 +146,40 @@ pub(super) fn cloths(top: &Table<'_>) -> Result<Vec<Cloth>, BriefError> {
         table.done()?;
     }
     Ok(cloths)
+}
+
+/// How bought cloth repeats, and at which notches that is matched.
+fn repeat(table: &Table<'_>, is_bought: bool) -> Result<(Option<Repeat>, Vec<String>), BriefError> {
+    let along = table.opt_length("repeat_along", REPEAT)?;
+    let across = table.opt_length("repeat_across", REPEAT)?;
+    let names = table.texts("match_notches")?;
+    let repeats = along.is_some() || across.is_some();
+    for key in ["repeat_along", "repeat_across", "match_notches"] {
+        if table.has(key) && !is_bought {
+            return Err(table.error(
+                &table.place(key),
+                format!("{key} is of cloth that is bought by the length"),
+                "Add bought_width, or take it out; lay panels that repeat with recloth's fit.",
+            ));
+        }
+    }
+    if repeats == names.is_empty() && (repeats || !names.is_empty()) {
+        let key = if repeats {
+            "repeat_along"
+        } else {
+            "match_notches"
+        };
+        return Err(table.error(
+            &table.place(key),
+            "cloth that repeats needs the notches at which it is to match, and they need a repeat",
+            "Give both: repeat_along or repeat_across, and match_notches = [\"side\"].",
+        ));
+    }
+    let repeat = Repeat::new(along.unwrap_or(0.0), across.unwrap_or(0.0));
+    Ok((
+        repeats.then_some(repeat),
+        names.into_iter().map(|name| name.value).collect(),
+    ))
 }
 
 pub(super) fn panels(top: &Table<'_>, cloths: &[Cloth]) -> Result<Vec<GivenPanel>, BriefError> {

@@ -7,6 +7,7 @@ use alloc::vec::Vec;
 use kurbo::{Point, Rect};
 
 use super::rectangle::{PanelRectangle, largest_rectangle, tallest_rectangle};
+use super::repeat::Repeat;
 use super::ring::{self, Ring};
 use super::taken::{Spare, SpareReading, Taken};
 use super::usable::{self, Away, area_less, cut_away};
@@ -161,6 +162,7 @@ pub struct Panel {
     grain_deg: f64,
     faces: Faces,
     nap: bool,
+    repeat: Option<Repeat>,
     taken: Taken,
     spares: Vec<Spare>,
     doubts: u64,
@@ -201,6 +203,7 @@ impl Panel {
             grain_deg: 90.0,
             faces: Faces::One,
             nap: false,
+            repeat: None,
             taken,
             spares: Vec::new(),
             doubts,
@@ -266,6 +269,27 @@ impl Panel {
     /// The panel with a nap, pile or one-way print, so that every piece must point the same way; or without.
     pub fn with_nap(self, nap: bool) -> Panel {
         Panel { nap, ..self }
+    }
+
+    /// The panel with a stripe, check or print that repeats; or without.
+    ///
+    /// ```
+    /// use recloth::panel::{Panel, Repeat};
+    /// let corners = [(0.0, 0.0), (480.0, 0.0), (480.0, 900.0), (0.0, 900.0)];
+    /// // A check, 80 along the grain and 60 across, whose first whole square begins here.
+    /// let check = Repeat::new(80.0, 60.0).beginning_at((22.0, 35.0));
+    /// let checked = Panel::new("back", corners)?.with_repeat(Some(check))?;
+    /// assert_eq!(checked.repeat(), Some(check));
+    /// let none = checked.with_repeat(Some(Repeat::new(0.5, 60.0))).unwrap_err();
+    /// assert_eq!(none.to_string(), "along = 0.5 is not between 1 and 2000");
+    /// # Ok::<(), recloth::Error>(())
+    /// ```
+    ///
+    /// # Errors
+    /// As of [`Repeat::checked`].
+    pub fn with_repeat(self, repeat: Option<Repeat>) -> Result<Panel, Error> {
+        let repeat = repeat.map(Repeat::checked).transpose()?;
+        Ok(Panel { repeat, ..self })
     }
 
     /// The panel under another name.
@@ -362,6 +386,11 @@ impl Panel {
         self.nap
     }
 
+    /// How a stripe, check or print repeats on it, if one does.
+    pub fn repeat(&self) -> Option<Repeat> {
+        self.repeat
+    }
+
     /// How its outline was found, and how well.
     pub fn taken(&self) -> Taken {
         self.taken
@@ -403,7 +432,7 @@ impl Panel {
 
     /// What can be cut from: the panel less a strip along each edge, its holes, and its flaws with their margins. The
     /// largest part comes first; where the panel falls apart, the others are named after it ("front, part 2"). Grain, faces,
-    /// nap and doubts are the panel's; spare readings, whose corners are gone, are not carried on.
+    /// nap, repeat and doubts are the panel's; spare readings, whose corners are gone, are not carried on.
     ///
     /// - `losses`: lost along the edge from each point of the outline to the next (mm, 0 to 1000): worn, frayed, or with the
     ///   needle holes of the old seam.
@@ -446,6 +475,7 @@ impl Panel {
                 grain_deg: self.grain_deg,
                 faces: self.faces,
                 nap: self.nap,
+                repeat: self.repeat,
                 taken: self.taken,
                 spares: Vec::new(),
                 doubts: self.doubts,
@@ -540,6 +570,8 @@ struct Written {
     faces: Faces,
     #[serde(default)]
     nap: bool,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    repeat: Option<Repeat>,
     #[serde(default, skip_serializing_if = "Taken::is_outline")]
     taken: Taken,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
@@ -572,7 +604,8 @@ impl TryFrom<Written> for Panel {
             .with_flaws(written.flaws)?
             .with_grain_deg(written.grain_deg)?
             .with_faces(written.faces)
-            .with_nap(written.nap);
+            .with_nap(written.nap)
+            .with_repeat(written.repeat)?;
         if written.spares.is_empty() {
             // A part keeps the doubts of the panel it was cut from.
             return Ok(panel);
@@ -592,6 +625,7 @@ impl From<Panel> for Written {
             grain_deg: panel.grain_deg,
             faces: panel.faces,
             nap: panel.nap,
+            repeat: panel.repeat,
             taken: panel.taken,
             spares: panel.spares.iter().map(Spare::read).collect(),
             doubts: panel.doubts,

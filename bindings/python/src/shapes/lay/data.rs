@@ -3,8 +3,9 @@
 use kurbo::{Point, Vec2};
 use numpy::PyArray2;
 use pyo3::{IntoPyObjectExt, prelude::*, types::PyTuple};
-use recloth_lay::{Fold, Lay, Part, Placement, Strip, Unplaced};
+use recloth_lay::{Fold, Lay, MatchPoint, Part, Placement, Strip, Unplaced};
 
+use super::super::cloth::{read_repeat, repeat_data};
 use super::super::read::{Pair, array, data, made, pair, points, spelled, tuple, whole, word};
 use crate::door::{number, raise, raise_text};
 
@@ -24,6 +25,14 @@ struct PartData {
     role: String,
     seam: Vec<Pair>,
     fold: Option<(Pair, Pair)>,
+    matches: Vec<MatchData>,
+}
+
+#[derive(FromPyObject)]
+struct MatchData {
+    name: String,
+    at: Pair,
+    side: String,
 }
 
 #[derive(FromPyObject)]
@@ -52,11 +61,12 @@ struct FoldData {
 }
 
 #[derive(FromPyObject)]
-struct StripData {
+struct StripData<'py> {
     width: f64,
     faces: String,
     nap: bool,
     folded: bool,
+    repeat: Bound<'py, PyAny>,
 }
 
 pub(super) fn corners(points: Vec<Pair>) -> Vec<Point> {
@@ -83,6 +93,15 @@ pub(super) fn read_parts(function: &str, parts: &Bound<'_, PyAny>) -> PyResult<V
                 role: part.role,
                 seam: corners(part.seam),
                 fold: part.fold.map(|(a, b)| [a.into(), b.into()]),
+                matches: (part.matches.into_iter())
+                    .map(|point| {
+                        Ok(MatchPoint {
+                            name: point.name,
+                            at: point.at.into(),
+                            side: word(py, function, "side", &point.side)?,
+                        })
+                    })
+                    .collect::<PyResult<_>>()?,
             })
         })
         .collect()
@@ -160,18 +179,21 @@ pub(super) fn read_lay(
 /// The cloth by the length given to a function.
 pub(super) fn read_strip(function: &str, strip: &Bound<'_, PyAny>) -> PyResult<Strip> {
     let py = strip.py();
-    let strip: StripData = data(py)?.call_method1("cloth_strip", (strip,))?.extract()?;
+    let strip: StripData<'_> = data(py)?.call_method1("cloth_strip", (strip,))?.extract()?;
     Ok(Strip {
         width: strip.width,
         faces: word(py, function, "faces", &strip.faces)?,
         nap: strip.nap,
         folded: strip.folded,
+        repeat: read_repeat(&strip.repeat)?,
     })
 }
 
 /// The cloth by the length as Python's data.
 pub(super) fn strip_data<'py>(py: Python<'py>, strip: &Strip) -> PyResult<Bound<'py, PyAny>> {
-    let fields = (strip.width, spelled(strip.faces), strip.nap, strip.folded);
+    let repeat = repeat_data(py, strip.repeat)?;
+    let faces = spelled(strip.faces);
+    let fields = (strip.width, faces, strip.nap, strip.folded, repeat);
     made(py, "Strip", fields)
 }
 
@@ -198,6 +220,15 @@ fn pairs(points: &[Point]) -> Vec<Pair> {
     points.iter().copied().map(pair).collect()
 }
 
+/// The points to match of a part as Python's data.
+fn match_tuple<'py>(py: Python<'py>, points: &[MatchPoint]) -> PyResult<Bound<'py, PyTuple>> {
+    let each = |point: &MatchPoint| {
+        let fields = (&point.name, pair(point.at), spelled(point.side));
+        made(py, "MatchPoint", fields)
+    };
+    tuple(py, points.iter().map(each))
+}
+
 /// The part as Python's data.
 pub(crate) fn part_data<'py>(py: Python<'py>, part: &Part) -> PyResult<Bound<'py, PyAny>> {
     let fields = [
@@ -213,6 +244,7 @@ pub(crate) fn part_data<'py>(py: Python<'py>, part: &Part) -> PyResult<Bound<'py
         (&part.role).into_bound_py_any(py)?,
         pairs(&part.seam).into_bound_py_any(py)?,
         (part.fold.map(|[a, b]| (pair(a), pair(b)))).into_bound_py_any(py)?,
+        match_tuple(py, &part.matches)?.into_any(),
     ];
     made(py, "Part", PyTuple::new(py, fields)?)
 }

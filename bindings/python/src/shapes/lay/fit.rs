@@ -106,6 +106,19 @@ pub(super) fn proof(parts: &[Part], panels: &[Panel], shortage: &Shortage) -> St
             "{pieces} pieces that can lie only one after the other, on {}, need {needed:.1} mm along the grain, there are {there:.1} mm",
             names(of)
         ),
+        Shortage::Unmatched {
+            name,
+            part: first,
+            other,
+            across,
+            off,
+            repeat,
+        } => format!(
+            "matched elsewhere, {:?} lies {off:.1} mm off {:?} at {name:?}, {} the repeat of {repeat} mm",
+            part(other),
+            part(first),
+            if *across { "across" } else { "along" },
+        ),
         _ => "a bound proves it".into(),
     }
 }

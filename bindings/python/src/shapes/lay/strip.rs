@@ -235,7 +235,7 @@ impl PyStripLay {
 /// parts : list of Part or Piece
 ///     or dicts with the fields of Part, or tuples in their order; of a Piece its ``part()``
 /// strip : Strip
-///     the cloth, or a dict, or a tuple (width, faces, nap, folded)
+///     the cloth, or a dict, or a tuple (width, faces, nap, folded, repeat)
 /// spacing : float
 ///     least distance between the cut lines of two pieces (mm), 0 to 1000; not kept from the edges of
 ///     the cloth
@@ -260,8 +260,8 @@ impl PyStripLay {
 /// ------
 /// ReclothError
 ///     naming the part or option: a number out of range, an outline that touches or crosses itself, more
-///     than 2000 pieces, a part that is too wide for the cloth, or on folded cloth one whose grain does not
-///     run along its fold
+///     than 2000 pieces, a part that is too wide for the cloth, points to match that never do, or on folded
+///     cloth a part whose grain does not run along its fold
 ///
 /// Examples
 /// --------
