@@ -704,10 +704,16 @@ fibre_is = "known"
 right_side = "one side"
 bought_width = "90 cm"
 shrinks_along_pct = 4
+[cloths.plain]
+fibre = "cotton"
+fibre_is = "known"
+right_side = "both sides"
+bought_width = "140 cm"
 [[make]]
 garment = "waistcoat"
 for = "Marta"
 cloth = "check"
+lining = "plain"
 ease = "9 cm"
 below_waist = "8 cm"
 neck_depth = "23 cm"
