@@ -30,6 +30,7 @@ mod house_coat_lay;
 mod lacing;
 mod level_line;
 mod lining;
+mod matched_lay;
 mod must_give;
 mod notch_forms;
 mod notches_and_marks;
@@ -90,6 +91,7 @@ const FIGURES: &[(&str, Draw)] = &[
     ("lining", lining::drawing),
     ("notch-forms", notch_forms::drawing),
     ("notches-and-marks", notches_and_marks::drawing),
+    ("matched-lay", matched_lay::drawing),
     ("must-give-changed", must_give::changed),
     ("must-give-refused", must_give::refused),
     ("offsets", offsets::drawing),
