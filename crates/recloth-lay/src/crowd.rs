@@ -1,11 +1,12 @@
 //! Many pieces at once: overlaps are let stand, weighed, and driven out.
 //!
 //! Every piece lies somewhere in its room, over others if need be. The fault of a lay is the sum, over pairs that overlap,
-//! of the least shift that would part them, times a weight of the pair. Piece after piece that overlaps moves to where its
-//! own share of the fault is least: places tried at random, the best of them improved step by step. Pairs that go on
-//! overlapping grow heavier, so that a lay stuck in one place is lifted out of it (guided local search: Voudouris and
-//! Tsang, 1999; applied to lays by Egeblad, Nielsen and Odgaard, European Journal of Operational Research 183, 2007; the
-//! measure by the shift that parts is that of Imamichi, Yagiura and Nagamochi, Discrete Optimization 6, 2009).
+//! of the least shift that would part them by their size, about the area that lies over, times a weight of the pair. Piece
+//! after piece that overlaps moves to where its own share of the fault is least: places tried at random, the best of them
+//! improved step by step. Pairs that go on overlapping grow heavier, so that a lay stuck in one place is lifted out of it
+//! (guided local search: Voudouris and Tsang, 1999; applied to lays by Egeblad, Nielsen and Odgaard, European Journal of
+//! Operational Research 183, 2007; the measure by the shift that parts is that of Imamichi, Yagiura and Nagamochi, Discrete
+//! Optimization 6, 2009; by the size of the pieces too is our own, and did well in trials).
 
 use std::collections::BTreeMap;
 use std::sync::Arc;
@@ -26,6 +27,9 @@ pub(crate) struct Attitude {
     pub(crate) opposite: Option<usize>,
     pub(crate) low: Point,
     pub(crate) high: Point,
+    /// Root of its size (mm), the mean of length and width: a long seam over a long seam is harder to part than two small
+    /// pieces as deep in each other.
+    heft: f64,
 }
 
 impl Attitude {
@@ -37,6 +41,7 @@ impl Attitude {
             opposite,
             low,
             high,
+            heft: ((high.x - low.x) * (high.y - low.y)).sqrt().sqrt(),
         }
     }
 }
@@ -205,37 +210,43 @@ impl Scene<'_> {
         &self.table.attitudes[self.stances[stance].attitude]
     }
 
-    /// How deep one pose lies in another.
-    pub(crate) fn depth(&self, pose: Pose, their: Pose) -> f64 {
+    /// How much one pose lies over another: how deep, by the size of both.
+    pub(crate) fn overlap(&self, pose: Pose, their: Pose) -> f64 {
         let (one, other) = (&self.stances[pose.stance], &self.stances[their.stance]);
         if one.panel != other.panel {
             return 0.0;
         }
         let (clash, sign) = self.table.index[one.attitude][other.attitude];
         let p = ((pose.shift - their.shift) * sign).to_point();
-        self.table.clashes[clash].depth_near(p)
+        self.table.clashes[clash].depth_near(p) * self.size(pose.stance, their.stance)
     }
 
-    /// How deep a pose lies in what is not cloth.
+    /// How much a pose lies over what is not cloth.
     pub(crate) fn wall(&self, pose: Pose) -> f64 {
         let walls = self.stances[pose.stance].walls.as_ref();
-        walls.map_or(0.0, |walls| walls.depth_near(pose.shift))
+        let size = self.size(pose.stance, pose.stance);
+        walls.map_or(0.0, |walls| walls.depth_near(pose.shift) * size)
+    }
+
+    /// Mean size of two shapes.
+    fn size(&self, one: usize, other: usize) -> f64 {
+        self.shape(one).heft * self.shape(other).heft
     }
 }
 
-/// The pieces as they lie, how deep they lie in each other, and what each pair weighs; a piece with itself stands for the
+/// The pieces as they lie, how much they lie over each other, and what each pair weighs; a piece with itself stands for the
 /// piece and what is not cloth.
 #[derive(Clone)]
 pub(crate) struct Crowd {
     pub(crate) poses: Vec<Pose>,
-    depths: Vec<f64>,
+    overlaps: Vec<f64>,
     weights: Vec<f64>,
 }
 
 /// Places tried at random all over the room, and about where the piece lies; these numbers, and the steps of `improve`, have
 /// no source; they did well in trials.
-const WIDE: usize = 24;
-const CLOSE: usize = 8;
+const WIDE: usize = 12;
+const CLOSE: usize = 4;
 /// How many of them are improved.
 const KEPT: usize = 3;
 
@@ -245,7 +256,7 @@ impl Crowd {
         let count = poses.len();
         let mut crowd = Crowd {
             poses,
-            depths: vec![0.0; count * count],
+            overlaps: vec![0.0; count * count],
             weights: vec![1.0; count * count],
         };
         for pose in &mut crowd.poses {
@@ -261,41 +272,41 @@ impl Crowd {
         let count = self.poses.len();
         let pose = self.poses[piece];
         for other in 0..count {
-            let depth = match other == piece {
+            let overlap = match other == piece {
                 true => scene.wall(pose),
-                false => scene.depth(pose, self.poses[other]),
+                false => scene.overlap(pose, self.poses[other]),
             };
-            self.depths[piece * count + other] = depth;
-            self.depths[other * count + piece] = depth;
+            self.overlaps[piece * count + other] = overlap;
+            self.overlaps[other * count + piece] = overlap;
         }
         *work += 1 + count as u64 / 8;
     }
 
-    /// The sum of all depths.
-    pub(crate) fn depth(&self) -> f64 {
+    /// The sum of all overlaps.
+    pub(crate) fn overlap(&self) -> f64 {
         let count = self.poses.len();
         let walls: f64 = (0..count)
-            .map(|piece| self.depths[piece * (count + 1)])
+            .map(|piece| self.overlaps[piece * (count + 1)])
             .sum();
-        (self.depths.iter().sum::<f64>() + walls) / 2.0
+        (self.overlaps.iter().sum::<f64>() + walls) / 2.0
     }
 
     fn fault_of(&self, piece: usize) -> f64 {
         let row = piece * self.poses.len()..(piece + 1) * self.poses.len();
-        let each = self.depths[row.clone()].iter().zip(&self.weights[row]);
-        each.map(|(depth, weight)| depth * weight).sum()
+        let each = self.overlaps[row.clone()].iter().zip(&self.weights[row]);
+        each.map(|(overlap, weight)| overlap * weight).sum()
     }
 
-    /// Pairs that overlap grow heavier, the deepest most; others lose what they gained. By how much has no source; it did
+    /// Pairs that overlap grow heavier, the worst most; others lose what they gained. By how much has no source; it did
     /// well in trials.
     pub(crate) fn reweigh(&mut self) {
-        let deepest = self
-            .depths
+        let most = self
+            .overlaps
             .iter()
-            .fold(0.0_f64, |deep, &depth| deep.max(depth));
-        for (weight, &depth) in self.weights.iter_mut().zip(&self.depths) {
-            *weight *= match depth > 0.0 {
-                true => 1.2 + 0.8 * depth / deepest,
+            .fold(0.0_f64, |most, &overlap| most.max(overlap));
+        for (weight, &overlap) in self.weights.iter_mut().zip(&self.overlaps) {
+            *weight *= match overlap > 0.0 {
+                true => 1.2 + 0.8 * overlap / most,
                 false => 0.95,
             };
             *weight = weight.max(1.0);
@@ -323,14 +334,14 @@ impl Crowd {
         let own = &scene.stances[stance];
         let mut nears = Vec::with_capacity(count);
         if let Some(clash) = &own.walls {
-            let weight = self.weights[piece * (count + 1)];
+            let weight = self.weights[piece * (count + 1)] * scene.size(stance, stance);
             nears.push(Near::new(clash, 1.0, Point::ORIGIN, weight));
         }
         for (other, their) in self.poses.iter().enumerate() {
             let standing = &scene.stances[their.stance];
             if other != piece && standing.panel == own.panel {
                 let (clash, sign) = scene.table.index[own.attitude][standing.attitude];
-                let weight = self.weights[piece * count + other];
+                let weight = self.weights[piece * count + other] * scene.size(stance, their.stance);
                 nears.push(Near::new(
                     &scene.table.clashes[clash],
                     sign,

@@ -43,10 +43,10 @@ struct Stream {
     /// Where on a print its pieces match.
     phases: Phases,
     work: u64,
-    /// Least depth since the last upset, and sweeps since then without gain.
+    /// Least overlap since the last upset, and sweeps since then without gain.
     least: f64,
     stalled: u32,
-    /// The poses that were nearest to a lay, and their depth.
+    /// The poses that were nearest to a lay, and their overlap.
     best: (f64, Vec<Pose>),
     best_phases: Phases,
 }
@@ -182,7 +182,7 @@ impl Pack {
         let mut kept: Vec<usize> = Vec::new();
         for &piece in order {
             let pose = packed.poses[piece];
-            let is_clear = |&other: &usize| scene.depth(pose, packed.poses[other]) <= 0.0;
+            let is_clear = |&other: &usize| scene.overlap(pose, packed.poses[other]) <= 0.0;
             if packed.is_clear || (scene.wall(pose) <= 0.0 && kept.iter().all(is_clear)) {
                 kept.push(piece);
             }
@@ -242,15 +242,15 @@ impl Pack {
             }
             let mut work = 0;
             let crowd = Crowd::new(&scene, poses, &mut work);
-            let depth = crowd.depth();
+            let overlap = crowd.overlap();
             Some(Stream {
-                best: (depth, crowd.poses.clone()),
+                best: (overlap, crowd.poses.clone()),
                 best_phases: phases.clone(),
                 crowd,
                 chance,
                 phases,
                 work,
-                least: depth,
+                least: overlap,
                 stalled: 0,
             })
         };
@@ -301,16 +301,16 @@ impl Stream {
             let scene = &scene;
             self.crowd.sweep(scene, &mut self.chance, &mut self.work);
             self.crowd.reweigh();
-            let depth = self.crowd.depth();
-            if depth < self.best.0 {
-                self.best = (depth, self.crowd.poses.clone());
+            let overlap = self.crowd.overlap();
+            if overlap < self.best.0 {
+                self.best = (overlap, self.crowd.poses.clone());
                 self.best_phases = self.phases.clone();
             }
-            match depth < 0.98 * self.least {
+            match overlap < 0.98 * self.least {
                 true => self.stalled = 0,
                 false => self.stalled += 1,
             }
-            self.least = self.least.min(depth);
+            self.least = self.least.min(overlap);
         }
     }
 
@@ -338,7 +338,7 @@ impl Stream {
             }
         }
         self.crowd = Crowd::new(scene, poses, &mut self.work);
-        self.least = self.crowd.depth();
+        self.least = self.crowd.overlap();
         self.stalled = 0;
         if self.least < self.best.0 {
             self.best = (self.least, self.crowd.poses.clone());

@@ -39,7 +39,7 @@ impl Stream {
             }
         }
         self.crowd = Crowd::new(scene, poses, &mut self.work);
-        self.least = self.crowd.depth();
+        self.least = self.crowd.overlap();
         self.stalled = 0;
     }
 
@@ -55,12 +55,12 @@ impl Stream {
         while self.least > 0.0 && self.work < end && self.stalled < stall {
             self.crowd.sweep(scene, &mut self.chance, &mut self.work);
             self.crowd.reweigh();
-            let depth = self.crowd.depth();
-            match depth < 0.98 * self.least {
+            let overlap = self.crowd.overlap();
+            match overlap < 0.98 * self.least {
                 true => self.stalled = 0,
                 false => self.stalled += 1,
             }
-            self.least = self.least.min(depth);
+            self.least = self.least.min(overlap);
         }
     }
 }
@@ -108,7 +108,7 @@ impl<'a> Hunt<'a> {
             let poses = scene.strewn(&mut chance);
             let mut work = 0;
             let crowd = Crowd::new(&scene, poses, &mut work);
-            let least = crowd.depth();
+            let least = crowd.overlap();
             Some(Stream {
                 crowd,
                 chance,
