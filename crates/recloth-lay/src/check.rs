@@ -265,7 +265,7 @@ pub enum Complaint {
 /// Touching is allowed, an overlap deeper than [`DEPTH`] is not; the same tolerance holds for margins and the spacing.
 /// The work grows with the square of the number of points.
 ///
-/// On panels with a [`Repeat`] the print must run on across the seams. Points of one name
+/// On panels with a [`Repeat`](crate::Repeat) the print must run on across the seams. Points of one name
 /// ([`Part::matches`]) lie at the same place of the repeat, within [`DEPTH`], measured on each panel from where its
 /// repeat begins:
 /// - along the grain of the pieces all of them, of all parts, copies and hands: a stripe is level all round. The pieces
