@@ -66,8 +66,15 @@ pub(crate) fn target(input: &mut Input) -> Result<()> {
             ),
             false => None,
         };
-        let panel = Panel::new(format!("panel {index}"), outline)
-            .and_then(|panel| panel.with_repeat(repeat))
+        let plain = Panel::new(format!("panel {index}"), outline);
+        let repeated = plain.clone().and_then(|panel| panel.with_repeat(repeat));
+        if let (Ok(_), Some(repeat)) = (&plain, repeat) {
+            assert_eq!(
+                repeated.clone().map(|panel| panel.repeat()),
+                repeat.checked().map(Some)
+            );
+        }
+        let panel = repeated
             .and_then(|panel| panel.with_holes(holes))
             .and_then(|panel| panel.with_flaws(flaws))
             .and_then(|panel| panel.with_grain_deg(grain_deg));
