@@ -15,14 +15,13 @@ import collections
 import json
 import math
 import random
-import subprocess
 import sys
 
 from shapely import LineString, MultiPolygon, Polygon
 from shapely.affinity import scale
 from shapely.ops import split
 
-from lay import ROOT, complaints, judge, mirror, place, xy
+from lay import complaints, judge, mirror, place, told, xy
 
 SPOILT = 0.01
 ANYHOW = {"tilt_deg": 180, "shows": "either", "either_way": True, "crosswise": True, "grain_deg": 90}
@@ -159,14 +158,6 @@ def rows(count, seed):
         if how and made < count:
             yield kinds, how, row
             made += 1
-
-
-def told(lays):
-    """The checker's complaints of each."""
-    command = ["cargo", "run", "--quiet", "--package", "recloth-lay", "--features", "serde", "--example", "check_lays"]
-    text = "".join(json.dumps(row) + "\n" for _, _, row in lays)
-    answer = subprocess.run(command, cwd=ROOT, check=True, capture_output=True, text=True, input=text).stdout
-    return [json.loads(line) for line in answer.splitlines()]
 
 
 def main(arguments):

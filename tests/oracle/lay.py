@@ -391,6 +391,14 @@ def lines(arguments):
     return subprocess.run(command, cwd=ROOT, check=True, capture_output=True, text=True).stdout.splitlines()
 
 
+def told(lays):
+    """The checker's complaints of each."""
+    command = ["cargo", "run", "--quiet", "--package", "recloth-lay", "--features", "serde", "--example", "check_lays"]
+    text = "".join(json.dumps(row) + "\n" for _, _, row in lays)
+    answer = subprocess.run(command, cwd=ROOT, check=True, capture_output=True, text=True, input=text).stdout
+    return [json.loads(line) for line in answer.splitlines()]
+
+
 def main(arguments):
     chance = random.Random(1)
     counts = {"right": 0, "wrong": 0, "left out": 0}

@@ -14,18 +14,15 @@ beyond, but where a piece is spoilt almost along its edges the depth is less.
 import collections
 import json
 import math
-import pathlib
 import random
-import subprocess
 import sys
 
 from shapely import LineString, MultiPolygon, Point, Polygon, affinity
 from shapely.geometry.polygon import orient
 from shapely.ops import split
 
-from lay import complaints, flaw_shape, judge, place, xy
+from lay import complaints, flaw_shape, judge, place, told, xy
 
-ROOT = pathlib.Path(__file__).resolve().parents[2]
 SPOILT = 0.01
 
 
@@ -227,14 +224,6 @@ def rows(count, seed):
         if how and made < count:
             yield kind, how, row
             made += 1
-
-
-def told(lays):
-    """The checker's complaints of each."""
-    command = ["cargo", "run", "--quiet", "--package", "recloth-lay", "--features", "serde", "--example", "check_lays"]
-    text = "".join(json.dumps(row) + "\n" for _, _, row in lays)
-    answer = subprocess.run(command, cwd=ROOT, check=True, capture_output=True, text=True, input=text).stdout
-    return [json.loads(line) for line in answer.splitlines()]
 
 
 def main(arguments):

@@ -16,7 +16,7 @@ use crate::{Faces, Flaw, Hand, Panel, Part, Shows};
 /// By how much a bound must be broken before it proves anything (mm): far more than the checker lets pass.
 pub(crate) const SLACK: f64 = 1e-4;
 
-/// Shapes with more pairs of sides than this are not taken off.
+/// Shapes with more pairs of sides than this are not taken off: it would take long. The number has no source.
 const MOST_SIDES: usize = 200_000;
 
 /// What proves that a piece has no place on a panel.

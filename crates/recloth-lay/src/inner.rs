@@ -22,7 +22,8 @@ impl Way {
     }
 }
 
-/// Outlines of more points are not looked into: the work grows with their square.
+/// Outlines of more points are not looked into: the work grows with their square. The number has no
+/// source.
 const MOST_POINTS: usize = 1000;
 
 /// The rectangles that were sought, kept.

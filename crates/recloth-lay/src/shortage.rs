@@ -203,7 +203,7 @@ impl Wants<'_> {
     /// More large pieces than panels: each has over half the area of every panel it can go to, or cannot share one with any
     /// of the others.
     fn too_few(&self, inner: &mut Inner<'_>) -> Option<Shortage> {
-        /// More pieces than this are not compared with each other.
+        /// More pieces than this are not compared with each other. The number has no source.
         const MOST: usize = 200;
         let over_half = |&piece: &usize| {
             let part = self.pieces[piece].part;

@@ -186,7 +186,7 @@ pub(crate) fn lay(
 }
 
 /// Panels are searched with so many times the budget of a strip: a few seconds where not everything fits, far less where it
-/// does.
+/// does. The number has no source.
 const PANELS: u64 = if cfg!(fuzzing) { 10 } else { 30 };
 
 /// The lay of cloth that is bought by the length, after the wash.

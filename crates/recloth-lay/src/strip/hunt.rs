@@ -14,7 +14,7 @@ const STINT: u64 = 60_000;
 const STALL: u32 = 80;
 /// The same before the first lay, which more cloth finds sooner than patience.
 const FIRST_STALL: u32 = 10;
-/// How often the next length is brought nearer to the best where it leaves some piece no place.
+/// How often the next length is brought nearer to the best where it leaves some piece no place. No source.
 const HALVES: u32 = 6;
 /// Share of the work after which lays are no longer upset, only tightened.
 const TIGHTEN: f64 = 0.8;
